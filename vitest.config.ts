@@ -1,0 +1,23 @@
+import { defineConfig } from 'vitest/config';
+
+const resolve = { conditions: ['rillbook-source', 'import', 'module', 'node', 'default'] };
+const ssr = { resolve };
+
+export default defineConfig({
+  resolve,
+  ssr,
+  test: {
+    reporters: ['default'],
+    projects: [
+      { resolve, ssr, test: { name: 'libs', include: ['tests/libs/**/*.spec.ts', 'tests/golden/**/*.spec.ts', 'tests/house/**/*.spec.ts'], testTimeout: 60_000 } },
+      {
+        resolve,
+        ssr,
+        oxc: { decorator: { legacy: true, emitDecoratorMetadata: true } },
+        test: { name: 'api', include: ['tests/api/**/*.spec.ts'], globalSetup: ['tests/support/database.global.ts'], testTimeout: 60_000, hookTimeout: 120_000, maxWorkers: 2 },
+      },
+      { resolve: { conditions: ['rillbook-source', 'import', 'module', 'browser', 'default'] }, test: { name: 'web', include: ['tests/web/**/*.spec.{ts,tsx}'], environment: 'jsdom', testTimeout: 30_000 } },
+      { resolve, ssr, test: { name: 'e2e', include: ['tests/e2e/**/*.spec.ts'], testTimeout: 240_000, hookTimeout: 240_000, fileParallelism: false } },
+    ],
+  },
+});
