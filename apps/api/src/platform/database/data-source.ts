@@ -1,0 +1,32 @@
+import { DataSource } from 'typeorm';
+import { OWNER_ROLE } from './database-url.js';
+import { CreateIdentity20261124010000 } from './migrations/20261124-01-create-identity.js';
+import { CreatePortfolio20261124020000 } from './migrations/20261124-02-create-portfolio.js';
+import { CreateMetering20261124030000 } from './migrations/20261124-03-create-metering.js';
+import { CreateFieldwork20261124040000 } from './migrations/20261124-04-create-fieldwork.js';
+import { CreateJobQueue20261124050000 } from './migrations/20261124-05-create-job-queue.js';
+
+const migrations = [CreateIdentity20261124010000, CreatePortfolio20261124020000, CreateMetering20261124030000, CreateFieldwork20261124040000, CreateJobQueue20261124050000];
+
+type EntityClass = abstract new (...args: never[]) => object;
+
+/**
+ * The application's connections: a login that owns nothing, every statement limited in time.
+ *
+ * @param entities the rows that the features keep
+ */
+export function appDataSource(url: string, entities: readonly EntityClass[]): DataSource {
+  return new DataSource({
+    type: 'postgres',
+    url,
+    entities: [...entities] as never[],
+    synchronize: false,
+    installExtensions: false,
+    extra: { max: 16, statement_timeout: 60_000, idle_in_transaction_session_timeout: 120_000, application_name: 'rillbook' },
+  });
+}
+
+/** The owner's connections, for migrations only: logs in as the administrator and becomes the owner of the tables. */
+export function ownerDataSource(adminUrl: string): DataSource {
+  return new DataSource({ type: 'postgres', url: adminUrl, migrations, entities: [], synchronize: false, installExtensions: false, extra: { max: 2, options: `-c role=${OWNER_ROLE}` } });
+}

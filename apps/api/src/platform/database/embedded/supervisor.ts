@@ -1,0 +1,162 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { randomBytes } from 'node:crypto';
+import { chmodSync, chownSync, closeSync, existsSync, mkdirSync, openSync, readFileSync, rmSync, writeFileSync, writeSync } from 'node:fs';
+import { createServer } from 'node:net';
+import path from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { StartProblem } from '../start-problem.js';
+import { program, usableBinaries } from './binaries.js';
+import { dataFolder } from './data-folder.js';
+import { asUnprivileged, engineEnvironment, type Unprivileged, unprivileged } from './unprivileged.js';
+import { isAlive, leave, register } from './users.js';
+
+const START_LIMIT_MS = 60_000;
+
+/** A running PostgreSQL of our own. */
+export interface EmbeddedEngine {
+  /** administrative address, for roles and migrations only */
+  readonly url: string;
+  readonly pid: number;
+  /** true when the server was already running: another process of ours, or one left by a killed process */
+  readonly adopted: boolean;
+  /** where it keeps its files */
+  readonly folder: string;
+  /** leaves the server; the last user stops it */
+  stop(): Promise<void>;
+}
+
+interface Place {
+  readonly folder: string;
+  readonly cluster: string;
+  readonly native: string;
+  readonly user: Unprivileged | undefined;
+  /** no durability: for tests */
+  readonly ephemeral: boolean;
+}
+
+const passwordFile = (place: Place): string => path.join(place.folder, 'database.password');
+
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = createServer();
+    probe.once('error', reject);
+    probe.listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
+    });
+  });
+}
+
+/** Makes the cluster once: UTF-8 with the built-in locale, so that sorting does not depend on the machine. */
+function initialise(place: Place): void {
+  if (existsSync(path.join(place.cluster, 'PG_VERSION'))) return;
+  // A folder without PG_VERSION is what a killed initdb left: nothing was ever kept in it.
+  rmSync(place.cluster, { recursive: true, force: true });
+  mkdirSync(place.cluster, { mode: 0o700 });
+  if (place.user) chownSync(place.cluster, place.user.uid, place.user.gid);
+  const password = randomBytes(24).toString('base64url');
+  writeFileSync(passwordFile(place), password, { mode: 0o600 });
+  chmodSync(passwordFile(place), 0o600);
+  if (place.user) chownSync(passwordFile(place), place.user.uid, place.user.gid);
+  const args = ['-D', place.cluster, '-U', 'postgres', '-A', 'scram-sha-256', `--pwfile=${passwordFile(place)}`, '-E', 'UTF8'];
+  const made = asUnprivileged(place.user, program(place.native, 'initdb'), [...args, '--locale-provider=builtin', '--builtin-locale=C.UTF-8', '--locale=C', ...(place.ephemeral ? ['-N'] : [])]);
+  if (made.status !== 0) throw new StartProblem(`The database in ${place.cluster} could not be made: ${(made.stderr || String(made.error)).trim()}`);
+}
+
+const urlOf = (place: Place, port: number): string => `postgres://postgres:${readFileSync(passwordFile(place), 'utf8')}@127.0.0.1:${port}/postgres`;
+
+/** A server that already runs on this cluster: another process of ours, or the orphan of one that was killed. */
+function running(place: Place): { pid: number; port: number } | undefined {
+  const file = path.join(place.cluster, 'postmaster.pid');
+  if (!existsSync(file)) return undefined;
+  const [pid, , , port, , , , state] = readFileSync(file, 'utf8').split('\n');
+  const up = asUnprivileged(place.user, program(place.native, 'pg_ctl'), ['status', '-D', place.cluster]).status === 0;
+  return up && isAlive(Number(pid)) && port && state?.trim() === 'ready' ? { pid: Number(pid), port: Number(port) } : undefined;
+}
+
+function spawnServer(place: Place, port: number): ChildProcess {
+  const unsafe = ['-c', 'fsync=off', '-c', 'synchronous_commit=off', '-c', 'full_page_writes=off'];
+  const settings = ['listen_addresses=127.0.0.1', 'unix_socket_directories=', 'max_connections=80', 'shared_buffers=128MB', 'max_wal_size=2GB', 'password_encryption=scram-sha-256'].flatMap((setting) => ['-c', setting]);
+  // Its own process group: Ctrl-C in the terminal reaches Node only, which stops the server last.
+  return spawn(program(place.native, 'postgres'), ['-D', place.cluster, '-p', String(port), ...settings, ...(place.ephemeral ? unsafe : [])], {
+    ...place.user,
+    cwd: '/',
+    env: engineEnvironment,
+    stdio: ['ignore', 'ignore', openSync(path.join(place.folder, 'database.log'), 'w')],
+    detached: process.platform !== 'win32',
+  });
+}
+
+async function launch(place: Place): Promise<{ pid: number; port: number }> {
+  const port = await freePort();
+  const child = spawnServer(place, port);
+  let ended: string | undefined;
+  child.once('exit', (code, signal) => {
+    ended = String(code ?? signal);
+  });
+  const limit = Date.now() + START_LIMIT_MS;
+  while (Date.now() < limit) {
+    const up = ended === undefined ? running(place) : undefined;
+    if (up) {
+      child.unref();
+      return up;
+    }
+    if (ended !== undefined) break;
+    await wait(25);
+  }
+  const log = readFileSync(path.join(place.folder, 'database.log'), 'utf8').trim().split('\n').slice(-3).join(' ');
+  throw new StartProblem(`The database in ${place.cluster} did not start${ended === undefined ? ` within ${START_LIMIT_MS / 1000} s` : ''}: ${log}`);
+}
+
+/** One process at a time looks, starts or stops: the file names its holder, and a dead holder's file is taken over. */
+async function alone<T>(place: Place, work: () => Promise<T>): Promise<T> {
+  const file = path.join(place.folder, 'database.lock');
+  const limit = Date.now() + START_LIMIT_MS;
+  for (;;) {
+    try {
+      const handle = openSync(file, 'wx');
+      writeSync(handle, String(process.pid));
+      closeSync(handle);
+      break;
+    } catch (problem) {
+      if ((problem as NodeJS.ErrnoException).code !== 'EEXIST') throw new StartProblem(`${file} cannot be written (${(problem as NodeJS.ErrnoException).code}). Set DATA_DIR to a folder that you may write.`);
+      const holder = existsSync(file) ? Number(readFileSync(file, 'utf8')) : 0;
+      if (holder && !isAlive(holder)) rmSync(file, { force: true });
+      if (Date.now() > limit) throw new StartProblem(`Another process (${holder}) holds ${file} for more than ${START_LIMIT_MS / 1000} s. End it, or remove the file if no such process exists.`);
+      await wait(50);
+    }
+  }
+  try {
+    return await work();
+  } finally {
+    rmSync(file, { force: true });
+  }
+}
+
+/**
+ * Starts PostgreSQL from the packaged binaries, or adopts the server that already runs on this data folder.
+ *
+ * As root the server runs as 'postgres' or 'nobody'. Several processes may use it; the last to leave stops it.
+ *
+ * @param wish.folder DATA_DIR, or undefined for the default place
+ * @param wish.ephemeral gives up durability, for tests
+ * @throws {StartProblem} when the folder or the server cannot be used
+ */
+export async function startEmbedded(wish: { folder: string | undefined; ephemeral?: boolean }): Promise<EmbeddedEngine> {
+  const user = unprivileged();
+  const folder = dataFolder(wish.folder, user);
+  const place: Place = { folder, cluster: path.join(folder, 'postgres'), native: usableBinaries(user, folder), user, ephemeral: wish.ephemeral ?? false };
+  return alone(place, async () => {
+    initialise(place);
+    const found = running(place);
+    const { pid, port } = found ?? (await launch(place));
+    register(folder);
+    const stop = () =>
+      alone(place, async () => {
+        if (leave(folder)) return;
+        const stopped = asUnprivileged(user, program(place.native, 'pg_ctl'), ['stop', '-D', place.cluster, '-m', 'fast', '-w', '-t', '30']);
+        if (stopped.status !== 0 && running(place)) throw new StartProblem(`The database in ${place.cluster} did not stop: ${stopped.stderr.trim()}`);
+      });
+    return { url: urlOf(place, port), pid, adopted: found !== undefined, folder, stop };
+  });
+}
