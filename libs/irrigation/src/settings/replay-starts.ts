@@ -1,0 +1,106 @@
+import type { ClockChange } from '../calendar/clock-change.js';
+import { elapsedMinutes, elapsedMinutesOfWallTime } from '../calendar/elapsed-minutes.js';
+import { dateOfDayNumber } from '../calendar/local-date.js';
+import type { ControllerTraits } from './controller-traits.js';
+import { layOutStart } from './lay-out-start.js';
+import { percentInForce } from './percent-in-force.js';
+import { programStartsOn } from './program-starts-on.js';
+import type { RainPause } from './rain-pause.js';
+import type { Program } from './settings-fact.js';
+import type { FactInForce } from './settings-timeline.js';
+
+/** A start may spill over midnight, and a queue of late programs over another: runs are looked for from this many days before. */
+const DAYS_BEFORE = 2;
+
+/** A valve open for a time, in elapsed minutes; `first` marks a station's first cycle of a start. */
+export interface ReplayedRun {
+  readonly station: number;
+  readonly program: string;
+  readonly begin: number;
+  readonly end: number;
+  readonly first: boolean;
+}
+
+/** What `replayStarts` reads besides the timeline. */
+export interface StartsInput {
+  readonly firstDay: number;
+  readonly days: number;
+  readonly pauses: readonly RainPause[];
+  readonly traits: ControllerTraits;
+  readonly clockChanges: readonly ClockChange[];
+}
+
+interface Start {
+  readonly at: number;
+  readonly monthIndex: number;
+  readonly program: Program;
+}
+
+interface Span {
+  readonly from: number;
+  readonly until: number;
+}
+
+/**
+ * All runs of a controller over some days: every start of every program, one after the other where the controller runs one at once.
+ *
+ * A start that finds the controller busy waits; a start within a pause does not happen; a pause or a change to a state other than on ends
+ * whatever runs. A change of programs leaves a run that has begun as it was.
+ *
+ * @param input - Days, pauses, traits and changes of clock. [code]
+ * @param timeline - The facts in force, in order of time. [min]
+ * @returns Runs in order of their starts, in elapsed minutes. [min]
+ * @throws {DomainError} `WALL_TIME_INVALID`, `SETTINGS_OUT_OF_DOMAIN`, `PROGRAM_DAYS_INVALID` or `MONTHLY_ADJUST_INVALID` on bad settings.
+ */
+export function replayStarts(input: StartsInput, timeline: readonly FactInForce[]): readonly ReplayedRun[] {
+  const pauses = input.pauses.map((pause) => pauseSpan(pause, input.clockChanges));
+  const stops = [...pauses.map(({ from }) => from), ...timeline.filter(({ fact }) => fact.state !== 'on').map(({ from }) => from)];
+  const freeAt = new Array<number>(Math.max(1, Math.floor(input.traits.runsAtOnce ?? 1))).fill(Number.NEGATIVE_INFINITY);
+  const runs: ReplayedRun[] = [];
+  for (const start of startsOf(input, timeline)) {
+    if (pauses.some(({ from, until }) => from <= start.at && start.at < until)) continue;
+    const stop = Math.min(...stops.filter((at) => at > start.at), Number.POSITIVE_INFINITY);
+    const lane = freeAt.indexOf(Math.min(...freeAt));
+    const begin = Math.max(start.at, freeAt[lane] as number);
+    const laid = runsOfStart(start, begin, stop, input.traits);
+    runs.push(...laid);
+    freeAt[lane] = Math.max(begin, ...laid.map(({ end }) => end));
+  }
+  return runs;
+}
+
+function startsOf(input: StartsInput, timeline: readonly FactInForce[]): readonly Start[] {
+  const starts: Start[] = [];
+  for (let day = input.firstDay - DAYS_BEFORE; day < input.firstDay + input.days; day += 1) {
+    const monthIndex = Number(dateOfDayNumber(day).slice(5, 7)) - 1;
+    for (const { fact, from, until } of timeline.filter((each) => each.fact.state === 'on' && touchesDay(each, day, input.clockChanges))) {
+      for (const program of fact.programs.filter(({ days }) => programStartsOn(days, day))) {
+        const at = program.starts.map((minute) => elapsedMinutes(day, minute, input.clockChanges));
+        starts.push(...at.filter((instant) => from <= instant && instant < until).map((instant) => ({ at: instant, monthIndex, program })));
+      }
+    }
+  }
+  return starts.sort((a, b) => a.at - b.at);
+}
+
+function touchesDay({ from, until }: Span, day: number, clockChanges: readonly ClockChange[]): boolean {
+  return from < elapsedMinutes(day + 1, 0, clockChanges) && until > elapsedMinutes(day, 0, clockChanges);
+}
+
+function runsOfStart(start: Start, begin: number, stop: number, traits: ControllerTraits): readonly ReplayedRun[] {
+  const percent = percentInForce(start.program.adjustPercent, traits.monthlyAdjustPercent, start.monthIndex);
+  const seen = new Set<number>();
+  return layOutStart(start.program.stations, percent, traits.minuteStep)
+    .map((segment) => {
+      const first = !seen.has(segment.station);
+      seen.add(segment.station);
+      const end = Math.min(begin + segment.end, stop);
+      return { station: segment.station, program: start.program.name, begin: begin + segment.begin, end, first };
+    })
+    .filter((run) => run.end > run.begin);
+}
+
+function pauseSpan(pause: RainPause, clockChanges: readonly ClockChange[]): Span {
+  const until = pause.until === null ? Number.POSITIVE_INFINITY : elapsedMinutesOfWallTime(pause.until, clockChanges);
+  return { from: elapsedMinutesOfWallTime(pause.from, clockChanges), until };
+}
