@@ -1,0 +1,15 @@
+import { type DynamicModule, Module } from '@nestjs/common';
+import type { DataSource } from 'typeorm';
+import { PortfolioModule } from './features/portfolio/portfolio.module.js';
+import { graphql } from './platform/graphql/graphql.module.js';
+import { PlatformModule } from './platform/platform.module.js';
+
+const features = [PortfolioModule];
+
+/** The only file that names every feature. */
+@Module({})
+export class AppModule {
+  static on(source: DataSource): DynamicModule {
+    return { module: AppModule, imports: [PlatformModule.on(source), graphql(), ...features] };
+  }
+}

@@ -1,0 +1,41 @@
+import { Args, ID, Query, Resolver } from '@nestjs/graphql';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { keptThingResolver } from '../../../platform/graphql/kept-thing.resolver.js';
+import { Allow } from '../../../platform/identity/allow.js';
+import { Permission } from '../../../platform/identity/permission.js';
+import { Tx } from '../../../platform/identity/tx.js';
+import { properties } from '../properties/property.repository.js';
+import { ClientRow } from './client.entity.js';
+import { ClientInput } from './client.input.js';
+import { clients } from './client.repository.js';
+import { Client, showClient } from './client.type.js';
+
+const Kept = keptThingResolver({
+  name: 'Client',
+  row: ClientRow,
+  type: Client,
+  input: ClientInput,
+  show: showClient,
+  keep: (input) => ({ name: input.name.trim(), emails: input.emails ?? [], language: input.language ?? null, units: input.units ?? null, notToExceed: input.notToExceed ?? null }),
+  needs: async (tx, id) => {
+    const count = await properties.countOfClient(tx, id);
+    return count ? { by: 'property', count } : null;
+  },
+});
+
+/** Clients: read, created, changed, retired. */
+@Resolver(() => Client)
+export class ClientResolver extends Kept {
+  @Allow(Permission.ReadPortfolio)
+  @Query(() => [Client], { name: 'clients' })
+  async all(@Tx() tx: OrganizationTransaction): Promise<Client[]> {
+    return (await clients.inUse(tx)).map(showClient);
+  }
+
+  @Allow(Permission.ReadPortfolio)
+  @Query(() => Client, { name: 'client', nullable: true })
+  async one(@Tx() tx: OrganizationTransaction, @Args('id', { type: () => ID }) id: string): Promise<Client | null> {
+    const [row] = await clients.ofIds(tx, [id]);
+    return row ? showClient(row) : null;
+  }
+}

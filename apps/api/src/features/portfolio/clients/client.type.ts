@@ -1,0 +1,35 @@
+import { Field, Float, ID, Int, ObjectType } from '@nestjs/graphql';
+import { Language, UnitSystem } from '../../../platform/graphql/choices.type.js';
+import { DateTimeScalar } from '../../../platform/graphql/scalars.js';
+import type { ClientRow } from './client.entity.js';
+
+/** Who pays. */
+@ObjectType()
+export class Client {
+  @Field(() => ID)
+  id: string;
+
+  @Field(() => Int)
+  version: number;
+
+  @Field(() => DateTimeScalar, { nullable: true })
+  retiredAt: Date | null;
+
+  @Field(() => String)
+  name: string;
+
+  @Field(() => [String])
+  emails: string[];
+
+  @Field(() => Language, { nullable: true })
+  language: Language | null;
+
+  @Field(() => UnitSystem, { nullable: true })
+  units: UnitSystem | null;
+
+  @Field(() => Float, { nullable: true })
+  notToExceed: number | null;
+}
+
+export const showClient = (row: ClientRow): Client =>
+  Object.assign(new Client(), { id: row.id, version: row.version, retiredAt: row.retiredAt, name: row.name, emails: row.emails, language: row.language, units: row.units, notToExceed: row.notToExceed });

@@ -1,0 +1,40 @@
+import { appDataSource } from './platform/database/data-source.js';
+import { findDatabase } from './platform/database/database-url.js';
+import { migrate } from './platform/database/migrate.js';
+import { StartProblem } from './platform/database/start-problem.js';
+import { Jobs } from './platform/jobs/jobs.js';
+import { startWorker } from './platform/jobs/worker.js';
+import { makeApplication } from './application.js';
+import { entities } from './entities.js';
+
+const PORT = 3000;
+
+async function start(): Promise<void> {
+  const database = await findDatabase(process.env);
+  await migrate(database.adminUrl, database.appUrl);
+  const source = await appDataSource(database.appUrl, entities).initialize();
+  const app = await makeApplication(source);
+  const worker = await startWorker(database.adminUrl, app.get(Jobs));
+  const server = await app.listen(Number(process.env['PORT'] ?? PORT), process.env['HOST'] ?? '127.0.0.1');
+
+  const address = (server as { address(): { port: number } }).address();
+  console.log(`Rillbook is at http://localhost:${address.port}  (${database.says})`);
+
+  let ending = false;
+  const end = async (): Promise<void> => {
+    if (ending) return;
+    ending = true;
+    await worker.stop();
+    await app.close();
+    await source.destroy();
+    await database.close();
+    process.exit(0);
+  };
+  process.on('SIGTERM', () => void end());
+  process.on('SIGINT', () => void end());
+}
+
+start().catch((problem: unknown) => {
+  console.error(problem instanceof StartProblem ? problem.message : problem);
+  process.exit(1);
+});

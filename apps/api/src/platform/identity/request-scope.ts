@@ -1,0 +1,44 @@
+import type { Request, Response } from 'express';
+import type { DataSource } from 'typeorm';
+import { OrganizationTransaction } from '../database/organization-transaction.js';
+import { platformProblems } from '../problems/platform.problems.js';
+import type { Actor } from './actor.js';
+
+/** One request: who asks, and the one transaction that its work shares. It is opened when first needed. */
+export class RequestScope {
+  private opened: Promise<OrganizationTransaction> | null = null;
+
+  constructor(
+    readonly request: Request,
+    readonly response: Response,
+    /** null for a stranger */
+    readonly actor: Actor | null,
+    private readonly source: DataSource,
+  ) {}
+
+  /** Opens the transaction, or returns the one that is open. */
+  open(): Promise<OrganizationTransaction> {
+    if (!this.actor) return Promise.reject(platformProblems.signInNeeded({}));
+    this.opened ??= OrganizationTransaction.open(this.source, this.actor).then((tx) => {
+      this.transaction = tx;
+      return tx;
+    });
+    return this.opened;
+  }
+
+  /** the open transaction; the guard opens it before any resolver runs */
+  transaction: OrganizationTransaction | null = null;
+
+  /** One fate: everything the request did is kept, or nothing. */
+  async end(good: boolean): Promise<void> {
+    if (!this.opened) return;
+    const tx = await this.opened;
+    if (good) await tx.commit();
+    else await tx.rollback();
+  }
+}
+
+/** A request of express that has passed the door. */
+export interface ScopedRequest extends Request {
+  scope?: RequestScope;
+}

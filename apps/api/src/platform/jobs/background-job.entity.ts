@@ -1,0 +1,34 @@
+import { Column, Entity } from 'typeorm';
+import { OrganizationRow } from '../records/kept-row.js';
+
+/** Work in the background, as people see it: what, how far, how it ended. */
+@Entity('background_job')
+export class BackgroundJobRow extends OrganizationRow {
+  @Column('text')
+  kind: string;
+
+  @Column('text', { default: 'queued' })
+  state: 'queued' | 'running' | 'done' | 'failed';
+
+  @Column('integer', { default: 0 })
+  done: number;
+
+  @Column('integer', { default: 0 })
+  total: number;
+
+  /** how it ended, in a sentence */
+  @Column('text', { nullable: true })
+  says: string | null;
+
+  @Column('jsonb', { default: {} })
+  payload: Record<string, unknown>;
+
+  @Column('uuid', { name: 'person_id', nullable: true })
+  personId: string | null;
+
+  @Column('timestamptz', { name: 'created_at', default: () => 'now()' })
+  createdAt: Date;
+
+  @Column('timestamptz', { name: 'finished_at', nullable: true })
+  finishedAt: Date | null;
+}

@@ -1,0 +1,68 @@
+import { randomUUID } from 'node:crypto';
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { type OrganizationTransaction, inTransaction } from '../database/organization-transaction.js';
+import { organizationActor } from '../identity/actor.js';
+import { asProblem } from '../problems/answer.js';
+import { BackgroundJobRow } from './background-job.entity.js';
+
+/** What a handler of background work is given. */
+export interface JobRun {
+  readonly organizationId: string;
+  readonly payload: Readonly<Record<string, unknown>>;
+  /** runs a piece of the work in a transaction of its own */
+  within<T>(work: (tx: OrganizationTransaction) => Promise<T>): Promise<T>;
+  /** tells how far it is */
+  progress(done: number, total: number): Promise<void>;
+}
+
+/** A repeatable piece of background work; it returns how it ended, in a sentence. */
+export type JobHandler = (run: JobRun) => Promise<string>;
+
+/** The one task name in the queue: what to do stands in the job's row. */
+export const TASK = 'background-job';
+
+/** Background work: asked for in a transaction, done after its commit, one at a time for each organization. */
+@Injectable()
+export class Jobs {
+  private readonly handlers = new Map<string, JobHandler>();
+
+  constructor(@Inject(DataSource) private readonly source: DataSource) {}
+
+  /** Says who does a kind of work. */
+  handle(kind: string, handler: JobHandler): void {
+    this.handlers.set(kind, handler);
+  }
+
+  /** Asks for work: it is queued if and only if the transaction commits. */
+  async ask(tx: OrganizationTransaction, kind: string, payload: Record<string, unknown>): Promise<BackgroundJobRow> {
+    const table = tx.of(BackgroundJobRow);
+    const row = table.create({ organizationId: tx.organizationId, id: randomUUID(), kind, state: 'queued', done: 0, total: 0, says: null, payload, personId: tx.actor.personId, createdAt: new Date(), finishedAt: null });
+    await table.insert(row as never);
+    await tx.query('select enqueue_job($1, $2)', [TASK, row.id]);
+    return row;
+  }
+
+  /** Does one job. A failure is kept in the job's row and thrown on, so that the queue tries again. */
+  async run(organizationId: string, jobId: string): Promise<void> {
+    const actor = organizationActor(organizationId, 'job');
+    const within = <T>(work: (tx: OrganizationTransaction) => Promise<T>) => inTransaction(this.source, actor, work);
+    const key = { organizationId, id: jobId };
+    const job = await within((tx) => tx.of(BackgroundJobRow).findOneBy(key));
+    if (!job || job.state === 'done') return;
+    const handler = this.handlers.get(job.kind);
+    if (!handler) throw new TypeError(`no handler for background work of kind ${job.kind}`);
+    await within((tx) => tx.of(BackgroundJobRow).update(key, { state: 'running' }));
+    const progress = async (done: number, total: number): Promise<void> => {
+      await within((tx) => tx.of(BackgroundJobRow).update(key, { done, total }));
+    };
+    try {
+      const says = await handler({ organizationId, payload: job.payload, within, progress });
+      await within((tx) => tx.of(BackgroundJobRow).update(key, { state: 'done', says, finishedAt: new Date() }));
+    } catch (thrown) {
+      const problem = asProblem(thrown);
+      await within((tx) => tx.of(BackgroundJobRow).update(key, { state: 'failed', says: problem.message, finishedAt: new Date() }));
+      throw problem;
+    }
+  }
+}

@@ -1,0 +1,37 @@
+import { type DynamicModule, Global, type MiddlewareConsumer, Module, type NestModule } from '@nestjs/common';
+import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR } from '@nestjs/core';
+import { DataSource } from 'typeorm';
+import { Door } from './identity/door.middleware.js';
+import { PermissionGuard } from './identity/permission.guard.js';
+import { Sessions } from './identity/sessions/sessions.js';
+import { Tries } from './identity/sessions/tries.js';
+import { TransactionInterceptor } from './identity/transaction.interceptor.js';
+import { Jobs } from './jobs/jobs.js';
+import { ProblemFilter } from './problems/problem.filter.js';
+import { Events } from './records/events.js';
+import { KeptRecords } from './records/kept-records.js';
+
+const parts = [Events, KeptRecords, Sessions, Tries, Jobs];
+
+/** The floor: database, who is asking, problems, background work. Knows no feature. */
+@Global()
+@Module({})
+export class PlatformModule implements NestModule {
+  static on(source: DataSource): DynamicModule {
+    return {
+      module: PlatformModule,
+      providers: [
+        { provide: DataSource, useValue: source },
+        ...parts,
+        { provide: APP_GUARD, useClass: PermissionGuard },
+        { provide: APP_FILTER, useClass: ProblemFilter },
+        { provide: APP_INTERCEPTOR, useClass: TransactionInterceptor },
+      ],
+      exports: [DataSource, ...parts],
+    };
+  }
+
+  configure(consumer: MiddlewareConsumer): void {
+    consumer.apply(Door).forRoutes('{*path}');
+  }
+}
