@@ -1,0 +1,73 @@
+import type { Quantity } from '@rillbook/units/quantity.js';
+import type { WeatherDay } from '../weather/weather-day.js';
+import type { WeatherStation } from '../weather/weather-station.js';
+import { windSpeedAt2M } from './air/wind-speed-at-2-m.js';
+import { ASSUMED_ELEVATION, ASSUMED_WIND, ASSUMED_WIND_HEIGHT, type AssumedInput } from './assumed-input.js';
+import type { CompleteDay, Site } from './methods/complete-day.js';
+import { standardizedClearSkyRadiation } from './methods/standardized-terms.js';
+import { solarRadiationFromTemperature } from './radiation/solar-radiation-from-temperature.js';
+import { extraterrestrialRadiation } from './sun/extraterrestrial-radiation.js';
+import { vapourPressureFromDewPoint } from './vapour/vapour-pressure-from-dew-point.js';
+import {
+  type DayTemperatures,
+  vapourPressureFromHumidityExtremes,
+  vapourPressureFromMaximumHumidity,
+  vapourPressureFromMinimumHumidity,
+} from './vapour/vapour-pressure-from-humidity.js';
+
+/** A value, and what had to be assumed for it. */
+type Found<Value> = { readonly value: Value; readonly assumed: readonly AssumedInput[] };
+
+/** A complete day and its site, with everything that was assumed to complete them. */
+export type CompletedDay = { readonly day: CompleteDay; readonly site: Site; readonly assumed: readonly AssumedInput[] };
+
+/**
+ * Completes a day whose temperatures were measured, by the procedures for missing data (FAO-56, chapter 3).
+ *
+ * Vapour pressure from the dew point, else from both humidities, else from the highest, else from the lowest, else from Tdew = Tmin;
+ * wind else 2 m/s; solar radiation else from the temperature range (Eq. 50, interior), never above a clear sky's.
+ *
+ * @param measured - The day as measured. [any]
+ * @param temperatures - Its highest and lowest temperature. [°C]
+ * @param station - Where it was measured. [any]
+ * @returns The day complete, its site, and codes of what was assumed. [any]
+ * @throws {DomainError} `LATITUDE_OUT_OF_DOMAIN`, `DAY_OF_YEAR_OUT_OF_DOMAIN`.
+ * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, chapter 3, estimating missing climatic data.
+ * @example ea 1.68, Rs 22.29, u2 2 for Lyon in July, FAO-56 Example 20
+ */
+export function completeWeatherDay(measured: WeatherDay, temperatures: DayTemperatures, station: WeatherStation): CompletedDay {
+  const site: Site = { latitude: station.latitude, elevation: station.elevation ?? ASSUMED_ELEVATION };
+  const vapour = vapourPressureOf(measured, temperatures);
+  const wind = windOf(measured);
+  const partial = { dayOfYear: measured.dayOfYear, vapourPressure: vapour.value, windSpeedAt2M: wind.value, ...temperatures };
+  const solar = solarOf(measured, partial, site);
+  return {
+    day: { ...partial, solarRadiation: solar.value },
+    site,
+    assumed: [...vapour.assumed, ...wind.assumed, ...solar.assumed, ...(station.elevation === null ? (['elevation'] as const) : [])],
+  };
+}
+
+function vapourPressureOf(day: WeatherDay, temperatures: DayTemperatures): Found<Quantity<'kPa'>> {
+  const { dewPoint, rhmax, rhmin } = day;
+  if (dewPoint !== null) return { value: vapourPressureFromDewPoint(dewPoint), assumed: [] };
+  if (rhmax !== null && rhmin !== null) return { value: vapourPressureFromHumidityExtremes(temperatures, rhmax, rhmin), assumed: [] };
+  if (rhmax !== null) return { value: vapourPressureFromMaximumHumidity(temperatures, rhmax), assumed: [] };
+  if (rhmin !== null) return { value: vapourPressureFromMinimumHumidity(temperatures, rhmin), assumed: [] };
+  return { value: vapourPressureFromDewPoint(temperatures.minimumTemperature), assumed: ['humidity'] };
+}
+
+function windOf(day: WeatherDay): Found<Quantity<'m/s'>> {
+  if (day.wind === null) return { value: ASSUMED_WIND, assumed: ['wind'] };
+  if (day.windHeight === null) return { value: windSpeedAt2M(day.wind, ASSUMED_WIND_HEIGHT), assumed: ['wind-height'] };
+  return { value: windSpeedAt2M(day.wind, day.windHeight), assumed: [] };
+}
+
+function solarOf(measured: WeatherDay, day: Omit<CompleteDay, 'solarRadiation'>, site: Site): Found<Quantity<'MJ/m2/d'>> {
+  if (measured.solar !== null) return { value: measured.solar, assumed: [] };
+  const limits = {
+    extraterrestrialRadiation: extraterrestrialRadiation(site.latitude, day.dayOfYear),
+    clearSkyRadiation: standardizedClearSkyRadiation(day, site),
+  };
+  return { value: solarRadiationFromTemperature(day, limits, 'interior'), assumed: ['solar-radiation'] };
+}

@@ -1,0 +1,33 @@
+import { millimetres } from '@rillbook/units/length.js';
+import type { Quantity } from '@rillbook/units/quantity.js';
+
+/**
+ * Landscape coefficient, KL (Costello et al., landscape coefficient method).
+ *
+ * KL = ks · kd · kmc
+ *
+ * @param plantFactor - Plant factor, also species factor ks. [–]
+ * @param densityFactor - Density factor, kd. [–]
+ * @param shadeFactor - Shade factor, the microclimate factor kmc of the zone. [–]
+ * @returns Share of reference evapotranspiration that the zone needs. [–]
+ * @source Costello, Matheny, Clark and Jones (2000), A Guide to Estimating Irrigation Water Needs of Landscape Plantings in California.
+ * @example landscapeCoefficient(0.2, 0.5, 1) // 0.1, the guide's own example
+ */
+export function landscapeCoefficient(plantFactor: number, densityFactor: number, shadeFactor: number): number {
+  return plantFactor * densityFactor * shadeFactor;
+}
+
+/**
+ * Landscape evapotranspiration, ETc, also ETL (Costello et al., landscape coefficient method).
+ *
+ * ETc = KL · ETo
+ *
+ * @param landscapeCoefficient - Landscape coefficient of the zone, KL. [–]
+ * @param eto - Reference evapotranspiration. [mm]
+ * @returns Water that the zone's plants need from soil, rain and irrigation together. [mm]
+ * @throws {DomainError} `LENGTH_OUT_OF_DOMAIN` when not finite.
+ * @source Costello, Matheny, Clark and Jones (2000), A Guide to Estimating Irrigation Water Needs of Landscape Plantings in California.
+ */
+export function landscapeEvapotranspiration(landscapeCoefficient: number, eto: Quantity<'mm'>): Quantity<'mm'> {
+  return millimetres(landscapeCoefficient * eto);
+}

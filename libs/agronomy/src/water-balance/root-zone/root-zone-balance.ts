@@ -1,0 +1,44 @@
+import { millimetres } from '@rillbook/units/length.js';
+import type { Quantity } from '@rillbook/units/quantity.js';
+
+/** What comes into the root zone and leaves it in one day. */
+export type RootZoneFluxes = {
+  /** Rain, P. [mm] */
+  readonly rain: Quantity<'mm'>;
+  /** Rain that ran off, RO. [mm] */
+  readonly runoff: Quantity<'mm'>;
+  /** Irrigation that entered the soil, I. [mm] */
+  readonly irrigation: Quantity<'mm'>;
+  /** Rise from groundwater, CR. [mm] */
+  readonly capillaryRise: Quantity<'mm'>;
+  /** Evapotranspiration as it happened, stress included, ETc. [mm] */
+  readonly etc: Quantity<'mm'>;
+};
+
+/** The root zone at the end of a day. */
+export type RootZoneBalance = {
+  /** Depletion at the end of the day, Dr. [mm] */
+  readonly depletion: Quantity<'mm'>;
+  /** Water that went below the roots, DP. [mm] */
+  readonly deepPercolation: Quantity<'mm'>;
+};
+
+/**
+ * Daily water balance of the root zone (FAO-56, Eq. 85, 86 and 88).
+ *
+ * DP = max(0, (P - RO) + I - ETc - Dr(start));
+ * Dr = Dr(start) - (P - RO) - I - CR + ETc + DP, within 0 … TAW
+ *
+ * @param depletion - Depletion at the start of the day. [mm]
+ * @param fluxes - What came and went. [mm]
+ * @param totalAvailableWater - Total available water, TAW. [mm]
+ * @returns Depletion at the end of the day and what drained. [mm]
+ * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 85, 86 and 88.
+ * @example 61.0 after the first day of FAO-56 Example 37: depletion 55, ETc 6, no rain
+ */
+export function rootZoneBalance(depletion: Quantity<'mm'>, fluxes: RootZoneFluxes, totalAvailableWater: Quantity<'mm'>): RootZoneBalance {
+  const water = fluxes.rain - fluxes.runoff + fluxes.irrigation;
+  const deepPercolation = Math.max(0, water - fluxes.etc - depletion);
+  const end = depletion - water - fluxes.capillaryRise + fluxes.etc + deepPercolation;
+  return { depletion: millimetres(Math.min(totalAvailableWater, Math.max(0, end))), deepPercolation: millimetres(deepPercolation) };
+}

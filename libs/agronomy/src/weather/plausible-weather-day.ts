@@ -1,0 +1,52 @@
+import type { WeatherDay } from './weather-day.js';
+
+/** A raw value of a weather day by its name. */
+export type WeatherValue = Exclude<keyof WeatherDay, 'dayOfYear'>;
+
+/** A day without the values that nature does not make, and which those were. */
+export type PlausibleWeatherDay = { readonly day: WeatherDay; readonly refused: readonly WeatherValue[] };
+
+/**
+ * Widest range in which each value is believed. Common practice of station quality control, chosen wider than the world's records;
+ * the radiation's upper end is above the highest extraterrestrial radiation of any latitude and day (about 45).
+ */
+const RANGES: Readonly<Record<WeatherValue, readonly [number, number]>> = {
+  tmax: [-60, 60],
+  tmin: [-70, 50],
+  rhmax: [1, 105],
+  rhmin: [0, 105],
+  dewPoint: [-60, 35],
+  wind: [0, 50],
+  windHeight: [0.5, 100],
+  solar: [0, 46],
+  rain: [0, 2000],
+  givenEto: [0, 30],
+};
+
+/**
+ * Sets aside the values of a day that cannot be: outside their range, or contradicting each other.
+ *
+ * Values are taken out and never mended: where the lowest exceeds the highest, both go, since nobody knows which one is wrong.
+ *
+ * @param day - The day as measured. [any]
+ * @returns The day with impossible values as null, and the names of those. [any]
+ * @source Common practice: ranges of station quality control, as in ASCE-EWRI (2005), Appendix D, in spirit.
+ */
+export function plausibleWeatherDay(day: WeatherDay): PlausibleWeatherDay {
+  const refused = new Set<WeatherValue>();
+  for (const name of Object.keys(RANGES) as WeatherValue[]) {
+    const value = day[name];
+    const [lowest, highest] = RANGES[name];
+    if (value !== null && !(value >= lowest && value <= highest)) refused.add(name);
+  }
+  if (exceeds(day.tmin, day.tmax)) refused.add('tmin').add('tmax');
+  if (exceeds(day.rhmin, day.rhmax)) refused.add('rhmin').add('rhmax');
+  if (exceeds(day.dewPoint, day.tmax)) refused.add('dewPoint');
+  if (refused.size === 0) return { day, refused: [] };
+  const blanks = Object.fromEntries([...refused].map((name) => [name, null]));
+  return { day: { ...day, ...blanks }, refused: [...refused] };
+}
+
+function exceeds(low: number | null, high: number | null): boolean {
+  return low !== null && high !== null && low > high;
+}
