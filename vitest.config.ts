@@ -1,6 +1,9 @@
+import { createRequire } from 'node:module';
 import { defineConfig } from 'vitest/config';
 
-const resolve = { conditions: ['rillbook-source', 'import', 'module', 'node', 'default'] };
+// Vitest hands these to Node too, so 'import' must not stand among them: it would give ESM to CommonJS packages.
+// And there must be one graphql: the packages that Node loads take its CommonJS entry.
+const resolve = { conditions: ['rillbook-source', 'node'], alias: [{ find: /^graphql$/, replacement: createRequire(import.meta.url).resolve('graphql') }] };
 const ssr = { resolve };
 
 export default defineConfig({
@@ -16,7 +19,7 @@ export default defineConfig({
         oxc: { decorator: { legacy: true, emitDecoratorMetadata: true } },
         test: { name: 'api', include: ['tests/api/**/*.spec.ts'], globalSetup: ['tests/support/database.global.ts'], testTimeout: 60_000, hookTimeout: 120_000, maxWorkers: 2 },
       },
-      { resolve: { conditions: ['rillbook-source', 'import', 'module', 'browser', 'default'] }, test: { name: 'web', include: ['tests/web/**/*.spec.{ts,tsx}'], environment: 'jsdom', testTimeout: 30_000 } },
+      { resolve: { conditions: ['rillbook-source', 'browser'] }, test: { name: 'web', include: ['tests/web/**/*.spec.{ts,tsx}'], environment: 'jsdom', testTimeout: 30_000 } },
       { resolve, ssr, test: { name: 'e2e', include: ['tests/e2e/**/*.spec.ts'], testTimeout: 240_000, hookTimeout: 240_000, fileParallelism: false } },
     ],
   },
