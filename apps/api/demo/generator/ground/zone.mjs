@@ -69,6 +69,7 @@ export function readZone([name, kind, area, program, more = {}], property) {
   const plants = PLANTS[plantWord];
   const method = METHODS[methodWord];
   const dice = diceFor(`zone ${property.name} ${name}`);
+  const du = uniformity(method, more, dice);
   return {
     name,
     area,
@@ -78,7 +79,7 @@ export function readZone([name, kind, area, program, more = {}], property) {
     method: method.word,
     ...plantFactor(plants, more),
     ...flowOf(method, area, more, dice),
-    du: uniformity(method, more, dice),
+    du,
     soil: more.soil ?? property.soil,
     ...standing(plants, more),
     depletion: plants.depletion,
