@@ -3,17 +3,8 @@ import type { ControllerTraits } from '@rillbook/irrigation/settings/controller-
 import type { RainPause } from '@rillbook/irrigation/settings/rain-pause.js';
 import type { SettingsFact } from '@rillbook/irrigation/settings/settings-fact.js';
 import type { UsageInterval } from '../intervals/usage-interval.js';
-
-/** One local day of weather: null is not known, never zero. `etoRelativeSd` is the relative standard deviation of the day's ETo. */
-export interface AccountDay {
-  readonly date: string;
-  readonly etoMm: number | null;
-  readonly rainMm: number | null;
-  readonly etoRelativeSd: number;
-}
-
-/** Where a zone's flow comes from; `derived` is precipitation rate times area. */
-export type FlowSource = 'measured' | 'nameplate' | 'assumed' | 'derived';
+import type { FlowSource } from '../uncertainty/default-relative-sd.js';
+import type { AccountDay } from '../volumes/weather-series.js';
 
 /** The inputs of a zone that may stand on a documented default instead of a record. */
 export type AssumedInput = 'plantFactor' | 'density' | 'shade' | 'rawMm' | 'duLq' | 'areaM2' | 'flowLPerMin';

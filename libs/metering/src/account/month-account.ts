@@ -1,27 +1,5 @@
-/** Why a volume or gap is absent. The screens make the sentence from code and details. */
-export type AbsenceCode =
-  | 'no-complete-day'
-  | 'no-zones'
-  | 'no-meter'
-  | 'no-allowance'
-  | 'allowance-is-for-the-property'
-  | 'weather-missing'
-  | 'readings-missing'
-  | 'indoor-not-known'
-  | 'settings-not-known'
-  | 'settings-from-weather'
-  | 'flow-not-known'
-  | 'no-controller'
-  | 'hand-volume-not-known'
-  | 'zones-not-assigned'
-  | 'meter-without-zones'
-  | 'volume-absent';
-
-/** Code and details of an absence; details name zones, meters, volumes or dates. */
-export interface Absence {
-  readonly code: AbsenceCode;
-  readonly details: Readonly<Record<string, string | number | readonly string[]>>;
-}
+import type { InputShare } from '../uncertainty/input-share.js';
+import type { Absence } from '../volumes/absence.js';
 
 /** One of the four volumes: litres, or null with its reason. `estimatedShare` is the share of it that was filled in, 0 to 1. */
 export interface Volume {
@@ -29,30 +7,6 @@ export interface Volume {
   readonly sdLitres: number | null;
   readonly estimatedShare: number;
   readonly reason: Absence | null;
-}
-
-/** An uncertain input by kind. */
-export type InputName =
-  | 'area'
-  | 'plantFactor'
-  | 'rootStorage'
-  | 'uniformity'
-  | 'eto'
-  | 'rain'
-  | 'flow'
-  | 'precipitationRate'
-  | 'handVolume'
-  | 'meter'
-  | 'registerResolution'
-  | 'apportioning'
-  | 'indoor'
-  | 'filledDays';
-
-/** One input's part in a gap's variance; `subjectId` is the zone or meter it belongs to, null for the weather. */
-export interface InputShare {
-  readonly input: InputName;
-  readonly subjectId: string | null;
-  readonly varianceShare: number;
 }
 
 /** A difference of two volumes, with its standard deviation from the inputs (a shared input once) and the inputs that matter most, first. */
@@ -135,7 +89,7 @@ export interface AccountNote {
     | 'volume-estimated'
     | 'sources-contradict'
     | 'special-landscape-area-capped'
-    | 'planned-settings-ignored';
+    | 'weather-missing-before-month';
   readonly details: Readonly<Record<string, string | number>>;
 }
 

@@ -1,0 +1,80 @@
+import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
+import { DAYS_BEFORE_MONTH } from '../volumes/weather-series.js';
+import type { AccountInput } from './account-input.js';
+import type { MeteredOfMeter } from './metered-of-meter.js';
+import type { AccountNote, Volumes } from './month-account.js';
+import type { CoveredMonth } from './needed-of-zone.js';
+
+/** What the notes are taken from. */
+export interface NotedAccount {
+  readonly input: AccountInput;
+  readonly month: CoveredMonth;
+  readonly property: Volumes;
+  readonly meters: readonly (readonly [string, MeteredOfMeter])[];
+}
+
+/**
+ * What the reader of an account should know: where weather starts, what is assumed or estimated, which sources contradict each other.
+ *
+ * @param account - The input, the covered days and what was computed from them. [code]
+ * @returns Notes as codes and details, weather first. [code]
+ */
+export function accountNotes(account: NotedAccount): readonly AccountNote[] {
+  return [
+    ...weatherNotes(account.month),
+    ...areaNotes(account.input),
+    ...estimatedNotes(account.property),
+    ...contradictionNotes(account),
+    ...assumedNotes(account.input),
+  ];
+}
+
+function weatherNotes({ series, firstDay }: CoveredMonth): readonly AccountNote[] {
+  const before = firstDay - series.firstDay;
+  const missing = series.etoMm.slice(0, before).filter((eto, day) => eto === null || series.rainMm[day] === null).length;
+  const notes: AccountNote[] = [];
+  if (before < DAYS_BEFORE_MONTH) {
+    notes.push({
+      code: 'weather-starts-later',
+      details: { from: dateOfDayNumber(series.firstDay), daysBefore: before, daysWanted: DAYS_BEFORE_MONTH },
+    });
+  }
+  if (missing > 0) notes.push({ code: 'weather-missing-before-month', details: { days: missing } });
+  return notes;
+}
+
+function areaNotes({ allowance, zones }: AccountInput): readonly AccountNote[] {
+  if (allowance?.from !== 'ordinance') return [];
+  const irrigatedAreaM2 = zones.filter((zone) => !zone.handWatered && zone.meterId !== 'none').reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  const { specialLandscapeAreaM2 } = allowance;
+  if (specialLandscapeAreaM2 <= irrigatedAreaM2) return [];
+  return [{ code: 'special-landscape-area-capped', details: { specialLandscapeAreaM2, irrigatedAreaM2 } }];
+}
+
+function estimatedNotes(property: Volumes): readonly AccountNote[] {
+  const volumes = ['allowed', 'needed', 'programmed', 'metered'] as const;
+  return volumes
+    .filter((volume) => property[volume].estimatedShare > 0)
+    .map((volume) => ({ code: 'volume-estimated', details: { volume, share: property[volume].estimatedShare } }));
+}
+
+function contradictionNotes({ meters }: NotedAccount): readonly AccountNote[] {
+  return meters.flatMap(([meterId, { contradictions }]) =>
+    contradictions.map((each) => ({
+      code: 'sources-contradict' as const,
+      details: {
+        meterId,
+        from: dateOfDayNumber(each.fromLocalDay),
+        until: dateOfDayNumber(Math.ceil(each.toLocalDay) - 1),
+        source: each.source,
+        litres: each.litres,
+        betterSource: each.betterSource,
+        betterLitres: each.betterLitres,
+      },
+    })),
+  );
+}
+
+function assumedNotes({ zones }: AccountInput): readonly AccountNote[] {
+  return zones.flatMap(({ id, assumed }) => assumed.map((input) => ({ code: 'input-assumed' as const, details: { zoneId: id, input } })));
+}

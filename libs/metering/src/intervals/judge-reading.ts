@@ -1,0 +1,112 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
+import { likelyRegisters } from './likely-registers.js';
+
+/** What a reading looks like beside the one before it. */
+export type ReadingJudgement = 'ok' | 'rollover' | 'lower than last' | 'implausibly high' | 'stuck' | 'unit mixed up' | 'digits swapped';
+
+/** What the meter is expected to pass in a day, from its own history or from need. */
+export interface ReadingExpectation {
+  readonly litresPerDay: number;
+  readonly sdLitresPerDay: number;
+}
+
+/** Two consecutive readings of one meter without a swap between them, and how its register counts. */
+export interface ReadingPair {
+  readonly previousRegister: number;
+  readonly nextRegister: number;
+  readonly elapsedDays: number;
+  readonly digits: number | null;
+  readonly litresPerRegisterUnit: number;
+  readonly expectation: ReadingExpectation | null;
+}
+
+/**
+ * A judgement of a reading. `litres` is the volume as read, null where the register ran backwards; `likelyRegister` what was probably meant;
+ * `factor` the factor between the units that were probably mixed up.
+ */
+export interface JudgedReading {
+  readonly judgement: ReadingJudgement;
+  readonly litres: number | null;
+  readonly likelyRegister: number | null;
+  readonly factor: number | null;
+}
+
+/** How far above the expectation a volume is implausible, and how near it a mended one must be: common practice. */
+const IMPLAUSIBLE_SDS = 4;
+const IMPLAUSIBLE_RATIO = 1.5;
+const NEAR_SDS = 2;
+
+/** A register that stands still is suspect after a week: common practice. */
+const STUCK_AFTER_DAYS = 7;
+
+/** Without an expectation a register has rolled over when it was in its last tenth and is in its first. */
+const LAST_TENTH = 0.9;
+
+/**
+ * Judges a reading by the one before it and by what was expected.
+ *
+ * @param pair - Both registers, the days between them, digits, litres per register unit and the expectation. [any]
+ * @returns The judgement, the volume as read and what was probably meant. [L] and [any]
+ * @throws {DomainError} `READING_OUT_OF_DOMAIN` when a register is below zero or has too many digits, or no time has passed.
+ */
+export function judgeReading(pair: ReadingPair): JudgedReading {
+  check(pair);
+  const difference = pair.nextRegister - pair.previousRegister;
+  if (difference < 0) return judgeLower(pair);
+  const litres = difference * pair.litresPerRegisterUnit;
+  if (difference === 0) return { judgement: isStuck(pair) ? 'stuck' : 'ok', litres: 0, likelyRegister: null, factor: null };
+  if (isHigh(litres, pair)) return mended(pair, litres) ?? { judgement: 'implausibly high', litres, likelyRegister: null, factor: null };
+  if (isLow(litres, pair)) return mended(pair, litres, 'unit mixed up') ?? { judgement: 'ok', litres, likelyRegister: null, factor: null };
+  return { judgement: 'ok', litres, likelyRegister: null, factor: null };
+}
+
+function judgeLower(pair: ReadingPair): JudgedReading {
+  if (pair.digits !== null) {
+    const litres = (pair.nextRegister - pair.previousRegister + 10 ** pair.digits) * pair.litresPerRegisterUnit;
+    const top = 10 ** pair.digits;
+    const passedTop = pair.previousRegister >= LAST_TENTH * top && pair.nextRegister < (1 - LAST_TENTH) * top;
+    if (pair.expectation ? !isHigh(litres, pair) : passedTop) return { judgement: 'rollover', litres, likelyRegister: null, factor: null };
+  }
+  return mended(pair, null) ?? { judgement: 'lower than last', litres: null, likelyRegister: null, factor: null };
+}
+
+// The likeliest of the mended readings, where one lies near the expectation.
+function mended(pair: ReadingPair, litres: number | null, only?: ReadingJudgement): JudgedReading | null {
+  const { expectation } = pair;
+  if (!expectation) return null;
+  const expected = expectation.litresPerDay * pair.elapsedDays;
+  const reach = NEAR_SDS * expectation.sdLitresPerDay * pair.elapsedDays;
+  const best = likelyRegisters(pair)
+    .filter(({ judgement }) => !only || judgement === only)
+    .map((candidate) => ({
+      ...candidate,
+      miss: Math.abs((candidate.register - pair.previousRegister) * pair.litresPerRegisterUnit - expected),
+    }))
+    .filter(({ register, miss }) => register >= pair.previousRegister && miss <= reach)
+    .sort((a, b) => a.miss - b.miss)[0];
+  return best ? { judgement: best.judgement, litres, likelyRegister: best.register, factor: best.factor } : null;
+}
+
+function isHigh(litres: number, { expectation, elapsedDays }: ReadingPair): boolean {
+  if (!expectation) return false;
+  const expected = expectation.litresPerDay * elapsedDays;
+  return litres > expected + IMPLAUSIBLE_SDS * expectation.sdLitresPerDay * elapsedDays && litres > IMPLAUSIBLE_RATIO * expected;
+}
+
+function isLow(litres: number, { expectation, elapsedDays }: ReadingPair): boolean {
+  return expectation !== null && litres < (expectation.litresPerDay - IMPLAUSIBLE_SDS * expectation.sdLitresPerDay) * elapsedDays;
+}
+
+function isStuck({ expectation, elapsedDays, litresPerRegisterUnit }: ReadingPair): boolean {
+  if (!expectation || elapsedDays < STUCK_AFTER_DAYS) return false;
+  return (expectation.litresPerDay - NEAR_SDS * expectation.sdLitresPerDay) * elapsedDays > litresPerRegisterUnit;
+}
+
+function check(pair: ReadingPair): void {
+  const { previousRegister, nextRegister, elapsedDays, digits, litresPerRegisterUnit } = pair;
+  const top = digits === null ? Number.POSITIVE_INFINITY : 10 ** digits;
+  const registers = [previousRegister, nextRegister].every((register) => register >= 0 && register < top);
+  if (!(registers && elapsedDays > 0 && litresPerRegisterUnit > 0)) {
+    throw new DomainError('READING_OUT_OF_DOMAIN', { previousRegister, nextRegister, elapsedDays, digits, litresPerRegisterUnit });
+  }
+}

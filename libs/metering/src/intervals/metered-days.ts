@@ -1,0 +1,64 @@
+import { type DayWeight, shareOfInterval } from './apportion-interval.js';
+import { oneSourcePerInstant } from './one-source-per-instant.js';
+import type { UsageInterval } from './usage-interval.js';
+
+/** One local day's metered water: litres of the share of the day that any source covers, 0 to 1. */
+export interface MeteredDay {
+  readonly litres: number;
+  readonly coveredShare: number;
+}
+
+/** Water apportioned to local days, with the variances that come from registers and from dividing intervals at the window's ends. */
+export interface MeteredDays {
+  readonly days: readonly MeteredDay[];
+  readonly resolutionVariance: number;
+  readonly apportioningVariance: number;
+}
+
+/** Seconds of a day are lost when instants become day numbers; a day this nearly covered is covered. */
+const ALMOST = 1e-6;
+
+/**
+ * Apportions a meter's intervals to local days: by ET weight, by day count where that is unknown, one source per instant.
+ *
+ * @param intervals - Usage intervals of one meter, of all sources, in any order. [L]
+ * @param firstDay - First local day wanted, as a day number. [d]
+ * @param days - Number of days wanted. [d]
+ * @param dayWeight - ET weight of a day. [mm]
+ * @param shareSd - How uncertain an interval's share is where it crosses an end: sd = this · share · (1 − share). [–]
+ * @returns Litres and covered share of each day, and the variances of their sum. [L] and [L2]
+ */
+export function meteredDays(
+  intervals: readonly UsageInterval[],
+  firstDay: number,
+  days: number,
+  dayWeight: DayWeight,
+  shareSd: number,
+): MeteredDays {
+  const litres = new Array<number>(days).fill(0);
+  const covered = new Array<number>(days).fill(0);
+  const shares = new Map<UsageInterval, number>();
+  for (const { interval, from, to } of oneSourcePerInstant(intervals)) {
+    const begin = Math.max(from, firstDay);
+    const end = Math.min(to, firstDay + days);
+    for (let day = Math.floor(begin); day < end; day += 1) {
+      const part = [Math.max(begin, day), Math.min(end, day + 1)] as const;
+      const share = shareOfInterval([interval.fromLocalDay, interval.toLocalDay], part, dayWeight);
+      litres[day - firstDay] = (litres[day - firstDay] ?? 0) + share * interval.litres;
+      covered[day - firstDay] = (covered[day - firstDay] ?? 0) + part[1] - part[0];
+      shares.set(interval, (shares.get(interval) ?? 0) + share);
+    }
+  }
+  let resolutionVariance = 0;
+  let apportioningVariance = 0;
+  for (const [interval, share] of shares) {
+    resolutionVariance += (share * interval.sdLitres) ** 2;
+    apportioningVariance += (shareSd * share * Math.max(0, 1 - share) * interval.litres) ** 2;
+  }
+  const whole = (share: number) => (share > 1 - ALMOST ? 1 : share);
+  return {
+    days: litres.map((each, day) => ({ litres: each, coveredShare: whole(covered[day] ?? 0) })),
+    resolutionVariance,
+    apportioningVariance,
+  };
+}

@@ -1,0 +1,60 @@
+import type { UncertainLitres } from './uncertain-litres.js';
+
+/** An uncertain input by kind. */
+export type InputName =
+  | 'area'
+  | 'plantFactor'
+  | 'rootStorage'
+  | 'uniformity'
+  | 'eto'
+  | 'rain'
+  | 'flow'
+  | 'precipitationRate'
+  | 'handVolume'
+  | 'meter'
+  | 'registerResolution'
+  | 'apportioning'
+  | 'indoor'
+  | 'filledWeather'
+  | 'filledSettings'
+  | 'filledReadings';
+
+/** One input's part in a volume's variance; `subjectId` is the zone, controller or meter it belongs to, null for the weather. */
+export interface InputShare {
+  readonly input: InputName;
+  readonly subjectId: string | null;
+  readonly varianceShare: number;
+}
+
+/** How many inputs are named: enough to say what to measure next. */
+const MOST_NAMED = 8;
+
+/**
+ * Key of an uncertain input: the same key means the same input, wherever it is used.
+ *
+ * @param input - The kind of input. [code]
+ * @param subjectId - The zone, controller or meter that it belongs to; null for the weather. [code]
+ * @returns The key. [code]
+ */
+export function inputKey(input: InputName, subjectId: string | null): string {
+  return subjectId === null ? input : `${input} ${subjectId}`;
+}
+
+/**
+ * The inputs that make a volume uncertain, the largest share of its variance first.
+ *
+ * @param volume - The volume with its parts. [L]
+ * @returns At most eight inputs with their shares of the variance; none where nothing is uncertain. [–]
+ */
+export function rankedInputs(volume: UncertainLitres): readonly InputShare[] {
+  const squares = [...volume.parts].map(([key, part]) => [key, part * part] as const).filter(([, square]) => square > 0);
+  const variance = squares.reduce((sum, [, square]) => sum + square, 0);
+  return squares
+    .sort(([, a], [, b]) => b - a)
+    .slice(0, MOST_NAMED)
+    .map(([key, square]) => {
+      const space = key.indexOf(' ');
+      const input = (space < 0 ? key : key.slice(0, space)) as InputName;
+      return { input, subjectId: space < 0 ? null : key.slice(space + 1), varianceShare: square / variance };
+    });
+}
