@@ -74,14 +74,8 @@ export function meterVolumes(meterId: string, metered: MeteredOfMeter, property:
   return { ...volumes, meterId, meteredThrough: metered.meteredThrough };
 }
 
-/**
- * Special landscape area that belongs to some of a property's zones: in proportion to area, and never more than there is.
- *
- * @param property - All zones and the allowance. [m2]
- * @param zones - The zones at hand. [m2]
- * @returns The special landscape area among them; 0 under a contract. [m2]
- */
-export function specialAreaOf(property: PropertyFigures, zones: readonly ComputedZone[]): number {
+// In proportion to area, and never more than there is: the meters' shares add up to the property's.
+function specialAreaOf(property: PropertyFigures, zones: readonly ComputedZone[]): number {
   if (property.allowance?.from !== 'ordinance') return 0;
   const areaOf = (some: readonly ComputedZone[]) => some.reduce((sum, { zone }) => sum + zone.areaM2, 0);
   const whole = areaOf(property.zones.filter(({ scope }) => scope === 'metered' || scope === 'unassigned'));
