@@ -39,7 +39,7 @@ export function fao56Terms(day: CompleteDay, site: Site): PenmanMonteithTerms {
     windSpeedAt2M: metresPerSecond(Math.max(CALMEST_WIND, day.windSpeedAt2M)),
     saturationVapourPressure: meanSaturationVapourPressure(day.maximumTemperature, day.minimumTemperature),
     vapourPressure: day.vapourPressure,
-    slope: slopeOfSaturationVapourPressure(mean),
+    vapourPressureSlope: slopeOfSaturationVapourPressure(mean),
     psychrometricConstant: psychrometricConstant(atmosphericPressure(site.elevation)),
   };
 }

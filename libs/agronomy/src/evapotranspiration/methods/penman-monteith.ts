@@ -16,7 +16,7 @@ export type PenmanMonteithTerms = {
   /** Actual vapour pressure, ea. [kPa] */
   readonly vapourPressure: Quantity<'kPa'>;
   /** Slope of the saturation vapour pressure curve, Δ. [kPa/°C] */
-  readonly slope: Quantity<'kPa/°C'>;
+  readonly vapourPressureSlope: Quantity<'kPa/°C'>;
   /** Psychrometric constant, γ. [kPa/°C] */
   readonly psychrometricConstant: Quantity<'kPa/°C'>;
 };
@@ -63,7 +63,7 @@ export function tallReferenceEvapotranspiration(terms: PenmanMonteithTerms): Qua
 }
 
 function combination(terms: PenmanMonteithTerms, surface: ReferenceSurface): Quantity<'mm'> {
-  const { slope, psychrometricConstant: gamma, windSpeedAt2M: wind } = terms;
+  const { vapourPressureSlope: slope, psychrometricConstant: gamma, windSpeedAt2M: wind } = terms;
   const radiation = EVAPORATION_PER_RADIATION * slope * (terms.netRadiation - terms.soilHeatFlux);
   const dryness = terms.saturationVapourPressure - terms.vapourPressure;
   const aerodynamic = ((gamma * surface.numerator) / (terms.meanTemperature + 273)) * wind * dryness;

@@ -56,7 +56,7 @@ export function standardizedTerms(day: CompleteDay, site: Site): PenmanMonteithT
     windSpeedAt2M: day.windSpeedAt2M,
     saturationVapourPressure: meanSaturationVapourPressure(day.maximumTemperature, day.minimumTemperature),
     vapourPressure: day.vapourPressure,
-    slope: standardizedSlopeOfSaturationVapourPressure(mean),
+    vapourPressureSlope: standardizedSlopeOfSaturationVapourPressure(mean),
     psychrometricConstant: psychrometricConstant(atmosphericPressure(site.elevation)),
   };
 }
