@@ -3,7 +3,7 @@ import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { DataSource } from 'typeorm';
 import { AppModule } from './app.module.js';
-import { securityHeaders } from './platform/identity/security-headers.js';
+import { securityHeaders } from './platform/identity/door/security-headers.js';
 import { log } from './platform/problems/log.js';
 
 const quiet = { log: () => undefined, warn: (message: unknown) => log.warn({ message }, 'nest'), error: (message: unknown, stack?: unknown) => log.error({ message, stack }, 'nest') };

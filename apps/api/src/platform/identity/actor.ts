@@ -14,4 +14,11 @@ export interface Actor {
 }
 
 /** Background work and the command line act for the organization itself. */
-export const organizationActor = (organizationId: string, way: 'import' | 'job'): Actor => ({ organizationId, personId: null, memberId: null, role: 'owner', clientId: null, way });
+export const organizationActor = (organizationId: string, way: 'import' | 'job'): Actor => ({
+  organizationId,
+  personId: null,
+  memberId: null,
+  role: 'owner',
+  clientId: null,
+  way,
+});

@@ -26,7 +26,17 @@ export type Role = (typeof ROLES)[number];
 
 const technician = [Permission.BeSignedIn, Permission.ReadProperty, Permission.ReadRoutes, Permission.RecordFieldwork];
 const crewLead = [...technician, Permission.AssignWork, Permission.CloseOthersStops];
-const office = [...crewLead, Permission.ReadPortfolio, Permission.WritePortfolio, Permission.ReadFindings, Permission.DecideFindings, Permission.ApproveWork, Permission.Exchange, Permission.ReadReports, Permission.WriteReports];
+const office = [
+  ...crewLead,
+  Permission.ReadPortfolio,
+  Permission.WritePortfolio,
+  Permission.ReadFindings,
+  Permission.DecideFindings,
+  Permission.ApproveWork,
+  Permission.Exchange,
+  Permission.ReadReports,
+  Permission.WriteReports,
+];
 
 /** What each role may do. */
 export const PERMISSIONS: Readonly<Record<Role, readonly Permission[]>> = {

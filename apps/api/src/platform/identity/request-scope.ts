@@ -7,14 +7,21 @@ import type { Actor } from './actor.js';
 /** One request: who asks, and the one transaction that its work shares. It is opened when first needed. */
 export class RequestScope {
   private opened: Promise<OrganizationTransaction> | null = null;
+  private asking: Actor | null;
 
   constructor(
     readonly request: Request,
     readonly response: Response,
-    /** null for a stranger */
-    readonly actor: Actor | null,
-    private readonly source: DataSource,
-  ) {}
+    actor: Actor | null,
+    readonly source: DataSource,
+  ) {
+    this.asking = actor;
+  }
+
+  /** null for a stranger */
+  get actor(): Actor | null {
+    return this.asking;
+  }
 
   /** Opens the transaction, or returns the one that is open. */
   open(): Promise<OrganizationTransaction> {
@@ -28,6 +35,14 @@ export class RequestScope {
 
   /** the open transaction; the guard opens it before any resolver runs */
   transaction: OrganizationTransaction | null = null;
+
+  /** From here on the request is somebody's: what was done before as somebody else is kept first. */
+  async become(actor: Actor | null): Promise<void> {
+    await this.end(true);
+    this.opened = null;
+    this.transaction = null;
+    this.asking = actor;
+  }
 
   /** One fate: everything the request did is kept, or nothing. */
   async end(good: boolean): Promise<void> {

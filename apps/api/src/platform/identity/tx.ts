@@ -4,7 +4,10 @@ import type { RequestScope, ScopedRequest } from './request-scope.js';
 
 /** The request's scope, for GraphQL and HTTP alike. */
 export function scopeOf(context: ExecutionContext): RequestScope {
-  const scope = context.getType<string>() === 'graphql' ? (context.getArgByIndex(2) as { scope: RequestScope }).scope : context.switchToHttp().getRequest<ScopedRequest>().scope;
+  const scope =
+    context.getType<string>() === 'graphql'
+      ? (context.getArgByIndex(2) as { scope: RequestScope }).scope
+      : context.switchToHttp().getRequest<ScopedRequest>().scope;
   if (!scope) throw new TypeError('a request reached its handler without a scope');
   return scope;
 }

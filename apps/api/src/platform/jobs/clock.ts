@@ -11,7 +11,10 @@ export interface ClockSetting {
 export function nowOf(setting: ClockSetting): Date {
   const now = Temporal.Now.zonedDateTimeISO(setting.timeZone);
   if (!setting.standsStillOn) return new Date(now.epochMilliseconds);
-  const fixed = Temporal.PlainDate.from(setting.standsStillOn).toZonedDateTime({ timeZone: setting.timeZone, plainTime: now.toPlainTime() });
+  const fixed = Temporal.PlainDate.from(setting.standsStillOn).toZonedDateTime({
+    timeZone: setting.timeZone,
+    plainTime: now.toPlainTime(),
+  });
   return new Date(fixed.epochMilliseconds);
 }
 

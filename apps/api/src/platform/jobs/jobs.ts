@@ -37,7 +37,19 @@ export class Jobs {
   /** Asks for work: it is queued if and only if the transaction commits. */
   async ask(tx: OrganizationTransaction, kind: string, payload: Record<string, unknown>): Promise<BackgroundJobRow> {
     const table = tx.of(BackgroundJobRow);
-    const row = table.create({ organizationId: tx.organizationId, id: randomUUID(), kind, state: 'queued', done: 0, total: 0, says: null, payload, personId: tx.actor.personId, createdAt: new Date(), finishedAt: null });
+    const row = table.create({
+      organizationId: tx.organizationId,
+      id: randomUUID(),
+      kind,
+      state: 'queued',
+      done: 0,
+      total: 0,
+      says: null,
+      payload,
+      personId: tx.actor.personId,
+      createdAt: new Date(),
+      finishedAt: null,
+    });
     await table.insert(row as never);
     await tx.query('select enqueue_job($1, $2)', [TASK, row.id]);
     return row;

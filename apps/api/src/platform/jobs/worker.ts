@@ -18,7 +18,14 @@ const tasks = (jobs: Jobs): TaskList => ({
 /** Works the queue until it is stopped. */
 export async function startWorker(adminUrl: string, jobs: Jobs): Promise<{ stop(): Promise<void> }> {
   const pool = ownerPool(adminUrl);
-  const runner: Runner = await run({ pgPool: pool, taskList: tasks(jobs), logger, concurrency: 2, noHandleSignals: true, noPreparedStatements: false });
+  const runner: Runner = await run({
+    pgPool: pool,
+    taskList: tasks(jobs),
+    logger,
+    concurrency: 2,
+    noHandleSignals: true,
+    noPreparedStatements: false,
+  });
   return {
     async stop() {
       await runner.stop();

@@ -7,7 +7,31 @@ const LEAST = 8;
 const MOST = 200;
 
 /** The most common passwords, all of eight characters or more, that any guessing starts with (common practice; from memory). */
-const COMMON = new Set(['password', '12345678', '123456789', '1234567890', 'qwertyuiop', 'password1', 'password123', 'iloveyou', 'sunshine', 'princess', 'football', 'baseball', 'superman', 'trustno1', 'letmein1', 'welcome1', 'qwerty123', '11111111', '00000000', 'abcd1234', 'passw0rd', 'changeme', 'rillbook']);
+const COMMON = new Set([
+  'password',
+  '12345678',
+  '123456789',
+  '1234567890',
+  'qwertyuiop',
+  'password1',
+  'password123',
+  'iloveyou',
+  'sunshine',
+  'princess',
+  'football',
+  'baseball',
+  'superman',
+  'trustno1',
+  'letmein1',
+  'welcome1',
+  'qwerty123',
+  '11111111',
+  '00000000',
+  'abcd1234',
+  'passw0rd',
+  'changeme',
+  'rillbook',
+]);
 
 /** Refuses a password that is too short, too long or among the first that anybody guesses. */
 export function judgePassword(wished: string): void {

@@ -1,6 +1,6 @@
 import { type CallHandler, type ExecutionContext, Injectable, type NestInterceptor } from '@nestjs/common';
 import { type Observable, from, lastValueFrom } from 'rxjs';
-import { scopeOf } from './tx.js';
+import { scopeOf } from '../tx.js';
 
 /** HTTP: ends the request's transaction before the answer leaves. GraphQL ends its own (see graphql.module). */
 @Injectable()

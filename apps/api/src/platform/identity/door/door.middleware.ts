@@ -1,9 +1,9 @@
 import { Inject, Injectable, type NestMiddleware } from '@nestjs/common';
 import type { NextFunction, Response } from 'express';
 import { DataSource } from 'typeorm';
-import { RequestScope, type ScopedRequest } from './request-scope.js';
-import { tokenOf } from './sessions/cookie.js';
-import { Sessions } from './sessions/sessions.js';
+import { RequestScope, type ScopedRequest } from '../request-scope.js';
+import { tokenOf } from '../sessions/cookie.js';
+import { Sessions } from '../sessions/sessions.js';
 
 /** Finds out who asks, once a request, before anything else. */
 @Injectable()

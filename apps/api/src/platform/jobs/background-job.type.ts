@@ -1,0 +1,44 @@
+import { Field, ID, Int, ObjectType } from '@nestjs/graphql';
+import { DateTimeScalar } from '../graphql/scalars.js';
+import type { BackgroundJobRow } from './background-job.entity.js';
+
+/** Work in the background: what, how far, how it ended. */
+@ObjectType()
+export class BackgroundJob {
+  @Field(() => ID)
+  id: string;
+
+  @Field(() => String)
+  kind: string;
+
+  @Field(() => String)
+  state: string;
+
+  @Field(() => Int)
+  done: number;
+
+  @Field(() => Int)
+  total: number;
+
+  /** how it ended, in a sentence */
+  @Field(() => String, { nullable: true })
+  says: string | null;
+
+  @Field(() => DateTimeScalar)
+  createdAt: Date;
+
+  @Field(() => DateTimeScalar, { nullable: true })
+  finishedAt: Date | null;
+}
+
+export const showJob = (row: BackgroundJobRow): BackgroundJob =>
+  Object.assign(new BackgroundJob(), {
+    id: row.id,
+    kind: row.kind,
+    state: row.state,
+    done: row.done,
+    total: row.total,
+    says: row.says,
+    createdAt: row.createdAt,
+    finishedAt: row.finishedAt,
+  });
