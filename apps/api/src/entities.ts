@@ -1,5 +1,15 @@
 import { ClientRow } from './features/portfolio/clients/client.entity.js';
 import { PropertyRow } from './features/portfolio/properties/property.entity.js';
+import { BackflowAssemblyRow } from './features/portfolio/backflow/backflow-assembly.entity.js';
+import { ControllerRow } from './features/portfolio/controllers/controller.entity.js';
+import { MeterRow } from './features/portfolio/meters/meter.entity.js';
+import { PlantingRow } from './features/portfolio/plantings/planting.entity.js';
+import { RateTierRow } from './features/portfolio/suppliers/rates/rate-tier.entity.js';
+import { WateringRuleRow } from './features/portfolio/suppliers/rules/watering-rule.entity.js';
+import { WaterSupplierRow } from './features/portfolio/suppliers/water-supplier.entity.js';
+import { ZoneRow } from './features/portfolio/zones/zone.entity.js';
+import { WeatherDayRow } from './features/weather/days/weather-day.entity.js';
+import { WeatherStationRow } from './features/weather/stations/weather-station.entity.js';
 import { MemberRow } from './platform/identity/members/member.entity.js';
 import { PersonRow } from './platform/identity/members/person.entity.js';
 import { OrganizationItself } from './platform/identity/organizations/organization.entity.js';
@@ -7,4 +17,4 @@ import { BackgroundJobRow } from './platform/jobs/background-job.entity.js';
 import { ChangeRow } from './platform/records/change.entity.js';
 
 /** Every row class of the product. A test holds them against the database. */
-export const entities = [BackgroundJobRow, ChangeRow, ClientRow, PropertyRow, MemberRow, OrganizationItself, PersonRow];
+export const entities = [BackgroundJobRow, ChangeRow, ClientRow, PropertyRow, BackflowAssemblyRow, ControllerRow, MeterRow, PlantingRow, RateTierRow, WateringRuleRow, WaterSupplierRow, ZoneRow, WeatherDayRow, WeatherStationRow, MemberRow, OrganizationItself, PersonRow];

@@ -16,7 +16,13 @@ const Kept = keptThingResolver({
   type: Client,
   input: ClientInput,
   show: showClient,
-  keep: (input) => ({ name: input.name.trim(), emails: input.emails ?? [], language: input.language ?? null, units: input.units ?? null, notToExceed: input.notToExceed ?? null }),
+  keep: (input) => ({
+    name: input.name.trim(),
+    emails: input.emails ?? [],
+    language: input.language ?? null,
+    units: input.units ?? null,
+    notToExceed: input.notToExceed ?? null,
+  }),
   needs: async (tx, id) => {
     const count = await properties.countOfClient(tx, id);
     return count ? { by: 'property', count } : null;

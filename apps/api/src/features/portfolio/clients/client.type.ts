@@ -32,4 +32,13 @@ export class Client {
 }
 
 export const showClient = (row: ClientRow): Client =>
-  Object.assign(new Client(), { id: row.id, version: row.version, retiredAt: row.retiredAt, name: row.name, emails: row.emails, language: row.language, units: row.units, notToExceed: row.notToExceed });
+  Object.assign(new Client(), {
+    id: row.id,
+    version: row.version,
+    retiredAt: row.retiredAt,
+    name: row.name,
+    emails: row.emails,
+    language: row.language,
+    units: row.units,
+    notToExceed: row.notToExceed,
+  });
