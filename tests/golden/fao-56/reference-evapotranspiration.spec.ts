@@ -1,5 +1,4 @@
 import { atmosphericPressure } from '@rillbook/agronomy/evapotranspiration/air/atmospheric-pressure.js';
-import { psychrometricConstant } from '@rillbook/agronomy/evapotranspiration/air/psychrometric-constant.js';
 import { windSpeedAt2M } from '@rillbook/agronomy/evapotranspiration/air/wind-speed-at-2-m.js';
 import type { CompleteDay, Site } from '@rillbook/agronomy/evapotranspiration/methods/complete-day.js';
 import { fao56Terms } from '@rillbook/agronomy/evapotranspiration/methods/fao56-terms.js';

@@ -18,6 +18,9 @@ import {
 /** A value, and what had to be assumed for it. */
 type Found<Value> = { readonly value: Value; readonly assumed: readonly AssumedInput[] };
 
+/** Nothing was assumed. */
+const NOTHING: readonly AssumedInput[] = [];
+
 /** A complete day and its site, with everything that was assumed to complete them. */
 export type CompletedDay = { readonly day: CompleteDay; readonly site: Site; readonly assumed: readonly AssumedInput[] };
 
@@ -39,35 +42,44 @@ export function completeWeatherDay(measured: WeatherDay, temperatures: DayTemper
   const site: Site = { latitude: station.latitude, elevation: station.elevation ?? ASSUMED_ELEVATION };
   const vapour = vapourPressureOf(measured, temperatures);
   const wind = windOf(measured);
-  const partial = { dayOfYear: measured.dayOfYear, vapourPressure: vapour.value, windSpeedAt2M: wind.value, ...temperatures };
-  const solar = solarOf(measured, partial, site);
-  return {
-    day: { ...partial, solarRadiation: solar.value },
-    site,
-    assumed: [...vapour.assumed, ...wind.assumed, ...solar.assumed, ...(station.elevation === null ? (['elevation'] as const) : [])],
+  const solar = solarOf(measured, temperatures, vapour.value, site);
+  const day: CompleteDay = {
+    dayOfYear: measured.dayOfYear,
+    maximumTemperature: temperatures.maximumTemperature,
+    minimumTemperature: temperatures.minimumTemperature,
+    vapourPressure: vapour.value,
+    windSpeedAt2M: wind.value,
+    solarRadiation: solar.value,
   };
+  const elevation: readonly AssumedInput[] = station.elevation === null ? ['elevation'] : NOTHING;
+  return { day, site, assumed: vapour.assumed.concat(wind.assumed, solar.assumed, elevation) };
 }
 
 function vapourPressureOf(day: WeatherDay, temperatures: DayTemperatures): Found<Quantity<'kPa'>> {
   const { dewPoint, rhmax, rhmin } = day;
-  if (dewPoint !== null) return { value: vapourPressureFromDewPoint(dewPoint), assumed: [] };
-  if (rhmax !== null && rhmin !== null) return { value: vapourPressureFromHumidityExtremes(temperatures, rhmax, rhmin), assumed: [] };
-  if (rhmax !== null) return { value: vapourPressureFromMaximumHumidity(temperatures, rhmax), assumed: [] };
-  if (rhmin !== null) return { value: vapourPressureFromMinimumHumidity(temperatures, rhmin), assumed: [] };
+  if (dewPoint !== null) return { value: vapourPressureFromDewPoint(dewPoint), assumed: NOTHING };
+  if (rhmax !== null && rhmin !== null) return { value: vapourPressureFromHumidityExtremes(temperatures, rhmax, rhmin), assumed: NOTHING };
+  if (rhmax !== null) return { value: vapourPressureFromMaximumHumidity(temperatures, rhmax), assumed: NOTHING };
+  if (rhmin !== null) return { value: vapourPressureFromMinimumHumidity(temperatures, rhmin), assumed: NOTHING };
   return { value: vapourPressureFromDewPoint(temperatures.minimumTemperature), assumed: ['humidity'] };
 }
 
 function windOf(day: WeatherDay): Found<Quantity<'m/s'>> {
   if (day.wind === null) return { value: ASSUMED_WIND, assumed: ['wind'] };
   if (day.windHeight === null) return { value: windSpeedAt2M(day.wind, ASSUMED_WIND_HEIGHT), assumed: ['wind-height'] };
-  return { value: windSpeedAt2M(day.wind, day.windHeight), assumed: [] };
+  return { value: windSpeedAt2M(day.wind, day.windHeight), assumed: NOTHING };
 }
 
-function solarOf(measured: WeatherDay, day: Omit<CompleteDay, 'solarRadiation'>, site: Site): Found<Quantity<'MJ/m2/d'>> {
-  if (measured.solar !== null) return { value: measured.solar, assumed: [] };
+function solarOf(
+  measured: WeatherDay,
+  temperatures: DayTemperatures,
+  vapourPressure: Quantity<'kPa'>,
+  site: Site,
+): Found<Quantity<'MJ/m2/d'>> {
+  if (measured.solar !== null) return { value: measured.solar, assumed: NOTHING };
   const limits = {
-    extraterrestrialRadiation: extraterrestrialRadiation(site.latitude, day.dayOfYear),
-    clearSkyRadiation: standardizedClearSkyRadiation(day, site),
+    extraterrestrialRadiation: extraterrestrialRadiation(site.latitude, measured.dayOfYear),
+    clearSkyRadiation: standardizedClearSkyRadiation({ dayOfYear: measured.dayOfYear, vapourPressure }, site),
   };
-  return { value: solarRadiationFromTemperature(day, limits, 'interior'), assumed: ['solar-radiation'] };
+  return { value: solarRadiationFromTemperature(temperatures, limits, 'interior'), assumed: ['solar-radiation'] };
 }

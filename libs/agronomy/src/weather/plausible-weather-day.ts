@@ -23,6 +23,9 @@ const RANGES: Readonly<Record<WeatherValue, readonly [number, number]>> = {
   givenEto: [0, 30],
 };
 
+/** The ranges as a list, made once: this runs for every day of every station. */
+const RANGE_LIST = Object.entries(RANGES) as readonly [WeatherValue, readonly [number, number]][];
+
 /**
  * Sets aside the values of a day that cannot be: outside their range, or contradicting each other.
  *
@@ -33,18 +36,17 @@ const RANGES: Readonly<Record<WeatherValue, readonly [number, number]>> = {
  * @source Common practice: ranges of station quality control, as in ASCE-EWRI (2005), Appendix D, in spirit.
  */
 export function plausibleWeatherDay(day: WeatherDay): PlausibleWeatherDay {
-  const refused = new Set<WeatherValue>();
-  for (const name of Object.keys(RANGES) as WeatherValue[]) {
+  const refused: WeatherValue[] = [];
+  for (const [name, [lowest, highest]] of RANGE_LIST) {
     const value = day[name];
-    const [lowest, highest] = RANGES[name];
-    if (value !== null && !(value >= lowest && value <= highest)) refused.add(name);
+    if (value !== null && !(value >= lowest && value <= highest)) refused.push(name);
   }
-  if (exceeds(day.tmin, day.tmax)) refused.add('tmin').add('tmax');
-  if (exceeds(day.rhmin, day.rhmax)) refused.add('rhmin').add('rhmax');
-  if (exceeds(day.dewPoint, day.tmax)) refused.add('dewPoint');
-  if (refused.size === 0) return { day, refused: [] };
-  const blanks = Object.fromEntries([...refused].map((name) => [name, null]));
-  return { day: { ...day, ...blanks }, refused: [...refused] };
+  if (exceeds(day.tmin, day.tmax)) refused.push('tmin', 'tmax');
+  if (exceeds(day.rhmin, day.rhmax)) refused.push('rhmin', 'rhmax');
+  if (exceeds(day.dewPoint, day.tmax)) refused.push('dewPoint');
+  if (refused.length === 0) return { day, refused };
+  const blanks = Object.fromEntries(refused.map((name) => [name, null]));
+  return { day: { ...day, ...blanks }, refused: [...new Set(refused)] };
 }
 
 function exceeds(low: number | null, high: number | null): boolean {
