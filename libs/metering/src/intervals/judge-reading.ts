@@ -31,10 +31,15 @@ export interface JudgedReading {
   readonly factor: number | null;
 }
 
-/** How far above the expectation a volume is implausible, and how near it a mended one must be: common practice. */
+/** How far above the expectation a volume is implausible: common practice. */
 const IMPLAUSIBLE_SDS = 4;
 const IMPLAUSIBLE_RATIO = 1.5;
-const NEAR_SDS = 2;
+
+/** How near to the expectation a mended reading must be; a factor fits almost any leak, so it must fit well: common practice. */
+const NEAR_SDS = { 'digits swapped': 2, 'unit mixed up': 1 } as const;
+
+/** A register that should have moved by this many standard deviations less than expected is stuck if it has not moved at all. */
+const STUCK_SDS = 2;
 
 /** A register that stands still is suspect after a week: common practice. */
 const STUCK_AFTER_DAYS = 7;
@@ -75,14 +80,14 @@ function mended(pair: ReadingPair, litres: number | null, only?: ReadingJudgemen
   const { expectation } = pair;
   if (!expectation) return null;
   const expected = expectation.litresPerDay * pair.elapsedDays;
-  const reach = NEAR_SDS * expectation.sdLitresPerDay * pair.elapsedDays;
+  const sd = expectation.sdLitresPerDay * pair.elapsedDays;
   const best = likelyRegisters(pair)
     .filter(({ judgement }) => !only || judgement === only)
     .map((candidate) => ({
       ...candidate,
       miss: Math.abs((candidate.register - pair.previousRegister) * pair.litresPerRegisterUnit - expected),
     }))
-    .filter(({ register, miss }) => register >= pair.previousRegister && miss <= reach)
+    .filter(({ judgement, register, miss }) => register >= pair.previousRegister && miss <= NEAR_SDS[judgement] * sd)
     .sort((a, b) => a.miss - b.miss)[0];
   return best ? { judgement: best.judgement, litres, likelyRegister: best.register, factor: best.factor } : null;
 }
@@ -99,7 +104,7 @@ function isLow(litres: number, { expectation, elapsedDays }: ReadingPair): boole
 
 function isStuck({ expectation, elapsedDays, litresPerRegisterUnit }: ReadingPair): boolean {
   if (!expectation || elapsedDays < STUCK_AFTER_DAYS) return false;
-  return (expectation.litresPerDay - NEAR_SDS * expectation.sdLitresPerDay) * elapsedDays > litresPerRegisterUnit;
+  return (expectation.litresPerDay - STUCK_SDS * expectation.sdLitresPerDay) * elapsedDays > litresPerRegisterUnit;
 }
 
 function check(pair: ReadingPair): void {

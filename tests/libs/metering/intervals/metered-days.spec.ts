@@ -1,0 +1,115 @@
+import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
+import { shareOfInterval } from '@rillbook/metering/intervals/apportion-interval.js';
+import { contradictions } from '@rillbook/metering/intervals/contradictions.js';
+import { meteredDays } from '@rillbook/metering/intervals/metered-days.js';
+import { oneSourcePerInstant } from '@rillbook/metering/intervals/one-source-per-instant.js';
+import type { IntervalSource, UsageInterval } from '@rillbook/metering/intervals/usage-interval.js';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { bill } from '../../../golden/bill-normalisation/values.js';
+
+const unknown = () => null;
+const interval = (fromLocalDay: number, toLocalDay: number, litres: number, source: IntervalSource = 'readings'): UsageInterval => ({
+  fromLocalDay,
+  toLocalDay,
+  litres,
+  sdLitres: 0,
+  source,
+});
+const total = (intervals: readonly UsageInterval[], first: number, days: number, weight: (day: number) => number | null = unknown) =>
+  meteredDays(intervals, first, days, weight, 0.2).days.reduce((sum, { litres }) => sum + litres, 0);
+
+describe('apportioning to days', () => {
+  // Day-count rule of bill normalisation, by arithmetic; tests/golden/bill-normalisation.
+  it('splits the published bill over its months', () => {
+    const whole = interval(dayNumberOfDate(bill.from), dayNumberOfDate(bill.until), bill.ccf, 'bills');
+    expect(total([whole], dayNumberOfDate('2026-05-01'), 31)).toBeCloseTo(bill.may, 9);
+    expect(total([whole], dayNumberOfDate('2026-06-01'), 30)).toBeCloseTo(bill.june, 9);
+    expect(total([whole], dayNumberOfDate('2026-06-10'), 1)).toBeCloseTo(bill.perDay, 9);
+  });
+
+  it('follows evapotranspiration where it is known, a day of unknown weight being the mean', () => {
+    const weight = (day: number) => [2, 6, null, 4][day] ?? null;
+    const days = meteredDays([interval(0, 4, 160)], 0, 4, weight, 0.2).days.map(({ litres }) => litres);
+    expect(days).toEqual([20, 60, 40, 40].map((litres) => expect.closeTo(litres, 9)));
+  });
+
+  it('counts parts of days', () => {
+    const { days } = meteredDays([interval(0.5, 2.25, 175)], 0, 3, unknown, 0.2);
+    expect(days.map(({ litres }) => litres)).toEqual([50, 100, 25].map((litres) => expect.closeTo(litres, 9)));
+    expect(days.map(({ coveredShare }) => coveredShare)).toEqual([0.5, 1, 0.25]);
+  });
+
+  it('conserves volume, whatever the weights', () => {
+    const weights = fc.array(fc.option(fc.double({ min: 0, max: 10, noNaN: true }), { nil: null }), { minLength: 40, maxLength: 40 });
+    const span = fc.tuple(fc.double({ min: 0, max: 39, noNaN: true }), fc.double({ min: 0.01, max: 30, noNaN: true }));
+    fc.assert(
+      fc.property(weights, span, (byDay, [from, length]) => {
+        const to = Math.min(40, from + length);
+        fc.pre(to > from);
+        expect(total([interval(from, to, 1000)], 0, 40, (day) => byDay[day] ?? null)).toBeCloseTo(1000, 6);
+      }),
+    );
+  });
+
+  it('refuses a part outside the interval by code', () => {
+    expect(() => shareOfInterval([1, 2], [0, 2], unknown)).toThrow(expect.objectContaining({ code: 'INTERVAL_OUT_OF_DOMAIN' }));
+  });
+
+  it('is surer of whole intervals than of divided ones', () => {
+    expect(meteredDays([interval(0, 30, 900)], 0, 30, unknown, 0.2).apportioningVariance).toBeCloseTo(0, 9);
+    expect(Math.sqrt(meteredDays([interval(0, 30, 900)], 0, 15, unknown, 0.2).apportioningVariance)).toBeCloseTo(0.2 * 0.25 * 900, 6);
+  });
+});
+
+describe('one source per instant', () => {
+  it('is usage, else readings, else bills, and never a sum', () => {
+    const all = [interval(0, 30, 3000, 'bills'), interval(10, 20, 500), interval(12, 13, 7, 'usage')];
+    expect(total(all, 0, 30)).toBeCloseTo(1000 + 100 + 7 + 350 + 1000, 6);
+    expect(total([...all].reverse(), 0, 30)).toBeCloseTo(2457, 6);
+  });
+
+  it('keeps an hourly feed whole', () => {
+    const hours = Array.from({ length: 48 }, (_, hour) => interval(hour / 24, (hour + 1) / 24, 10, 'usage'));
+    expect(total([...hours, interval(0, 2, 9999)], 0, 2)).toBeCloseTo(480, 6);
+  });
+
+  it('covers what any source covers, once', () => {
+    const source = fc.constantFrom<IntervalSource>('usage', 'readings', 'bills');
+    const some = fc.array(fc.record({ from: fc.integer({ min: 0, max: 40 }), length: fc.integer({ min: 1, max: 20 }), source }), {
+      minLength: 1,
+      maxLength: 12,
+    });
+    fc.assert(
+      fc.property(some, (spans) => {
+        const stretches = oneSourcePerInstant(spans.map(({ from, length, source: of }) => interval(from, from + length, 1, of)));
+        for (let day = 0; day < 60; day += 1) {
+          const covering = stretches.filter(({ from, to }) => from <= day && day < to);
+          const sources = spans.filter(({ from, length }) => from <= day && day < from + length).map(({ source: of }) => of);
+          expect(covering).toHaveLength(sources.length > 0 ? 1 : 0);
+          const best = (['usage', 'readings', 'bills'] as const).find((of) => sources.includes(of));
+          expect(covering[0]?.interval.source).toBe(best);
+        }
+      }),
+    );
+  });
+});
+
+describe('contradictions', () => {
+  it('are sources that differ beyond resolution for the same time', () => {
+    const readings = [interval(0, 15, 1000), interval(15, 31, 1000)];
+    expect(contradictions([...readings, interval(0, 31, 2040, 'bills')], unknown)).toEqual([]);
+    expect(contradictions([...readings, interval(0, 31, 3000, 'bills')], unknown)).toEqual([
+      { fromLocalDay: 0, toLocalDay: 31, source: 'bills', litres: 3000, betterSource: 'readings', betterLitres: 2000 },
+    ]);
+  });
+
+  it('allow for a coarse register', () => {
+    const coarse = { ...interval(0, 31, 2000), sdLitres: 500 };
+    expect(contradictions([coarse, interval(0, 31, 3000, 'bills')], unknown)).toEqual([]);
+  });
+
+  it('are not claimed where the better source has a hole', () => {
+    expect(contradictions([interval(0, 10, 1000), interval(0, 31, 9000, 'bills')], unknown)).toEqual([]);
+  });
+});

@@ -1,0 +1,65 @@
+import { rankedInputs } from '@rillbook/metering/uncertainty/input-share.js';
+import { probabilityAboveZero } from '@rillbook/metering/uncertainty/normal-probability.js';
+import { combined, exactly, standardDeviation } from '@rillbook/metering/uncertainty/uncertain-litres.js';
+import { describe, expect, it } from 'vitest';
+
+describe('uncertain litres', () => {
+  const needed = {
+    litres: 100,
+    parts: new Map([
+      ['area z1', 5],
+      ['eto', 12],
+    ]),
+  };
+  const allowed = {
+    litres: 80,
+    parts: new Map([
+      ['area z1', 4],
+      ['eto', 9],
+    ]),
+  };
+
+  it('let a shared input cancel in a difference and add in a sum', () => {
+    expect(
+      standardDeviation(
+        combined([
+          [1, needed],
+          [-1, allowed],
+        ]),
+      ),
+    ).toBeCloseTo(Math.hypot(1, 3), 12);
+    expect(
+      standardDeviation(
+        combined([
+          [1, needed],
+          [1, allowed],
+        ]),
+      ),
+    ).toBeCloseTo(Math.hypot(9, 21), 12);
+    expect(standardDeviation(exactly(7))).toBe(0);
+  });
+
+  it('rank inputs by their share of the variance', () => {
+    expect(rankedInputs(needed)).toEqual([
+      { input: 'eto', subjectId: null, varianceShare: expect.closeTo(144 / 169, 12) },
+      { input: 'area', subjectId: 'z1', varianceShare: expect.closeTo(25 / 169, 12) },
+    ]);
+  });
+});
+
+// Standard normal table as printed in statistics handbooks (NIST/SEMATECH e-Handbook, 1.3.6.7.1).
+describe('confidence', () => {
+  it.each([
+    [0, 0.5],
+    [1, 0.84134],
+    [1.96, 0.975],
+    [2.58, 0.99506],
+    [-1, 0.15866],
+  ])('at %d standard deviations is %d', (z, probability) => {
+    expect(Math.abs(probabilityAboveZero(z * 3, 3) - probability)).toBeLessThanOrEqual(5e-6);
+  });
+
+  it('is certain where nothing is uncertain', () => {
+    expect([probabilityAboveZero(1, 0), probabilityAboveZero(0, 0), probabilityAboveZero(-1, 0)]).toEqual([1, 0, 0]);
+  });
+});
