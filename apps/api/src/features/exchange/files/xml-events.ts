@@ -1,0 +1,63 @@
+import { TextDecoder } from 'node:util';
+import { SaxesParser } from 'saxes';
+import { FileRefusal } from './table-file.js';
+
+/** What a reader of XML is told: elements by their local names, text as it comes. */
+export interface XmlReader {
+  readonly opened: (name: string, attributes: Readonly<Record<string, string>>) => void;
+  readonly closed: (name: string) => void;
+  readonly text: (text: string) => void;
+}
+
+const DEEPEST = 64;
+
+/** Strict XML, fed piece by piece. A document type or any entity beyond the five of XML is refused: no spreadsheet writes one. */
+export class XmlEvents {
+  private readonly parser = new SaxesParser();
+  private readonly decoder = new TextDecoder('utf-8', { fatal: true });
+  private depth = 0;
+
+  constructor(reader: XmlReader) {
+    this.parser.on('doctype', () => {
+      throw new FileRefusal('XLSX_DTD');
+    });
+    this.parser.on('error', (error) => {
+      throw new FileRefusal(/entity/i.test(error.message) ? 'XLSX_DTD' : 'XLSX_DAMAGED', { found: error.message });
+    });
+    this.parser.on('opentag', (tag) => {
+      this.depth += 1;
+      if (this.depth > DEEPEST) throw new FileRefusal('XLSX_DAMAGED', { found: `depth > ${DEEPEST}` });
+      reader.opened(local(tag.name), tag.attributes);
+    });
+    this.parser.on('closetag', (tag) => {
+      this.depth -= 1;
+      reader.closed(local(tag.name));
+    });
+    this.parser.on('text', (text) => reader.text(text));
+    this.parser.on('cdata', (text) => reader.text(text));
+  }
+
+  push(bytes: Buffer): void {
+    const text = this.decoded(bytes, true);
+    // Before the parser sees it, which would first gather the whole of it.
+    if (this.depth === 0 && text.includes('<!DOCTYPE')) throw new FileRefusal('XLSX_DTD');
+    this.parser.write(text);
+  }
+
+  end(): void {
+    this.parser.write(this.decoded(Buffer.alloc(0), false));
+    this.parser.close();
+  }
+
+  private decoded(bytes: Buffer, more: boolean): string {
+    try {
+      return this.decoder.decode(bytes, { stream: more });
+    } catch {
+      throw new FileRefusal('XLSX_DAMAGED', { found: 'UTF-8' });
+    }
+  }
+}
+
+function local(name: string): string {
+  return name.slice(name.indexOf(':') + 1);
+}

@@ -1,0 +1,48 @@
+import type { VolumeUnit } from '@rillbook/units/volume.js';
+
+/** What the organization already has, by name, as far as files may refer to it. Plain data: read it once before the import. */
+export interface Known {
+  /** The time zone of properties that give none. IANA name. */
+  readonly timeZone: string;
+  readonly clients: Iterable<string>;
+  readonly stations: Iterable<string>;
+  readonly suppliers: Iterable<string>;
+  readonly properties: Iterable<KnownProperty>;
+  readonly meters: Iterable<KnownMeter>;
+  readonly controllers: Iterable<KnownController>;
+  readonly zones: Iterable<KnownZone>;
+}
+
+/** A property that files may name. */
+export interface KnownProperty {
+  readonly property: string;
+  readonly timeZone: string;
+}
+
+/** A meter that files may name; its unit is that of usage and bills that give none. */
+export interface KnownMeter {
+  readonly property: string;
+  readonly meter: string;
+  readonly unit: VolumeUnit;
+}
+
+/** A controller that files may name, and what it can hold. */
+export interface KnownController {
+  readonly property: string;
+  readonly controller: string;
+  readonly stations: number;
+  readonly startsPerProgram: number | null;
+  readonly maxMinutes: number | null;
+  readonly adjustScope: 'controller' | 'program' | null;
+}
+
+/** A zone that files may name. */
+export interface KnownZone {
+  readonly property: string;
+  readonly zone: string;
+}
+
+/** An organization that has nothing yet. */
+export function nothingKnown(timeZone: string): Known {
+  return { timeZone, clients: [], stations: [], suppliers: [], properties: [], meters: [], controllers: [], zones: [] };
+}
