@@ -1,6 +1,17 @@
 import { In } from 'typeorm';
 import { defineLoader } from '../../platform/graphql/loader.js';
 import { FindingRow } from './finding.entity.js';
+import { findings } from './finding.repository.js';
 
 /** The finding of an id. */
-export const findingOfId = defineLoader<string, FindingRow | null>(async (tx, ids) => new Map((await tx.of(FindingRow).findBy({ organizationId: tx.organizationId, id: In([...ids]) })).map((row) => [row.id, row])), null);
+export const findingOfId = defineLoader<string, FindingRow | null>(
+  async (tx, ids) =>
+    new Map((await tx.of(FindingRow).findBy({ organizationId: tx.organizationId, id: In([...ids]) })).map((row) => [row.id, row])),
+  null,
+);
+
+/** A property's findings, the costliest first. */
+export const findingsOfProperty = defineLoader<string, FindingRow[]>((tx, ids) => findings.ofProperties(tx, ids), []);
+
+/** What is found of a reading. */
+export const findingsOfReading = defineLoader<string, FindingRow[]>((tx, ids) => findings.ofReadings(tx, ids), []);

@@ -1,7 +1,7 @@
 import { referenceEvapotranspiration } from '@rillbook/agronomy/evapotranspiration/reference-evapotranspiration.js';
 import { dayOfYear } from '@rillbook/agronomy/weather/day-of-year.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
-import type { AccountDay } from '@rillbook/metering/account/account-input.js';
+import type { AccountDay } from '@rillbook/metering/volumes/weather-series.js';
 import { dateOfDayNumber, dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 
@@ -71,8 +71,22 @@ function accountDay(date: string, rows: ReadonlyMap<string, KeptDay>): AccountDa
   if (!row) return { date, etoMm: null, rainMm: null, etoRelativeSd: 0 };
   const known = <Unit extends string>(value: number | null) => value as Quantity<Unit> | null;
   const eto = referenceEvapotranspiration(
-    { dayOfYear: dayOfYear(date), tmax: known(row.tmax), tmin: known(row.tmin), rhmax: row.rhmax, rhmin: row.rhmin, dewPoint: known(row.dewPoint), wind: known(row.wind), windHeight: known(row.windHeight), solar: known(row.solar), rain: known(row.rain), givenEto: known(row.givenEto) },
+    {
+      dayOfYear: dayOfYear(date),
+      tmax: known(row.tmax),
+      tmin: known(row.tmin),
+      rhmax: row.rhmax,
+      rhmin: row.rhmin,
+      dewPoint: known(row.dewPoint),
+      wind: known(row.wind),
+      windHeight: known(row.windHeight),
+      solar: known(row.solar),
+      rain: known(row.rain),
+      givenEto: known(row.givenEto),
+    },
     { latitude: row.latitude as Quantity<'°'>, elevation: known(row.elevationM) },
   );
-  return eto.etoMm === null ? { date, etoMm: null, rainMm: row.rain, etoRelativeSd: 0 } : { date, etoMm: eto.etoMm, rainMm: row.rain, etoRelativeSd: eto.relativeSd };
+  return eto.etoMm === null
+    ? { date, etoMm: null, rainMm: row.rain, etoRelativeSd: 0 }
+    : { date, etoMm: eto.etoMm, rainMm: row.rain, etoRelativeSd: eto.relativeSd };
 }

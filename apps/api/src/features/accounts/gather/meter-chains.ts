@@ -16,7 +16,16 @@ const SWAP_WITHIN_DAYS = 14;
 export function meterChains(meters: readonly MeterFact[]): MeterChain[] {
   const taken = new Set<string>();
   const successor = (old: MeterFact): MeterFact | undefined =>
-    old.removedOn === null ? undefined : meters.find((meter) => meter.id !== old.id && !taken.has(meter.id) && meter.kind === old.kind && meter.installedOn !== null && Math.abs(dayNumberOfDate(meter.installedOn) - dayNumberOfDate(old.removedOn!)) <= SWAP_WITHIN_DAYS);
+    old.removedOn === null
+      ? undefined
+      : meters.find(
+          (meter) =>
+            meter.id !== old.id &&
+            !taken.has(meter.id) &&
+            meter.kind === old.kind &&
+            meter.installedOn !== null &&
+            Math.abs(dayNumberOfDate(meter.installedOn) - dayNumberOfDate(old.removedOn!)) <= SWAP_WITHIN_DAYS,
+        );
   const replaces = new Map<string, MeterFact>();
   for (const old of meters) {
     const next = successor(old);

@@ -13,6 +13,8 @@ export interface DoubtfulReading {
   readonly meterId: string;
   readonly localDay: number;
   readonly register: number;
+  /** the good register before it; null when it is the meter's first */
+  readonly previous: { readonly localDay: number; readonly register: number } | null;
   readonly judged: JudgedReading;
 }
 
@@ -31,11 +33,17 @@ const RIGHT = new Set(['ok', 'rollover', 'stuck']);
 
 /** The registers of one meter in order, with those of its installation and removal. */
 function registersOf(meter: MeterFact, readings: readonly ReadingFact[]): Register[] {
-  const list: Register[] = readings.filter((reading) => reading.meterId === meter.id).map((reading) => ({ readingId: reading.id, localDay: reading.localDay, register: reading.register }));
+  const list: Register[] = readings
+    .filter((reading) => reading.meterId === meter.id)
+    .map((reading) => ({ readingId: reading.id, localDay: reading.localDay, register: reading.register }));
   // A swap happens in the day; noon is within half a day of it.
-  if (meter.installedOn && meter.firstRegister !== null) list.push({ readingId: null, localDay: dayNumberOfDate(meter.installedOn) + 0.5, register: meter.firstRegister });
-  if (meter.removedOn && meter.lastRegister !== null) list.push({ readingId: null, localDay: dayNumberOfDate(meter.removedOn) + 0.5, register: meter.lastRegister });
-  return list.sort((a, b) => a.localDay - b.localDay).filter((register, index, all) => index === 0 || register.localDay > all[index - 1]!.localDay);
+  if (meter.installedOn && meter.firstRegister !== null)
+    list.push({ readingId: null, localDay: dayNumberOfDate(meter.installedOn) + 0.5, register: meter.firstRegister });
+  if (meter.removedOn && meter.lastRegister !== null)
+    list.push({ readingId: null, localDay: dayNumberOfDate(meter.removedOn) + 0.5, register: meter.lastRegister });
+  return list
+    .sort((a, b) => a.localDay - b.localDay)
+    .filter((register, index, all) => index === 0 || register.localDay > all[index - 1]!.localDay);
 }
 
 function expectation(good: readonly UsageInterval[], from: number, until: number, eto: EtoSeries): ReadingExpectation | null {
@@ -44,29 +52,59 @@ function expectation(good: readonly UsageInterval[], from: number, until: number
   const expected = eto.etoOf(from, until);
   const known = history.map((interval) => eto.etoOf(interval.fromLocalDay, interval.toLocalDay));
   if (expected === null || known.some((value) => value === null)) return null;
-  const perMm = history.reduce((sum, interval) => sum + interval.litres, 0) / Math.max(1, known.reduce<number>((sum, value) => sum + value!, 0));
+  const perMm =
+    history.reduce((sum, interval) => sum + interval.litres, 0) /
+    Math.max(
+      1,
+      known.reduce<number>((sum, value) => sum + value!, 0),
+    );
   const litresPerDay = (perMm * expected) / (until - from);
   return { litresPerDay, sdLitresPerDay: EXPECTATION_RELATIVE_SD * litresPerDay };
 }
 
 /** Volumes between a meter's readings; a doubtful reading is left out and its neighbours are joined over it. */
-function readingIntervals(meter: MeterFact, readings: readonly ReadingFact[], eto: EtoSeries): { intervals: UsageInterval[]; doubtful: DoubtfulReading[] } {
+function readingIntervals(
+  meter: MeterFact,
+  readings: readonly ReadingFact[],
+  eto: EtoSeries,
+): { intervals: UsageInterval[]; doubtful: DoubtfulReading[] } {
   const intervals: UsageInterval[] = [];
   const doubtful: DoubtfulReading[] = [];
   const scale = { unit: meter.unit, multiplier: meter.multiplier, digits: meter.digits };
   let last: Register | null = null;
   for (const next of registersOf(meter, readings)) {
     if (meter.digits !== null && next.register >= 10 ** meter.digits) {
-      if (next.readingId) doubtful.push({ readingId: next.readingId, meterId: meter.id, localDay: next.localDay, register: next.register, judged: { judgement: 'implausibly high', litres: null, likelyRegister: null, factor: null } });
+      if (next.readingId)
+        doubtful.push({
+          readingId: next.readingId,
+          meterId: meter.id,
+          localDay: next.localDay,
+          register: next.register,
+          judged: { judgement: 'implausibly high', litres: null, likelyRegister: null, factor: null },
+        });
       continue;
     }
     if (last) {
-      const judged = judgeReading({ previousRegister: last.register, nextRegister: next.register, elapsedDays: next.localDay - last.localDay, digits: meter.digits, litresPerRegisterUnit: litresFrom(meter.multiplier, meter.unit), expectation: expectation(intervals, last.localDay, next.localDay, eto) });
+      const judged = judgeReading({
+        previousRegister: last.register,
+        nextRegister: next.register,
+        elapsedDays: next.localDay - last.localDay,
+        digits: meter.digits,
+        litresPerRegisterUnit: litresFrom(meter.multiplier, meter.unit),
+        expectation: expectation(intervals, last.localDay, next.localDay, eto),
+      });
       if (!RIGHT.has(judged.judgement) || judged.litres === null) {
-        if (next.readingId) doubtful.push({ readingId: next.readingId, meterId: meter.id, localDay: next.localDay, register: next.register, judged });
+        if (next.readingId)
+          doubtful.push({ readingId: next.readingId, meterId: meter.id, localDay: next.localDay, register: next.register, previous: last, judged });
         continue;
       }
-      intervals.push({ fromLocalDay: last.localDay, toLocalDay: next.localDay, litres: judged.litres, sdLitres: resolutionSd(meter.resolution ?? 1, scale), source: 'readings' });
+      intervals.push({
+        fromLocalDay: last.localDay,
+        toLocalDay: next.localDay,
+        litres: judged.litres,
+        sdLitres: resolutionSd(meter.resolution ?? 1, scale),
+        source: 'readings',
+      });
     }
     last = next;
   }
@@ -83,14 +121,37 @@ function usageIntervals(day: UsageDayFact): UsageInterval[] {
     if (last && last.to === start) Object.assign(last, { to: end, litres: last.litres + litres });
     else joined.push({ from: start, to: end, litres });
   });
-  return joined.map(({ from, to, litres }) => ({ fromLocalDay: day.dayNumber + from / day.daySeconds, toLocalDay: day.dayNumber + to / day.daySeconds, litres, sdLitres: 0, source: 'usage' }));
+  return joined.map(({ from, to, litres }) => ({
+    fromLocalDay: day.dayNumber + from / day.daySeconds,
+    toLocalDay: day.dayNumber + to / day.daySeconds,
+    litres,
+    sdLitres: 0,
+    source: 'usage',
+  }));
 }
 
 /** All volumes that one place of measuring has on record, of every source, and the readings that cannot be right. */
-export function meteredIntervals(chain: MeterChain, facts: { readings: readonly ReadingFact[]; usageDays: readonly UsageDayFact[]; bills: readonly BillFact[] }, eto: EtoSeries): { intervals: UsageInterval[]; doubtful: DoubtfulReading[] } {
+export function meteredIntervals(
+  chain: MeterChain,
+  facts: { readings: readonly ReadingFact[]; usageDays: readonly UsageDayFact[]; bills: readonly BillFact[] },
+  eto: EtoSeries,
+): { intervals: UsageInterval[]; doubtful: DoubtfulReading[] } {
   const ids = new Set(chain.meters.map((meter) => meter.id));
   const fromReadings = chain.meters.map((meter) => readingIntervals(meter, facts.readings, eto));
   const usage = facts.usageDays.filter((day) => ids.has(day.meterId)).flatMap(usageIntervals);
-  const bills = facts.bills.filter((bill) => ids.has(bill.meterId)).map((bill): UsageInterval => ({ fromLocalDay: bill.startDay, toLocalDay: bill.endDay, litres: bill.litres, sdLitres: 0, source: 'bills' }));
-  return { intervals: [...fromReadings.flatMap((part) => part.intervals), ...usage, ...bills], doubtful: fromReadings.flatMap((part) => part.doubtful) };
+  const bills = facts.bills
+    .filter((bill) => ids.has(bill.meterId))
+    .map(
+      (bill): UsageInterval => ({
+        fromLocalDay: bill.startDay,
+        toLocalDay: bill.endDay,
+        litres: bill.litres,
+        sdLitres: 0,
+        source: 'bills',
+      }),
+    );
+  return {
+    intervals: [...fromReadings.flatMap((part) => part.intervals), ...usage, ...bills],
+    doubtful: fromReadings.flatMap((part) => part.doubtful),
+  };
 }

@@ -1,6 +1,17 @@
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { grouped } from '../../../platform/graphql/loader.js';
-import type { BillFact, ControllerFact, MeterFact, PauseFact, PropertyFact, PropertyFacts, ReadingFact, SettingsFactRow, UsageDayFact, ZoneFact } from './property-facts.js';
+import type {
+  BillFact,
+  ControllerFact,
+  MeterFact,
+  PauseFact,
+  PropertyFact,
+  PropertyFacts,
+  ReadingFact,
+  SettingsFactRow,
+  UsageDayFact,
+  ZoneFact,
+} from './property-facts.js';
 
 const EPOCH = `date '1970-01-01'`;
 
@@ -14,9 +25,12 @@ const localDay = (instant: string): string => {
 
 const wallTime = (instant: string): string => `to_char(${instant} at time zone p.time_zone, 'YYYY-MM-DD"T"HH24:MI')`;
 
-const OF_PROPERTIES = 'join property p on p.organization_id = t.organization_id and p.id = t.property_id where t.organization_id = $1 and t.property_id = any($2)';
-const OF_CONTROLLERS = 'join controller c on c.organization_id = t.organization_id and c.id = t.controller_id join property p on p.organization_id = c.organization_id and p.id = c.property_id where t.organization_id = $1 and c.property_id = any($2)';
-const OF_METERS = 'join meter m on m.organization_id = t.organization_id and m.id = t.meter_id join property p on p.organization_id = m.organization_id and p.id = m.property_id where t.organization_id = $1 and m.property_id = any($2)';
+const OF_PROPERTIES =
+  'join property p on p.organization_id = t.organization_id and p.id = t.property_id where t.organization_id = $1 and t.property_id = any($2)';
+const OF_CONTROLLERS =
+  'join controller c on c.organization_id = t.organization_id and c.id = t.controller_id join property p on p.organization_id = c.organization_id and p.id = c.property_id where t.organization_id = $1 and c.property_id = any($2)';
+const OF_METERS =
+  'join meter m on m.organization_id = t.organization_id and m.id = t.meter_id join property p on p.organization_id = m.organization_id and p.id = m.property_id where t.organization_id = $1 and m.property_id = any($2)';
 
 const QUESTIONS = {
   zones: `select t.id, t.property_id as "propertyId", t.name, t.controller_id as "controllerId", t.station, t.meter_id as "meterId", t.unmetered, t.area_m2 as "areaM2", t.plants, t.water_need as "waterNeed", t.plant_factor as "plantFactor", t.method, t.precip_mm_per_h as "precipMmPerH", t.flow_l_per_min as "flowLPerMin", t.flow_source as "flowSource", t.hand_l_per_week as "handLPerWeek", t.du_lq as "duLq", t.soil, t.sun, t.density, t.root_depth_mm as "rootDepthMm", t.leaching_fraction as "leachingFraction" from zone t ${OF_PROPERTIES} and t.retired_at is null order by t.name`,
@@ -34,7 +48,8 @@ const PROPERTIES = `select id, time_zone as "timeZone", weather_station_id as "s
 /** Everything that enters the accounts of some properties, in nine statements however many they are. */
 export const propertyFacts = {
   async of(tx: OrganizationTransaction, propertyIds: readonly string[]): Promise<PropertyFacts[]> {
-    const ask = <Row extends { readonly propertyId: string }>(sql: string) => tx.query<Row>(sql, [tx.organizationId, propertyIds]).then((rows) => grouped(rows, (row) => row.propertyId));
+    const ask = <Row extends { readonly propertyId: string }>(sql: string) =>
+      tx.query<Row>(sql, [tx.organizationId, propertyIds]).then((rows) => grouped(rows, (row) => row.propertyId));
     const found = await tx.query<PropertyFact>(PROPERTIES, [tx.organizationId, propertyIds]);
     const zones = await ask<ZoneFact>(QUESTIONS.zones);
     const controllers = await ask<ControllerFact>(QUESTIONS.controllers);

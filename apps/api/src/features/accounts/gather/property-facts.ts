@@ -84,7 +84,12 @@ export interface KeptProgram {
   readonly days: string;
   readonly starts: readonly string[];
   readonly adjustPercent: number | null;
-  readonly stations: readonly { readonly station: number; readonly minutes: number; readonly cycles: number | null; readonly soakMinutes: number | null }[];
+  readonly stations: readonly {
+    readonly station: number;
+    readonly minutes: number;
+    readonly cycles: number | null;
+    readonly soakMinutes: number | null;
+  }[];
 }
 
 export interface PauseFact {

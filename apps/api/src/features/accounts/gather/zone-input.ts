@@ -7,7 +7,8 @@ import { availableWater } from '@rillbook/agronomy/soil/available-water.js';
 import { soilTexture } from '@rillbook/agronomy/soil/soil-texture.js';
 import { defaultUniformity } from '@rillbook/irrigation/hardware/default-uniformity.js';
 import { flowFromPrecipitationRate } from '@rillbook/irrigation/hardware/precipitation-rate.js';
-import type { AccountZone, AssumedInput, FlowSource } from '@rillbook/metering/account/account-input.js';
+import type { AccountZone, AssumedInput } from '@rillbook/metering/account/account-input.js';
+import type { FlowSource } from '@rillbook/metering/uncertainty/default-relative-sd.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import type { ZoneFact } from './property-facts.js';
 
@@ -16,7 +17,10 @@ const MM_PER_M = 1000;
 function flowOf(zone: ZoneFact): { flowLPerMin: number | null; flowSource: FlowSource } {
   if (zone.flowLPerMin !== null) return { flowLPerMin: zone.flowLPerMin, flowSource: zone.flowSource ?? 'assumed' };
   if (zone.precipMmPerH === null) return { flowLPerMin: null, flowSource: 'assumed' };
-  return { flowLPerMin: flowFromPrecipitationRate(zone.precipMmPerH as Quantity<'mm/h'>, zone.areaM2 as Quantity<'m2'>), flowSource: 'derived' };
+  return {
+    flowLPerMin: flowFromPrecipitationRate(zone.precipMmPerH as Quantity<'mm/h'>, zone.areaM2 as Quantity<'m2'>),
+    flowSource: 'derived',
+  };
 }
 
 /**

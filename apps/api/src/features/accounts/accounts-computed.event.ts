@@ -1,0 +1,33 @@
+import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
+import type { DoubtfulReading } from './gather/metered-intervals.js';
+
+/** One month of a property as it was just computed, or as it stands. */
+export interface ComputedMonth {
+  readonly month: string;
+  readonly account: MonthAccount;
+  readonly pricePerLitre: number | null;
+}
+
+/** The accounts of a property are up to date; told in the same transaction. */
+export class AccountsComputed {
+  constructor(
+    readonly propertyId: string,
+    /** the organization's today, YYYY-MM-DD */
+    readonly today: string,
+    /** oldest first */
+    readonly months: readonly ComputedMonth[],
+    readonly doubtful: readonly DoubtfulReading[],
+    /** dates of the newest facts, null where there is none */
+    readonly newest: NewestFacts,
+  ) {}
+}
+
+/** When something was last known of a property. */
+export interface NewestFacts {
+  /** of each meter */
+  readonly readings: readonly { readonly meterId: string; readonly on: string | null }[];
+  /** of each controller */
+  readonly settings: readonly { readonly controllerId: string; readonly on: string | null; readonly known: boolean }[];
+  /** the newest input of any sort: the time at which a finding could first be opened */
+  readonly at: Date;
+}

@@ -1,0 +1,81 @@
+import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
+import { Column, Entity } from 'typeorm';
+import { OrganizationRow } from '../../../platform/records/kept-row.js';
+
+/** What the account's screens show beside the volumes. */
+export interface AccountDetail {
+  readonly account: MonthAccount;
+  /** what a litre more costs; null when neither the supplier's rates nor the meter's price is known [money/L] */
+  readonly pricePerLitre: number | null;
+  /** sums of the days covered; null when a day is not known [mm] */
+  readonly etoMm: number | null;
+  readonly rainMm: number | null;
+}
+
+/** The account of a property and month, or of one of its meters. Volumes in litres; null is not known. */
+@Entity('month_account')
+export class MonthAccountRow extends OrganizationRow {
+  @Column('uuid', { name: 'property_id' })
+  propertyId: string;
+
+  /** null for the property's own account */
+  @Column('uuid', { name: 'meter_id', nullable: true })
+  meterId: string | null;
+
+  /** the month's first day */
+  @Column('date')
+  month: string;
+
+  @Column('date', { name: 'through_on' })
+  throughOn: string;
+
+  @Column('double precision', { name: 'allowed_l', nullable: true })
+  allowedL: number | null;
+
+  @Column('double precision', { name: 'allowed_sd_l', nullable: true })
+  allowedSdL: number | null;
+
+  @Column('double precision', { name: 'needed_l', nullable: true })
+  neededL: number | null;
+
+  @Column('double precision', { name: 'needed_sd_l', nullable: true })
+  neededSdL: number | null;
+
+  @Column('double precision', { name: 'programmed_l', nullable: true })
+  programmedL: number | null;
+
+  @Column('double precision', { name: 'programmed_sd_l', nullable: true })
+  programmedSdL: number | null;
+
+  @Column('double precision', { name: 'metered_l', nullable: true })
+  meteredL: number | null;
+
+  @Column('double precision', { name: 'metered_sd_l', nullable: true })
+  meteredSdL: number | null;
+
+  @Column('double precision', { name: 'over_l', nullable: true })
+  overL: number | null;
+
+  @Column('double precision', { name: 'under_l', nullable: true })
+  underL: number | null;
+
+  /** metered less needed [L] */
+  @Column('double precision', { name: 'above_need_l', nullable: true })
+  aboveNeedL: number | null;
+
+  @Column('double precision', { name: 'above_need_sd_l', nullable: true })
+  aboveNeedSdL: number | null;
+
+  @Column('double precision', { name: 'above_need_money', nullable: true })
+  aboveNeedMoney: number | null;
+
+  @Column('jsonb')
+  detail: AccountDetail;
+
+  /** fingerprint of everything the account was computed from */
+  @Column('text', { name: 'inputs_version' })
+  inputsVersion: string;
+
+  @Column('timestamptz', { name: 'computed_at', default: () => 'now()' })
+  computedAt: Date;
+}

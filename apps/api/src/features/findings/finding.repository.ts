@@ -1,0 +1,59 @@
+import { In, type FindOptionsWhere } from 'typeorm';
+import type { OrganizationTransaction } from '../../platform/database/organization-transaction.js';
+import { grouped } from '../../platform/graphql/loader.js';
+import { FindingRow, type FindingState } from './finding.entity.js';
+
+/** What a list of findings may be narrowed to. */
+export interface FindingFilter {
+  readonly states?: readonly string[] | null;
+  readonly kind?: string | null;
+  readonly propertyIds?: readonly string[] | null;
+}
+
+/** All SQL of findings. */
+export const findings = {
+  /** The costliest first; those whose cost is not known come after, the largest volume first. */
+  list(tx: OrganizationTransaction, filter: FindingFilter): Promise<FindingRow[]> {
+    const where: FindOptionsWhere<FindingRow> = { organizationId: tx.organizationId };
+    if (filter.states) where.state = In([...filter.states] as FindingState[]);
+    if (filter.kind) where.kind = filter.kind;
+    if (filter.propertyIds) where.propertyId = In([...filter.propertyIds]);
+    return tx
+      .of(FindingRow)
+      .find({
+        where,
+        order: { money: { direction: 'DESC', nulls: 'LAST' }, litres: { direction: 'DESC', nulls: 'LAST' }, openedAt: 'ASC', id: 'ASC' },
+      });
+  },
+
+  async ofProperties(tx: OrganizationTransaction, propertyIds: readonly string[]): Promise<Map<string, FindingRow[]>> {
+    return grouped(await findings.list(tx, { propertyIds }), (row) => row.propertyId);
+  },
+
+  /** Those that say something of a reading. */
+  async ofReadings(tx: OrganizationTransaction, readingIds: readonly string[]): Promise<Map<string, FindingRow[]>> {
+    const rows = await tx
+      .of(FindingRow)
+      .createQueryBuilder('finding')
+      .where('finding.organizationId = :organization and finding.kind = :kind', {
+        organization: tx.organizationId,
+        kind: 'doubtful reading',
+      })
+      .andWhere(`finding.evidence ->> 'readingId' = any(:ids)`, { ids: readingIds })
+      .getMany();
+    return grouped(rows, (row) => String(row.evidence['readingId']));
+  },
+
+  /** Locked until the transaction ends, so that two decisions come one after the other. */
+  locked(tx: OrganizationTransaction, id: string): Promise<FindingRow | null> {
+    return tx.of(FindingRow).findOne({ where: { organizationId: tx.organizationId, id }, lock: { mode: 'pessimistic_write' } });
+  },
+
+  async insert(tx: OrganizationTransaction, row: Partial<FindingRow>): Promise<void> {
+    await tx.of(FindingRow).insert({ ...row, organizationId: tx.organizationId } as never);
+  },
+
+  async update(tx: OrganizationTransaction, id: string, values: Partial<FindingRow>): Promise<void> {
+    await tx.of(FindingRow).update({ organizationId: tx.organizationId, id }, values as never);
+  },
+};

@@ -1,0 +1,54 @@
+import { Injectable } from '@nestjs/common';
+import type { OrganizationTransaction } from '../../platform/database/organization-transaction.js';
+import { platformProblems } from '../../platform/problems/platform.problems.js';
+import { VersionConflict } from '../../platform/records/kept-records.js';
+import { requireProperty } from '../portfolio/properties/property-scope.service.js';
+import type { FindingRow } from './finding.entity.js';
+import { findings } from './finding.repository.js';
+import { nameOfPerson } from './decided-by.js';
+
+/** Moves a finding through its life: open, in work, resolved, dismissed. */
+@Injectable()
+export class SettleFinding {
+  /** It has a work order. */
+  toWork(tx: OrganizationTransaction, id: string, version: number): Promise<FindingRow | VersionConflict> {
+    return this.move(tx, id, version, { state: 'in work' });
+  }
+
+  /** It was looked at, with what was found. */
+  async resolve(tx: OrganizationTransaction, id: string, how: { with: string; version?: number }): Promise<FindingRow | VersionConflict> {
+    return this.move(tx, id, how.version, { state: 'resolved', resolvedWith: how.with });
+  }
+
+  /** It is none, and why: the organization's precision by kind is counted from this. */
+  async dismiss(tx: OrganizationTransaction, id: string, version: number, why: string): Promise<FindingRow | VersionConflict> {
+    if (!why.trim()) throw platformProblems.valueRefused({ field: 'why', found: why, expected: 'the reason in words' });
+    return this.move(tx, id, version, { state: 'dismissed', dismissedWhy: why.trim() });
+  }
+
+  /** It is looked at again. */
+  reopen(tx: OrganizationTransaction, id: string, version: number): Promise<FindingRow | VersionConflict> {
+    return this.move(tx, id, version, { state: 'open', dismissedWhy: null, resolvedWith: null });
+  }
+
+  private async move(
+    tx: OrganizationTransaction,
+    id: string,
+    version: number | undefined,
+    to: Partial<FindingRow>,
+  ): Promise<FindingRow | VersionConflict> {
+    const present = await findings.locked(tx, id);
+    if (!present) throw platformProblems.notFound({ thing: 'finding', id });
+    await requireProperty(tx, present.propertyId);
+    // The same decision sent twice is one decision.
+    if (present.state === to.state && same(present, to)) return present;
+    if (version !== undefined && present.version !== version)
+      return new VersionConflict(id, present.version, await nameOfPerson(tx, present.decidedBy), present.decidedAt);
+    const values = { ...to, decidedBy: tx.actor.personId, decidedAt: new Date(), version: present.version + 1 };
+    await findings.update(tx, id, values);
+    return { ...present, ...values } as FindingRow;
+  }
+}
+
+const same = (present: FindingRow, to: Partial<FindingRow>): boolean =>
+  (to.dismissedWhy ?? null) === present.dismissedWhy && (to.resolvedWith ?? null) === present.resolvedWith;
