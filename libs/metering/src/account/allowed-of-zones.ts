@@ -28,6 +28,7 @@ export interface ZonesAllowance {
 export function allowedOfZones(zones: readonly AccountZone[], of: ZonesAllowance, month: CoveredMonth): Figure {
   const { allowance } = of;
   if (!allowance) return absent(absence('no-allowance'));
+  if (month.days === 0) return absent(absence('no-complete-day'));
   if (allowance.from === 'contract')
     return known(exactly(contractAllowance(allowance.litresPerMonth, month.month, month.days, month.daysInMonth)));
   if (zones.length === 0) return absent(absence('no-zones'));

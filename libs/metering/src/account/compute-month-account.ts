@@ -28,7 +28,7 @@ export function computeMonthAccount(input: AccountInput): MonthAccount {
   const scoped = assignScope(input.zones, input.meters);
   const zones = month.days > 0 ? computedZones(input, month, scoped) : scoped.map(nothingYet);
   const meters = input.meters.map((meter) => [meter.id, month.days > 0 ? metered(meter, month, zones) : NO_WATER_YET] as const);
-  const figures = { zones, meters, allowance: month.days > 0 ? input.allowance : null, month };
+  const figures = { zones, meters, allowance: input.allowance, month };
   const property = propertyVolumes(figures);
   return {
     month: input.month,
@@ -36,7 +36,7 @@ export function computeMonthAccount(input: AccountInput): MonthAccount {
     throughDate: month.days > 0 ? dateOfDayNumber(month.firstDay + month.days - 1) : null,
     daysCovered: month.days,
     daysInMonth: month.daysInMonth,
-    property: month.days > 0 ? property : { ...property, allowed: { ...property.allowed, reason: absence('no-complete-day') } },
+    property,
     meters: meters.map(([id, each]) => meterVolumes(id, each, figures)),
     controllers: input.controllers.map(({ id }) => controllerLine(id, zones)),
     zones: zones.map(zoneLine),

@@ -21,6 +21,12 @@ export function excessFamily(meterId: string): string {
  * @returns True when they make at least half of it. [–]
  */
 export function isExplained(excessLitres: number, others: readonly FindingCandidate[]): boolean {
-  const explaining = others.filter(({ kind }) => kind === 'overwatered' || kind === 'over-programmed' || kind === 'unexplained use');
+  const explaining = others.filter(
+    ({ kind, says }) =>
+      kind === 'overwatered' ||
+      kind === 'over-programmed' ||
+      kind === 'unexplained use' ||
+      (kind === 'flow to be tested' && Number(says.details['ratio']) > 1),
+  );
   return explaining.reduce((sum, { litres }) => sum + (litres ?? 0), 0) >= EXPLAINED_SHARE * excessLitres;
 }

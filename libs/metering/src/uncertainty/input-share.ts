@@ -29,6 +29,9 @@ export interface InputShare {
 /** How many inputs are named: enough to say what to measure next. */
 const MOST_NAMED = 8;
 
+/** Below this share an input is floating-point dust. */
+const SMALLEST_SHARE = 1e-9;
+
 /**
  * Key of an uncertain input: the same key means the same input, wherever it is used.
  *
@@ -50,6 +53,7 @@ export function rankedInputs(volume: UncertainLitres): readonly InputShare[] {
   const squares = [...volume.parts].map(([key, part]) => [key, part * part] as const).filter(([, square]) => square > 0);
   const variance = squares.reduce((sum, [, square]) => sum + square, 0);
   return squares
+    .filter(([, square]) => square > SMALLEST_SHARE * variance)
     .sort(([, a], [, b]) => b - a)
     .slice(0, MOST_NAMED)
     .map(([key, square]) => {
