@@ -4,6 +4,7 @@ import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { DataSource } from 'typeorm';
 import { AppModule } from './app.module.js';
 import { securityHeaders } from './platform/identity/door/security-headers.js';
+import { servePages } from './platform/pages.js';
 import { log } from './platform/problems/log.js';
 
 const quiet = { log: () => undefined, warn: (message: unknown) => log.warn({ message }, 'nest'), error: (message: unknown, stack?: unknown) => log.error({ message, stack }, 'nest') };
@@ -15,6 +16,7 @@ export async function makeApplication(source: DataSource): Promise<NestExpressAp
   app.set('trust proxy', 'loopback');
   app.useBodyParser('json', { limit: '1mb' });
   app.use(securityHeaders);
+  servePages(app);
   app.enableShutdownHooks([]);
   return app;
 }

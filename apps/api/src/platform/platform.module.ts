@@ -3,13 +3,11 @@ import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR } from '@nestjs/core';
 import { DataSource } from 'typeorm';
 import { Door } from './identity/door/door.middleware.js';
 import { PermissionGuard } from './identity/door/permission.guard.js';
-import { Enter } from './identity/sign-in/enter.service.js';
-import { SessionResolver } from './identity/sign-in/session.resolver.js';
-import { ShowMe } from './identity/sign-in/show-me.service.js';
-import { SignIn } from './identity/sign-in/sign-in.service.js';
+import { identity } from './identity/identity.providers.js';
 import { Sessions } from './identity/sessions/sessions.js';
 import { Tries } from './identity/sessions/tries.js';
 import { TransactionInterceptor } from './identity/door/transaction.interceptor.js';
+import { HealthController } from './health.controller.js';
 import { BackgroundJobResolver } from './jobs/background-job.resolver.js';
 import { Jobs } from './jobs/jobs.js';
 import { ProblemFilter } from './problems/problem.filter.js';
@@ -17,7 +15,6 @@ import { Events } from './records/events.js';
 import { KeptRecords } from './records/kept-records.js';
 
 const parts = [Events, KeptRecords, Sessions, Tries, Jobs];
-const identity = [BackgroundJobResolver, Enter, SessionResolver, ShowMe, SignIn];
 
 /** The floor: database, who is asking, problems, background work. Knows no feature. */
 @Global()
@@ -26,9 +23,11 @@ export class PlatformModule implements NestModule {
   static on(source: DataSource): DynamicModule {
     return {
       module: PlatformModule,
+      controllers: [HealthController],
       providers: [
         { provide: DataSource, useValue: source },
         ...parts,
+        BackgroundJobResolver,
         ...identity,
         { provide: APP_GUARD, useClass: PermissionGuard },
         { provide: APP_FILTER, useClass: ProblemFilter },
