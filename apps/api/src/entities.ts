@@ -10,6 +10,7 @@ import { WaterSupplierRow } from './features/portfolio/suppliers/water-supplier.
 import { ZoneRow } from './features/portfolio/zones/zone.entity.js';
 import { WeatherDayRow } from './features/weather/days/weather-day.entity.js';
 import { WeatherStationRow } from './features/weather/stations/weather-station.entity.js';
+import { InvitationRow } from './platform/identity/invitations/invitation.entity.js';
 import { MemberRow } from './platform/identity/members/member.entity.js';
 import { PersonRow } from './platform/identity/members/person.entity.js';
 import { OrganizationItself } from './platform/identity/organizations/organization.entity.js';
@@ -17,4 +18,4 @@ import { BackgroundJobRow } from './platform/jobs/background-job.entity.js';
 import { ChangeRow } from './platform/records/change.entity.js';
 
 /** Every row class of the product. A test holds them against the database. */
-export const entities = [BackgroundJobRow, ChangeRow, ClientRow, PropertyRow, BackflowAssemblyRow, ControllerRow, MeterRow, PlantingRow, RateTierRow, WateringRuleRow, WaterSupplierRow, ZoneRow, WeatherDayRow, WeatherStationRow, MemberRow, OrganizationItself, PersonRow];
+export const entities = [BackgroundJobRow, ChangeRow, ClientRow, PropertyRow, BackflowAssemblyRow, ControllerRow, MeterRow, PlantingRow, RateTierRow, WateringRuleRow, WaterSupplierRow, ZoneRow, WeatherDayRow, WeatherStationRow, InvitationRow, MemberRow, OrganizationItself, PersonRow];

@@ -5,8 +5,16 @@ import { CreatePortfolio20261124020000 } from './migrations/20261124-02-create-p
 import { CreateMetering20261124030000 } from './migrations/20261124-03-create-metering.js';
 import { CreateFieldwork20261124040000 } from './migrations/20261124-04-create-fieldwork.js';
 import { CreateJobQueue20261124050000 } from './migrations/20261124-05-create-job-queue.js';
+import { AddIdentityFunctions20261124110000 } from './migrations/20261124-11-add-identity-functions.js';
 
-const migrations = [CreateIdentity20261124010000, CreatePortfolio20261124020000, CreateMetering20261124030000, CreateFieldwork20261124040000, CreateJobQueue20261124050000];
+const migrations = [
+  CreateIdentity20261124010000,
+  CreatePortfolio20261124020000,
+  CreateMetering20261124030000,
+  CreateFieldwork20261124040000,
+  CreateJobQueue20261124050000,
+  AddIdentityFunctions20261124110000,
+];
 
 type EntityClass = abstract new (...args: never[]) => object;
 
@@ -28,5 +36,13 @@ export function appDataSource(url: string, entities: readonly EntityClass[]): Da
 
 /** The owner's connections, for migrations only: logs in as the administrator and becomes the owner of the tables. */
 export function ownerDataSource(adminUrl: string): DataSource {
-  return new DataSource({ type: 'postgres', url: adminUrl, migrations, entities: [], synchronize: false, installExtensions: false, extra: { max: 2, options: `-c role=${OWNER_ROLE}` } });
+  return new DataSource({
+    type: 'postgres',
+    url: adminUrl,
+    migrations,
+    entities: [],
+    synchronize: false,
+    installExtensions: false,
+    extra: { max: 2, options: `-c role=${OWNER_ROLE}` },
+  });
 }

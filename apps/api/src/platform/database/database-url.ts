@@ -34,8 +34,18 @@ export function applicationUrl(adminUrl: string): string {
 export async function findDatabase(environment: NodeJS.ProcessEnv): Promise<DatabaseAddress> {
   const given = environment['DATABASE_URL'];
   if (given) {
-    return { adminUrl: given, appUrl: environment['DATABASE_APP_URL'] || applicationUrl(given), says: `database: ${new URL(given).host}`, close: async () => undefined };
+    return {
+      adminUrl: given,
+      appUrl: environment['DATABASE_APP_URL'] || applicationUrl(given),
+      says: `database: ${new URL(given).host}`,
+      close: async () => undefined,
+    };
   }
   const engine = await startEmbedded({ folder: environment['DATA_DIR'] });
-  return { adminUrl: engine.url, appUrl: applicationUrl(engine.url), says: `database: our own PostgreSQL in ${engine.folder}${engine.adopted ? ' (was running already)' : ''}`, close: () => engine.stop() };
+  return {
+    adminUrl: engine.url,
+    appUrl: applicationUrl(engine.url),
+    says: `database: our own PostgreSQL in ${engine.folder}${engine.adopted ? ' (was running already)' : ''}`,
+    close: () => engine.stop(),
+  };
 }

@@ -26,7 +26,9 @@ export class OrganizationTransaction {
     oneStatementAtATime(runner);
     try {
       await runner.startTransaction();
-      await runner.query(`select set_config('app.organization_id', $1, true), set_config('app.person_id', '', true)`, [actor.organizationId]);
+      await runner.query(`select set_config('app.organization_id', $1, true), set_config('app.person_id', '', true)`, [
+        actor.organizationId,
+      ]);
       return new OrganizationTransaction(runner, actor);
     } catch (problem) {
       await runner.release();

@@ -11,7 +11,9 @@ async function haveRole(client: pg.Client, name: string): Promise<boolean> {
 async function makeRoles(client: pg.Client, appPassword: string): Promise<void> {
   if (!(await haveRole(client, OWNER_ROLE))) await client.query(`create role ${OWNER_ROLE} nologin nosuperuser nobypassrls`);
   const verb = (await haveRole(client, APP_ROLE)) ? 'alter' : 'create';
-  await client.query(`${verb} role ${APP_ROLE} login nosuperuser nobypassrls nocreatedb nocreaterole password ${client.escapeLiteral(appPassword)}`);
+  await client.query(
+    `${verb} role ${APP_ROLE} login nosuperuser nobypassrls nocreatedb nocreaterole password ${client.escapeLiteral(appPassword)}`,
+  );
   await client.query(`grant ${OWNER_ROLE} to current_user`);
   const { rows } = await client.query<{ name: string }>('select quote_ident(current_database()) as name');
   await client.query(`grant create, connect, temporary on database ${rows[0]!.name} to ${OWNER_ROLE}`);
@@ -30,7 +32,9 @@ export async function prepareRoles(adminUrl: string, appUrl: string): Promise<vo
   try {
     await client.connect();
   } catch (problem) {
-    throw new StartProblem(`No connection to the database at ${new URL(adminUrl).host}: ${(problem as Error).message}. Check DATABASE_URL and that the server runs.`);
+    throw new StartProblem(
+      `No connection to the database at ${new URL(adminUrl).host}: ${(problem as Error).message}. Check DATABASE_URL and that the server runs.`,
+    );
   }
   try {
     await client.query('select pg_advisory_lock($1)', [LOCK]);

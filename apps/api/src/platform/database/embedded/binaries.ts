@@ -16,7 +16,9 @@ function packageFolder(): string {
   try {
     return path.dirname(path.dirname(createRequire(import.meta.url).resolve(name)));
   } catch {
-    throw new StartProblem(`There is no packaged PostgreSQL for ${os}-${process.arch} (${name} is not installed). Set DATABASE_URL to a PostgreSQL server of your own.`);
+    throw new StartProblem(
+      `There is no packaged PostgreSQL for ${os}-${process.arch} (${name} is not installed). Set DATABASE_URL to a PostgreSQL server of your own.`,
+    );
   }
 }
 

@@ -14,7 +14,9 @@ function makeFolder(folder: string, user: Unprivileged | undefined): void {
     accessSync(folder, constants.W_OK);
     if (user) chownSync(folder, user.uid, user.gid);
   } catch (problem) {
-    throw new StartProblem(`The data folder ${folder} cannot be made or written (${(problem as NodeJS.ErrnoException).code}). Set DATA_DIR to a folder that you may write, or DATABASE_URL to a PostgreSQL server.`);
+    throw new StartProblem(
+      `The data folder ${folder} cannot be made or written (${(problem as NodeJS.ErrnoException).code}). Set DATA_DIR to a folder that you may write, or DATABASE_URL to a PostgreSQL server.`,
+    );
   }
 }
 
@@ -30,9 +32,15 @@ export function dataFolder(wish: string | undefined, user: Unprivileged | undefi
   const folder = path.resolve(wish || path.join(checkout, '.data'));
   makeFolder(folder, user);
   if (!user || canEnter(user, folder)) return folder;
-  if (wish) throw new StartProblem(`The data folder ${folder} cannot be entered by the account that runs the database (uid ${user.uid}): a folder above it is private to root. Set DATA_DIR to a folder such as /var/lib/rillbook.`);
+  if (wish)
+    throw new StartProblem(
+      `The data folder ${folder} cannot be entered by the account that runs the database (uid ${user.uid}): a folder above it is private to root. Set DATA_DIR to a folder such as /var/lib/rillbook.`,
+    );
   const instead = `/var/lib/rillbook-${createHash('sha256').update(checkout).digest('hex').slice(0, 8)}`;
   makeFolder(instead, user);
-  if (!canEnter(user, instead)) throw new StartProblem(`Neither ${folder} nor ${instead} can be entered by the account that runs the database (uid ${user.uid}). Set DATA_DIR.`);
+  if (!canEnter(user, instead))
+    throw new StartProblem(
+      `Neither ${folder} nor ${instead} can be entered by the account that runs the database (uid ${user.uid}). Set DATA_DIR.`,
+    );
   return instead;
 }

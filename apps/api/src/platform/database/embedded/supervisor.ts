@@ -59,11 +59,19 @@ function initialise(place: Place): void {
   chmodSync(passwordFile(place), 0o600);
   if (place.user) chownSync(passwordFile(place), place.user.uid, place.user.gid);
   const args = ['-D', place.cluster, '-U', 'postgres', '-A', 'scram-sha-256', `--pwfile=${passwordFile(place)}`, '-E', 'UTF8'];
-  const made = asUnprivileged(place.user, program(place.native, 'initdb'), [...args, '--locale-provider=builtin', '--builtin-locale=C.UTF-8', '--locale=C', ...(place.ephemeral ? ['-N'] : [])]);
-  if (made.status !== 0) throw new StartProblem(`The database in ${place.cluster} could not be made: ${(made.stderr || String(made.error)).trim()}`);
+  const made = asUnprivileged(place.user, program(place.native, 'initdb'), [
+    ...args,
+    '--locale-provider=builtin',
+    '--builtin-locale=C.UTF-8',
+    '--locale=C',
+    ...(place.ephemeral ? ['-N'] : []),
+  ]);
+  if (made.status !== 0)
+    throw new StartProblem(`The database in ${place.cluster} could not be made: ${(made.stderr || String(made.error)).trim()}`);
 }
 
-const urlOf = (place: Place, port: number): string => `postgres://postgres:${readFileSync(passwordFile(place), 'utf8')}@127.0.0.1:${port}/postgres`;
+const urlOf = (place: Place, port: number): string =>
+  `postgres://postgres:${readFileSync(passwordFile(place), 'utf8')}@127.0.0.1:${port}/postgres`;
 
 /** A server that already runs on this cluster: another process of ours, or the orphan of one that was killed. */
 function running(place: Place): { pid: number; port: number } | undefined {
@@ -76,15 +84,26 @@ function running(place: Place): { pid: number; port: number } | undefined {
 
 function spawnServer(place: Place, port: number): ChildProcess {
   const unsafe = ['-c', 'fsync=off', '-c', 'synchronous_commit=off', '-c', 'full_page_writes=off'];
-  const settings = ['listen_addresses=127.0.0.1', 'unix_socket_directories=', 'max_connections=80', 'shared_buffers=128MB', 'max_wal_size=2GB', 'password_encryption=scram-sha-256'].flatMap((setting) => ['-c', setting]);
+  const settings = [
+    'listen_addresses=127.0.0.1',
+    'unix_socket_directories=',
+    'max_connections=80',
+    'shared_buffers=128MB',
+    'max_wal_size=2GB',
+    'password_encryption=scram-sha-256',
+  ].flatMap((setting) => ['-c', setting]);
   // Its own process group: Ctrl-C in the terminal reaches Node only, which stops the server last.
-  return spawn(program(place.native, 'postgres'), ['-D', place.cluster, '-p', String(port), ...settings, ...(place.ephemeral ? unsafe : [])], {
-    ...place.user,
-    cwd: '/',
-    env: engineEnvironment,
-    stdio: ['ignore', 'ignore', openSync(path.join(place.folder, 'database.log'), 'w')],
-    detached: process.platform !== 'win32',
-  });
+  return spawn(
+    program(place.native, 'postgres'),
+    ['-D', place.cluster, '-p', String(port), ...settings, ...(place.ephemeral ? unsafe : [])],
+    {
+      ...place.user,
+      cwd: '/',
+      env: engineEnvironment,
+      stdio: ['ignore', 'ignore', openSync(path.join(place.folder, 'database.log'), 'w')],
+      detached: process.platform !== 'win32',
+    },
+  );
 }
 
 async function launch(place: Place): Promise<{ pid: number; port: number }> {
@@ -105,7 +124,9 @@ async function launch(place: Place): Promise<{ pid: number; port: number }> {
     await wait(25);
   }
   const log = readFileSync(path.join(place.folder, 'database.log'), 'utf8').trim().split('\n').slice(-3).join(' ');
-  throw new StartProblem(`The database in ${place.cluster} did not start${ended === undefined ? ` within ${START_LIMIT_MS / 1000} s` : ''}: ${log}`);
+  throw new StartProblem(
+    `The database in ${place.cluster} did not start${ended === undefined ? ` within ${START_LIMIT_MS / 1000} s` : ''}: ${log}`,
+  );
 }
 
 /** One process at a time looks, starts or stops: the file names its holder, and a dead holder's file is taken over. */
@@ -119,10 +140,16 @@ async function alone<T>(place: Place, work: () => Promise<T>): Promise<T> {
       closeSync(handle);
       break;
     } catch (problem) {
-      if ((problem as NodeJS.ErrnoException).code !== 'EEXIST') throw new StartProblem(`${file} cannot be written (${(problem as NodeJS.ErrnoException).code}). Set DATA_DIR to a folder that you may write.`);
+      if ((problem as NodeJS.ErrnoException).code !== 'EEXIST')
+        throw new StartProblem(
+          `${file} cannot be written (${(problem as NodeJS.ErrnoException).code}). Set DATA_DIR to a folder that you may write.`,
+        );
       const holder = existsSync(file) ? Number(readFileSync(file, 'utf8')) : 0;
       if (holder && !isAlive(holder)) rmSync(file, { force: true });
-      if (Date.now() > limit) throw new StartProblem(`Another process (${holder}) holds ${file} for more than ${START_LIMIT_MS / 1000} s. End it, or remove the file if no such process exists.`);
+      if (Date.now() > limit)
+        throw new StartProblem(
+          `Another process (${holder}) holds ${file} for more than ${START_LIMIT_MS / 1000} s. End it, or remove the file if no such process exists.`,
+        );
       await wait(50);
     }
   }
@@ -145,7 +172,13 @@ async function alone<T>(place: Place, work: () => Promise<T>): Promise<T> {
 export async function startEmbedded(wish: { folder: string | undefined; ephemeral?: boolean }): Promise<EmbeddedEngine> {
   const user = unprivileged();
   const folder = dataFolder(wish.folder, user);
-  const place: Place = { folder, cluster: path.join(folder, 'postgres'), native: usableBinaries(user, folder), user, ephemeral: wish.ephemeral ?? false };
+  const place: Place = {
+    folder,
+    cluster: path.join(folder, 'postgres'),
+    native: usableBinaries(user, folder),
+    user,
+    ephemeral: wish.ephemeral ?? false,
+  };
   return alone(place, async () => {
     initialise(place);
     const found = running(place);
@@ -154,8 +187,18 @@ export async function startEmbedded(wish: { folder: string | undefined; ephemera
     const stop = () =>
       alone(place, async () => {
         if (leave(folder)) return;
-        const stopped = asUnprivileged(user, program(place.native, 'pg_ctl'), ['stop', '-D', place.cluster, '-m', 'fast', '-w', '-t', '30']);
-        if (stopped.status !== 0 && running(place)) throw new StartProblem(`The database in ${place.cluster} did not stop: ${stopped.stderr.trim()}`);
+        const stopped = asUnprivileged(user, program(place.native, 'pg_ctl'), [
+          'stop',
+          '-D',
+          place.cluster,
+          '-m',
+          'fast',
+          '-w',
+          '-t',
+          '30',
+        ]);
+        if (stopped.status !== 0 && running(place))
+          throw new StartProblem(`The database in ${place.cluster} did not stop: ${stopped.stderr.trim()}`);
       });
     return { url: urlOf(place, port), pid, adopted: found !== undefined, folder, stop };
   });

@@ -13,7 +13,9 @@ export const engineEnvironment = { PATH: process.env['PATH'] ?? '', SystemRoot: 
 /** The account to drop to: 'postgres' where the machine has it, else 'nobody'; undefined when we are not root. */
 export function unprivileged(): Unprivileged | undefined {
   if (process.getuid?.() !== 0) return undefined;
-  const accounts = readFileSync('/etc/passwd', 'utf8').split('\n').map((line) => line.split(':'));
+  const accounts = readFileSync('/etc/passwd', 'utf8')
+    .split('\n')
+    .map((line) => line.split(':'));
   const found = accounts.find(([name]) => name === 'postgres') ?? accounts.find(([name]) => name === 'nobody');
   return { uid: Number(found?.[2] ?? 65534), gid: Number(found?.[3] ?? 65534) };
 }
@@ -24,4 +26,5 @@ export function asUnprivileged(user: Unprivileged | undefined, command: string, 
 }
 
 /** Whether that account can enter a folder: a parent of mode 0700 is enough to close it. */
-export const canEnter = (user: Unprivileged, folder: string): boolean => asUnprivileged(user, '/bin/sh', ['-c', 'cd "$0"', folder]).status === 0;
+export const canEnter = (user: Unprivileged, folder: string): boolean =>
+  asUnprivileged(user, '/bin/sh', ['-c', 'cd "$0"', folder]).status === 0;

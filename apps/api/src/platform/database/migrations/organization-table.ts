@@ -13,7 +13,12 @@ const EVERYTHING: readonly Grant[] = ['select', 'insert', 'update', 'delete'];
  * @param columns the columns and constraints after organization_id and id, as SQL
  * @param kept whether rows carry a version, a time of retirement and the cells as they were typed
  */
-export async function organizationTable(runner: QueryRunner, name: string, columns: string, options: { kept?: boolean; key?: string; grants?: readonly Grant[] } = {}): Promise<void> {
+export async function organizationTable(
+  runner: QueryRunner,
+  name: string,
+  columns: string,
+  options: { kept?: boolean; key?: string; grants?: readonly Grant[] } = {},
+): Promise<void> {
   const kept = options.kept ? `version integer not null default 1, retired_at timestamptz, typed jsonb not null default '{}'::jsonb,` : '';
   const id = options.key ? '' : 'id uuid not null default gen_random_uuid(),';
   await runner.query(

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import type { DataSource } from 'typeorm';
 import type { OrganizationTransaction } from '../../database/organization-transaction.js';
 import { PersonRow } from './person.entity.js';
@@ -32,5 +33,16 @@ export const people = {
 
   async change(tx: OrganizationTransaction, id: string, values: Partial<Pick<PersonRow, 'language' | 'passwordHash'>>): Promise<void> {
     await tx.of(PersonRow).update({ id }, values);
+  },
+
+  ofEmail(tx: OrganizationTransaction, email: string): Promise<KnownPerson | null> {
+    return tx.of(PersonRow).findOne({ where: { email: asKept(email) }, select: { id: true, passwordHash: true } });
+  },
+
+  /** @returns the new person's id */
+  async add(tx: OrganizationTransaction, values: Pick<PersonRow, 'email' | 'name' | 'language' | 'passwordHash'>): Promise<string> {
+    const id = randomUUID();
+    await tx.of(PersonRow).insert({ id, ...values });
+    return id;
   },
 };

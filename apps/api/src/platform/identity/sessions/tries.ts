@@ -19,8 +19,9 @@ export class Tries {
     }
   }
 
-  /** A right password clears the person's count. */
+  /** A right password clears the person's count, and was no guess of the address. */
   async forgive(address: string, person: string): Promise<void> {
+    await this.perAddress.reward(address);
     await this.perPerson.delete(`${address} ${person}`);
   }
 }

@@ -2,12 +2,15 @@ import { Args, ID, Mutation, Query, Resolver } from '@nestjs/graphql';
 import type { OrganizationTransaction } from '../../database/organization-transaction.js';
 import { Language } from '../../graphql/choices.type.js';
 import { Allow, Public } from '../allow.js';
+import { platformProblems } from '../../problems/platform.problems.js';
 import { people } from '../members/person.repository.js';
 import { Permission } from '../permission.js';
 import type { RequestScope } from '../request-scope.js';
 import { takeToken, tokenOf } from '../sessions/cookie.js';
 import { Sessions } from '../sessions/sessions.js';
 import { Scope, Tx } from '../tx.js';
+import { ChangePassword } from './change-password.service.js';
+import { Enter } from './enter.service.js';
 import { Me } from './me.type.js';
 import { ShowMe } from './show-me.service.js';
 import { SignIn } from './sign-in.service.js';
@@ -20,6 +23,8 @@ export class SessionResolver {
     private readonly signIn: SignIn,
     private readonly showMe: ShowMe,
     private readonly sessions: Sessions,
+    private readonly enter: Enter,
+    private readonly changePassword: ChangePassword,
   ) {}
 
   @Public('says to a stranger that nobody is signed in')
@@ -53,5 +58,35 @@ export class SessionResolver {
   async chooseLanguage(@Tx() tx: OrganizationTransaction, @Args('language', { type: () => Language }) language: Language): Promise<Me> {
     await people.change(tx, tx.actor.personId!, { language });
     return this.showMe.run(tx);
+  }
+
+  @Allow(Permission.BeSignedIn)
+  @Mutation(() => Boolean, { name: 'signOutEverywhere' })
+  async signOutEverywhere(@Tx() tx: OrganizationTransaction, @Scope() { request, response }: RequestScope): Promise<boolean> {
+    await this.sessions.closeAll(tx.actor.personId!);
+    takeToken(request, response);
+    return true;
+  }
+
+  @Allow(Permission.BeSignedIn)
+  @Mutation(() => Me, { name: 'chooseOrganization' })
+  async chooseOrganization(@Scope() scope: RequestScope, @Args('organizationId', { type: () => ID }) organizationId: string): Promise<Me> {
+    const personId = scope.actor!.personId!;
+    const memberships = await this.sessions.memberships(personId);
+    if (!memberships.some((one) => one.organizationId === organizationId))
+      throw platformProblems.notFound({ thing: 'organization', id: organizationId });
+    return this.enter.run(scope, personId, organizationId);
+  }
+
+  @Allow(Permission.BeSignedIn)
+  @Mutation(() => Boolean, { name: 'changePassword' })
+  async change(
+    @Scope() scope: RequestScope,
+    @Tx() tx: OrganizationTransaction,
+    @Args('present', { type: () => String }) present: string,
+    @Args('wished', { type: () => String }) wished: string,
+  ): Promise<boolean> {
+    await this.changePassword.run(scope, tx, { present, wished });
+    return true;
   }
 }
