@@ -80,6 +80,7 @@ function readingIntervals(
           meterId: meter.id,
           localDay: next.localDay,
           register: next.register,
+          previous: last,
           judged: { judgement: 'implausibly high', litres: null, likelyRegister: null, factor: null },
         });
       continue;

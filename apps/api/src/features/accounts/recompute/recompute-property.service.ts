@@ -3,7 +3,7 @@ import type { AccountInput } from '@rillbook/metering/account/account-input.js';
 import { computeMonthAccount } from '@rillbook/metering/account/compute-month-account.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { Events } from '../../../platform/records/events.js';
-import { pricesOf } from '../../portfolio/rates/prices.loader.js';
+import { type Prices, pricesOf } from '../../portfolio/suppliers/prices.loader.js';
 import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
 import { accountInput, type MeteredChain } from '../gather/account-input.js';
 import { EtoSeries } from '../gather/eto-series.js';
@@ -12,6 +12,8 @@ import { type DoubtfulReading, meteredIntervals } from '../gather/metered-interv
 import type { PropertyFacts } from '../gather/property-facts.js';
 import { monthAccounts } from '../months/month-account.repository.js';
 import type { MonthAccountRow } from '../months/month-account.entity.js';
+import { tiersInForce } from '../../portfolio/suppliers/price.js';
+import { rateTiersOfSupplier } from '../../portfolio/suppliers/rates/rate-tiers.loader.js';
 import { accountRows } from './account-rows.js';
 import { inputsVersion } from './inputs-version.js';
 import { monthsToCompute } from './months-to-compute.js';
@@ -40,6 +42,7 @@ export class RecomputeProperty {
         .map((row) => [row.month.slice(0, 7), row]),
     );
     const prices = await pricesOf(tx, facts.property.supplierId);
+    const rates = facts.property.supplierId ? await rateTiersOfSupplier.of(tx).load(facts.property.supplierId) : [];
     const done: ComputedMonth[] = [];
     let renewed = 0;
     for (const month of months) {
@@ -49,14 +52,13 @@ export class RecomputeProperty {
         winterLitresPerDay: winterLitresPerDay(intervals, done),
       }));
       const input = accountInput(facts, metered, eto, month, today);
-      const price = prices.marginalPerLitre(month, facts.meters);
-      const version = inputsVersion([input, price]);
+      const version = inputsVersion([input, tiersInForce(rates, month), facts.meters.map((meter) => meter.pricePerUnit)]);
       const present = kept.get(month);
       if (present?.inputsVersion === version) {
         done.push(asKept(month, present));
         continue;
       }
-      done.push(await this.compute(tx, facts.property.id, input, { version, price }));
+      done.push(await this.compute(tx, facts, input, { version, prices }));
       renewed += 1;
     }
     await monthAccounts.keepOnly(tx, facts.property.id, months);
@@ -75,11 +77,16 @@ export class RecomputeProperty {
 
   private async compute(
     tx: OrganizationTransaction,
-    propertyId: string,
+    facts: PropertyFacts,
     input: AccountInput,
-    how: { version: string; price: number | null },
+    how: { version: string; prices: Prices },
   ): Promise<ComputedMonth> {
     const account = computeMonthAccount(input);
+    const propertyId = facts.property.id;
+    const { metered, allowed } = account.property;
+    // A litre less is a litre of the tier that the month's water ends in.
+    const at = metered.litres === null ? null : { litres: metered.litres, allowedLitres: allowed.litres };
+    const price = how.prices.marginalPerLitre(input.month, facts.meters, at);
     const covered = input.days.filter(
       (day) => day.date >= account.firstDate && account.throughDate !== null && day.date <= account.throughDate,
     );
@@ -90,12 +97,12 @@ export class RecomputeProperty {
       organizationId: tx.organizationId,
       propertyId,
       version: how.version,
-      pricePerLitre: how.price,
+      pricePerLitre: price,
       etoMm: sum((day) => day.etoMm),
       rainMm: sum((day) => day.rainMm),
     };
     await monthAccounts.replace(tx, propertyId, input.month, accountRows(frame, account));
-    return { month: input.month, account, pricePerLitre: how.price };
+    return { month: input.month, account, pricePerLitre: price };
   }
 }
 
