@@ -1,0 +1,47 @@
+import { createContext, type ReactNode, useContext, useEffect, useMemo } from 'react';
+import { IntlProvider } from 'react-intl';
+import { catalogue, type MessageId } from './catalogue.js';
+import { type Formats, formatsFor, type Place } from './formats.js';
+import { localeOf } from './numbers.js';
+
+declare global {
+  namespace FormatjsIntl {
+    interface Message {
+      ids: MessageId;
+    }
+    interface IntlConfig {
+      locale: 'en-US' | 'es-US';
+    }
+  }
+}
+
+const FormatsContext = createContext<Formats | null>(null);
+
+interface Props extends Place {
+  readonly children: ReactNode;
+}
+
+/** The language, units, money and clocks in which everything below it speaks. */
+export function LanguageProvider({ language, units, currency, timeZone, children }: Props) {
+  const formats = useMemo(() => formatsFor({ language, units, currency, timeZone }), [language, units, currency, timeZone]);
+  useEffect(() => {
+    document.documentElement.lang = language;
+  }, [language]);
+  return (
+    <IntlProvider locale={localeOf(language)} messages={catalogue(language)} onError={complain}>
+      <FormatsContext value={formats}>{children}</FormatsContext>
+    </IntlProvider>
+  );
+}
+
+/** A message that is missing or malformed is a fault of ours: it stops a test and is loud in the console. */
+function complain(problem: Error): void {
+  console.error(problem);
+}
+
+/** The formats of the place this component stands in. */
+export function useFormats(): Formats {
+  const formats = useContext(FormatsContext);
+  if (!formats) throw new Error('useFormats stands outside a LanguageProvider.');
+  return formats;
+}

@@ -1,0 +1,28 @@
+export const units = {
+  'unit.gal': 'gal',
+  'unit.thousand': 'thousand',
+  'unit.m3': 'm³',
+  'unit.l': 'L',
+  'unit.ft2': 'sq ft',
+  'unit.m2': 'm²',
+  'unit.in': 'in',
+  'unit.mm': 'mm',
+  'unit.ft': 'ft',
+  'unit.m': 'm',
+  'unit.gpm': 'gpm',
+  'unit.lPerMin': 'L/min',
+  'unit.inPerH': 'in/h',
+  'unit.mmPerH': 'mm/h',
+  'unit.fahrenheit': '°F',
+  'unit.celsius': '°C',
+  'unit.psi': 'psi',
+  'unit.kpa': 'kPa',
+  'unit.mph': 'mph',
+  'unit.mPerS': 'm/s',
+  'unit.min': 'min',
+  'unit.h': 'h',
+  'unit.km': 'km',
+  'unit.mi': 'mi',
+};
+
+export type UnitWord = keyof typeof units;

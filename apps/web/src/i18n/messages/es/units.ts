@@ -1,0 +1,28 @@
+import type { units as english } from '../en/units.js';
+
+export const units: Record<keyof typeof english, string> = {
+  'unit.gal': 'gal',
+  'unit.thousand': 'miles de',
+  'unit.m3': 'm³',
+  'unit.l': 'L',
+  'unit.ft2': 'pies²',
+  'unit.m2': 'm²',
+  'unit.in': 'pulg',
+  'unit.mm': 'mm',
+  'unit.ft': 'pies',
+  'unit.m': 'm',
+  'unit.gpm': 'gpm',
+  'unit.lPerMin': 'L/min',
+  'unit.inPerH': 'pulg/h',
+  'unit.mmPerH': 'mm/h',
+  'unit.fahrenheit': '°F',
+  'unit.celsius': '°C',
+  'unit.psi': 'psi',
+  'unit.kpa': 'kPa',
+  'unit.mph': 'mi/h',
+  'unit.mPerS': 'm/s',
+  'unit.min': 'min',
+  'unit.h': 'h',
+  'unit.km': 'km',
+  'unit.mi': 'mi',
+};
