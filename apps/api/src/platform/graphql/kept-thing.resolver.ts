@@ -24,8 +24,10 @@ export interface KeptThing<Row extends KeptRow, Shown extends object, Input exte
   readonly permission?: Permission;
   /** what the row keeps of an input; the input as it is when left out */
   readonly keep?: (input: Input) => DeepPartial<Row>;
-  /** refuses values that the database cannot judge alone; throws a problem */
-  readonly judge?: (tx: OrganizationTransaction, input: Input) => Promise<void>;
+  /** refuses values that the database cannot judge alone; throws a problem. The id is of the thing that is changed, null for a new one */
+  readonly judge?: (tx: OrganizationTransaction, input: Input, id: string | null) => Promise<void>;
+  /** what the thing is called when another has taken it; the input's name when left out */
+  readonly called?: (input: Input) => string;
   /** what still needs the thing, asked before it is retired */
   readonly needs?: (tx: OrganizationTransaction, id: string) => Promise<{ by: string; count: number } | null>;
   /** what else is kept with it, after it was created or changed */
@@ -49,9 +51,17 @@ function columns<Row extends KeptRow, Input extends object>(thing: KeptThing<Row
  *
  * @returns a class to extend: `class MeterResolver extends keptThingResolver(meter)`
  */
-export function keptThingResolver<Row extends KeptRow, Shown extends object, Input extends object>(thing: KeptThing<Row, Shown, Input>): abstract new (...args: never[]) => KeptThingMutations<Input> {
+export function keptThingResolver<Row extends KeptRow, Shown extends object, Input extends object>(
+  thing: KeptThing<Row, Shown, Input>,
+): abstract new (
+  ...args: never[]
+) => KeptThingMutations<Input> {
   const permission = thing.permission ?? Permission.WritePortfolio;
-  const Result = createUnionType({ name: `${thing.name}Result`, types: () => [thing.type, ChangedMeanwhile, NameTaken, StillInUse] as const, resolveType: (value: object) => value.constructor as Type });
+  const Result = createUnionType({
+    name: `${thing.name}Result`,
+    types: () => [thing.type, ChangedMeanwhile, NameTaken, StillInUse] as const,
+    resolveType: (value: object) => value.constructor as Type,
+  });
 
   const outcome = async (tx: OrganizationTransaction, input: Input, work: () => Promise<Row | VersionConflict>): Promise<Outcome> => {
     try {
@@ -61,7 +71,7 @@ export function keptThingResolver<Row extends KeptRow, Shown extends object, Inp
       return thing.show(row);
     } catch (problem) {
       const broken = brokenConstraint(problem);
-      if (broken?.kind === 'unique') return nameTaken(String((input as { name?: string }).name ?? broken.name));
+      if (broken?.kind === 'unique') return nameTaken(thing.called?.(input) ?? String((input as { name?: string }).name ?? broken.name));
       throw problem;
     }
   };
@@ -74,20 +84,29 @@ export function keptThingResolver<Row extends KeptRow, Shown extends object, Inp
     @Allow(permission)
     @Mutation(() => Result, { name: `create${thing.name}` })
     async create(@Tx() tx: OrganizationTransaction, @Args('input', { type: () => thing.input }) input: Input): Promise<Outcome> {
-      await thing.judge?.(tx, input);
+      await thing.judge?.(tx, input, null);
       return outcome(tx, input, () => this.records.create(tx, thing.row, columns(thing, input)));
     }
 
     @Allow(permission)
     @Mutation(() => Result, { name: `change${thing.name}` })
-    async change(@Tx() tx: OrganizationTransaction, @Args('id', { type: () => ID }) id: string, @Args('version', { type: () => Int }) version: number, @Args('input', { type: () => thing.input }) input: Input): Promise<Outcome> {
-      await thing.judge?.(tx, input);
+    async change(
+      @Tx() tx: OrganizationTransaction,
+      @Args('id', { type: () => ID }) id: string,
+      @Args('version', { type: () => Int }) version: number,
+      @Args('input', { type: () => thing.input }) input: Input,
+    ): Promise<Outcome> {
+      await thing.judge?.(tx, input, id);
       return outcome(tx, input, () => this.records.change(tx, thing.row, id, version, columns(thing, input)));
     }
 
     @Allow(permission)
     @Mutation(() => Result, { name: `retire${thing.name}` })
-    async retire(@Tx() tx: OrganizationTransaction, @Args('id', { type: () => ID }) id: string, @Args('version', { type: () => Int }) version: number): Promise<Outcome> {
+    async retire(
+      @Tx() tx: OrganizationTransaction,
+      @Args('id', { type: () => ID }) id: string,
+      @Args('version', { type: () => Int }) version: number,
+    ): Promise<Outcome> {
       const needed = await thing.needs?.(tx, id);
       if (needed) return stillInUse(needed.by, needed.count);
       const row = await this.records.retire(tx, thing.row, id, version);

@@ -4,11 +4,16 @@ import { keptThingResolver } from '../../../platform/graphql/kept-thing.resolver
 import { Allow } from '../../../platform/identity/allow.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
+import { between, judgeValues, name } from '../../../platform/problems/judge-values.js';
+import { platformProblems } from '../../../platform/problems/platform.problems.js';
+import { isUuid } from '../../../platform/records/uuid.js';
 import { properties } from '../properties/property.repository.js';
 import { ClientRow } from './client.entity.js';
 import { ClientInput } from './client.input.js';
 import { clients } from './client.repository.js';
 import { Client, showClient } from './client.type.js';
+
+const EMAIL = /^[^\s@<>,;:"()[\]\\]{1,64}@[^\s@<>,;:"()[\]\\]+\.[^\s@<>,;:"()[\]\\.]{2,}$/;
 
 const Kept = keptThingResolver({
   name: 'Client',
@@ -23,6 +28,12 @@ const Kept = keptThingResolver({
     units: input.units ?? null,
     notToExceed: input.notToExceed ?? null,
   }),
+  judge: async (_, input) => {
+    judgeValues(input, { name: name(), notToExceed: between(0, 1e8) });
+    const wrong = input.emails?.find((email) => !EMAIL.test(email) || email.length > 254);
+    if (wrong !== undefined)
+      throw platformProblems.valueRefused({ field: 'emails', found: wrong.slice(0, 80), expected: 'an e-mail address' });
+  },
   needs: async (tx, id) => {
     const count = await properties.countOfClient(tx, id);
     return count ? { by: 'property', count } : null;
@@ -41,7 +52,7 @@ export class ClientResolver extends Kept {
   @Allow(Permission.ReadPortfolio)
   @Query(() => Client, { name: 'client', nullable: true })
   async one(@Tx() tx: OrganizationTransaction, @Args('id', { type: () => ID }) id: string): Promise<Client | null> {
-    const [row] = await clients.ofIds(tx, [id]);
+    const [row] = isUuid(id) ? await clients.ofIds(tx, [id]) : [];
     return row ? showClient(row) : null;
   }
 }

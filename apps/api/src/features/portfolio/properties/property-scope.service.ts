@@ -1,9 +1,8 @@
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
+import { isUuid } from '../../../platform/records/uuid.js';
 import type { PropertyRow } from './property.entity.js';
 import { properties } from './property.repository.js';
-
-const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
 
 /**
  * Which properties the actor may see: owner and office all, a crew those with a stop of one of their crews, a client their own.
@@ -11,7 +10,7 @@ const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
  * @param propertyIds the ones asked about; all in use when left out
  */
 export async function inScope(tx: OrganizationTransaction, propertyIds?: readonly string[]): Promise<Set<string>> {
-  const asked = propertyIds?.filter((id) => UUID.test(id));
+  const asked = propertyIds?.filter(isUuid);
   if (asked && !asked.length) return new Set();
   return new Set(await properties.idsInScope(tx, asked));
 }
