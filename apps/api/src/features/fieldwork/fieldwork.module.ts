@@ -1,0 +1,49 @@
+import { Module } from '@nestjs/common';
+import { FindingsModule } from '../findings/findings.module.js';
+import { StopCautionsResolver } from './cautions/caution.field-resolver.js';
+import { CrewResolver } from './crews/crew.resolver.js';
+import { LeaveStop } from './day-planning/leave-stop.service.js';
+import { MoveStopResolver } from './day-planning/move-stop.resolver.js';
+import { MoveStop } from './day-planning/move-stop.service.js';
+import { PlaceStop } from './day-planning/place-stop.service.js';
+import { AcceptFinding } from './order-deeds/accept-finding.service.js';
+import { ApproveWorkOrder } from './order-deeds/approve-work-order.service.js';
+import { AssignWorkOrder } from './order-deeds/assign-work-order.service.js';
+import { ChangeWorkOrder } from './order-deeds/change-work-order.service.js';
+import { CloseWorkOrder } from './order-deeds/close-work-order.service.js';
+import { CreateWorkOrder } from './order-deeds/create-work-order.service.js';
+import { DropWorkOrder } from './order-deeds/drop-work-order.service.js';
+import { FindingWorkResolver } from './order-deeds/finding-work.resolver.js';
+import { MakeOrder } from './order-deeds/make-order.service.js';
+import { WorkOrderDeedsResolver } from './order-deeds/work-order-deeds.resolver.js';
+import { FindingWorkOrdersResolver, PropertyWorkOrdersResolver, StopWorkOrdersResolver } from './order-lists/order-lists.field-resolver.js';
+import { WorkOrderFieldResolver } from './orders/work-order.field-resolver.js';
+import { WorkOrderResolver } from './orders/work-order.resolver.js';
+import { WaterReportResolver } from './reports/water-report.resolver.js';
+import { RouteResolver } from './routes/route.resolver.js';
+import { StopResolver } from './routes/stop.resolver.js';
+import { Arrive } from './visit-deeds/arrive.service.js';
+import { CloseVisit } from './visit-deeds/close-visit.service.js';
+import { NoteZone } from './visit-deeds/note-zone.service.js';
+import { VisitDeedsResolver } from './visit-deeds/visit-deeds.resolver.js';
+import { PropertyVisitsResolver, StopVisitResolver, VisitFieldResolver } from './visits/visit.field-resolver.js';
+
+const routes = [RouteResolver, StopResolver, StopCautionsResolver, MoveStopResolver, PlaceStop, LeaveStop, MoveStop];
+const orders = [WorkOrderResolver, WorkOrderFieldResolver, StopWorkOrdersResolver, FindingWorkOrdersResolver, PropertyWorkOrdersResolver];
+const orderDeeds = [
+  WorkOrderDeedsResolver,
+  FindingWorkResolver,
+  MakeOrder,
+  CreateWorkOrder,
+  ChangeWorkOrder,
+  AssignWorkOrder,
+  ApproveWorkOrder,
+  DropWorkOrder,
+  CloseWorkOrder,
+  AcceptFinding,
+];
+const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit];
+
+/** Crews and their days, the work given out, the visits that were made, the reports that clients get. */
+@Module({ imports: [FindingsModule], providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, WaterReportResolver] })
+export class FieldworkModule {}

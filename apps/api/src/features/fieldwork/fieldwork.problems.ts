@@ -1,0 +1,46 @@
+import { problem } from '../../platform/problems/problem.js';
+
+/** Faults of field work. */
+export const fieldworkProblems = {
+  /** The work order is done or dropped: nothing more can be decided about it. */
+  workOrderEnded: problem(
+    'WORK_ORDER_ENDED',
+    409,
+    (d: { workOrderId: string; state: string }) =>
+      `Work order ${d.workOrderId} is ${d.state}. Make a new work order for what is still to be done.`,
+  ),
+  /** A finding has at most one live work order of a kind. */
+  workOrderExists: problem(
+    'WORK_ORDER_EXISTS',
+    409,
+    (d: { findingId: string; kind: string }) =>
+      `Finding ${d.findingId} already has a work order of kind '${d.kind}' that is not done. Change that one, or choose another kind.`,
+  ),
+  /** Only what waits for approval can be approved. */
+  notWaiting: problem(
+    'WORK_ORDER_NOT_WAITING',
+    409,
+    (d: { workOrderId: string; state: string }) =>
+      `Work order ${d.workOrderId} does not wait for approval: it is ${d.state}. Load the page again.`,
+  ),
+  /** The finding was resolved or dismissed. */
+  findingSettled: problem(
+    'FINDING_SETTLED',
+    409,
+    (d: { findingId: string; state: string }) => `Finding ${d.findingId} is ${d.state}. Open it again before giving out work on it.`,
+  ),
+  /** The same device record came with other content. */
+  visitConflict: problem(
+    'VISIT_CONFLICT',
+    409,
+    (d: { deviceRecordId: string; visitId: string; stopId: string | null; arrivedAt: string }) =>
+      `Device record ${d.deviceRecordId} is already kept as visit ${d.visitId} with another stop or arrival (${d.arrivedAt}). Record a new visit under a new id.`,
+  ),
+  /** Somebody changed the stop or visit since it was read. */
+  changedSinceRead: problem(
+    'CHANGED_SINCE_READ',
+    409,
+    (d: { thing: string; id: string; version: number; changedBy: string | null }) =>
+      `The ${d.thing} ${d.id} was changed${d.changedBy ? ` by ${d.changedBy}` : ''} since you read it (it is now version ${d.version}). Load it again and decide.`,
+  ),
+};

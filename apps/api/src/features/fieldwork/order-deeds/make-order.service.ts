@@ -1,0 +1,37 @@
+import { Injectable } from '@nestjs/common';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { brokenConstraint } from '../../../platform/problems/constraint-problems.js';
+import { KeptRecords } from '../../../platform/records/kept-records.js';
+import { fieldworkProblems } from '../fieldwork.problems.js';
+import { notToExceedOfProperty } from '../orders/not-to-exceed.loader.js';
+import { exceeds } from '../orders/work-order-cost.js';
+import { WorkOrderRow } from '../orders/work-order.entity.js';
+import type { OrderSubject } from '../orders/work-order.repository.js';
+import type { WorkOrderInput } from '../orders/work-order.input.js';
+import { nowIn } from '../organization-clock.js';
+import { orderValues } from './order-values.js';
+
+/** Keeps a new work order: open, or waiting for approval where it costs more than the client lets be spent without asking. */
+@Injectable()
+export class MakeOrder {
+  constructor(private readonly records: KeptRecords) {}
+
+  async run(
+    tx: OrganizationTransaction,
+    input: WorkOrderInput,
+    finding: (OrderSubject & { readonly id: string }) | null,
+  ): Promise<WorkOrderRow> {
+    const values = await orderValues(tx, input, finding);
+    const waits = exceeds(values, await notToExceedOfProperty.of(tx).load(values.propertyId));
+    const state = waits ? 'waiting for approval' : 'open';
+    try {
+      return await tx.attempt(async () =>
+        this.records.create(tx, WorkOrderRow, { ...values, findingId: finding?.id ?? null, state, createdAt: await nowIn(tx) }),
+      );
+    } catch (problem) {
+      if (finding && brokenConstraint(problem)?.name === 'work_order_one_open_per_finding')
+        throw fieldworkProblems.workOrderExists({ findingId: finding.id, kind: values.kind });
+      throw problem;
+    }
+  }
+}

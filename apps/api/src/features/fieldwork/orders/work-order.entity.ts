@@ -1,0 +1,78 @@
+import { Column, Entity } from 'typeorm';
+import { KeptRow } from '../../../platform/records/kept-row.js';
+import type { WorkOrderKind, WorkOrderState } from './work-order-kinds.js';
+
+/** A part that a repair needs. */
+export interface PartOfOrder {
+  readonly name: string;
+  readonly count: number;
+  /** of one [money] */
+  readonly price: number;
+}
+
+/** A piece of work on a property. */
+@Entity('work_order')
+export class WorkOrderRow extends KeptRow {
+  @Column('uuid', { name: 'property_id' })
+  propertyId: string;
+
+  @Column('uuid', { name: 'finding_id', nullable: true })
+  findingId: string | null;
+
+  @Column('uuid', { name: 'controller_id', nullable: true })
+  controllerId: string | null;
+
+  @Column('uuid', { name: 'meter_id', nullable: true })
+  meterId: string | null;
+
+  @Column('uuid', { name: 'zone_id', nullable: true })
+  zoneId: string | null;
+
+  /** where it is given out, was done, or was left for another day */
+  @Column('uuid', { name: 'stop_id', nullable: true })
+  stopId: string | null;
+
+  @Column('text')
+  kind: WorkOrderKind;
+
+  @Column('text', { default: 'open' })
+  state: WorkOrderState;
+
+  @Column('text', { default: '' })
+  what: string;
+
+  @Column('double precision', { name: 'estimate_minutes', nullable: true })
+  estimateMinutes: number | null;
+
+  @Column('double precision', { name: 'labour_hours', nullable: true })
+  labourHours: number | null;
+
+  /** of one hour [money] */
+  @Column('double precision', { name: 'labour_rate', nullable: true })
+  labourRate: number | null;
+
+  @Column('jsonb', { default: [] })
+  parts: PartOfOrder[];
+
+  @Column('uuid', { name: 'planned_settings_id', nullable: true })
+  plannedSettingsId: string | null;
+
+  @Column('text', { name: 'done_note', nullable: true })
+  doneNote: string | null;
+
+  /** what was left for another day, or why it was dropped */
+  @Column('text', { name: 'left_note', nullable: true })
+  leftNote: string | null;
+
+  @Column('timestamptz', { name: 'done_at', nullable: true })
+  doneAt: Date | null;
+
+  @Column('uuid', { name: 'approved_by', nullable: true })
+  approvedBy: string | null;
+
+  @Column('timestamptz', { name: 'approved_at', nullable: true })
+  approvedAt: Date | null;
+
+  @Column('timestamptz', { name: 'created_at', default: () => 'now()' })
+  createdAt: Date;
+}

@@ -1,0 +1,70 @@
+import { Field, Float, ID, InputType, Int } from '@nestjs/graphql';
+
+/** A part that a repair needs. */
+@InputType()
+export class PartInput {
+  @Field(() => String)
+  name: string;
+
+  @Field(() => Float)
+  count: number;
+
+  @Field(() => Float)
+  price: number;
+}
+
+/** What is said of a work order. */
+@InputType()
+export class WorkOrderInput {
+  @Field(() => ID)
+  propertyId: string;
+
+  @Field(() => ID, { nullable: true })
+  findingId?: string | null;
+
+  @Field(() => ID, { nullable: true })
+  controllerId?: string | null;
+
+  @Field(() => ID, { nullable: true })
+  meterId?: string | null;
+
+  @Field(() => ID, { nullable: true })
+  zoneId?: string | null;
+
+  @Field(() => String)
+  kind: string;
+
+  @Field(() => String, { nullable: true })
+  what?: string | null;
+
+  @Field(() => Float, { nullable: true })
+  estimateMinutes?: number | null;
+
+  @Field(() => Float, { nullable: true })
+  labourHours?: number | null;
+
+  @Field(() => Float, { nullable: true })
+  labourRate?: number | null;
+
+  @Field(() => [PartInput], { nullable: true })
+  parts?: PartInput[] | null;
+}
+
+/** How a work order ended for the crew: done, or left for another day. */
+@InputType()
+export class CloseOrderInput {
+  @Field(() => ID)
+  id: string;
+
+  @Field(() => Int)
+  version: number;
+
+  @Field(() => Boolean)
+  done: boolean;
+
+  @Field(() => String, { nullable: true })
+  note?: string | null;
+
+  @Field(() => Boolean, { nullable: true })
+  resolvesFinding?: boolean | null;
+}

@@ -1,0 +1,89 @@
+import { In, type SelectQueryBuilder } from 'typeorm';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { isUuid } from '../../../platform/records/uuid.js';
+import { crewsInScope } from '../crews/crew-scope.js';
+import { WorkOrderRow } from './work-order.entity.js';
+
+/** What a list of work orders may be narrowed to. */
+export interface WorkOrderFilter {
+  readonly ids?: readonly string[] | null;
+  readonly states?: readonly string[] | null;
+  readonly crewId?: string | null;
+  readonly propertyIds?: readonly string[] | null;
+  readonly findingIds?: readonly string[] | null;
+  readonly stopIds?: readonly string[] | null;
+}
+
+/** What on the property a work order is about. */
+export interface OrderSubject {
+  readonly controllerId: string | null;
+  readonly meterId: string | null;
+  readonly zoneId: string | null;
+}
+
+const OF_CREWS =
+  'exists (select from stop join route on route.organization_id = stop.organization_id and route.id = stop.route_id where stop.organization_id = work.organization_id and stop.id = work.stop_id and route.crew_id = any(:crews))';
+const OF_NOBODY_ON_THEIR_PROPERTIES =
+  'work.stop_id is null and exists (select from stop join route on route.organization_id = stop.organization_id and route.id = stop.route_id where stop.organization_id = work.organization_id and stop.property_id = work.property_id and stop.retired_at is null and route.crew_id = any(:crews))';
+
+/** A crew sees what is given out to it; its lead also what nobody has yet on the properties where it goes. */
+async function withinScope(tx: OrganizationTransaction, query: SelectQueryBuilder<WorkOrderRow>): Promise<void> {
+  const crews = await crewsInScope(tx);
+  if (crews === null) return;
+  query.andWhere(tx.actor.role === 'crewLead' ? `(${OF_CREWS} or (${OF_NOBODY_ON_THEIR_PROPERTIES}))` : OF_CREWS, { crews });
+}
+
+/** All SQL of work orders. */
+export const workOrders = {
+  /** Those the actor sees, the newest first. */
+  async seen(tx: OrganizationTransaction, filter: WorkOrderFilter): Promise<WorkOrderRow[]> {
+    const query = tx
+      .of(WorkOrderRow)
+      .createQueryBuilder('work')
+      .where('work.organizationId = :organization and work.retiredAt is null', { organization: tx.organizationId });
+    await withinScope(tx, query);
+    if (filter.ids) query.andWhere('work.id = any(:ids)', { ids: filter.ids.filter(isUuid) });
+    if (filter.states) query.andWhere('work.state = any(:states)', { states: filter.states });
+    if (filter.propertyIds) query.andWhere('work.propertyId = any(:properties)', { properties: filter.propertyIds.filter(isUuid) });
+    if (filter.findingIds) query.andWhere('work.findingId = any(:findings)', { findings: filter.findingIds });
+    if (filter.stopIds) query.andWhere('work.stopId = any(:stops)', { stops: filter.stopIds });
+    if (filter.crewId) query.andWhere(OF_CREWS.replace(':crews', ':asked'), { asked: [filter.crewId].filter(isUuid) });
+    return query.orderBy('work.createdAt', 'DESC').addOrderBy('work.id').getMany();
+  },
+
+  ofIds(tx: OrganizationTransaction, ids: readonly string[]): Promise<WorkOrderRow[]> {
+    return tx.of(WorkOrderRow).findBy({ organizationId: tx.organizationId, id: In([...ids]) });
+  },
+
+  /** What each property's client lets be spent without asking. [money] */
+  async notToExceed(tx: OrganizationTransaction, propertyIds: readonly string[]): Promise<Map<string, number | null>> {
+    const rows = await tx.query<{ id: string; limit: number | null }>(
+      'select property.id, client.not_to_exceed as limit from property join client on client.organization_id = property.organization_id and client.id = property.client_id where property.organization_id = $1 and property.id = any($2::uuid[])',
+      [tx.organizationId, propertyIds],
+    );
+    return new Map(rows.map(({ id, limit }) => [id, limit]));
+  },
+
+  /** Which of the things named do not stand on the property. */
+  async strangers(
+    tx: OrganizationTransaction,
+    propertyId: string,
+    { controllerId, meterId, zoneId }: OrderSubject,
+  ): Promise<(keyof OrderSubject)[]> {
+    const rows = await tx.query<{ field: keyof OrderSubject }>(
+      `select field from (values ('controllerId', $3::uuid), ('meterId', $4::uuid), ('zoneId', $5::uuid)) as named (field, id)
+        where id is not null and not exists (
+          select from (select organization_id, property_id, id from controller union all select organization_id, property_id, id from meter union all select organization_id, property_id, id from zone) as thing
+           where thing.organization_id = $1 and thing.property_id = $2 and thing.id = named.id)`,
+      [tx.organizationId, propertyId, controllerId, meterId, zoneId],
+    );
+    return rows.map(({ field }) => field);
+  },
+
+  /** Whether a finding has another work order that is not dropped. */
+  hasOther(tx: OrganizationTransaction, findingId: string): Promise<boolean> {
+    return tx
+      .of(WorkOrderRow)
+      .existsBy({ organizationId: tx.organizationId, findingId, state: In(['waiting for approval', 'open', 'given out', 'done']) });
+  },
+};

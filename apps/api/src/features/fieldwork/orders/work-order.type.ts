@@ -1,0 +1,77 @@
+import { Field, Float, ID, Int, ObjectType } from '@nestjs/graphql';
+import { DateTimeScalar } from '../../../platform/graphql/scalars.js';
+import { Part } from './part.type.js';
+import { costOf } from './work-order-cost.js';
+import type { WorkOrderRow } from './work-order.entity.js';
+
+/** A piece of work on a property. */
+@ObjectType()
+export class WorkOrder {
+  @Field(() => ID)
+  id: string;
+
+  @Field(() => Int)
+  version: number;
+
+  @Field(() => DateTimeScalar, { nullable: true })
+  retiredAt: Date | null;
+
+  @Field(() => ID, { nullable: true })
+  controllerId: string | null;
+
+  @Field(() => ID, { nullable: true })
+  meterId: string | null;
+
+  @Field(() => ID, { nullable: true })
+  zoneId: string | null;
+
+  @Field(() => ID, { nullable: true })
+  stopId: string | null;
+
+  @Field(() => String)
+  kind: string;
+
+  @Field(() => String)
+  state: string;
+
+  @Field(() => String)
+  what: string;
+
+  @Field(() => Float, { nullable: true })
+  estimateMinutes: number | null;
+
+  @Field(() => Float, { nullable: true })
+  labourHours: number | null;
+
+  @Field(() => Float, { nullable: true })
+  labourRate: number | null;
+
+  @Field(() => [Part])
+  parts: Part[];
+
+  /** labour hours x rate, and the parts; null where nothing is stated */
+  @Field(() => Float, { nullable: true })
+  cost: number | null;
+
+  @Field(() => String, { nullable: true })
+  doneNote: string | null;
+
+  @Field(() => String, { nullable: true })
+  leftNote: string | null;
+
+  @Field(() => DateTimeScalar, { nullable: true })
+  doneAt: Date | null;
+
+  @Field(() => DateTimeScalar)
+  createdAt: Date;
+
+  propertyId: string;
+  findingId: string | null;
+  plannedSettingsId: string | null;
+}
+
+/** A work order's row as the screens see it. */
+export function showWorkOrder(row: WorkOrderRow): WorkOrder {
+  const { organizationId: _, typed: __, approvedBy: ___, approvedAt: ____, ...shown } = row;
+  return Object.assign(new WorkOrder(), shown, { cost: costOf(row) });
+}

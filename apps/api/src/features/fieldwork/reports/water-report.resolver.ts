@@ -1,0 +1,39 @@
+import { Query, Resolver } from '@nestjs/graphql';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { keptThingResolver } from '../../../platform/graphql/kept-thing.resolver.js';
+import { Allow } from '../../../platform/identity/allow.js';
+import { Permission } from '../../../platform/identity/permission.js';
+import { Tx } from '../../../platform/identity/tx.js';
+import { judgeOrder, judgeValues, text } from '../../../platform/problems/judge-values.js';
+import { platformProblems } from '../../../platform/problems/platform.problems.js';
+import { clientOfId } from '../../portfolio/clients/client.loader.js';
+import { WaterReportRow } from './water-report.entity.js';
+import { WaterReportInput } from './water-report.input.js';
+import { waterReports } from './water-report.repository.js';
+import { WaterReport, showWaterReport } from './water-report.type.js';
+
+const Kept = keptThingResolver({
+  name: 'WaterReport',
+  row: WaterReportRow,
+  type: WaterReport,
+  input: WaterReportInput,
+  permission: Permission.WriteReports,
+  show: showWaterReport,
+  keep: (input) => ({ clientId: input.clientId, fromOn: input.fromOn, untilOn: input.untilOn, note: input.note?.trim() || null }),
+  called: (input) => `${input.fromOn} to ${input.untilOn}`,
+  judge: async (tx, input) => {
+    judgeValues(input, { note: text });
+    judgeOrder('untilOn', input.fromOn, input.untilOn, 'the first day');
+    if (!(await clientOfId.of(tx).load(input.clientId))) throw platformProblems.notFound({ thing: 'client', id: input.clientId });
+  },
+});
+
+/** Water reports: read, created, changed, retired. */
+@Resolver(() => WaterReport)
+export class WaterReportResolver extends Kept {
+  @Allow(Permission.ReadReports)
+  @Query(() => [WaterReport], { name: 'waterReports' })
+  async all(@Tx() tx: OrganizationTransaction): Promise<WaterReport[]> {
+    return (await waterReports.inUse(tx)).map(showWaterReport);
+  }
+}

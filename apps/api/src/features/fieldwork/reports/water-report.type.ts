@@ -1,0 +1,39 @@
+import { Field, ID, Int, ObjectType } from '@nestjs/graphql';
+import { DateScalar, DateTimeScalar } from '../../../platform/graphql/scalars.js';
+import type { WaterReportRow } from './water-report.entity.js';
+
+/** What a client gets for a month, a quarter or a year. */
+@ObjectType()
+export class WaterReport {
+  @Field(() => ID)
+  id: string;
+
+  @Field(() => Int)
+  version: number;
+
+  @Field(() => DateTimeScalar, { nullable: true })
+  retiredAt: Date | null;
+
+  @Field(() => ID)
+  clientId: string;
+
+  @Field(() => DateScalar)
+  fromOn: string;
+
+  @Field(() => DateScalar)
+  untilOn: string;
+
+  @Field(() => String)
+  state: string;
+
+  @Field(() => String, { nullable: true })
+  note: string | null;
+
+  @Field(() => DateTimeScalar, { nullable: true })
+  sentAt: Date | null;
+}
+
+export function showWaterReport(row: WaterReportRow): WaterReport {
+  const { organizationId: _, typed: __, ...shown } = row;
+  return Object.assign(new WaterReport(), shown);
+}

@@ -1,0 +1,43 @@
+import { In } from 'typeorm';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { isUuid } from '../../../platform/records/uuid.js';
+import { crewsInScope } from '../crews/crew-scope.js';
+import { VisitRow } from './visit.entity.js';
+
+/** All SQL of visits. */
+export const visits = {
+  /** Those of the crews whose work the actor sees, the latest first. */
+  async seen(
+    tx: OrganizationTransaction,
+    where: { ids?: readonly string[]; stopIds?: readonly string[]; propertyIds?: readonly string[] },
+  ): Promise<VisitRow[]> {
+    const crews = await crewsInScope(tx);
+    return tx.of(VisitRow).find({
+      where: {
+        organizationId: tx.organizationId,
+        ...(where.ids && { id: In(where.ids.filter(isUuid)) }),
+        ...(where.stopIds && { stopId: In([...where.stopIds]) }),
+        ...(where.propertyIds && { propertyId: In([...where.propertyIds]) }),
+        ...(crews && { crewId: In([...crews]) }),
+      },
+      order: { arrivedAt: 'DESC', id: 'ASC' },
+    });
+  },
+
+  ofDeviceRecord(tx: OrganizationTransaction, deviceRecordId: string): Promise<VisitRow | null> {
+    return tx.of(VisitRow).findOneBy({ organizationId: tx.organizationId, deviceRecordId });
+  },
+
+  /** Locked until the transaction ends. */
+  locked(tx: OrganizationTransaction, id: string): Promise<VisitRow | null> {
+    return tx.of(VisitRow).findOne({ where: { organizationId: tx.organizationId, id }, lock: { mode: 'pessimistic_write' } });
+  },
+
+  async insert(tx: OrganizationTransaction, row: VisitRow): Promise<void> {
+    await tx.of(VisitRow).insert(row);
+  },
+
+  async update(tx: OrganizationTransaction, id: string, values: Partial<VisitRow>): Promise<void> {
+    await tx.of(VisitRow).update({ organizationId: tx.organizationId, id }, values);
+  },
+};
