@@ -1,10 +1,12 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import type { DataSource } from 'typeorm';
+import { MeteringModule } from './features/metering/metering.module.js';
+import { FieldworkModule } from './features/fieldwork/fieldwork.module.js';
 import { PortfolioModule } from './features/portfolio/portfolio.module.js';
 import { graphql } from './platform/graphql/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 
-const features = [PortfolioModule];
+const features = [PortfolioModule, MeteringModule, FieldworkModule];
 
 /** The only file that names every feature. */
 @Module({})

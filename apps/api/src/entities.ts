@@ -1,5 +1,17 @@
+import { CrewMemberRow } from './features/fieldwork/crews/crew-member.entity.js';
+import { CrewRow } from './features/fieldwork/crews/crew.entity.js';
+import { WorkOrderRow } from './features/fieldwork/orders/work-order.entity.js';
+import { WaterReportRow } from './features/fieldwork/reports/water-report.entity.js';
+import { RouteRow } from './features/fieldwork/routes/route.entity.js';
+import { StopRow } from './features/fieldwork/routes/stop.entity.js';
+import { VisitRow } from './features/fieldwork/visits/visit.entity.js';
+import { ZoneNoteRow } from './features/fieldwork/visits/zone-note.entity.js';
+import { FindingRow } from './features/findings/finding.entity.js';
 import { ClientRow } from './features/portfolio/clients/client.entity.js';
 import { PropertyRow } from './features/portfolio/properties/property.entity.js';
+import { BillRow } from './features/metering/bills/bill.entity.js';
+import { ReadingRow } from './features/metering/readings/reading.entity.js';
+import { UsageDayRow } from './features/metering/usage/usage-day.entity.js';
 import { BackflowAssemblyRow } from './features/portfolio/backflow/backflow-assembly.entity.js';
 import { ControllerRow } from './features/portfolio/controllers/controller.entity.js';
 import { MeterRow } from './features/portfolio/meters/meter.entity.js';
@@ -18,4 +30,4 @@ import { BackgroundJobRow } from './platform/jobs/background-job.entity.js';
 import { ChangeRow } from './platform/records/change.entity.js';
 
 /** Every row class of the product. A test holds them against the database. */
-export const entities = [BackgroundJobRow, ChangeRow, ClientRow, PropertyRow, BackflowAssemblyRow, ControllerRow, MeterRow, PlantingRow, RateTierRow, WateringRuleRow, WaterSupplierRow, ZoneRow, WeatherDayRow, WeatherStationRow, InvitationRow, MemberRow, OrganizationItself, PersonRow];
+export const entities = [BackgroundJobRow, ChangeRow, ClientRow, PropertyRow, BackflowAssemblyRow, ControllerRow, MeterRow, PlantingRow, RateTierRow, WateringRuleRow, WaterSupplierRow, ZoneRow, WeatherDayRow, WeatherStationRow, BillRow, ReadingRow, UsageDayRow, InvitationRow, MemberRow, OrganizationItself, PersonRow, CrewMemberRow, CrewRow, WorkOrderRow, WaterReportRow, RouteRow, StopRow, VisitRow, ZoneNoteRow, FindingRow];

@@ -1,0 +1,94 @@
+import { type ReadingExpectation, type ReadingJudgement, judgeReading } from '@rillbook/metering/intervals/judge-reading.js';
+import { litresFrom, type VolumeUnit } from '@rillbook/units/volume.js';
+
+/** How a meter counts, and where its register began. */
+export interface MeterScale {
+  readonly unit: VolumeUnit;
+  readonly multiplier: number;
+  readonly digits: number | null;
+  readonly installedOn: string | null;
+  readonly firstRegister: number | null;
+}
+
+/** A register at an instant. */
+export interface RegisterAt {
+  readonly readAt: Date;
+  readonly register: number;
+}
+
+/** A register with what it looks like beside the last one that was right. */
+export interface JudgedRegister {
+  readonly judgement: ReadingJudgement | 'first';
+  readonly litresSinceLast: number | null;
+  readonly lastReadAt: Date | null;
+  readonly lastRegister: number | null;
+  readonly likelyRegister: number | null;
+}
+
+const MS_PER_DAY = 86_400_000;
+/** So many intervals say what a meter usually passes; fewer than the least say nothing: common practice. */
+const LEAST_HISTORY = 3;
+const MOST_HISTORY = 6;
+/** The least that a daily volume is taken to vary, as a share of its mean: an assumption, for gardens are not watered evenly. */
+const LEAST_RELATIVE_SD = 0.3;
+const RIGHT = new Set<string>(['first', 'ok', 'rollover', 'stuck']);
+
+/** How many readings before the first that is shown are enough to judge it. */
+export const READINGS_TO_JUDGE_BY = 2 * MOST_HISTORY;
+
+/** A meter's readings in order of time, each judged by those before it; one that cannot be right does not count for the next. */
+export class RegisterHistory {
+  private last: RegisterAt | null = null;
+  private readonly passed: { readonly days: number; readonly litres: number }[] = [];
+
+  /**
+   * @param whole whether the readings to come are all that there are: then the register's beginning is the one before them
+   */
+  constructor(
+    private readonly meter: MeterScale,
+    whole: boolean,
+  ) {
+    if (whole && meter.installedOn !== null && meter.firstRegister !== null)
+      this.last = { readAt: new Date(`${meter.installedOn}T00:00:00Z`), register: meter.firstRegister };
+  }
+
+  /** Judges a register that comes after all that were followed. */
+  judge(next: RegisterAt): JudgedRegister {
+    const last = this.last && this.last.readAt < next.readAt ? this.last : null;
+    const beside = { lastReadAt: last?.readAt ?? null, lastRegister: last?.register ?? null };
+    if (this.meter.digits !== null && next.register >= 10 ** this.meter.digits)
+      return { judgement: 'implausibly high', litresSinceLast: null, likelyRegister: null, ...beside };
+    if (!last) return { judgement: 'first', litresSinceLast: null, likelyRegister: null, ...beside };
+    const judged = judgeReading({
+      previousRegister: last.register,
+      nextRegister: next.register,
+      elapsedDays: daysBetween(last, next),
+      digits: this.meter.digits,
+      litresPerRegisterUnit: litresFrom(this.meter.multiplier, this.meter.unit),
+      expectation: this.expectation(),
+    });
+    return { judgement: judged.judgement, litresSinceLast: judged.litres, likelyRegister: judged.likelyRegister, ...beside };
+  }
+
+  /** Judges the next register and, where it can be right, goes on from it. */
+  follow(next: RegisterAt): JudgedRegister {
+    const judged = this.judge(next);
+    if (!RIGHT.has(judged.judgement)) return judged;
+    if (this.last && judged.litresSinceLast !== null)
+      this.passed.push({ days: daysBetween(this.last, next), litres: judged.litresSinceLast });
+    this.last = next;
+    return judged;
+  }
+
+  /** What the meter passes in a day, from its own last intervals. */
+  private expectation(): ReadingExpectation | null {
+    const history = this.passed.slice(-MOST_HISTORY);
+    if (history.length < LEAST_HISTORY) return null;
+    const days = history.reduce((sum, interval) => sum + interval.days, 0);
+    const mean = history.reduce((sum, interval) => sum + interval.litres, 0) / days;
+    const variance = history.reduce((sum, interval) => sum + interval.days * (interval.litres / interval.days - mean) ** 2, 0) / days;
+    return { litresPerDay: mean, sdLitresPerDay: Math.max(Math.sqrt(variance), LEAST_RELATIVE_SD * mean) };
+  }
+}
+
+const daysBetween = (from: RegisterAt, until: RegisterAt): number => (until.readAt.getTime() - from.readAt.getTime()) / MS_PER_DAY;
