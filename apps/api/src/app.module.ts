@@ -3,10 +3,11 @@ import type { DataSource } from 'typeorm';
 import { MeteringModule } from './features/metering/metering.module.js';
 import { FieldworkModule } from './features/fieldwork/fieldwork.module.js';
 import { PortfolioModule } from './features/portfolio/portfolio.module.js';
+import { WeatherModule } from './features/weather/weather.module.js';
 import { graphql } from './platform/graphql/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 
-const features = [PortfolioModule, MeteringModule, FieldworkModule];
+const features = [PortfolioModule, WeatherModule, MeteringModule, FieldworkModule];
 
 /** The only file that names every feature. */
 @Module({})
