@@ -1,3 +1,4 @@
+import { checkSentence, onceSentence, pointerSentence } from './constraint-sentences.js';
 import { platformProblems } from './platform.problems.js';
 import type { Problem } from './problem.js';
 
@@ -5,22 +6,33 @@ import type { Problem } from './problem.js';
 interface DriverError {
   readonly code?: string;
   readonly constraint?: string;
+  readonly table?: string;
+  readonly column?: string;
   readonly driverError?: DriverError;
 }
 
-const UNIQUE = '23505';
-const FOREIGN = '23503';
-const CHECK = '23514';
-const NOT_NULL = '23502';
-const OUT_OF_RANGE = ['22003', '22008', '22P02', '22021'];
+type Kind = 'unique' | 'foreign' | 'check' | 'absent';
 
-const words = (name: string): string => name.replaceAll('_', ' ');
+/** SQLSTATE class 23, integrity constraint violation. */
+const KINDS: Readonly<Record<string, Kind>> = {
+  '23505': 'unique',
+  '23503': 'foreign',
+  '23514': 'check',
+  '23502': 'absent',
+  '23001': 'foreign',
+};
+const OUT_OF_RANGE = ['22003', '22007', '22008', '22P02', '22021'];
+
+const driverErrorOf = (thrown: unknown): DriverError | null =>
+  ((thrown as DriverError | null)?.driverError ?? thrown) as DriverError | null;
 
 /** The constraint that a failed statement broke, if it broke one. */
-export function brokenConstraint(thrown: unknown): { kind: 'unique' | 'foreign' | 'check' | 'absent'; name: string } | null {
-  const error = ((thrown as DriverError | null)?.driverError ?? thrown) as DriverError | null;
-  const kind = { [UNIQUE]: 'unique', [FOREIGN]: 'foreign', [CHECK]: 'check', [NOT_NULL]: 'absent' }[error?.code ?? ''] as 'unique' | undefined;
-  return kind ? { kind, name: error?.constraint ?? '' } : null;
+export function brokenConstraint(thrown: unknown): { kind: Kind; name: string; table: string | undefined } | null {
+  const error = driverErrorOf(thrown);
+  const kind = KINDS[error?.code ?? ''];
+  if (!kind) return null;
+  const absent = `${error?.table ?? 'row'}_${error?.column ?? 'value'}_not_null`;
+  return { kind, name: error?.constraint ?? (kind === 'absent' ? absent : ''), table: error?.table };
 }
 
 /**
@@ -30,12 +42,17 @@ export function brokenConstraint(thrown: unknown): { kind: 'unique' | 'foreign' 
  */
 export function constraintProblem(thrown: unknown): Problem | null {
   const broken = brokenConstraint(thrown);
-  if (broken) {
-    const rule = words(broken.name);
-    if (broken.kind === 'foreign') return platformProblems.pointsNowhere({ rule: broken.name, says: `This names something that is not there, or is still needed elsewhere (${rule}).` });
-    if (broken.kind === 'unique') return platformProblems.ruleBroken({ rule: broken.name, says: `There is already one like this (${rule}). Change the name or the date, or change the one that is there.` });
-    return platformProblems.ruleBroken({ rule: broken.name, says: `A value is missing or outside what is possible (${rule}).` });
+  if (!broken) {
+    const code = driverErrorOf(thrown)?.code;
+    return code && OUT_OF_RANGE.includes(code)
+      ? platformProblems.ruleBroken({ rule: code, says: 'A value has the wrong form or is outside what can be kept.' })
+      : null;
   }
-  const code = ((thrown as DriverError | null)?.driverError ?? (thrown as DriverError | null))?.code;
-  return code && OUT_OF_RANGE.includes(code) ? platformProblems.ruleBroken({ rule: code, says: 'A value has the wrong form or is outside what can be kept.' }) : null;
+  const { kind, name: rule, table } = broken;
+  if (kind === 'foreign') return platformProblems.pointsNowhere({ rule, says: pointerSentence(rule, table) });
+  if (kind === 'unique') return platformProblems.ruleBroken({ rule, says: onceSentence(rule, table) });
+  return platformProblems.ruleBroken({
+    rule,
+    says: checkSentence(rule, table) ?? `A value is missing or outside what is possible (${rule.replaceAll('_', ' ')}).`,
+  });
 }

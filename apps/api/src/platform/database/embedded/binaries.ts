@@ -22,22 +22,22 @@ function packageFolder(): string {
   }
 }
 
+/** Makes a link unless it is there; another process of ours may have made it in the same moment. */
+function restoreLink(source: string, at: string): void {
+  try {
+    symlinkSync(source, at);
+  } catch (problem) {
+    if ((problem as NodeJS.ErrnoException).code !== 'EEXIST') throw problem;
+  }
+}
+
 /** npm packs no symbolic links and we run no install scripts, so the libraries' links are made here. */
 function restoreLinks(folder: string): void {
   const list = path.join(folder, 'native', 'pg-symlinks.json');
   if (!existsSync(list)) return;
   for (const { source, target } of JSON.parse(readFileSync(list, 'utf8')) as { source: string; target: string }[]) {
     const at = path.join(folder, target);
-    try {
-      lstatSync(at);
-    } catch {
-      try {
-        symlinkSync(path.relative(path.dirname(target), source), at);
-      } catch (problem) {
-        // Another process of ours may have made it in the same moment.
-        if ((problem as NodeJS.ErrnoException).code !== 'EEXIST') throw problem;
-      }
-    }
+    if (!lstatSync(at, { throwIfNoEntry: false })) restoreLink(path.relative(path.dirname(target), source), at);
   }
 }
 

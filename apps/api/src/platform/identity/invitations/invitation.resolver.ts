@@ -1,6 +1,6 @@
-import { Args, ID, Mutation, Query, Resolver } from '@nestjs/graphql';
+import { Args, Mutation, Query, Resolver } from '@nestjs/graphql';
 import { inTransaction, type OrganizationTransaction } from '../../database/organization-transaction.js';
-import { Language, RoleName } from '../../graphql/choices.type.js';
+import { Language } from '../../graphql/choices.type.js';
 import { organizationActor } from '../actor.js';
 import { Allow, Public } from '../allow.js';
 import { organizations } from '../organizations/organization.repository.js';
@@ -9,6 +9,7 @@ import type { RequestScope } from '../request-scope.js';
 import { SignedIn, signedIn } from '../sign-in/sign-in.type.js';
 import { Scope, Tx } from '../tx.js';
 import { AcceptInvitation } from './accept-invitation.service.js';
+import { InvitationArguments } from './invitation.input.js';
 import { readLink } from './invitation-link.js';
 import { invitations } from './invitation.repository.js';
 import { Invitation, InvitationInfo, InvitationMade, showInvitation } from './invitation.type.js';
@@ -49,21 +50,10 @@ export class InvitationResolver {
 
   @Allow(Permission.ManageMembers)
   @Mutation(() => InvitationMade, { name: 'inviteMember' })
-  async invite(
-    @Tx() tx: OrganizationTransaction,
-    @Args('email', { type: () => String }) email: string,
-    @Args('name', { type: () => String }) name: string,
-    @Args('role', { type: () => RoleName }) role: RoleName,
-    @Args('clientId', { type: () => ID, nullable: true }) clientId: string | null,
-    @Args('language', { type: () => Language, nullable: true }) language: Language | null,
-  ): Promise<InvitationMade> {
-    const made = await this.inviteMember.run(tx, {
-      email,
-      name,
-      role,
-      clientId: clientId ?? null,
-      language: language ?? (await organizations.own(tx)).language,
-    });
+  async invite(@Tx() tx: OrganizationTransaction, @Args() invited: InvitationArguments): Promise<InvitationMade> {
+    const { email, name, role } = invited;
+    const language = invited.language ?? (await organizations.own(tx)).language;
+    const made = await this.inviteMember.run(tx, { email, name, role, clientId: invited.clientId ?? null, language });
     return Object.assign(new InvitationMade(), { invitation: showInvitation(made.invitation), link: made.link });
   }
 

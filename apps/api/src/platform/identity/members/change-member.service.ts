@@ -38,20 +38,18 @@ export class ChangeMember {
     if (!(await members.change(tx, id, version, { role, clientId, retiredAt })))
       throw identityProblems.changedMeanwhile({ thing: 'member', version: present.version });
     const before = { role: present.role, clientId: present.clientId };
-    await tx
-      .of(ChangeRow)
-      .insert({
-        organizationId: tx.organizationId,
-        id: randomUUID(),
-        thing: 'member',
-        thingId: id,
-        thingVersion: version + 1,
-        deed,
-        before: before as never,
-        after: { role, clientId } as never,
-        personId: tx.actor.personId,
-        way: tx.actor.way,
-      });
+    await tx.of(ChangeRow).insert({
+      organizationId: tx.organizationId,
+      id: randomUUID(),
+      thing: 'member',
+      thingId: id,
+      thingVersion: version + 1,
+      deed,
+      before: before as never,
+      after: { role, clientId } as never,
+      personId: tx.actor.personId,
+      way: tx.actor.way,
+    });
     return this.present(tx, id);
   }
 

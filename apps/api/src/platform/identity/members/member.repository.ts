@@ -9,13 +9,11 @@ type Changed = Partial<Pick<MemberRow, 'role' | 'clientId' | 'retiredAt'>>;
 export const members = {
   /** Those in use, by name. */
   inUse(tx: OrganizationTransaction): Promise<MemberRow[]> {
-    return tx
-      .of(MemberRow)
-      .find({
-        where: { organizationId: tx.organizationId, retiredAt: IsNull() },
-        relations: { person: true },
-        order: { person: { name: 'ASC' }, id: 'ASC' },
-      });
+    return tx.of(MemberRow).find({
+      where: { organizationId: tx.organizationId, retiredAt: IsNull() },
+      relations: { person: true },
+      order: { person: { name: 'ASC' }, id: 'ASC' },
+    });
   },
 
   /** Retired ones too: the past names them. */
@@ -33,13 +31,11 @@ export const members = {
 
   /** The owners in use; locked, so that two owners cannot retire each other. */
   owners(tx: OrganizationTransaction): Promise<MemberRow[]> {
-    return tx
-      .of(MemberRow)
-      .find({
-        where: { organizationId: tx.organizationId, role: 'owner', retiredAt: IsNull() },
-        order: { id: 'ASC' },
-        lock: { mode: 'pessimistic_write' },
-      });
+    return tx.of(MemberRow).find({
+      where: { organizationId: tx.organizationId, role: 'owner', retiredAt: IsNull() },
+      order: { id: 'ASC' },
+      lock: { mode: 'pessimistic_write' },
+    });
   },
 
   /** Whether the row still had that version. */
