@@ -7,6 +7,7 @@ import { StopRow } from './features/fieldwork/routes/stop.entity.js';
 import { VisitRow } from './features/fieldwork/visits/visit.entity.js';
 import { ZoneNoteRow } from './features/fieldwork/visits/zone-note.entity.js';
 import { FindingRow } from './features/findings/finding.entity.js';
+import { MonthAccountRow } from './features/accounts/months/month-account.entity.js';
 import { ClientRow } from './features/portfolio/clients/client.entity.js';
 import { PropertyRow } from './features/portfolio/properties/property.entity.js';
 import { BillRow } from './features/metering/bills/bill.entity.js';
@@ -30,4 +31,4 @@ import { BackgroundJobRow } from './platform/jobs/background-job.entity.js';
 import { ChangeRow } from './platform/records/change.entity.js';
 
 /** Every row class of the product. A test holds them against the database. */
-export const entities = [BackgroundJobRow, ChangeRow, ClientRow, PropertyRow, BackflowAssemblyRow, ControllerRow, MeterRow, PlantingRow, RateTierRow, WateringRuleRow, WaterSupplierRow, ZoneRow, WeatherDayRow, WeatherStationRow, BillRow, ReadingRow, UsageDayRow, InvitationRow, MemberRow, OrganizationItself, PersonRow, CrewMemberRow, CrewRow, WorkOrderRow, WaterReportRow, RouteRow, StopRow, VisitRow, ZoneNoteRow, FindingRow];
+export const entities = [BackgroundJobRow, ChangeRow, ClientRow, PropertyRow, BackflowAssemblyRow, ControllerRow, MeterRow, PlantingRow, RateTierRow, WateringRuleRow, WaterSupplierRow, ZoneRow, WeatherDayRow, WeatherStationRow, BillRow, ReadingRow, UsageDayRow, InvitationRow, MemberRow, OrganizationItself, PersonRow, CrewMemberRow, CrewRow, WorkOrderRow, WaterReportRow, RouteRow, StopRow, VisitRow, ZoneNoteRow, FindingRow, MonthAccountRow];
