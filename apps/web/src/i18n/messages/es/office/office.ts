@@ -1,0 +1,9 @@
+import { findings } from './findings.js';
+import { identity } from './identity.js';
+import { overview } from './overview.js';
+import { property } from './property.js';
+import { says } from './says.js';
+import { words } from './words.js';
+
+/** The words of the office's pages. */
+export const office = { ...words, ...says, ...identity, ...overview, ...property, ...findings };

@@ -1,0 +1,69 @@
+import type { says as english } from '../../en/office/says.js';
+
+export const says: Record<keyof typeof english, string> = {
+  'says.zone.one': 'una zona',
+  'says.finding.overwatered':
+    'Por el medidor pasaron {extra} más de lo que las plantas necesitaban. {because, select, none {No se sabe lo programado.} other {{because}}}',
+  'says.finding.over-programmed':
+    '{programs, plural, =0 {Los ajustes dan} one {El programa {programNames} da} other {Los programas {programNames} dan}} a {zones, plural, =0 {las plantas} one {{zoneName}} other {# zonas}} más de lo que las plantas necesitan.{percent, select, none {} other { Bastaría cerca del {percent} de los minutos actuales.}}',
+  'says.finding.under-programmed':
+    '{programs, plural, =0 {Los ajustes dan} one {El programa {programNames} da} other {Los programas {programNames} dan}} a {zones, plural, =0 {las plantas} one {{zoneName}} other {# zonas}} menos de lo que las plantas necesitan.{percent, select, none { Ahora no corre nada allí.} other { Lo correcto sería cerca del {percent} de los minutos actuales.}}',
+  'says.finding.unexplained use':
+    '{extra} que ningún programa explica{ratio, select, none {} other {: lo medido es el {ratio} de lo programado}}{usual, select, none {} other {, y en meses anteriores era el {usual}}}.',
+  'says.finding.not delivering':
+    'Solo el {ratio} de lo programado pasó por el medidor{usual, select, none {} other {, {usual} en meses anteriores}}: puede que una válvula no abra o que el controlador esté apagado.',
+  'says.finding.flow to be tested':
+    'Lo medido es siempre cerca del {usual} de lo programado: los caudales anotados de las zonas probablemente están mal. Mídalos antes de creer a cualquiera de los dos.',
+  'says.finding.over allowance':
+    '{extra} más medidos de lo permitido{running, select, no {} other {, en {daysCovered} de {daysInMonth} días; {projected} al final del mes a este paso}}.',
+  'says.finding.lower than last':
+    'El registro {next} es menor que el anterior, {previous}, y ni una vuelta ni un cambio de medidor lo explican.{likely, select, none {} other { Probablemente era {likely}.}}',
+  'says.finding.implausibly high': 'El registro {next} después de {previous} es más agua de la que pudo correr.',
+  'says.finding.stuck': 'El registro sigue en {next}, aunque tuvo que correr agua.',
+  'says.finding.unit mixed up':
+    'El registro {next} después de {previous} parece estar en otra unidad{factor, select, none {} other { (un factor de {factor})}}.{likely, select, none {} other { Probablemente era {likely}.}}',
+  'says.finding.digits swapped': 'El registro {next} después de {previous} probablemente tiene dos cifras cambiadas: {likely} concordaría.',
+  'says.finding.sources-contradict':
+    'Del {from} al {until}, {source} dicen {volume}, pero {betterSource} dicen {betterVolume}. La cuenta toma {betterSource}.',
+  'says.finding.stale': 'Sin noticias desde hace mucho: {what}.',
+  'says.stale.meters': '{count, plural, one {un medidor sin lectura} other {# medidores sin lectura}}',
+  'says.stale.controllers': '{count, plural, one {un controlador sin ajustes} other {# controladores sin ajustes}}',
+  'says.stale.visit': 'ninguna visita en {days, plural, one {# día} other {# días}}',
+  'says.finding.other': 'Esto dice «{kind}»; sus pruebas están abajo.',
+  'says.reason.no-complete-day': 'Todavía no hay ningún día completo de este mes.',
+  'says.reason.no-zones': 'Todavía no se conoce ninguna zona.',
+  'says.reason.no-meter': 'Todavía no se conoce ningún medidor.',
+  'says.reason.no-allowance': 'No hay permitido fijado: ni el de la ordenanza ni el del contrato.',
+  'says.reason.allowance-is-for-the-property': 'Lo permitido vale para toda la propiedad, no para un medidor.',
+  'says.reason.weather-missing':
+    'Falta el clima: {days, plural, =0 {{share} del mes} one {un día} other {# días}}{of, select, none {} other { de {of}}}.',
+  'says.reason.readings-missing':
+    'Sin lectura del medidor para {share, select, none {una parte} other {{share}}} del mes{meters, select, none {} other { ({meters})}}.',
+  'says.reason.indoor-not-known': 'No se sabe cuánta de esta agua se usa en interiores.',
+  'says.reason.settings-not-known': 'No se conocen los ajustes: lea el controlador{controller, select, none {} other { ({controller})}}.',
+  'says.reason.settings-from-weather': 'El controlador fija sus tiempos según el clima, así que no se puede repetir nada.',
+  'says.reason.flow-not-known':
+    '{zones, plural, =0 {No se conoce el caudal de una zona} one {No se conoce el caudal de {zoneName}} other {No se conocen los caudales de # zonas}}.',
+  'says.reason.no-controller':
+    '{zones, plural, =0 {Una zona no tiene} one {{zoneName} no tiene} other {# zonas no tienen}} controlador o estación anotados.',
+  'says.reason.hand-volume-not-known': 'No se sabe cuánto se da a mano en {zones, plural, =0 {una zona} one {{zoneName}} other {# zonas}}.',
+  'says.reason.zones-not-assigned':
+    '{zones, plural, =0 {Una zona no está asignada} one {{zoneName} no está asignada} other {# zonas no están asignadas}} a un medidor.',
+  'says.reason.meter-without-zones': '{meters, select, none {Un medidor} other {{meters}}} no tiene zonas.',
+  'says.reason.volume-absent': 'Espera lo que no se sabe: {volumes}.',
+  'says.reason.no-account': 'No se ha calculado ninguna cuenta de este mes.',
+  'says.reason.within-what-can-be-measured': 'Dentro de lo que se puede medir de su necesidad.',
+  'says.reason.other': 'No se sabe ({code}).',
+  'says.note.weather-starts-later':
+    'El clima empieza el {from}, {days, plural, one {# día} other {# días}} antes del mes en lugar de {wanted}: lo que guardaba el suelo al principio es una suposición.',
+  'says.note.weather-missing-before-month': '{days, plural, one {Falta un día} other {Faltan # días}} de clima antes del mes.',
+  'says.note.special-landscape-area-capped':
+    'El área de paisaje especial, {special}, es mayor que todo lo regado, {irrigated}: se tomó la menor.',
+  'says.note.volume-estimated': '{share} de lo {volume} es estimado: se completaron los días que faltan.',
+  'says.note.sources-contradict':
+    'Del {from} al {until}, {source} dicen {volume}, pero {betterSource} dicen {betterVolume}. La cuenta toma {betterSource}.',
+  'says.note.input-assumed':
+    '{zones, plural, =0 {{input} es} one {{zoneName}: {input} es} other {# zonas: {input} es}} un supuesto, no una medida.',
+  'says.note.other': 'Una nota para la que esta versión no tiene palabras ({code}).',
+  'says.someZone': 'Una zona',
+};

@@ -1,0 +1,140 @@
+import { describe, expect, it } from 'vitest';
+import { catalogue } from '../../../apps/web/src/i18n/catalogue.js';
+import { findingSentence, findingValues, otherFinding } from '../../../apps/web/src/says/finding-sentence.js';
+import { namesOf, noNames } from '../../../apps/web/src/says/names.js';
+import { gatheredNotes, noteSentence, noteValues } from '../../../apps/web/src/says/note-sentence.js';
+import { reasonSentence, reasonValues } from '../../../apps/web/src/says/reason-sentence.js';
+import { roundVolume } from '../../../apps/web/src/says/round-volume.js';
+import { aboutVolume } from '../../../apps/web/src/says/saying.js';
+import { sayingOf } from './saying-of.js';
+
+/** Details as the library gives them, all at once: each code takes what it knows. 1 gal is 3.785411784 L (exact, by definition of the US gallon). */
+const L_PER_GAL = 3.785411784;
+const details = {
+  controllerId: 'c1',
+  zoneIds: ['z1', 'z2'],
+  zones: ['z1'],
+  zoneId: 'z2',
+  programs: ['A', 'B'],
+  percentOfNow: 70,
+  because: 'settings-not-known',
+  neededLitres: 238_500 * L_PER_GAL,
+  meteredLitres: 389_634 * L_PER_GAL,
+  programmedLitres: 331_200 * L_PER_GAL,
+  allowedLitres: 252_100 * L_PER_GAL,
+  projectedLitres: 171_875 * L_PER_GAL,
+  daysCovered: 24,
+  daysInMonth: 30,
+  ratio: 1.176,
+  usualRatio: 1.02,
+  previousRegister: 18_402.1,
+  nextRegister: 1_922.9,
+  likelyRegister: 19_229,
+  factor: 7.48,
+  meterIds: ['m1'],
+  meters: ['m1'],
+  controllerIds: [],
+  daysSinceVisit: 61,
+  from: '2026-09-01',
+  until: '2026-09-15',
+  source: 'bills',
+  litres: 1000 * L_PER_GAL,
+  betterSource: 'usage',
+  betterLitres: 2000 * L_PER_GAL,
+  missingShare: 0.31,
+  missingDays: 4,
+  days: 24,
+  daysBefore: 12,
+  daysWanted: 90,
+  specialLandscapeAreaM2: 900,
+  irrigatedAreaM2: 500,
+  volume: 'metered',
+  volumes: ['programmed'],
+  share: 0.12,
+  input: 'duLq',
+};
+
+const families = [
+  ['finding', findingValues, findingSentence],
+  ['reason', reasonValues, reasonSentence],
+  ['note', noteValues, noteSentence],
+] as const;
+const cases = families.flatMap(([family, values, sentence]) =>
+  Object.keys(values).flatMap((code) => (['en', 'es'] as const).map((language) => ({ family, code, language, sentence }))),
+);
+
+describe('sentences', () => {
+  it.each(cases)('$family $code has words in $language, with and without details', ({ code, language, sentence }) => {
+    for (const given of [details, {}, null]) {
+      const said = sentence(sayingOf(language), { code, details: given }) ?? '';
+      expect(said).toMatch(/^.{12,}\.$/);
+      expect(said).not.toMatch(/[{}]|undefined|NaN|null|none/);
+    }
+  });
+
+  it('tells volumes in the organization’s units and names a zone that is alone', () => {
+    const says = { code: 'over-programmed', details: { ...details, programs: ['B'], zoneIds: ['z1'] } };
+    expect(findingSentence(sayingOf('en'), says)).toBe(
+      'Program B gives 3 Pool lawn more than the plants need. About 70% of the present minutes would do.',
+    );
+    const unexplained = { code: 'unexplained use', details };
+    expect(findingSentence(sayingOf('en'), unexplained)).toBe(
+      '58,400 gal that no program explains: metered is 118% of programmed, and was 102% in earlier months.',
+    );
+    expect(findingSentence(sayingOf('en', 'metric'), unexplained)).toMatch(/^221 m³ that/);
+    expect(findingSentence(sayingOf('es'), says)).toMatch(/^El programa B da a 3 Pool lawn más/);
+  });
+
+  it('counts zones where they have no names, and names the controller only where there are several', () => {
+    const says = { code: 'under-programmed', details };
+    expect(findingSentence(sayingOf('en', 'us', noNames), says)).toMatch(/^Programs A and B give 2 zones less/);
+    const several = namesOf({
+      controllers: [
+        { id: 'c1', name: 'Clubhouse' },
+        { id: 'c2', name: 'Gate' },
+      ],
+    });
+    expect(findingSentence(sayingOf('en', 'us', several), says)).toMatch(/^Clubhouse: Programs A and B/);
+  });
+
+  it('projects a month that is under way only', () => {
+    const whole = { code: 'over allowance', details: { ...details, daysCovered: 30 } };
+    expect(findingSentence(sayingOf('en'), whole)).toBe('137,500 gal more metered than is allowed.');
+    expect(findingSentence(sayingOf('en'), { code: 'over allowance', details })).toContain('171,900 gal by the month’s end');
+  });
+
+  it('says the kind of a finding whose code it does not know', () => {
+    expect(findingSentence(sayingOf('en'), { code: 'from-a-later-version', details: {} })).toBeNull();
+    expect(otherFinding(sayingOf('es'), 'steady flow')).toContain('flujo constante');
+  });
+
+  it('gathers what is assumed of several zones', () => {
+    const assumed = (zoneId: string, input: string) => ({ code: 'input-assumed', details: { zoneId, input } });
+    const gathered = gatheredNotes([
+      assumed('z1', 'duLq'),
+      { code: 'weather-starts-later', details },
+      assumed('z2', 'duLq'),
+      assumed('z1', 'areaM2'),
+    ]);
+    expect(gathered.map((note) => noteSentence(sayingOf('en'), note))).toEqual([
+      'Weather starts on Tue 1 Sep, 12 days before the month instead of 90: the soil’s store at the start is a guess.',
+      '2 zones: uniformity is assumed, not measured.',
+      '3 Pool lawn: area is assumed, not measured.',
+    ]);
+  });
+
+  it('rounds to what was measured', () => {
+    expect([57_934, 389_634, 1_234_567, 0, -941.4, 12.345].map(roundVolume)).toEqual([57_900, 389_600, 1_235_000, 0, -941, 12.3]);
+    expect(aboutVolume(sayingOf('en').formats, null)).toBe('–');
+  });
+});
+
+describe('the office’s words', () => {
+  it('are the same messages in both languages, with the same values', () => {
+    const [english, spanish] = [catalogue('en'), catalogue('es')];
+    expect(Object.keys(spanish).sort()).toEqual(Object.keys(english).sort());
+    const valuesOf = (text: string) => [...new Set([...text.matchAll(/\{(\w+)[,}]/g)].map(([, name]) => name))].sort();
+    for (const [id, text] of Object.entries(english))
+      expect({ id, values: valuesOf(spanish[id as keyof typeof spanish]) }).toEqual({ id, values: valuesOf(text) });
+  });
+});
