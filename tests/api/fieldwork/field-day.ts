@@ -68,7 +68,8 @@ export async function fieldDay(product: TestApp): Promise<FieldDay> {
   ] as const) {
     await insertRow(database, 'crew_member', { organization_id: organizationId, crew_id: crewId, member_id: member.memberId });
   }
-  const order = async (input: Record<string, unknown>): Promise<Order> => (await create(office, { kind: 'inspect', ...input })).data.createWorkOrder;
+  const order = async (input: Record<string, unknown>): Promise<Order> =>
+    (await create(office, { kind: 'inspect', ...input })).data.createWorkOrder;
   return {
     product,
     organizationId,
