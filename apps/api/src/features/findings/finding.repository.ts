@@ -18,12 +18,10 @@ export const findings = {
     if (filter.states) where.state = In([...filter.states] as FindingState[]);
     if (filter.kind) where.kind = filter.kind;
     if (filter.propertyIds) where.propertyId = In([...filter.propertyIds]);
-    return tx
-      .of(FindingRow)
-      .find({
-        where,
-        order: { money: { direction: 'DESC', nulls: 'LAST' }, litres: { direction: 'DESC', nulls: 'LAST' }, openedAt: 'ASC', id: 'ASC' },
-      });
+    return tx.of(FindingRow).find({
+      where,
+      order: { money: { direction: 'DESC', nulls: 'LAST' }, litres: { direction: 'DESC', nulls: 'LAST' }, openedAt: 'ASC', id: 'ASC' },
+    });
   },
 
   async ofProperties(tx: OrganizationTransaction, propertyIds: readonly string[]): Promise<Map<string, FindingRow[]>> {

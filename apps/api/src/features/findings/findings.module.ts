@@ -5,5 +5,8 @@ import { OpenFindings } from './opening/open-findings.service.js';
 import { SettleFinding } from './settle-finding.service.js';
 
 /** Findings: opened by the accounts, settled by people. */
-@Module({ providers: [FindingResolver, PropertyFindingsResolver, ReadingFindingsResolver, OpenFindings, SettleFinding], exports: [SettleFinding] })
+@Module({
+  providers: [FindingResolver, PropertyFindingsResolver, ReadingFindingsResolver, OpenFindings, SettleFinding],
+  exports: [SettleFinding],
+})
 export class FindingsModule {}

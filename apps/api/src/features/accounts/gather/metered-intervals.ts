@@ -96,7 +96,14 @@ function readingIntervals(
       });
       if (!RIGHT.has(judged.judgement) || judged.litres === null) {
         if (next.readingId)
-          doubtful.push({ readingId: next.readingId, meterId: meter.id, localDay: next.localDay, register: next.register, previous: last, judged });
+          doubtful.push({
+            readingId: next.readingId,
+            meterId: meter.id,
+            localDay: next.localDay,
+            register: next.register,
+            previous: last,
+            judged,
+          });
         continue;
       }
       intervals.push({

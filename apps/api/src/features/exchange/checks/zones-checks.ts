@@ -45,9 +45,7 @@ function stationCheck(row: DraftRow, names: Names, stations: KeyTable): void {
 /** `none` is no meter; blank is the property's only one. */
 function meterCheck(row: DraftRow, names: Names): void {
   const meter = row.text('meter');
-  if (meter === null) return;
-  if (meter.toLowerCase() === 'none') row.values['meter'] = 'none';
-  else referMeter(row, names);
+  if (meter !== null && meter !== 'none') referMeter(row, names);
 }
 
 function flowCheck(row: DraftRow): void {

@@ -2,7 +2,7 @@ import { volumeUnits } from '@rillbook/units/volume.js';
 import { type Columns, may, must, or } from './column.js';
 import { asWritten, feet, gallons, gallonsPerMinute, inches, inchesPerHour, psi, squareFeet } from './column-units.js';
 import { number, type Range, twelve, whole } from './number-cells.js';
-import { emails, name, text } from './text-cells.js';
+import { emails, name, nameOrNone, text } from './text-cells.js';
 import { date } from './time-cells.js';
 import { oneOf, timeZone, yesNo } from './word-cells.js';
 
@@ -117,7 +117,7 @@ export const zones = {
   zone: must('zone', name()),
   controller: may('controller', name()),
   station: may('station', whole({ min: 1, max: 500 })),
-  meter: may('meter', name()),
+  meter: may('meter', nameOrNone),
   area_sqft: must('areaM2', number(squareFeet, { min: 0, above: true, max: 1e8 })),
   plants: may('plants', oneOf(...PLANTS)),
   water_need: may('waterNeed', waterNeed),

@@ -25,6 +25,15 @@ export function name(...reserved: readonly string[]): Cell<string> {
   };
 }
 
+/** The name of a meter, or `none` in any case: no meter. */
+export const nameOrNone: Cell<string> = {
+  read(written) {
+    const value = name().read(written);
+    return typeof value === 'string' && value.toLowerCase() === 'none' ? 'none' : value;
+  },
+  write: (value) => value,
+};
+
 /** Free text: notes, addresses, places. Line breaks are kept. */
 export const text: Cell<string> = {
   read(written) {

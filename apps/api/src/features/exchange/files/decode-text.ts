@@ -24,8 +24,12 @@ export async function* decodeText(chunks: AsyncIterable<Buffer>): AsyncGenerator
     }
     yield decoded(decoder, bytes, position, true);
   }
-  if (decoder) yield decoded(decoder, Buffer.alloc(0), position, false);
-  else yield decoded(decoderFor(head), head, position, false);
+  if (!decoder) {
+    decoder = decoderFor(head);
+    yield decoded(decoder, head, position, true);
+  }
+  // What is still incomplete now was cut off.
+  yield decoded(decoder, Buffer.alloc(0), position, false);
 }
 
 function decoderFor(head: Buffer): TextDecoder {

@@ -19,5 +19,5 @@ export function csvLine(cells: readonly string[]): string {
 }
 
 function quoted(cell: string): string {
-  return /[",\r\n;\t]|^\s|\s$/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
+  return /[",\r\n]|^\s|\s$/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
 }

@@ -41,8 +41,9 @@ export class HeldGroups {
   }
 
   private giveUpOldest(): readonly DraftRow[] {
-    const [group, lines] = [...this.held.entries()][0] ?? [];
-    if (group === undefined || lines === undefined) return [];
+    const oldest = this.held.entries().next();
+    if (oldest.done) return [];
+    const [group, lines] = oldest.value;
     this.held.delete(group);
     this.heldLines -= lines.length;
     this.scattered.set(group, 1);

@@ -16,12 +16,22 @@ const DOUBTFUL_FOR_DAYS = 62;
 
 /** The month that is judged: the one under way once it says something, else the last whole one. */
 export function judgedMonth(months: readonly ComputedMonth[]): ComputedMonth | null {
-  const knows = ({ account }: ComputedMonth): boolean => account.daysCovered >= LEAST_DAYS && (account.property.metered.litres !== null || account.property.programmed.litres !== null);
+  const knows = ({ account }: ComputedMonth): boolean =>
+    account.daysCovered >= LEAST_DAYS && (account.property.metered.litres !== null || account.property.programmed.litres !== null);
   return months.findLast(knows) ?? months.at(-1) ?? null;
 }
 
 function earlier(months: readonly ComputedMonth[], month: string): EarlierMonth[] {
-  return months.filter((one) => one.month < month).flatMap((one) => one.account.meters.map((meter) => ({ month: one.month, meterId: meter.meterId, meteredLitres: meter.metered.litres, programmedLitres: meter.programmed.litres })));
+  return months
+    .filter((one) => one.month < month)
+    .flatMap((one) =>
+      one.account.meters.map((meter) => ({
+        month: one.month,
+        meterId: meter.meterId,
+        meteredLitres: meter.metered.litres,
+        programmedLitres: meter.programmed.litres,
+      })),
+    );
 }
 
 function ofAccount(event: AccountsComputed, thresholds: Thresholds): readonly FindingCandidate[] {
@@ -36,7 +46,14 @@ function ofReadings(event: AccountsComputed): FindingCandidate[] {
   return event.doubtful.flatMap((reading) => {
     const date = dateOfDayNumber(reading.localDay);
     if (date < since || !reading.previous) return [];
-    const candidate = doubtfulReading({ meterId: reading.meterId, date, previousDate: dateOfDayNumber(reading.previous.localDay), previousRegister: reading.previous.register, nextRegister: reading.register, judged: reading.judged });
+    const candidate = doubtfulReading({
+      meterId: reading.meterId,
+      date,
+      previousDate: dateOfDayNumber(reading.previous.localDay),
+      previousRegister: reading.previous.register,
+      nextRegister: reading.register,
+      judged: reading.judged,
+    });
     return candidate ? [{ ...candidate, evidence: { ...candidate.evidence, readingId: reading.readingId } }] : [];
   });
 }
@@ -58,4 +75,8 @@ function ofSilence(event: AccountsComputed): FindingCandidate[] {
 }
 
 /** Everything that a property's accounts and records give a person to look at. */
-export const candidatesOf = (event: AccountsComputed, thresholds: Thresholds): FindingCandidate[] => [...ofAccount(event, thresholds), ...ofReadings(event), ...ofSilence(event)];
+export const candidatesOf = (event: AccountsComputed, thresholds: Thresholds): FindingCandidate[] => [
+  ...ofAccount(event, thresholds),
+  ...ofReadings(event),
+  ...ofSilence(event),
+];

@@ -33,7 +33,9 @@ export class OpenFindings implements OnModuleInit {
     const kept = await findings.list(tx, { propertyIds: [event.propertyId] });
     const matched = new Set<string>();
     for (const candidate of candidates) {
-      const present = kept.find((row) => row.causeKey === candidate.causeKey && !matched.has(row.id)) ?? kept.find((row) => !matched.has(row.id) && becomes(row, candidate, candidates));
+      const present =
+        kept.find((row) => row.causeKey === candidate.causeKey && !matched.has(row.id)) ??
+        kept.find((row) => !matched.has(row.id) && becomes(row, candidate, candidates));
       if (present) {
         matched.add(present.id);
         await this.follow(tx, present, candidate, event);
@@ -43,7 +45,15 @@ export class OpenFindings implements OnModuleInit {
   }
 
   private async open(tx: OrganizationTransaction, candidate: FindingCandidate, event: AccountsComputed): Promise<void> {
-    await findings.insert(tx, { id: randomUUID(), propertyId: event.propertyId, state: 'open', openedAt: event.newest.at, cameBack: 0, version: 1, ...said(candidate) });
+    await findings.insert(tx, {
+      id: randomUUID(),
+      propertyId: event.propertyId,
+      state: 'open',
+      openedAt: event.newest.at,
+      cameBack: 0,
+      version: 1,
+      ...said(candidate),
+    });
   }
 
   private async follow(tx: OrganizationTransaction, row: FindingRow, candidate: FindingCandidate, event: AccountsComputed): Promise<void> {
@@ -55,12 +65,31 @@ export class OpenFindings implements OnModuleInit {
     const cleared = row.evidence['clearedOn'] !== undefined || row.decidedBy === null;
     // Numbers of the month in which it was settled still hold what ran before.
     const back = row.state === 'dismissed' ? row.evidence['clearedOn'] !== undefined : cleared || candidate.fromDate > decidedOn;
-    if (back) await findings.update(tx, row.id, { ...said(candidate), state: 'open', cameBack: row.cameBack + 1, openedAt: event.newest.at, dismissedWhy: null, resolvedWith: null, decidedBy: null, decidedAt: null, version: row.version + 1 });
+    if (back)
+      await findings.update(tx, row.id, {
+        ...said(candidate),
+        state: 'open',
+        cameBack: row.cameBack + 1,
+        openedAt: event.newest.at,
+        dismissedWhy: null,
+        resolvedWith: null,
+        decidedBy: null,
+        decidedAt: null,
+        version: row.version + 1,
+      });
   }
 
   private async clear(tx: OrganizationTransaction, row: FindingRow): Promise<void> {
-    if (row.state === 'open') await findings.update(tx, row.id, { state: 'resolved', resolvedWith: CLEARED, decidedBy: null, decidedAt: new Date(), version: row.version + 1 });
-    else if (row.state === 'dismissed' && row.evidence['clearedOn'] === undefined) await findings.update(tx, row.id, { evidence: { ...row.evidence, clearedOn: new Date().toISOString().slice(0, 10) } });
+    if (row.state === 'open')
+      await findings.update(tx, row.id, {
+        state: 'resolved',
+        resolvedWith: CLEARED,
+        decidedBy: null,
+        decidedAt: new Date(),
+        version: row.version + 1,
+      });
+    else if (row.state === 'dismissed' && row.evidence['clearedOn'] === undefined)
+      await findings.update(tx, row.id, { evidence: { ...row.evidence, clearedOn: new Date().toISOString().slice(0, 10) } });
   }
 }
 
@@ -68,7 +97,12 @@ export class OpenFindings implements OnModuleInit {
 function becomes(row: FindingRow, candidate: FindingCandidate, all: readonly FindingCandidate[]): boolean {
   const sameFamily = row.evidence['causeFamily'] === candidate.causeFamily;
   const stillItself = all.some((other) => other.causeKey === row.causeKey);
-  return sameFamily && !stillItself && (row.state === 'open' || row.state === 'in work') && (row.kind === 'overwatered' || candidate.kind === 'overwatered');
+  return (
+    sameFamily &&
+    !stillItself &&
+    (row.state === 'open' || row.state === 'in work') &&
+    (row.kind === 'overwatered' || candidate.kind === 'overwatered')
+  );
 }
 
 /** What a candidate says, as columns. */
@@ -92,7 +126,10 @@ function said(candidate: FindingCandidate): Partial<FindingRow> {
 async function thresholdsOf(tx: OrganizationTransaction): Promise<Thresholds> {
   const present = tx.kept.get(THRESHOLDS) as Thresholds | undefined;
   if (present) return present;
-  const [row] = await tx.query<Thresholds>('select least_confidence as "minConfidence", least_litres as "minLitres", least_money as "minMoney" from organization where id = $1', [tx.organizationId]);
+  const [row] = await tx.query<Thresholds>(
+    'select least_confidence as "minConfidence", least_litres as "minLitres", least_money as "minMoney" from organization where id = $1',
+    [tx.organizationId],
+  );
   tx.kept.set(THRESHOLDS, row);
   return row!;
 }

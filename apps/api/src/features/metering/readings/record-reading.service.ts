@@ -77,13 +77,7 @@ export class RecordReading {
   /** The same name again: the same content is the same reading. */
   private async again(tx: OrganizationTransaction, before: ReadingRow, input: ReadingInput): Promise<RecordedReading> {
     if (before.personId !== tx.actor.personId) await requireMeter(tx, before.meterId);
-    const replaced = await readings.replacedBy(tx, before.id);
-    const same =
-      before.meterId === input.meterId.toLowerCase() &&
-      before.readAt.getTime() === input.readAt.getTime() &&
-      before.register === input.register &&
-      before.note === noteOf(input) &&
-      (replaced?.id ?? null) === (input.replacesId?.toLowerCase() ?? null);
+    const same = sameContent(before, input) && sameId((await readings.replacedBy(tx, before.id))?.id, input.replacesId);
     return same ? kept(before) : conflict(before);
   }
 
@@ -101,6 +95,14 @@ export class RecordReading {
     return last;
   }
 }
+
+const sameContent = (before: ReadingRow, input: ReadingInput): boolean =>
+  sameId(before.meterId, input.meterId) &&
+  before.readAt.getTime() === input.readAt.getTime() &&
+  before.register === input.register &&
+  before.note === noteOf(input);
+
+const sameId = (a: string | null | undefined, b: string | null | undefined): boolean => (a ?? '').toLowerCase() === (b ?? '').toLowerCase();
 
 const noteOf = (input: ReadingInput): string | null => input.note?.trim() || null;
 

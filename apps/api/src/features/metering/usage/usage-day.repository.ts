@@ -1,5 +1,5 @@
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { UsageDayRow } from './usage-day.entity.js';
+import type { UsageDayRow } from './usage-day.entity.js';
 
 /** A meter and a local day: the name of a row. */
 export interface MeterDay {

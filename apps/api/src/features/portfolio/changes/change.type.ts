@@ -27,8 +27,9 @@ export class Change {
   @Field(() => String, { nullable: true })
   by: string | null;
 
-  @Field(() => String, { nullable: true })
-  way: string | null;
+  /** screen, import or job */
+  @Field(() => String)
+  way: string;
 
   @Field(() => DateTimeScalar)
   at: Date;

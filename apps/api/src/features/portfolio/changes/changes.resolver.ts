@@ -26,11 +26,11 @@ export class ChangesResolver {
   async changes(
     @Parent() property: Property,
     @Tx() tx: OrganizationTransaction,
-    @Args('first', { type: () => Int, defaultValue: 50 }) first: number,
+    @Args('first', { type: () => Int, defaultValue: 50, nullable: true }) first: number | null,
   ): Promise<Change[]> {
     if (tx.actor.role === 'client') return [];
     return (
-      await changesOfProperty(Math.min(Math.max(first, 0), MOST))
+      await changesOfProperty(Math.min(Math.max(first ?? 50, 0), MOST))
         .of(tx)
         .load(property.id)
     ).map(showChange);
