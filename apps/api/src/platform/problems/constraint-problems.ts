@@ -26,13 +26,15 @@ const OUT_OF_RANGE = ['22003', '22007', '22008', '22P02', '22021'];
 const driverErrorOf = (thrown: unknown): DriverError | null =>
   ((thrown as DriverError | null)?.driverError ?? thrown) as DriverError | null;
 
+/** A missing value breaks no named constraint: its name is made as the database would make it. */
+const absentName = ({ table = 'row', column = 'value' }: DriverError): string => `${table}_${column}_not_null`;
+
 /** The constraint that a failed statement broke, if it broke one. */
 export function brokenConstraint(thrown: unknown): { kind: Kind; name: string; table: string | undefined } | null {
   const error = driverErrorOf(thrown);
   const kind = KINDS[error?.code ?? ''];
-  if (!kind) return null;
-  const absent = `${error?.table ?? 'row'}_${error?.column ?? 'value'}_not_null`;
-  return { kind, name: error?.constraint ?? (kind === 'absent' ? absent : ''), table: error?.table };
+  if (!error || !kind) return null;
+  return { kind, name: error.constraint ?? (kind === 'absent' ? absentName(error) : ''), table: error.table };
 }
 
 /**

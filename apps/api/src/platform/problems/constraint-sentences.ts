@@ -4,6 +4,9 @@ interface Rule {
   readonly rest: string;
 }
 
+/** 'a meter', 'an invitation' */
+const one = (thing: string): string => `${/^[aeiou]/.test(thing) ? 'an' : 'a'} ${thing}`;
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const spaced = (name: string): string => name.replaceAll('_', ' ');
 
 /** Rules that say more than their ending does. */
@@ -25,7 +28,7 @@ const NAMED: Readonly<Record<string, string>> = {
 
 /** What the ending of a rule's name says of the value before it. */
 const ENDINGS: readonly (readonly [ending: string, says: (subject: string, thing: string) => string])[] = [
-  ['_name_given', (_, thing) => `A ${thing} needs a name.`],
+  ['_name_given', (_, thing) => `${capital(one(thing))} needs a name.`],
   ['_given', (subject) => `${subject} is missing.`],
   ['_known', (subject) => `${subject} is not one of the known words.`],
   ['_not_negative', (subject) => `${subject} must not be below zero.`],
@@ -35,9 +38,9 @@ const ENDINGS: readonly (readonly [ending: string, says: (subject: string, thing
   ['_on_earth', (subject) => `${subject} is not on Earth: latitude lies between -90 and 90, longitude between -180 and 180.`],
   ['_possible', (subject) => `${subject} is outside what is possible.`],
   ['_has_twelve', (subject) => `${subject} needs twelve values, one for each month.`],
-  ['_ends_after_start', (_, thing) => `A ${thing} must end after it begins.`],
-  ['_closes_after_arrival', (_, thing) => `A ${thing} must close after its arrival.`],
-  ['_goes_with_role', (_, thing) => `A ${thing} names a client with the role client, and only then.`],
+  ['_ends_after_start', (_, thing) => `${capital(one(thing))} must end after it begins.`],
+  ['_closes_after_arrival', (_, thing) => `${capital(one(thing))} must close after its arrival.`],
+  ['_goes_with_role', (_, thing) => `${capital(one(thing))} names a client with the role client, and only then.`],
   ['_not_null', (subject) => `${subject} is missing.`],
 ];
 
@@ -55,23 +58,23 @@ export function checkSentence(name: string, table?: string): string | null {
   if (!ending || !says) return null;
   const value = spaced(rule.rest.slice(0, -ending.length)).trim();
   const thing = spaced(rule.table);
-  return says(value ? `The ${value} of a ${thing}` : `A ${thing}`, thing);
+  return says(value ? `The ${value} of ${one(thing)}` : capital(one(thing)), thing);
 }
 
 /** The sentence of a rule that allows a thing once. */
 export function onceSentence(name: string, table?: string): string {
   if (NAMED[name]) return NAMED[name];
   const { table: thing, rest } = ruleOf(name, table);
-  if (/_(p?key)$/.test(rest)) return `There is a ${spaced(thing)} with this id already. Load the page again.`;
-  if (rest.endsWith('device_record_once')) return `This device has sent a ${spaced(thing)} of this id with another content already.`;
+  if (/_(p?key)$/.test(rest)) return `There is ${one(spaced(thing))} with this id already. Load the page again.`;
+  if (rest.endsWith('device_record_once')) return `This device has sent ${one(spaced(thing))} of this id with another content already.`;
   if (rest.endsWith('name_once'))
-    return `There is a ${spaced(thing)} of this name already. Choose another name, or change the one that is there.`;
-  return `There is a ${spaced(thing)} like this already. Change the one that is there.`;
+    return `There is ${one(spaced(thing))} of this name already. Choose another name, or change the one that is there.`;
+  return `There is ${one(spaced(thing))} like this already. Change the one that is there.`;
 }
 
 /** The sentence of a pointer that leads nowhere, or that still leads here. */
 export function pointerSentence(name: string, table?: string): string {
   const { table: thing, rest } = ruleOf(name, table);
   const to = spaced(rest.replace(/_id_fkey$|_fkey$/, '')).trim();
-  return `The ${to || 'thing'} that this ${spaced(thing)} names is not there, or a ${spaced(thing)} still needs it. Load the page again.`;
+  return `The ${to || 'thing'} that this ${spaced(thing)} names is not there, or ${one(spaced(thing))} still needs it. Load the page again.`;
 }
