@@ -28,7 +28,7 @@ const NEW = `json_to_recordset($2) as new (id uuid, "meterId" uuid, "readAt" tim
 const INSERT = `with new as (select * from ${NEW}),
   replaced as (update reading set replaced_by_id = new.id from new where reading.organization_id = $1 and reading.id = new."replacesId" and reading.replaced_by_id is null returning reading.id)
 insert into reading (organization_id, id, meter_id, read_at, register, source, note, device_record_id, person_id, typed)
-select $1, new.id, new."meterId", new."readAt", new.register, new.source, new.note, new."deviceRecordId", $3, new.typed from new
+select $1, new.id, new."meterId", new."readAt", new.register, new.source, new.note, new."deviceRecordId", $3::uuid, new.typed from new
 where new."replacesId" is null or new."replacesId" in (select id from replaced)
 on conflict do nothing returning id`;
 

@@ -1,0 +1,12 @@
+const CLOCK = /^([01]\d|2[0-3]):([0-5]\d)$/;
+const MINUTES_PER_HOUR = 60;
+
+/** Minutes after midnight of a clock time 'HH:MM'; null where it is none. [min] */
+export function minutesOfClock(text: string): number | null {
+  const [, hours, minutes] = CLOCK.exec(text) ?? [];
+  return hours && minutes ? Number(hours) * MINUTES_PER_HOUR + Number(minutes) : null;
+}
+
+/** The clock time 'HH:MM' of minutes after midnight. */
+export const clockOfMinutes = (minutes: number): string =>
+  [Math.floor(minutes / MINUTES_PER_HOUR), minutes % MINUTES_PER_HOUR].map((part) => String(part).padStart(2, '0')).join(':');
