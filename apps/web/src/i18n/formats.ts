@@ -1,7 +1,7 @@
 import { type DateFormats, dateFormats } from './dates.js';
 import { units as english, type UnitWord } from './messages/en/units.js';
 import { units as spanish } from './messages/es/units.js';
-import { type Known, type Language, NOT_KNOWN, type NumberFormats, numberFormats } from './numbers.js';
+import { type Known, type Language, NOT_KNOWN, type NumberFormats, numberFormats, typedNumber } from './numbers.js';
 import { type QuantityKind, quantities, type ShownIn, type UnitSystem } from './quantities.js';
 
 /** One unit for a whole column or drawing, so that its figures can be compared. */
@@ -25,8 +25,8 @@ export interface Formats extends NumberFormats, DateFormats {
   readonly figureOf: (kind: QuantityKind, si: Known) => string;
   /** The unit alone, for a head or a field. */
   readonly unitOf: (kind: QuantityKind) => string;
-  /** How a kind of quantity is shown and typed, for forms. */
-  readonly shownIn: (kind: QuantityKind) => ShownIn;
+  /** What a person typed in their unit, as it is stored; null where it is no number. */
+  readonly typed: (kind: QuantityKind, text: string) => number | null;
   /** 389,600 gal; 1,475 m³; 820 L. */
   readonly volume: (litres: Known) => string;
   /** The unit that suits a column whose largest volume is this. */
@@ -69,7 +69,10 @@ export function formatsFor({ language, units, currency, timeZone }: Place): Form
     timeZone,
     ...numbers,
     ...dateFormats(language, timeZone),
-    shownIn,
+    typed: (kind, text) => {
+      const value = typedNumber(text);
+      return value === null ? null : shownIn(kind).toSi(value);
+    },
     figureOf,
     quantity: (kind, si) => withUnit(figureOf(kind, si), shownIn(kind).unit),
     unitOf: (kind) => words[shownIn(kind).unit],

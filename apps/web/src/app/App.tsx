@@ -1,0 +1,32 @@
+import { ApolloProvider } from '@apollo/client/react';
+import { useMemo } from 'react';
+import { BrowserRouter } from 'react-router';
+import { makeClient, signInAddress } from '../graphql/client.js';
+import { LanguageProvider } from '../i18n/LanguageProvider.js';
+import type { Language } from '../i18n/numbers.js';
+import { DisplayProvider } from '../ui/theme/DisplayProvider.js';
+import { AppRoutes } from './Routes.js';
+
+/** Before anyone is known, the device's own language. */
+const deviceLanguage = (): Language => (navigator.language.toLowerCase().startsWith('es') ? 'es' : 'en');
+
+const leaveForDoor = (): void => {
+  const { pathname, search } = window.location;
+  window.location.assign(signInAddress(pathname + search));
+};
+
+/** The whole product in its providers. */
+export function App() {
+  const client = useMemo(() => makeClient({ onSignedOut: leaveForDoor }), []);
+  return (
+    <DisplayProvider>
+      <LanguageProvider language={deviceLanguage()} units="us" currency="USD" timeZone={Intl.DateTimeFormat().resolvedOptions().timeZone}>
+        <ApolloProvider client={client}>
+          <BrowserRouter>
+            <AppRoutes />
+          </BrowserRouter>
+        </ApolloProvider>
+      </LanguageProvider>
+    </DisplayProvider>
+  );
+}

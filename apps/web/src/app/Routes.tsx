@@ -1,0 +1,56 @@
+import { lazy, Suspense } from 'react';
+import { Outlet, Route, Routes, useLocation } from 'react-router';
+import { LoadingState } from '../ui/states/States.js';
+import { Desk, FirstPage } from './Desk.js';
+import { NotFoundPage } from './NotFoundPage.js';
+import { PageBoundary } from './PageBoundary.js';
+import { deskPages, doorPages, fieldPages, type PageFile, portfolioPage } from './pages.js';
+import { SignedIn } from './SignedIn.js';
+
+const page = (file: PageFile) => lazy(async () => ({ default: await file() }));
+
+const routesOf = (pages: Readonly<Record<string, PageFile>>) =>
+  Object.entries(pages).map(([path, file]) => {
+    const Page = page(file);
+    return <Route key={path} path={path} element={<Page />} />;
+  });
+
+const doors = routesOf(doorPages);
+const field = routesOf(fieldPages);
+const desk = routesOf(deskPages);
+const Portfolio = page(portfolioPage);
+
+/** Every address of the product. Doors are open to all; the rest stands behind them. */
+export function AppRoutes() {
+  return (
+    <Routes>
+      <Route element={<OnePage />}>
+        {doors}
+        <Route element={<SignedIn />}>
+          {field}
+          <Route element={<Desk />}>
+            <Route element={<OnePage />}>
+              <Route path="/" element={<FirstPage />}>
+                <Route index element={<Portfolio />} />
+              </Route>
+              {desk}
+              <Route path="*" element={<NotFoundPage />} />
+            </Route>
+          </Route>
+        </Route>
+      </Route>
+    </Routes>
+  );
+}
+
+/** A page that waits for its file, or breaks, leaves the frame around it standing. */
+function OnePage() {
+  const { pathname } = useLocation();
+  return (
+    <PageBoundary address={pathname}>
+      <Suspense fallback={<LoadingState />}>
+        <Outlet />
+      </Suspense>
+    </PageBoundary>
+  );
+}

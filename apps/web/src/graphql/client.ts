@@ -1,0 +1,38 @@
+import { ApolloClient, ApolloLink, HttpLink, InMemoryCache } from '@apollo/client';
+import { ErrorLink } from '@apollo/client/link/error';
+import { problemOf } from './problem.js';
+
+/** Where a person signs in, and comes back from to the page they wanted. */
+export const signInAddress = (wanted: string): string => `/sign-in?next=${encodeURIComponent(wanted)}`;
+
+/** The address to come back to: a path of this site and nothing else, whatever a link says. */
+export function nextAddress(search: string): string {
+  const next = new URLSearchParams(search).get('next') ?? '/';
+  // A second slash or a backslash would lead to another site.
+  return /^\/(?![/\\])/.test(next) && !next.startsWith('/sign-in') ? next : '/';
+}
+
+interface Options {
+  readonly uri?: string;
+  readonly fetch?: typeof fetch;
+  /** Sends the person to sign in; called at most once for each client. */
+  readonly onSignedOut: () => void;
+}
+
+const SIGN_IN_CODES: ReadonlySet<string> = new Set(['SIGN_IN_NEEDED', 'UNAUTHENTICATED']);
+
+/** A header that no form of another site can set, so that a cookie alone does no deed. */
+const OWN_REQUEST = { 'x-rillbook-request': '1' };
+
+/** One connection to the server for one person; components see only what they asked for. */
+export function makeClient({ uri = '/graphql', fetch, onSignedOut }: Options): ApolloClient {
+  let isLeaving = false;
+  const signedOut = new ErrorLink(({ error }) => {
+    const problem = problemOf(error);
+    if (isLeaving || problem.kind !== 'refused' || !SIGN_IN_CODES.has(problem.code)) return;
+    isLeaving = true;
+    onSignedOut();
+  });
+  const http = new HttpLink({ uri, credentials: 'same-origin', headers: OWN_REQUEST, ...(fetch ? { fetch } : {}) });
+  return new ApolloClient({ link: ApolloLink.from([signedOut, http]), cache: new InMemoryCache(), dataMasking: true });
+}

@@ -1,0 +1,22 @@
+import { CombinedGraphQLErrors, ServerError } from '@apollo/client/errors';
+
+/** What went wrong between here and the server: no answer, or an answer that refuses with a code and a sentence. */
+export type Problem = { readonly kind: 'noAnswer' } | { readonly kind: 'refused'; readonly code: string; readonly says: string };
+
+const codeOf = (extensions: Readonly<Record<string, unknown>> | undefined): string => {
+  const code = extensions?.['code'];
+  return typeof code === 'string' ? code : 'UNKNOWN';
+};
+
+/** Reads any error of the link as a problem that can be told to a person. */
+export function problemOf(error: unknown): Problem {
+  if (CombinedGraphQLErrors.is(error)) {
+    const first = error.errors[0];
+    return { kind: 'refused', code: codeOf(first?.extensions), says: first?.message ?? error.message };
+  }
+  if (ServerError.is(error)) {
+    return error.statusCode === 401 ? { kind: 'refused', code: 'SIGN_IN_NEEDED', says: error.message } : { kind: 'noAnswer' };
+  }
+  if (error instanceof TypeError) return { kind: 'noAnswer' };
+  return { kind: 'refused', code: 'UNKNOWN', says: error instanceof Error ? error.message : String(error) };
+}
