@@ -2,7 +2,7 @@ import { Parent, ResolveField, Resolver } from '@nestjs/graphql';
 import type { OrganizationTransaction } from '../../platform/database/organization-transaction.js';
 import { Reason } from '../../platform/graphql/reason.type.js';
 import { Tx } from '../../platform/identity/tx.js';
-import { accountsOfProperty, leastConfidence } from '../accounts/months/month-account.loader.js';
+import { accountOfId, leastConfidence } from '../accounts/months/month-account.loader.js';
 import { MonthAccount } from '../accounts/months/month-account.type.js';
 import { showMonthAccount } from '../accounts/months/show-month-account.js';
 import { WorkOrder, showWorkOrder } from '../fieldwork/orders/work-order.type.js';
@@ -23,7 +23,7 @@ export class PortfolioRowResolver {
 
   @ResolveField(() => MonthAccount, { nullable: true })
   async account(@Tx() tx: OrganizationTransaction, @Parent() row: PortfolioRow): Promise<MonthAccount | null> {
-    const found = (await accountsOfProperty.of(tx).load(row.line.propertyId)).find((account) => account.id === row.line.accountId);
+    const found = row.line.accountId && (await accountOfId.of(tx).load(row.line.accountId));
     return found ? showMonthAccount(found, await leastConfidence(tx)) : null;
   }
 

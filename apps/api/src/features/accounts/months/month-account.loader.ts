@@ -6,6 +6,12 @@ import { monthAccounts } from './month-account.repository.js';
 /** All accounts of a property and of its meters, oldest first. */
 export const accountsOfProperty = defineLoader<string, MonthAccountRow[]>((tx, ids) => monthAccounts.ofProperties(tx, ids), []);
 
+/** The account of an id. */
+export const accountOfId = defineLoader<string, MonthAccountRow | null>(
+  async (tx, ids) => new Map((await monthAccounts.ofIds(tx, ids)).map((row) => [row.id, row])),
+  null,
+);
+
 const CONFIDENCE = Symbol('least confidence');
 
 /** How sure a gap must be before it counts, as the organization has set it. */

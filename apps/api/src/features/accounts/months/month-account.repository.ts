@@ -15,13 +15,9 @@ export const monthAccounts = {
     return grouped(rows, (row) => row.propertyId);
   },
 
-  /** The fingerprints of the accounts that a property has, by month. */
-  async versions(tx: OrganizationTransaction, propertyId: string): Promise<Map<string, string>> {
-    const rows = await tx.query<{ month: string; version: string }>(
-      `select to_char(month, 'YYYY-MM') as month, inputs_version as version from month_account where organization_id = $1 and property_id = $2 and meter_id is null`,
-      [tx.organizationId, propertyId],
-    );
-    return new Map(rows.map((row) => [row.month, row.version]));
+  /** The accounts of these ids. */
+  ofIds(tx: OrganizationTransaction, ids: readonly string[]): Promise<MonthAccountRow[]> {
+    return tx.of(MonthAccountRow).findBy({ organizationId: tx.organizationId, id: In([...ids]) });
   },
 
   /** Puts a month's accounts, the property's and its meters', in the place of those that were there. */
