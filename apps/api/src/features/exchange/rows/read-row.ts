@@ -1,26 +1,24 @@
-import { type Columns, Fault } from '../columns/column.js';
-import { type FileName, importFiles } from '../columns/import-files.js';
+import { Fault } from '../columns/column.js';
+import type { FileName } from '../columns/import-files.js';
 import { DraftRow } from '../drafts/draft-row.js';
 import type { RawRecord } from '../files/table-file.js';
 import { unguarded } from './csv-cell.js';
-import type { Header } from './read-header.js';
+import type { Header, PlacedColumn } from './read-header.js';
 
 const SPREADSHEET_ERROR = /^#(?:N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|SPILL!|CALC!|GETTING_DATA)$/i;
 
 /** Reads the cells of a row, each by its column; what cannot be read is a problem of that cell, and the others are read all the same. */
 export function readRow(fileName: string, file: FileName, header: Header, record: RawRecord): DraftRow {
   const row = new DraftRow(fileName, file, record.line, record.cells, header.given);
-  const columns: Columns = importFiles[file];
-  for (const [name, column] of Object.entries(columns)) if (!header.given.has(name)) row.values[column.field] = column.blank;
-  for (const [place, name] of header.places) readCell(row, columns, name, record.cells[place] ?? '');
-  const extra = record.cells.slice(header.cells.length).find((cell) => cell.trim() !== '');
+  Object.assign(row.values, header.absent);
+  for (const placed of header.places) readCell(row, placed, record.cells[placed.place] ?? '');
+  const extra =
+    record.cells.length > header.cells.length ? record.cells.slice(header.cells.length).find((cell) => cell.trim() !== '') : undefined;
   if (extra !== undefined) row.refuse('TOO_MANY_CELLS', { found: extra });
   return row;
 }
 
-function readCell(row: DraftRow, columns: Columns, name: string, cell: string): void {
-  const column = columns[name];
-  if (!column) return;
+function readCell(row: DraftRow, { name, column }: PlacedColumn, cell: string): void {
   const typed = unguarded(cell);
   const text = typed.trim();
   if (text === '') {
