@@ -25,7 +25,13 @@ afterAll(async () => {
   await database.drop();
 });
 
-const TYPES: Readonly<Record<string, string>> = { int4: 'integer', float8: 'double precision', bool: 'boolean', timestamptz: 'timestamptz', varchar: 'text' };
+const TYPES: Readonly<Record<string, string>> = {
+  int4: 'integer',
+  float8: 'double precision',
+  bool: 'boolean',
+  timestamptz: 'timestamptz',
+  varchar: 'text',
+};
 
 async function inDatabase(table: string): Promise<Table> {
   const columns = await database.admin<{ name: string; type: string; nullable: boolean }>(
@@ -43,7 +49,12 @@ async function inDatabase(table: string): Promise<Table> {
 
 function inEntity(metadata: EntityMetadata): Table {
   const typed = (type: unknown): string => TYPES[String(type)] ?? String(type);
-  return Object.fromEntries(metadata.columns.map((column) => [column.databaseName, { type: `${typed(column.type)}${column.isArray ? '[]' : ''}`, nullable: column.isNullable, key: column.isPrimary }]));
+  return Object.fromEntries(
+    metadata.columns.map((column) => [
+      column.databaseName,
+      { type: `${typed(column.type)}${column.isArray ? '[]' : ''}`, nullable: column.isNullable, key: column.isPrimary },
+    ]),
+  );
 }
 
 describe('entities and database say the same', () => {

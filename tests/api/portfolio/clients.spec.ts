@@ -10,9 +10,16 @@ beforeAll(async () => {
 });
 afterAll(() => product.close());
 
-const create = (who: Somebody, name: string) => who.send('mutation($input: ClientInput!) { createClient(input: $input) { __typename ... on Client { id version name emails } ... on NameTaken { name } } }', { input: { name, emails: ['board@example.test'] } });
+const create = (who: Somebody, name: string) =>
+  who.send(
+    'mutation($input: ClientInput!) { createClient(input: $input) { __typename ... on Client { id version name emails } ... on NameTaken { name } } }',
+    { input: { name, emails: ['board@example.test'] } },
+  );
 const change = (who: Somebody, id: string, version: number, name: string) =>
-  who.send('mutation($id: ID!, $version: Int!, $input: ClientInput!) { changeClient(id: $id, version: $version, input: $input) { __typename ... on Client { version name } ... on ChangedMeanwhile { version changedBy } } }', { id, version, input: { name } });
+  who.send(
+    'mutation($id: ID!, $version: Int!, $input: ClientInput!) { changeClient(id: $id, version: $version, input: $input) { __typename ... on Client { version name } ... on ChangedMeanwhile { version changedBy } } }',
+    { id, version, input: { name } },
+  );
 
 it('keeps a client, and says when the name is taken', async () => {
   const made = await create(office, 'Quail Commons HOA');
@@ -23,7 +30,11 @@ it('keeps a client, and says when the name is taken', async () => {
 it('changes a client once for each version that was read, and names who was faster', async () => {
   const { id } = (await create(office, 'Old Mill Retail')).data.createClient;
   expect((await change(office, id, 1, 'Old Mill Shops')).data.changeClient).toMatchObject({ __typename: 'Client', version: 2 });
-  expect((await change(office, id, 1, 'Old Mill')).data.changeClient).toEqual({ __typename: 'ChangedMeanwhile', version: 2, changedBy: 'The office' });
+  expect((await change(office, id, 1, 'Old Mill')).data.changeClient).toEqual({
+    __typename: 'ChangedMeanwhile',
+    version: 2,
+    changedBy: 'The office',
+  });
 });
 
 it('keeps what changed, by whom and when', async () => {
@@ -39,5 +50,8 @@ it('keeps what changed, by whom and when', async () => {
 it('is closed to strangers and to those whose role does not include it', async () => {
   expect((await product.send('{ clients { name } }')).errors[0]!.extensions.code).toBe('SIGN_IN_NEEDED');
   const technician = await product.somebody(office.organizationId, 'technician');
-  expect((await technician.send('{ clients { name } }')).errors[0]!.extensions).toEqual({ code: 'NOT_ALLOWED', details: { permission: 'read portfolio' } });
+  expect((await technician.send('{ clients { name } }')).errors[0]!.extensions).toEqual({
+    code: 'NOT_ALLOWED',
+    details: { permission: 'read portfolio' },
+  });
 });

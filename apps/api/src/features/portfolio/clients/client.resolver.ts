@@ -7,7 +7,7 @@ import { Tx } from '../../../platform/identity/tx.js';
 import { between, judgeValues, name } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { isUuid } from '../../../platform/records/uuid.js';
-import { properties } from '../properties/property.repository.js';
+import { propertiesThatNeed } from '../properties/properties-that-need.service.js';
 import { ClientRow } from './client.entity.js';
 import { ClientInput } from './client.input.js';
 import { clients } from './client.repository.js';
@@ -34,10 +34,7 @@ const Kept = keptThingResolver({
     if (wrong !== undefined)
       throw platformProblems.valueRefused({ field: 'emails', found: wrong.slice(0, 80), expected: 'an e-mail address' });
   },
-  needs: async (tx, id) => {
-    const count = await properties.countOfClient(tx, id);
-    return count ? { by: 'property', count } : null;
-  },
+  needs: (tx, id) => propertiesThatNeed(tx, 'clientId', id),
 });
 
 /** Clients: read, created, changed, retired. */

@@ -25,18 +25,6 @@ const pattern = (text: string): string => `%${text.trim().replace(/[\\%_]/g, (le
 
 /** All SQL of properties. */
 export const properties = {
-  countOfClient(tx: OrganizationTransaction, clientId: string): Promise<number> {
-    return tx.of(PropertyRow).countBy({ organizationId: tx.organizationId, clientId, retiredAt: IsNull() });
-  },
-
-  countOfWeatherStation(tx: OrganizationTransaction, weatherStationId: string): Promise<number> {
-    return tx.of(PropertyRow).countBy({ organizationId: tx.organizationId, weatherStationId, retiredAt: IsNull() });
-  },
-
-  countOfWaterSupplier(tx: OrganizationTransaction, waterSupplierId: string): Promise<number> {
-    return tx.of(PropertyRow).countBy({ organizationId: tx.organizationId, waterSupplierId, retiredAt: IsNull() });
-  },
-
   ofIds(tx: OrganizationTransaction, ids: readonly string[]): Promise<PropertyRow[]> {
     return tx.of(PropertyRow).findBy({ organizationId: tx.organizationId, id: In([...ids]) });
   },

@@ -6,7 +6,7 @@ import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { judgeValues, name } from '../../../platform/problems/judge-values.js';
 import { filled } from '../../../platform/records/filled.js';
-import { properties } from '../properties/property.repository.js';
+import { propertiesThatNeed } from '../properties/properties-that-need.service.js';
 import { RateTier, showRateTier } from './rates/rate-tier.type.js';
 import { rateTiersOfSupplier } from './rates/rate-tiers.loader.js';
 import { showWateringRule, WateringRule } from './rules/watering-rule.type.js';
@@ -24,10 +24,7 @@ const Kept = keptThingResolver({
   show: showWaterSupplier,
   keep: (input) => filled<WaterSupplierRow>(input, ['name']),
   judge: async (_, input) => judgeValues(input, { name: name() }),
-  needs: async (tx, id) => {
-    const count = await properties.countOfWaterSupplier(tx, id);
-    return count ? { by: 'property', count } : null;
-  },
+  needs: (tx, id) => propertiesThatNeed(tx, 'waterSupplierId', id),
 });
 
 /** Water suppliers with their rules and rates: read, created, changed, retired. */

@@ -6,7 +6,7 @@ import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { between, judgeValues, name } from '../../../platform/problems/judge-values.js';
 import { filled } from '../../../platform/records/filled.js';
-import { properties } from '../../portfolio/properties/property.repository.js';
+import { propertiesThatNeed } from '../../portfolio/properties/properties-that-need.service.js';
 import { WeatherStationRow } from './weather-station.entity.js';
 import { WeatherStationInput } from './weather-station.input.js';
 import { weatherStations } from './weather-station.repository.js';
@@ -27,10 +27,7 @@ const Kept = keptThingResolver({
   show: showWeatherStation,
   keep: (input) => filled<WeatherStationRow>(input, ['name', 'latitude', 'longitude', 'elevationM']),
   judge: async (_, input) => judgeValues(input, RULES),
-  needs: async (tx, id) => {
-    const count = await properties.countOfWeatherStation(tx, id);
-    return count ? { by: 'property', count } : null;
-  },
+  needs: (tx, id) => propertiesThatNeed(tx, 'weatherStationId', id),
 });
 
 /** Weather stations: read, created, changed, retired. */
