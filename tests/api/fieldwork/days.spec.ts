@@ -15,7 +15,7 @@ afterAll(() => product.close());
 
 const TODAY =
   'query($day: Date, $crew: ID) { today(day: $day, crewId: $crew) { id day crew { id } stops { id version position property { id } workOrders { id } } } }';
-const stopsOf = async (date: string) =>
+const stopsOf = async (date: string): Promise<{ id: string; position: number; workOrders: Order[] }[]> =>
   (await day.office.send(TODAY, { day: date })).data.today.flatMap((route: { stops: unknown[] }) => route.stops);
 const MOVE =
   'mutation($id: ID!, $version: Int!, $position: Int!) { moveStop(id: $id, version: $version, position: $position) { stops { id position } } }';
@@ -75,6 +75,18 @@ it('moves an order to another day and crew', async () => {
       )
     ).errors[0]!.extensions,
   ).toMatchObject({ code: 'VALUE_REFUSED', details: { field: 'day' } });
+});
+
+it('makes one route and one stop for each property when all is given out at the same time', async () => {
+  const places = await Promise.all([day.property(), day.property(), day.property()]);
+  const orders = await Promise.all(
+    [...places, ...places].map((place, at) => day.order({ propertyId: place.id, kind: at < 3 ? 'read' : 'inspect' })),
+  );
+  const given = await Promise.all(orders.map((order) => assign(day.office, order, day.crewId, '2026-07-16')));
+  expect(given.flatMap(({ errors }) => errors)).toEqual([]);
+  const stops = await stopsOf('2026-07-16');
+  expect(stops.map(({ position }) => position)).toEqual([1, 2, 3]);
+  expect(stops.map(({ workOrders }) => workOrders.length)).toEqual([2, 2, 2]);
 });
 
 it('changes the order of the day, once for each version that was read', async () => {

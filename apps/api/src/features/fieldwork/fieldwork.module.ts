@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { FindingsModule } from '../findings/findings.module.js';
+import { SettingsModule } from '../settings/settings.module.js';
 import { StopCautionsResolver } from './cautions/caution.field-resolver.js';
 import { CrewResolver } from './crews/crew.resolver.js';
 import { LeaveStop } from './day-planning/leave-stop.service.js';
@@ -16,16 +17,21 @@ import { DropWorkOrder } from './order-deeds/drop-work-order.service.js';
 import { FindingWorkResolver } from './order-deeds/finding-work.resolver.js';
 import { MakeOrder } from './order-deeds/make-order.service.js';
 import { WorkOrderDeedsResolver } from './order-deeds/work-order-deeds.resolver.js';
-import { FindingWorkOrdersResolver, PropertyWorkOrdersResolver, StopWorkOrdersResolver } from './order-lists/order-lists.field-resolver.js';
+import {
+  FindingWorkOrdersResolver,
+  PropertyWorkOrdersResolver,
+  StopWorkOrdersResolver,
+} from './orders/lists/order-lists.field-resolver.js';
 import { WorkOrderFieldResolver } from './orders/work-order.field-resolver.js';
 import { WorkOrderResolver } from './orders/work-order.resolver.js';
 import { WaterReportResolver } from './reports/water-report.resolver.js';
+import { PlanSettings } from './planned-settings/plan-settings.service.js';
 import { RouteResolver } from './routes/route.resolver.js';
 import { StopResolver } from './routes/stop.resolver.js';
-import { Arrive } from './visit-deeds/arrive.service.js';
-import { CloseVisit } from './visit-deeds/close-visit.service.js';
-import { NoteZone } from './visit-deeds/note-zone.service.js';
-import { VisitDeedsResolver } from './visit-deeds/visit-deeds.resolver.js';
+import { Arrive } from './visits/deeds/arrive.service.js';
+import { CloseVisit } from './visits/deeds/close-visit.service.js';
+import { NoteZone } from './visits/deeds/note-zone.service.js';
+import { VisitDeedsResolver } from './visits/deeds/visit-deeds.resolver.js';
 import { PropertyVisitsResolver, StopVisitResolver, VisitFieldResolver } from './visits/visit.field-resolver.js';
 
 const routes = [RouteResolver, StopResolver, StopCautionsResolver, MoveStopResolver, PlaceStop, LeaveStop, MoveStop];
@@ -34,6 +40,7 @@ const orderDeeds = [
   WorkOrderDeedsResolver,
   FindingWorkResolver,
   MakeOrder,
+  PlanSettings,
   CreateWorkOrder,
   ChangeWorkOrder,
   AssignWorkOrder,
@@ -45,5 +52,8 @@ const orderDeeds = [
 const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit];
 
 /** Crews and their days, the work given out, the visits that were made, the reports that clients get. */
-@Module({ imports: [FindingsModule], providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, WaterReportResolver] })
+@Module({
+  imports: [FindingsModule, SettingsModule],
+  providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, WaterReportResolver],
+})
 export class FieldworkModule {}

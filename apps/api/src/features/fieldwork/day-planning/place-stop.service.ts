@@ -21,6 +21,8 @@ export class PlaceStop {
 
   async run(tx: OrganizationTransaction, place: Place): Promise<StopRow> {
     const route = await this.route(tx, place);
+    // Held until the end, so that two stops placed at the same time do not get the same position.
+    await this.records.change(tx, RouteRow, route.id, route.version, {});
     const find = () => stops.ofRouteAndProperty(tx, route.id, place.propertyId);
     const present = await find();
     if (present && !present.retiredAt) return present;

@@ -8,7 +8,7 @@ import { type Finding, showFinding } from '../../findings/finding.type.js';
 import { fieldworkProblems } from '../fieldwork.problems.js';
 import type { WorkOrderRow } from '../orders/work-order.entity.js';
 import type { WorkOrderInput } from '../orders/work-order.input.js';
-import { personNameOfId } from '../../../platform/identity/members/person-name.loader.js';
+import { personNameOfId } from '../../../platform/records/person-name.loader.js';
 import { MakeOrder } from './make-order.service.js';
 
 /** A finding in work, and the work order that answers it. */

@@ -9,12 +9,16 @@ import { WorkOrderRow } from '../orders/work-order.entity.js';
 import type { OrderSubject } from '../orders/work-order.repository.js';
 import type { WorkOrderInput } from '../orders/work-order.input.js';
 import { nowIn } from '../organization-clock.js';
+import { PlanSettings } from '../planned-settings/plan-settings.service.js';
 import { orderValues } from './order-values.js';
 
 /** Keeps a new work order: open, or waiting for approval where it costs more than the client lets be spent without asking. */
 @Injectable()
 export class MakeOrder {
-  constructor(private readonly records: KeptRecords) {}
+  constructor(
+    private readonly records: KeptRecords,
+    private readonly plan: PlanSettings,
+  ) {}
 
   async run(
     tx: OrganizationTransaction,
@@ -23,10 +27,17 @@ export class MakeOrder {
   ): Promise<WorkOrderRow> {
     const values = await orderValues(tx, input, finding);
     const waits = exceeds(values, await notToExceedOfProperty.of(tx).load(values.propertyId));
+    const plannedSettingsId = values.kind === 'adjust' && values.controllerId ? await this.plan.run(tx, values.controllerId) : null;
     const state = waits ? 'waiting for approval' : 'open';
     try {
       return await tx.attempt(async () =>
-        this.records.create(tx, WorkOrderRow, { ...values, findingId: finding?.id ?? null, state, createdAt: await nowIn(tx) }),
+        this.records.create(tx, WorkOrderRow, {
+          ...values,
+          findingId: finding?.id ?? null,
+          plannedSettingsId,
+          state,
+          createdAt: await nowIn(tx),
+        }),
       );
     } catch (problem) {
       if (finding && brokenConstraint(problem)?.name === 'work_order_one_open_per_finding')

@@ -6,6 +6,8 @@ import { findingOfId } from '../../findings/finding.loader.js';
 import { Finding, showFinding } from '../../findings/finding.type.js';
 import { propertyOfId } from '../../portfolio/properties/property.loader.js';
 import { Property, showProperty } from '../../portfolio/properties/property.type.js';
+import { settingsOfId } from '../../settings/facts/settings.loader.js';
+import { Settings, showSettings } from '../../settings/facts/settings.type.js';
 import { crewOfId } from '../crews/crew.loader.js';
 import { Crew, showCrew } from '../crews/crew.type.js';
 import type { RouteRow } from '../routes/route.entity.js';
@@ -38,6 +40,12 @@ export class WorkOrderFieldResolver {
     const route = await routeOf(tx, order);
     const row = route && (await crewOfId.of(tx).load(route.crewId));
     return row && showCrew(row);
+  }
+
+  @ResolveField(() => Settings, { nullable: true })
+  async plannedSettings(@Tx() tx: OrganizationTransaction, @Parent() order: WorkOrder): Promise<Settings | null> {
+    const row = order.plannedSettingsId ? await settingsOfId.of(tx).load(order.plannedSettingsId) : null;
+    return row && showSettings(row);
   }
 
   @ResolveField(() => DateScalar, { nullable: true })

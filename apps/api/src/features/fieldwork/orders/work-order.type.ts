@@ -1,8 +1,20 @@
 import { Field, Float, ID, Int, ObjectType } from '@nestjs/graphql';
 import { DateTimeScalar } from '../../../platform/graphql/scalars.js';
-import { Part } from './part.type.js';
 import { costOf } from './work-order-cost.js';
 import type { WorkOrderRow } from './work-order.entity.js';
+
+/** A part that a repair needs. */
+@ObjectType()
+export class Part {
+  @Field(() => String)
+  name: string;
+
+  @Field(() => Float)
+  count: number;
+
+  @Field(() => Float)
+  price: number;
+}
 
 /** A piece of work on a property. */
 @ObjectType()

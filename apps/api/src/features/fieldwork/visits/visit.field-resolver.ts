@@ -2,7 +2,7 @@ import { Parent, ResolveField, Resolver } from '@nestjs/graphql';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { Property } from '../../portfolio/properties/property.type.js';
-import { personNameOfId } from '../../../platform/identity/members/person-name.loader.js';
+import { personNameOfId } from '../../../platform/records/person-name.loader.js';
 import { Stop } from '../routes/stop.type.js';
 import { visitOfStop } from './visit.loader.js';
 import { Visit, showVisit } from './visit.type.js';

@@ -1,6 +1,6 @@
-import { defineLoader, grouped } from '../../../platform/graphql/loader.js';
-import type { WorkOrderRow } from '../orders/work-order.entity.js';
-import { workOrders } from '../orders/work-order.repository.js';
+import { defineLoader, grouped } from '../../../../platform/graphql/loader.js';
+import type { WorkOrderRow } from '../work-order.entity.js';
+import { workOrders } from '../work-order.repository.js';
 
 /** A property's work orders, the newest first. */
 export const ordersOfProperty = defineLoader<string, readonly WorkOrderRow[]>(

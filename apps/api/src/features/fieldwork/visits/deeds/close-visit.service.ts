@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { Permission, roleIncludes } from '../../../platform/identity/permission.js';
-import { judgeValues, text } from '../../../platform/problems/judge-values.js';
-import { platformProblems } from '../../../platform/problems/platform.problems.js';
-import { fieldworkProblems } from '../fieldwork.problems.js';
-import { personNameOfId } from '../../../platform/identity/members/person-name.loader.js';
-import type { VisitRow } from '../visits/visit.entity.js';
-import { visits } from '../visits/visit.repository.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { Permission, roleIncludes } from '../../../../platform/identity/permission.js';
+import { judgeValues, text } from '../../../../platform/problems/judge-values.js';
+import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { fieldworkProblems } from '../../fieldwork.problems.js';
+import { personNameOfId } from '../../../../platform/records/person-name.loader.js';
+import type { VisitRow } from '../visit.entity.js';
+import { visits } from '../visit.repository.js';
 import { requireVisit } from './require-visit.js';
 
 /** What was done at a visit, what is left, and when it ended. */

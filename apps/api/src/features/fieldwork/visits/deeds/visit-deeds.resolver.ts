@@ -1,11 +1,11 @@
 import { Args, Mutation, Resolver } from '@nestjs/graphql';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { Allow } from '../../../platform/identity/allow.js';
-import { Permission } from '../../../platform/identity/permission.js';
-import { Tx } from '../../../platform/identity/tx.js';
-import { CloseVisitArgs, VisitInput, ZoneNoteInput } from '../visits/visit.input.js';
-import { Visit, showVisit } from '../visits/visit.type.js';
-import { ZoneNote, showZoneNote } from '../visits/zone-note.type.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { Allow } from '../../../../platform/identity/allow.js';
+import { Permission } from '../../../../platform/identity/permission.js';
+import { Tx } from '../../../../platform/identity/tx.js';
+import { CloseVisitArgs, VisitInput, ZoneNoteInput } from '../visit.input.js';
+import { Visit, showVisit } from '../visit.type.js';
+import { ZoneNote, showZoneNote } from '../zone-note.type.js';
 import { Arrive } from './arrive.service.js';
 import { CloseVisit } from './close-visit.service.js';
 import { NoteZone } from './note-zone.service.js';

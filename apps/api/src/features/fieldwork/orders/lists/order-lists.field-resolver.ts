@@ -1,10 +1,10 @@
 import { Parent, ResolveField, Resolver } from '@nestjs/graphql';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { Tx } from '../../../platform/identity/tx.js';
-import { Finding } from '../../findings/finding.type.js';
-import { Property } from '../../portfolio/properties/property.type.js';
-import { WorkOrder, showWorkOrder } from '../orders/work-order.type.js';
-import { Stop } from '../routes/stop.type.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { Tx } from '../../../../platform/identity/tx.js';
+import { Finding } from '../../../findings/finding.type.js';
+import { Property } from '../../../portfolio/properties/property.type.js';
+import { WorkOrder, showWorkOrder } from '../work-order.type.js';
+import { Stop } from '../../routes/stop.type.js';
 import { ordersOfFinding } from './orders-of-finding.loader.js';
 import { ordersOfProperty } from './orders-of-property.loader.js';
 import { ordersOfStop } from './orders-of-stop.loader.js';

@@ -1,12 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { judgeValues, text } from '../../../platform/problems/judge-values.js';
-import { platformProblems } from '../../../platform/problems/platform.problems.js';
-import { nowIn } from '../organization-clock.js';
-import type { ZoneNoteInput } from '../visits/visit.input.js';
-import { ZONE_NOTE_KINDS, type ZoneNoteKind, type ZoneNoteRow } from '../visits/zone-note.entity.js';
-import { zoneNotes } from '../visits/zone-note.repository.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { judgeValues, text } from '../../../../platform/problems/judge-values.js';
+import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { nowIn } from '../../organization-clock.js';
+import type { ZoneNoteInput } from '../visit.input.js';
+import { ZONE_NOTE_KINDS, type ZoneNoteKind, type ZoneNoteRow } from '../zone-note.entity.js';
+import { zoneNotes } from '../zone-note.repository.js';
 import { requireVisit } from './require-visit.js';
 
 const refuse = (field: string, found: unknown, expected: string) => platformProblems.valueRefused({ field, found, expected });

@@ -1,12 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { brokenConstraint } from '../../../platform/problems/constraint-problems.js';
-import { fieldworkProblems } from '../fieldwork.problems.js';
-import { requireStop } from '../routes/require-stop.js';
-import type { VisitRow } from '../visits/visit.entity.js';
-import type { VisitInput } from '../visits/visit.input.js';
-import { visits } from '../visits/visit.repository.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { brokenConstraint } from '../../../../platform/problems/constraint-problems.js';
+import { fieldworkProblems } from '../../fieldwork.problems.js';
+import { requireStop } from '../../routes/require-stop.js';
+import type { VisitRow } from '../visit.entity.js';
+import type { VisitInput } from '../visit.input.js';
+import { visits } from '../visit.repository.js';
 
 /** Begins a visit. The phone names it: the same arrival sent again is the same visit. A stop taken off its route meanwhile was visited all the same. */
 @Injectable()

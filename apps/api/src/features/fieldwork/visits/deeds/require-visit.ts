@@ -1,7 +1,7 @@
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { platformProblems } from '../../../platform/problems/platform.problems.js';
-import type { VisitRow } from '../visits/visit.entity.js';
-import { visits } from '../visits/visit.repository.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import type { VisitRow } from '../visit.entity.js';
+import { visits } from '../visit.repository.js';
 
 /** The visit, locked until the transaction ends, if the actor sees the work of its crew. */
 export async function requireVisit(tx: OrganizationTransaction, id: string): Promise<VisitRow> {
