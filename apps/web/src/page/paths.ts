@@ -1,0 +1,11 @@
+/** Where the pages of the office are: one place for those that lead from one feature to another. */
+export const paths = {
+  portfolio: '/',
+  month: '/month',
+  findings: '/findings',
+  finding: (id: string): string => `/findings/${id}`,
+  property: (id: string, month?: string | null): string => `/properties/${id}${month ? `?month=${month}` : ''}`,
+  routes: '/routes',
+  setup: '/setup',
+  reports: '/reports',
+} as const;
