@@ -51,10 +51,6 @@ export const workOrders = {
     return query.orderBy('work.createdAt', 'DESC').addOrderBy('work.id').getMany();
   },
 
-  ofIds(tx: OrganizationTransaction, ids: readonly string[]): Promise<WorkOrderRow[]> {
-    return tx.of(WorkOrderRow).findBy({ organizationId: tx.organizationId, id: In([...ids]) });
-  },
-
   /** What each property's client lets be spent without asking. [money] */
   async notToExceed(tx: OrganizationTransaction, propertyIds: readonly string[]): Promise<Map<string, number | null>> {
     const rows = await tx.query<{ id: string; limit: number | null }>(
