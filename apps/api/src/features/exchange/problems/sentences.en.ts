@@ -70,6 +70,8 @@ export const sentencesEn = {
   MIN_ABOVE_MAX: '{found} is above {expected}. The lowest of the day cannot be above the highest.',
   USAGE_OVERLAPS: 'The time overlaps usage that stands on line {other} ({expected}). Water must not be counted twice.',
   STATION_TAKEN: 'Station {found} of this controller already waters the zone on line {other}. One station, one zone.',
+  STATION_OF_ANOTHER_ZONE:
+    'Station {found} of this controller waters the zone "{expected}" already, which this file does not change. Give one of them another station.',
   STATION_BEYOND_CONTROLLER: 'The controller has {expected} stations; there is no station {found}.',
   SETTINGS_DISAGREE:
     '"{found}" differs from "{expected}" on line {other}, but both lines are the same settings (or program). They must agree.',

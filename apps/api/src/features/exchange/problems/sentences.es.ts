@@ -69,6 +69,8 @@ export const sentencesEs: { readonly [Code in keyof typeof sentencesEn]: string 
   MIN_ABOVE_MAX: '{found} es mayor que {expected}. La mínima del día no puede superar la máxima.',
   USAGE_OVERLAPS: 'El intervalo se solapa con el consumo de la línea {other} ({expected}). El agua no debe contarse dos veces.',
   STATION_TAKEN: 'La estación {found} de este controlador ya riega la zona de la línea {other}. Una estación, una zona.',
+  STATION_OF_ANOTHER_ZONE:
+    'La estación {found} de este controlador ya riega la zona «{expected}», que este archivo no cambia. Dé otra estación a una de las dos.',
   STATION_BEYOND_CONTROLLER: 'El controlador tiene {expected} estaciones; no hay estación {found}.',
   SETTINGS_DISAGREE: '"{found}" difiere de "{expected}" en la línea {other}, pero ambas son la misma programación. Deben coincidir.',
   SETTINGS_NOT_BLANK: 'Con un estado distinto de "on" esta celda debe estar vacía; se encontró "{found}".',

@@ -1,0 +1,7 @@
+import { Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
+import { ImportDeed } from './import/import-deed.service.js';
+
+/** Import and export: a company's world in files, in and out. */
+@Module({ imports: [AccountsModule], providers: [ImportDeed], exports: [ImportDeed] })
+export class ExchangeModule {}

@@ -1,0 +1,85 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import type { Actor } from '../../../platform/identity/actor.js';
+import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
+import { TouchAccounts } from '../../accounts/recompute/touch-accounts.service.js';
+import { exchangeProblems } from './exchange.problems.js';
+import { FileRefusal, type ImportSource } from '../files/table-file.js';
+import { problemAt } from '../problems/problem.js';
+import { problemWords } from '../problems/problem-sentence.js';
+import { Directory } from './directory/directory.js';
+import { directoryRows } from './directory/directory.repository.js';
+import { Touched } from './directory/touched.js';
+import { ImportPass, type Passed } from './import-pass.js';
+import type { ImportListener, ImportReport } from './import-report.js';
+
+/** How an import is wished. */
+export interface ImportWish {
+  /** what to store: all rows or none, the good rows, or nothing at all (a look at what would become of them) */
+  readonly rows: 'all' | 'good' | 'none';
+  /** the name of an organization that is made with the import, and only if it is stored */
+  readonly newOrganization?: string;
+  readonly listener?: ImportListener;
+}
+
+const HOLD_FOR_MS = 30_000;
+const TRY_EVERY_MS = 200;
+
+/**
+ * Imports the files of a source in one transaction: everything that was wished, or nothing.
+ *
+ * Looking and storing are the same work; only the end of the transaction differs. What a look has counted is therefore
+ * what storing does, and a row that the database cannot take is found by the look.
+ */
+@Injectable()
+export class ImportDeed {
+  constructor(
+    @Inject(DataSource) private readonly source: DataSource,
+    private readonly accounts: TouchAccounts,
+  ) {}
+
+  /** @param by who imports; the record of changes names the way 'import' whatever the actor's own is */
+  async run(by: Actor, files: ImportSource, wish: ImportWish): Promise<ImportReport> {
+    const tx = await OrganizationTransaction.open(this.source, { ...by, way: 'import' });
+    try {
+      if (wish.newOrganization !== undefined) await organizations.add(tx, wish.newOrganization);
+      const touched = new Touched();
+      const passed = await pass(tx, files, touched, wish.listener ?? {});
+      const written = isToBeWritten(passed, wish.rows);
+      if (written) {
+        this.accounts.run(tx, await touched.propertyIds(tx));
+        await tx.commit();
+      } else await tx.rollback();
+      return { ...passed, written };
+    } catch (thrown) {
+      await tx.rollback();
+      throw thrown instanceof FileRefusal ? changedMeanwhile(thrown) : thrown;
+    }
+  }
+}
+
+async function pass(tx: OrganizationTransaction, files: ImportSource, touched: Touched, listener: ImportListener): Promise<Passed> {
+  await holdAlone(tx);
+  const directory = await Directory.of(tx);
+  return new ImportPass({ tx, directory, touched }, listener).run(files);
+}
+
+async function holdAlone(tx: OrganizationTransaction): Promise<void> {
+  const limit = Date.now() + HOLD_FOR_MS;
+  while (!(await directoryRows.hold(tx, 'alone'))) {
+    if (Date.now() > limit) throw exchangeProblems.importUnderWay({});
+    await new Promise((resolve) => setTimeout(resolve, TRY_EVERY_MS));
+  }
+}
+
+function isToBeWritten({ files, problemsTotal }: Passed, rows: ImportWish['rows']): boolean {
+  if (rows === 'none') return false;
+  if (problemsTotal === 0) return true;
+  return rows === 'good' && files.some((file) => file.new + file.changed + file.same > 0);
+}
+
+function changedMeanwhile(refusal: FileRefusal): Error {
+  const problem = problemAt({ file: '', line: refusal.parts.line ?? null }, refusal.code, refusal.parts);
+  return exchangeProblems.fileChanged({ says: problemWords(problem, 'en') });
+}

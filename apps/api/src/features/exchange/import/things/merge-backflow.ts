@@ -1,0 +1,15 @@
+import { BackflowAssemblyRow } from '../../../portfolio/backflow/backflow-assembly.entity.js';
+import { keyedWishes } from '../kept/keyed-wishes.js';
+import { mergeKept } from '../kept/merge-kept.js';
+import { saysOf } from '../kept/says-of.js';
+import type { FileMerge } from '../directory/file-merge.js';
+
+/** backflow.csv */
+export const mergeBackflow: FileMerge<'backflow'> = async ({ tx, directory }, { columns, rows }) => {
+  const wished = rows.map(({ values, typed }) => {
+    const { property, assembly, ...others } = values;
+    return { key: { propertyId: directory.properties.known(property), name: assembly }, values: others, typed };
+  });
+  const wishes = await keyedWishes(tx, BackflowAssemblyRow, wished);
+  return mergeKept(tx, BackflowAssemblyRow, wishes, saysOf('backflow', columns, { propertyId: 'property', name: 'assembly' }));
+};
