@@ -23,7 +23,11 @@ const foundOrganizationDocument = graphql(`
 const empty = { name: '', personName: '', email: '', password: '' };
 
 function problemsOf(intl: IntlShape, draft: typeof empty): FormProblem[] {
-  const needed = { name: 'identity.first.nameMissing', personName: 'identity.first.personMissing', email: 'identity.email.missing' } as const;
+  const needed = {
+    name: 'identity.first.nameMissing',
+    personName: 'identity.first.personMissing',
+    email: 'identity.email.missing',
+  } as const;
   const missing = (['name', 'personName', 'email'] as const).filter((field) => !draft[field].trim());
   return [
     ...missing.map((field) => ({ field, words: intl.formatMessage({ id: needed[field] }) })),

@@ -1,0 +1,31 @@
+import { useIntl } from 'react-intl';
+import { useFormats } from '../i18n/LanguageProvider.js';
+import { Select } from '../ui/forms/Select.js';
+import { isWholeMonth } from './whole-month.js';
+
+interface Props {
+  readonly months: readonly string[];
+  readonly shown: string;
+  /** The last day that the shown month's volumes cover. */
+  readonly through: string | null | undefined;
+  readonly onChange: (month: string) => void;
+}
+
+/** Which month is shown, the newest first. */
+export function MonthSelect({ months, shown, through, onChange }: Props) {
+  const intl = useIntl();
+  const { month: inWords } = useFormats();
+  const all = [...new Set([shown, ...months])].sort().reverse();
+  const words = (month: string): string =>
+    month === shown && through && !isWholeMonth(through)
+      ? intl.formatMessage({ id: 'overview.month.toDate' }, { month: inWords(month) })
+      : inWords(month);
+  return (
+    <Select
+      label={intl.formatMessage({ id: 'overview.month' })}
+      value={shown}
+      choices={all.map((month) => ({ value: month, words: words(month) }))}
+      onChange={onChange}
+    />
+  );
+}
