@@ -4,12 +4,12 @@ import { OrganizationTransaction } from '../../../platform/database/organization
 import type { Actor } from '../../../platform/identity/actor.js';
 import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
 import { TouchAccounts } from '../../accounts/recompute/touch-accounts.service.js';
-import { exchangeProblems } from './exchange.problems.js';
+import { exchangeProblems } from './directory/exchange.problems.js';
 import { FileRefusal, type ImportSource } from '../files/table-file.js';
 import { problemAt } from '../problems/problem.js';
 import { problemWords } from '../problems/problem-sentence.js';
 import { Directory } from './directory/directory.js';
-import { directoryRows } from './directory/directory.repository.js';
+import { holdExchange } from './directory/hold-exchange.js';
 import { Touched } from './directory/touched.js';
 import { ImportPass, type Passed } from './import-pass.js';
 import type { ImportListener, ImportReport } from './import-report.js';
@@ -22,9 +22,6 @@ export interface ImportWish {
   readonly newOrganization?: string;
   readonly listener?: ImportListener;
 }
-
-const HOLD_FOR_MS = 30_000;
-const TRY_EVERY_MS = 200;
 
 /**
  * Imports the files of a source in one transaction: everything that was wished, or nothing.
@@ -60,17 +57,9 @@ export class ImportDeed {
 }
 
 async function pass(tx: OrganizationTransaction, files: ImportSource, touched: Touched, listener: ImportListener): Promise<Passed> {
-  await holdAlone(tx);
+  await holdExchange(tx, 'alone');
   const directory = await Directory.of(tx);
   return new ImportPass({ tx, directory, touched }, listener).run(files);
-}
-
-async function holdAlone(tx: OrganizationTransaction): Promise<void> {
-  const limit = Date.now() + HOLD_FOR_MS;
-  while (!(await directoryRows.hold(tx, 'alone'))) {
-    if (Date.now() > limit) throw exchangeProblems.importUnderWay({});
-    await new Promise((resolve) => setTimeout(resolve, TRY_EVERY_MS));
-  }
 }
 
 function isToBeWritten({ files, problemsTotal }: Passed, rows: ImportWish['rows']): boolean {

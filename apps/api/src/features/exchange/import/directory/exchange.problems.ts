@@ -1,4 +1,4 @@
-import { problem } from '../../../platform/problems/problem.js';
+import { problem } from '../../../../platform/problems/problem.js';
 
 /** Faults of import and export. */
 export const exchangeProblems = {

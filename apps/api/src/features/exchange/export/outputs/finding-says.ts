@@ -1,0 +1,89 @@
+import { gallonsFromLitres, litres } from '@rillbook/units/volume.js';
+import type { FindingAnswer } from './findings.repository.js';
+
+type Details = Readonly<Record<string, unknown>>;
+type Finding = Pick<FindingAnswer, 'kind' | 'controller' | 'zones' | 'says'>;
+
+/** Volumes are told to three figures: what is finer was never measured. */
+const FIGURES = 3;
+
+const numberOf = (details: Details, key: string): number | null => {
+  const value = details[key];
+  return typeof value === 'number' && Number.isFinite(value) ? value : null;
+};
+const textOf = (details: Details, key: string): string => (typeof details[key] === 'string' ? String(details[key]) : '?');
+const textsOf = (details: Details, key: string): readonly string[] => (Array.isArray(details[key]) ? details[key].map(String) : []);
+
+const percent = (share: number | null): string => (share === null ? '?' : `${Math.round(100 * share)} percent`);
+const register = (details: Details, key: string): string => String(numberOf(details, key) ?? '?');
+const gallons = (value: number | null): string =>
+  value === null ? 'an unknown volume' : `${Number(gallonsFromLitres(litres(value)).toPrecision(FIGURES)).toFixed(0)} gal`;
+const more = (details: Details, high: string, low: string): string => {
+  const [above, below] = [numberOf(details, high), numberOf(details, low)];
+  return gallons(above === null || below === null ? null : above - below);
+};
+const likely = (details: Details): string =>
+  numberOf(details, 'likelyRegister') === null ? '' : ` ${register(details, 'likelyRegister')} was probably meant.`;
+const usual = (details: Details): string => {
+  const ratio = numberOf(details, 'usualRatio');
+  return ratio === null ? '' : `, ${percent(ratio)} in earlier months`;
+};
+
+/** What each code of the library says, in English and US gallons. */
+const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) => string>> = {
+  overwatered: (details) =>
+    `${more(details, 'meteredLitres', 'neededLitres')} more went through the meter than the plants needed. Settings not known: read the controller.`,
+  'over-programmed': (details, finding) => `${programsGive(details, finding)} more than the plants need.${minutesOfNow(details)}`,
+  'under-programmed': (details, finding) => `${programsGive(details, finding)} less than the plants need.${minutesOfNow(details)}`,
+  'unexplained use': (details) =>
+    `${more(details, 'meteredLitres', 'programmedLitres')} that no program explains: metered is ${percent(numberOf(details, 'ratio'))} of programmed${usual(details)}.`,
+  'not delivering': (details) =>
+    `Only ${percent(numberOf(details, 'ratio'))} of what was programmed went through the meter${usual(details)}: a valve may not open, or the controller is off.`,
+  'flow to be tested': (details) =>
+    `Metered is always about ${percent(numberOf(details, 'usualRatio'))} of programmed: the recorded flows of the zones are probably wrong. Test them before believing either.`,
+  'over allowance': (details) =>
+    `${more(details, 'meteredLitres', 'allowedLitres')} more metered than is allowed, in ${numberOf(details, 'daysCovered')} of ${numberOf(details, 'daysInMonth')} days; ${gallons(numberOf(details, 'projectedLitres'))} by the month's end at this pace.`,
+  'lower than last': (details) =>
+    `Register ${register(details, 'nextRegister')} is lower than the one before, ${register(details, 'previousRegister')}, and no rollover or swap explains it.${likely(details)}`,
+  'implausibly high': (details) =>
+    `Register ${register(details, 'nextRegister')} after ${register(details, 'previousRegister')} is more water than can have run.`,
+  stuck: (details) => `The register still stands at ${register(details, 'nextRegister')}, though water must have run.`,
+  'unit mixed up': (details) =>
+    `Register ${register(details, 'nextRegister')} after ${register(details, 'previousRegister')} looks like another unit.${likely(details)}`,
+  'digits swapped': (details) =>
+    `Register ${register(details, 'nextRegister')} after ${register(details, 'previousRegister')} has probably two digits swapped.${likely(details)}`,
+  'sources-contradict': (details) =>
+    `From ${textOf(details, 'from')} to ${textOf(details, 'until')} ${textOf(details, 'source')} says ${gallons(numberOf(details, 'litres'))}, but ${textOf(details, 'betterSource')} says ${gallons(numberOf(details, 'betterLitres'))}. The account takes ${textOf(details, 'betterSource')}.`,
+  stale: (details) => `Not heard of for long: ${staleThings(details)}.`,
+};
+
+/** What a finding says, as one or two sentences; a code without words says its kind. */
+export function findingSays(finding: Finding): string {
+  const sentence = SENTENCES[finding.says.code]?.(finding.says.details, finding) ?? `${finding.kind}.`;
+  return finding.controller === null ? sentence : `${finding.controller}: ${sentence}`;
+}
+
+function programsGive(details: Details, { zones }: Finding): string {
+  const programs = textsOf(details, 'programs');
+  const givers =
+    programs.length === 0
+      ? 'The settings give'
+      : `Program${programs.length > 1 ? 's' : ''} ${programs.join(', ')} give${programs.length > 1 ? '' : 's'}`;
+  return `${givers} ${zones?.length ? zones.join('; ') : 'the plants'}`;
+}
+
+function minutesOfNow(details: Details): string {
+  const share = numberOf(details, 'percentOfNow');
+  return share === null ? ' Nothing runs there now.' : ` About ${share} percent of the present minutes would be right.`;
+}
+
+function staleThings(details: Details): string {
+  const [meters, controllers] = [textsOf(details, 'meterIds').length, textsOf(details, 'controllerIds').length];
+  const days = numberOf(details, 'daysSinceVisit');
+  const things = [
+    meters > 0 ? `${meters === 1 ? 'a meter' : `${meters} meters`} without reading` : null,
+    controllers > 0 ? `${controllers === 1 ? 'a controller' : `${controllers} controllers`} without settings` : null,
+    days === null ? null : `no visit for ${days} days`,
+  ];
+  return things.filter((thing) => thing !== null).join(', ');
+}
