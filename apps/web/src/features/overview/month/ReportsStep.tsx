@@ -1,0 +1,39 @@
+import { FormattedMessage } from 'react-intl';
+import { Link } from 'react-router';
+import type { MonthPageQuery } from '../../../graphql/__generated__/graphql.js';
+import { paths } from '../../../page/paths.js';
+
+interface Props {
+  readonly reports: MonthPageQuery['waterReports'];
+  readonly month: string;
+}
+
+/** The last step: what the clients get. A report counts in the month in which its time ends. */
+export function ReportsStep({ reports, month }: Props) {
+  const own = reports.filter(({ untilOn }) => untilOn.startsWith(month));
+  const sent = own.filter(({ state }) => state === 'sent').length;
+  return (
+    <li>
+      <div className="t">
+        <h3>
+          <FormattedMessage id="overview.step.reports" />
+        </h3>
+        <Link to={paths.reports}>
+          <FormattedMessage id="overview.step.of" values={{ done: sent, total: own.length, b: (words) => <b key="done">{words}</b> }} />
+        </Link>
+      </div>
+      <p className="w">
+        {own.length > 0 ? (
+          <FormattedMessage id="overview.step.reports.drafts" values={{ count: own.length - sent }} />
+        ) : (
+          <>
+            <FormattedMessage id="overview.step.reports.none" />
+            <Link to={paths.reports}>
+              <FormattedMessage id="overview.step.reports.toReports" />
+            </Link>
+          </>
+        )}
+      </p>
+    </li>
+  );
+}
