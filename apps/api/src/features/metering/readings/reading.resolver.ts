@@ -2,7 +2,7 @@ import { Args, Float, ID, Mutation, Parent, Query, ResolveField, Resolver } from
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { DateTimeScalar } from '../../../platform/graphql/scalars.js';
 import { Allow } from '../../../platform/identity/allow.js';
-import { personNameOfId } from '../../../platform/identity/members/person-name.loader.js';
+import { personNameOfId } from '../../../platform/records/person-name.loader.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { requireMeter } from '../require-meter.js';

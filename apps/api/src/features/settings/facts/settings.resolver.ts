@@ -1,7 +1,7 @@
 import { Args, Mutation, Parent, ResolveField, Resolver } from '@nestjs/graphql';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { Allow } from '../../../platform/identity/allow.js';
-import { personNameOfId } from '../../../platform/identity/members/person-name.loader.js';
+import { personNameOfId } from '../../../platform/records/person-name.loader.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { timeZoneOfController } from '../time-zone-of-controller.js';

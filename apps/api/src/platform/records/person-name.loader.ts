@@ -1,4 +1,4 @@
-import { defineLoader } from '../../graphql/loader.js';
+import { defineLoader } from '../graphql/loader.js';
 
 interface Named {
   readonly id: string;
