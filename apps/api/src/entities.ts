@@ -12,6 +12,8 @@ import { ClientRow } from './features/portfolio/clients/client.entity.js';
 import { PropertyRow } from './features/portfolio/properties/property.entity.js';
 import { BillRow } from './features/metering/bills/bill.entity.js';
 import { ReadingRow } from './features/metering/readings/reading.entity.js';
+import { SettingsRow } from './features/settings/facts/settings.entity.js';
+import { RainPauseRow } from './features/settings/pauses/rain-pause.entity.js';
 import { UsageDayRow } from './features/metering/usage/usage-day.entity.js';
 import { BackflowAssemblyRow } from './features/portfolio/backflow/backflow-assembly.entity.js';
 import { ControllerRow } from './features/portfolio/controllers/controller.entity.js';
@@ -31,4 +33,4 @@ import { BackgroundJobRow } from './platform/jobs/background-job.entity.js';
 import { ChangeRow } from './platform/records/change.entity.js';
 
 /** Every row class of the product. A test holds them against the database. */
-export const entities = [BackgroundJobRow, ChangeRow, ClientRow, PropertyRow, BackflowAssemblyRow, ControllerRow, MeterRow, PlantingRow, RateTierRow, WateringRuleRow, WaterSupplierRow, ZoneRow, WeatherDayRow, WeatherStationRow, BillRow, ReadingRow, UsageDayRow, InvitationRow, MemberRow, OrganizationItself, PersonRow, CrewMemberRow, CrewRow, WorkOrderRow, WaterReportRow, RouteRow, StopRow, VisitRow, ZoneNoteRow, FindingRow, MonthAccountRow];
+export const entities = [BackgroundJobRow, ChangeRow, ClientRow, PropertyRow, BackflowAssemblyRow, ControllerRow, MeterRow, PlantingRow, RateTierRow, WateringRuleRow, WaterSupplierRow, ZoneRow, WeatherDayRow, WeatherStationRow, BillRow, ReadingRow, UsageDayRow, RainPauseRow, SettingsRow, InvitationRow, MemberRow, OrganizationItself, PersonRow, CrewMemberRow, CrewRow, WorkOrderRow, WaterReportRow, RouteRow, StopRow, VisitRow, ZoneNoteRow, FindingRow, MonthAccountRow];
