@@ -25,7 +25,10 @@ const ALMOST = 1e-6;
  * @param firstDay - First local day wanted, as a day number. [d]
  * @param days - Number of days wanted. [d]
  * @param dayWeight - ET weight of a day. [mm]
- * @param shareSd - How uncertain an interval's share is where it crosses an end: sd = this · share · (1 − share). [–]
+ * Where an interval is cut, two things are not known: how its water follows the weather (sd = share's · share · (1 − share) · volume) and on
+ * which side of the cut the nearest run fell (sd = run's · the interval's mean day).
+ *
+ * @param cutSd - How uncertain a cut interval is: by its share, and by the run nearest to the cut, in mean days of it. [–]
  * @returns Litres and covered share of each day, and the variances of their sum. [L] and [L2]
  */
 export function meteredDays(
@@ -33,7 +36,7 @@ export function meteredDays(
   firstDay: number,
   days: number,
   dayWeight: DayWeight,
-  shareSd: number,
+  cutSd: { readonly share: number; readonly run: number },
 ): MeteredDays {
   const litres = new Array<number>(days).fill(0);
   const covered = new Array<number>(days).fill(0);
@@ -53,7 +56,10 @@ export function meteredDays(
   let apportioningVariance = 0;
   for (const [interval, share] of shares) {
     resolutionVariance += (share * interval.sdLitres) ** 2;
-    apportioningVariance += (shareSd * share * Math.max(0, 1 - share) * interval.litres) ** 2;
+    const cuts = Number(interval.fromLocalDay < firstDay) + Number(interval.toLocalDay > firstDay + days);
+    const meanDay = interval.litres / (interval.toLocalDay - interval.fromLocalDay);
+    apportioningVariance += (cutSd.share * share * Math.max(0, 1 - share) * interval.litres) ** 2;
+    apportioningVariance += cuts * (cutSd.run * Math.min(meanDay, interval.litres)) ** 2;
   }
   const whole = (share: number) => (share > 1 - ALMOST ? 1 : share);
   return {

@@ -28,6 +28,10 @@ export const defaultRelativeSd = {
   indoor: { stated: 0.25, winter: 0.15 },
   /** Days that were filled in, relative to what was filled. */
   filled: 0.3,
-  /** Share of an interval that falls into the month, when the interval crosses its end: sd = this · share · (1 - share). */
-  apportioning: 0.2,
+  /**
+   * An interval that crosses the month's end: how its water follows the weather, sd = share · (its share) · (1 - its share); and on which
+   * side of the end the nearest run fell, sd = run · its mean day. Timers water every second or third day, so one run is two or three mean
+   * days of water.
+   */
+  apportioning: { share: 0.2, run: 1.25 },
 } as const;

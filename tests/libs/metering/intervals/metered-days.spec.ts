@@ -8,6 +8,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bill } from '../../../golden/bill-normalisation/values.js';
 
+/** A cut interval's uncertainty: by its share, and by the run nearest to the cut in mean days. */
+const CUT = { share: 0.2, run: 1.25 };
+
 const unknown = () => null;
 const interval = (fromLocalDay: number, toLocalDay: number, litres: number, source: IntervalSource = 'readings'): UsageInterval => ({
   fromLocalDay,
@@ -17,7 +20,7 @@ const interval = (fromLocalDay: number, toLocalDay: number, litres: number, sour
   source,
 });
 const total = (intervals: readonly UsageInterval[], first: number, days: number, weight: (day: number) => number | null = unknown) =>
-  meteredDays(intervals, first, days, weight, 0.2).days.reduce((sum, { litres }) => sum + litres, 0);
+  meteredDays(intervals, first, days, weight, CUT).days.reduce((sum, { litres }) => sum + litres, 0);
 
 describe('apportioning to days', () => {
   // Day-count rule of bill normalisation, by arithmetic; tests/golden/bill-normalisation.
@@ -30,12 +33,12 @@ describe('apportioning to days', () => {
 
   it('follows evapotranspiration where it is known, a day of unknown weight being the mean', () => {
     const weight = (day: number) => [2, 6, null, 4][day] ?? null;
-    const days = meteredDays([interval(0, 4, 160)], 0, 4, weight, 0.2).days.map(({ litres }) => litres);
+    const days = meteredDays([interval(0, 4, 160)], 0, 4, weight, CUT).days.map(({ litres }) => litres);
     expect(days).toEqual([20, 60, 40, 40].map((litres) => expect.closeTo(litres, 9)));
   });
 
   it('counts parts of days', () => {
-    const { days } = meteredDays([interval(0.5, 2.25, 175)], 0, 3, unknown, 0.2);
+    const { days } = meteredDays([interval(0.5, 2.25, 175)], 0, 3, unknown, CUT);
     expect(days.map(({ litres }) => litres)).toEqual([50, 100, 25].map((litres) => expect.closeTo(litres, 9)));
     expect(days.map(({ coveredShare }) => coveredShare)).toEqual([0.5, 1, 0.25]);
   });
@@ -57,8 +60,11 @@ describe('apportioning to days', () => {
   });
 
   it('is surer of whole intervals than of divided ones', () => {
-    expect(meteredDays([interval(0, 30, 900)], 0, 30, unknown, 0.2).apportioningVariance).toBeCloseTo(0, 9);
-    expect(Math.sqrt(meteredDays([interval(0, 30, 900)], 0, 15, unknown, 0.2).apportioningVariance)).toBeCloseTo(0.2 * 0.25 * 900, 6);
+    expect(meteredDays([interval(0, 30, 900)], 0, 30, unknown, CUT).apportioningVariance).toBeCloseTo(0, 9);
+    expect(Math.sqrt(meteredDays([interval(0, 30, 900)], 0, 15, unknown, CUT).apportioningVariance)).toBeCloseTo(
+      Math.hypot(0.2 * 0.25 * 900, 1.25 * 30),
+      6,
+    );
   });
 });
 

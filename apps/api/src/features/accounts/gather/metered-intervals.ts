@@ -18,6 +18,13 @@ export interface DoubtfulReading {
   readonly judged: JudgedReading;
 }
 
+/** The weather over a property, and what its plants may need of it. */
+export interface Demand {
+  readonly eto: EtoSeries;
+  /** water that all zones need for a mm of reference ET without rain; 0 when no zone is on record [L/mm] */
+  readonly litresPerMm: number;
+}
+
 interface Register {
   readonly readingId: string | null;
   readonly localDay: number;
@@ -27,8 +34,8 @@ interface Register {
 /** What a meter passed per mm of reference ET before is what it is expected to pass: this many intervals must agree first. */
 const LEAST_HISTORY = 3;
 const MOST_HISTORY = 6;
-/** How far the expectation may be off, as a share of it: an assumption. */
-const EXPECTATION_RELATIVE_SD = 0.5;
+/** How far the expectation may be off, as a share of it: a leak can pass several times the need, and is no misread. An assumption. */
+const EXPECTATION_RELATIVE_SD = 1;
 const RIGHT = new Set(['ok', 'rollover', 'stuck']);
 
 /** The registers of one meter in order, with those of its installation and removal. */
@@ -46,18 +53,19 @@ function registersOf(meter: MeterFact, readings: readonly ReadingFact[]): Regist
     .filter((register, index, all) => index === 0 || register.localDay > all[index - 1]!.localDay);
 }
 
-function expectation(good: readonly UsageInterval[], from: number, until: number, eto: EtoSeries): ReadingExpectation | null {
-  const history = good.slice(-MOST_HISTORY);
-  if (history.length < LEAST_HISTORY) return null;
+/**
+ * What a meter is expected to pass between two readings: what it passed per mm of reference ET before, or what the plants under it may need,
+ * whichever is more. In winter a meter stands still, and its history says nothing of spring.
+ */
+function expectation(good: readonly UsageInterval[], from: number, until: number, demand: Demand): ReadingExpectation | null {
+  const { eto, litresPerMm } = demand;
   const expected = eto.etoOf(from, until);
+  const history = good.slice(-MOST_HISTORY);
   const known = history.map((interval) => eto.etoOf(interval.fromLocalDay, interval.toLocalDay));
-  if (expected === null || known.some((value) => value === null)) return null;
-  const perMm =
-    history.reduce((sum, interval) => sum + interval.litres, 0) /
-    Math.max(
-      1,
-      known.reduce<number>((sum, value) => sum + value!, 0),
-    );
+  if (expected === null || litresPerMm <= 0 || history.length < LEAST_HISTORY || known.some((value) => value === null)) return null;
+  const passed = history.reduce((sum, interval) => sum + interval.litres, 0);
+  const evaporated = known.reduce<number>((sum, value) => sum + value!, 0);
+  const perMm = Math.max(litresPerMm, passed / Math.max(1, evaporated));
   const litresPerDay = (perMm * expected) / (until - from);
   return { litresPerDay, sdLitresPerDay: EXPECTATION_RELATIVE_SD * litresPerDay };
 }
@@ -66,7 +74,7 @@ function expectation(good: readonly UsageInterval[], from: number, until: number
 function readingIntervals(
   meter: MeterFact,
   readings: readonly ReadingFact[],
-  eto: EtoSeries,
+  demand: Demand,
 ): { intervals: UsageInterval[]; doubtful: DoubtfulReading[] } {
   const intervals: UsageInterval[] = [];
   const doubtful: DoubtfulReading[] = [];
@@ -92,7 +100,7 @@ function readingIntervals(
         elapsedDays: next.localDay - last.localDay,
         digits: meter.digits,
         litresPerRegisterUnit: litresFrom(meter.multiplier, meter.unit),
-        expectation: expectation(intervals, last.localDay, next.localDay, eto),
+        expectation: expectation(intervals, last.localDay, next.localDay, demand),
       });
       if (!RIGHT.has(judged.judgement) || judged.litres === null) {
         if (next.readingId)
@@ -142,10 +150,10 @@ function usageIntervals(day: UsageDayFact): UsageInterval[] {
 export function meteredIntervals(
   chain: MeterChain,
   facts: { readings: readonly ReadingFact[]; usageDays: readonly UsageDayFact[]; bills: readonly BillFact[] },
-  eto: EtoSeries,
+  demand: Demand,
 ): { intervals: UsageInterval[]; doubtful: DoubtfulReading[] } {
   const ids = new Set(chain.meters.map((meter) => meter.id));
-  const fromReadings = chain.meters.map((meter) => readingIntervals(meter, facts.readings, eto));
+  const fromReadings = chain.meters.map((meter) => readingIntervals(meter, facts.readings, demand));
   const usage = facts.usageDays.filter((day) => ids.has(day.meterId)).flatMap(usageIntervals);
   const bills = facts.bills
     .filter((bill) => ids.has(bill.meterId))

@@ -59,3 +59,7 @@ export function zoneInput(zone: ZoneFact, meterOf: (meterId: string) => string):
     assumed,
   };
 }
+
+/** Water that zones need for a mm of reference ET when no rain falls. [L/mm] */
+export const litresPerMmOf = (zones: readonly AccountZone[]): number =>
+  zones.reduce((sum, zone) => sum + (zone.areaM2 * zone.plantFactor * zone.density * zone.shade) / (0.4 + 0.6 * zone.duLq), 0);

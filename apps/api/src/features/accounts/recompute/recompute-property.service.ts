@@ -9,11 +9,10 @@ import { accountInput, type MeteredChain } from '../gather/account-input.js';
 import { EtoSeries } from '../gather/eto-series.js';
 import { meterChains } from '../gather/meter-chains.js';
 import { type DoubtfulReading, meteredIntervals } from '../gather/metered-intervals.js';
+import { litresPerMmOf, zoneInput } from '../gather/zone-input.js';
 import type { PropertyFacts } from '../gather/property-facts.js';
 import { monthAccounts } from '../months/month-account.repository.js';
 import type { MonthAccountRow } from '../months/month-account.entity.js';
-import { tiersInForce } from '../../portfolio/suppliers/price.js';
-import { rateTiersOfSupplier } from '../../portfolio/suppliers/rates/rate-tiers.loader.js';
 import { accountRows } from './account-rows.js';
 import { inputsVersion } from './inputs-version.js';
 import { monthsToCompute } from './months-to-compute.js';
@@ -34,7 +33,8 @@ export class RecomputeProperty {
   async run(tx: OrganizationTransaction, facts: PropertyFacts, today: string): Promise<number> {
     const eto = await etoOf(tx, facts.property.stationId);
     const chains = meterChains(facts.meters);
-    const measured = chains.map((chain) => ({ chain, ...meteredIntervals(chain, facts, eto) }));
+    const litresPerMm = litresPerMmOf(facts.zones.map((zone) => zoneInput(zone, (meterId) => meterId)));
+    const measured = chains.map((chain) => ({ chain, ...meteredIntervals(chain, facts, { eto, litresPerMm }) }));
     const months = monthsToCompute(facts, eto, today);
     const kept = new Map(
       ((await monthAccounts.ofProperties(tx, [facts.property.id])).get(facts.property.id) ?? [])
@@ -42,7 +42,6 @@ export class RecomputeProperty {
         .map((row) => [row.month.slice(0, 7), row]),
     );
     const prices = await pricesOf(tx, facts.property.supplierId);
-    const rates = facts.property.supplierId ? await rateTiersOfSupplier.of(tx).load(facts.property.supplierId) : [];
     const done: ComputedMonth[] = [];
     let renewed = 0;
     for (const month of months) {
@@ -52,7 +51,7 @@ export class RecomputeProperty {
         winterLitresPerDay: winterLitresPerDay(intervals, done),
       }));
       const input = accountInput(facts, metered, eto, month, today);
-      const version = inputsVersion([input, tiersInForce(rates, month), facts.meters.map((meter) => meter.pricePerUnit)]);
+      const version = inputsVersion([input, prices.inForce(month), facts.meters.map((meter) => meter.pricePerUnit)]);
       const present = kept.get(month);
       if (present?.inputsVersion === version) {
         done.push(asKept(month, present));

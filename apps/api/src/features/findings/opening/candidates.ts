@@ -74,9 +74,8 @@ function ofSilence(event: AccountsComputed): FindingCandidate[] {
   return candidate ? [candidate] : [];
 }
 
-/** Everything that a property's accounts and records give a person to look at. */
-export const candidatesOf = (event: AccountsComputed, thresholds: Thresholds): FindingCandidate[] => [
-  ...ofAccount(event, thresholds),
-  ...ofReadings(event),
-  ...ofSilence(event),
-];
+/** Everything that a property's accounts and records give a person to look at: one candidate for a cause. */
+export function candidatesOf(event: AccountsComputed, thresholds: Thresholds): FindingCandidate[] {
+  const all = [...ofAccount(event, thresholds), ...ofReadings(event), ...ofSilence(event)];
+  return [...new Map(all.map((candidate) => [candidate.causeKey, candidate])).values()];
+}
