@@ -1,8 +1,7 @@
-import { Inject, Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
-import { inTransaction } from '../../../platform/database/organization-transaction.js';
+import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../../platform/identity/actor.js';
 import { holdExchange } from '../import/directory/hold-exchange.js';
+import { ExchangeTransactions } from '../import/directory/transactions.repository.js';
 import { openCursor } from './cursor.repository.js';
 import type { ExportedFile } from './exported-file.js';
 import { inputFiles } from './input-files.js';
@@ -20,10 +19,10 @@ export type TakeFile = (file: ExportedFile) => Promise<void>;
  */
 @Injectable()
 export class ExportDeed {
-  constructor(@Inject(DataSource) private readonly source: DataSource) {}
+  constructor(private readonly transactions: ExchangeTransactions) {}
 
   run(by: Actor, take: TakeFile): Promise<void> {
-    return inTransaction(this.source, by, async (tx) => {
+    return this.transactions.within(by, async (tx) => {
       await holdExchange(tx, 'beside other readers');
       const files = await inputFiles(tx);
       const accounts = await openCursor<AccountAnswer>(tx, 'export_accounts', ACCOUNTS);

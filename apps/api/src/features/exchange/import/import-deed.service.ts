@@ -1,6 +1,5 @@
-import { Inject, Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
-import { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { Injectable } from '@nestjs/common';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import type { Actor } from '../../../platform/identity/actor.js';
 import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
 import { TouchAccounts } from '../../accounts/recompute/touch-accounts.service.js';
@@ -10,6 +9,7 @@ import { problemAt } from '../problems/problem.js';
 import { problemWords } from '../problems/problem-sentence.js';
 import { Directory } from './directory/directory.js';
 import { holdExchange } from './directory/hold-exchange.js';
+import { ExchangeTransactions } from './directory/transactions.repository.js';
 import { Touched } from './directory/touched.js';
 import { ImportPass, type Passed } from './import-pass.js';
 import type { ImportListener, ImportReport } from './import-report.js';
@@ -32,13 +32,13 @@ export interface ImportWish {
 @Injectable()
 export class ImportDeed {
   constructor(
-    @Inject(DataSource) private readonly source: DataSource,
+    private readonly transactions: ExchangeTransactions,
     private readonly accounts: TouchAccounts,
   ) {}
 
   /** @param by who imports; the record of changes names the way 'import' whatever the actor's own is */
   async run(by: Actor, files: ImportSource, wish: ImportWish): Promise<ImportReport> {
-    const tx = await OrganizationTransaction.open(this.source, { ...by, way: 'import' });
+    const tx = await this.transactions.open({ ...by, way: 'import' });
     try {
       if (wish.newOrganization !== undefined) await organizations.add(tx, wish.newOrganization);
       const touched = new Touched();

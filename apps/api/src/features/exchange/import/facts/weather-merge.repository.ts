@@ -1,9 +1,10 @@
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import type { MergeCounts } from '../../../../platform/records/merge-counts.js';
-import type { WeatherDayRow } from '../../../weather/days/weather-day.entity.js';
+import type { ImportedValues } from '../../rows/imported-row.js';
 
 /** A weather day as a file tells it. */
-export type WeatherToMerge = Omit<WeatherDayRow, 'organizationId' | 'quality' | 'typed'> & {
+export type WeatherToMerge = Omit<ImportedValues['weather'], 'station'> & {
+  readonly stationId: string;
   readonly typed: Readonly<Record<string, string>>;
 };
 

@@ -1,6 +1,26 @@
-import { Any, type EntityTarget, type FindOptionsWhere } from 'typeorm';
+import { Any } from 'typeorm';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import type { KeptRow } from '../../../../platform/records/kept-row.js';
+
+/** The tables of kept things that files fill. */
+export type KeptTable =
+  | 'client'
+  | 'weather_station'
+  | 'water_supplier'
+  | 'property'
+  | 'meter'
+  | 'controller'
+  | 'zone'
+  | 'planting'
+  | 'watering_rule'
+  | 'rate_tier'
+  | 'backflow_assembly';
+
+/** Columns of a kept thing by the names of its row class. */
+export type Values = Readonly<Record<string, unknown>>;
+
+/** A kept thing of any table. */
+export type KeptThing = KeptRow & Values;
 
 /** An entry in the record of changes. */
 export interface ChangeEntry {
@@ -19,8 +39,8 @@ interface ColumnOf {
   readonly type: string;
 }
 
-function columnsOf<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>): readonly ColumnOf[] {
-  return tx.of(row).metadata.columns.map((column) => ({
+function columnsOf(tx: OrganizationTransaction, table: KeptTable): readonly ColumnOf[] {
+  return tx.of<KeptThing>(table).metadata.columns.map((column) => ({
     property: column.propertyName,
     name: column.databaseName,
     type: `${String(column.type)}${column.isArray ? '[]' : ''}`,
@@ -36,57 +56,47 @@ from json_to_recordset($1) as new (thing text, "thingId" uuid, "thingVersion" in
 
 /** All SQL of kept things in bulk: a statement each, however many rows. */
 export const keptMerge = {
-  /** The columns that a row class keeps beside those that every kept thing has. */
-  properties<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>): readonly string[] {
-    return columnsOf(tx, row).map(({ property }) => property);
-  },
-
-  table<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>): string {
-    return tx.of(row).metadata.tableName;
+  /** The names of the columns that a table keeps. */
+  properties(tx: OrganizationTransaction, table: KeptTable): readonly string[] {
+    return columnsOf(tx, table).map(({ property }) => property);
   },
 
   /** The rows of some ids, locked until the transaction ends. */
-  async ofIds<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>, ids: readonly string[]): Promise<Map<string, Row>> {
-    const found = await tx.of(row).find({
-      where: { organizationId: tx.organizationId, id: Any([...ids]) } as unknown as FindOptionsWhere<Row>,
+  async ofIds(tx: OrganizationTransaction, table: KeptTable, ids: readonly string[]): Promise<Map<string, KeptThing>> {
+    const found = await tx.of<KeptThing>(table).find({
+      where: { organizationId: tx.organizationId, id: Any([...ids]) },
       lock: { mode: 'pessimistic_write' },
     });
     return new Map(found.map((one) => [one.id, one]));
   },
 
   /** For each set of columns the id of the row that has them, or null. Blank is equal to blank. */
-  async idsOfKeys<Row extends KeptRow>(
-    tx: OrganizationTransaction,
-    row: EntityTarget<Row>,
-    keys: readonly Partial<Row>[],
-  ): Promise<(string | null)[]> {
+  async idsOfKeys(tx: OrganizationTransaction, table: KeptTable, keys: readonly Values[]): Promise<(string | null)[]> {
     const names = Object.keys(keys[0] ?? {});
     if (!names.length) return [];
-    const columns = columnsOf(tx, row).filter(({ property }) => names.includes(property));
+    const columns = columnsOf(tx, table).filter(({ property }) => names.includes(property));
     const same = columns.map(({ property, name }) => `kept.${name} is not distinct from new."${property}"`).join(' and ');
     const sought = [...columns, { property: 'at', name: 'at', type: 'integer' }];
     const found = await tx.query<{ at: number; id: string }>(
-      `select new.at, kept.id from ${recordset(sought)} join ${keptMerge.table(tx, row)} kept on ${same} where kept.organization_id = $2`,
+      `select new.at, kept.id from ${recordset(sought)} join ${table} kept on ${same} where kept.organization_id = $2`,
       [JSON.stringify(keys.map((key, at) => ({ ...key, at }))), tx.organizationId],
     );
     const ids = new Map(found.map(({ at, id }) => [at, id]));
     return keys.map((_, at) => ids.get(at) ?? null);
   },
 
-  async insert<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>, rows: readonly object[]): Promise<void> {
+  async insert(tx: OrganizationTransaction, table: KeptTable, rows: readonly object[]): Promise<void> {
     if (!rows.length) return;
-    const columns = columnsOf(tx, row);
+    const columns = columnsOf(tx, table);
     const values = columns.map(({ property }) => `new."${property}"`).join(', ');
-    await tx.query(
-      `insert into ${keptMerge.table(tx, row)} (${columns.map(({ name }) => name).join(', ')}) select ${values} from ${recordset(columns)}`,
-      [JSON.stringify(rows)],
-    );
+    await tx.query(`insert into ${table} (${columns.map(({ name }) => name).join(', ')}) select ${values} from ${recordset(columns)}`, [
+      JSON.stringify(rows),
+    ]);
   },
 
-  async update<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>, rows: readonly object[]): Promise<void> {
+  async update(tx: OrganizationTransaction, table: KeptTable, rows: readonly object[]): Promise<void> {
     if (!rows.length) return;
-    const table = keptMerge.table(tx, row);
-    const columns = columnsOf(tx, row);
+    const columns = columnsOf(tx, table);
     const sets = columns
       .filter(({ property }) => property !== 'organizationId' && property !== 'id')
       .map(({ property, name }) => `${name} = new."${property}"`);

@@ -1,32 +1,29 @@
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
-import type { KeptRow } from '../../../../platform/records/kept-row.js';
 import type { MergeCounts } from '../../../../platform/records/merge-counts.js';
 import { sameValue } from '../../columns/column.js';
-import { type ChangeEntry, keptMerge } from './kept-merge.repository.js';
+import { type ChangeEntry, type KeptTable, type KeptThing, keptMerge, type Values } from './kept-merge.repository.js';
 
 /** A kept thing as a row of a file wishes it: every column as of a new thing, and the cells as they were typed. */
-export interface Wish<Row> {
+export interface Wish {
   readonly id: string;
-  readonly values: Partial<Row>;
+  readonly values: Values;
   readonly typed: Readonly<Record<string, string>>;
 }
 
 /** What a file says about things that are already there: only its own columns. */
-export interface Says<Row> {
+export interface Says {
   /** the columns that the file has */
   readonly columns: ReadonlySet<string>;
   /** the properties that those columns fill; all others keep what is stored */
-  readonly properties: ReadonlySet<keyof Row & string>;
+  readonly properties: ReadonlySet<string>;
   /** what must be done before rows take their new values */
-  readonly beforeUpdate?: (rows: readonly Row[]) => Promise<void>;
+  readonly beforeUpdate?: (things: readonly KeptThing[]) => Promise<void>;
 }
 
 /** What became of the rows; `ids` are the things that are new or say something else than before. */
 export interface Merged extends MergeCounts {
   readonly ids: readonly string[];
 }
-
-type RowClass<Row> = new () => Row;
 
 /** Columns that are no statement about the thing. */
 const SILENT = new Set(['organizationId', 'id', 'version', 'typed']);
@@ -36,25 +33,20 @@ const SILENT = new Set(['organizationId', 'id', 'version', 'typed']);
  * entry in the record of changes where something changed, and nothing at all where nothing did. A retired thing that a
  * file names again is in use again.
  */
-export async function mergeKept<Row extends KeptRow>(
-  tx: OrganizationTransaction,
-  row: RowClass<Row>,
-  wishes: readonly Wish<Row>[],
-  says: Says<Row>,
-): Promise<Merged> {
+export async function mergeKept(tx: OrganizationTransaction, table: KeptTable, wishes: readonly Wish[], says: Says): Promise<Merged> {
   const present = await keptMerge.ofIds(
     tx,
-    row,
+    table,
     wishes.map(({ id }) => id),
   );
-  const thing = keptMerge.table(tx, row);
-  const fresh: Row[] = [];
-  const renewed: Row[] = [];
+  const known = new Set(keptMerge.properties(tx, table));
+  const fresh: KeptThing[] = [];
+  const renewed: KeptThing[] = [];
   const entries: ChangeEntry[] = [];
   for (const wish of wishes) {
     const before = present.get(wish.id) ?? null;
-    const after = before ? changed(before, wish, says) : made(tx, wish);
-    const entry = entryOf(thing, before, after);
+    const after = before ? changed(before, wish, says) : made(tx, wish, known);
+    const entry = entryOf(table, before, after);
     if (entry) {
       after.version = entry.thingVersion;
       entries.push(entry);
@@ -62,9 +54,9 @@ export async function mergeKept<Row extends KeptRow>(
     if (!before) fresh.push(after);
     else if (entry || !sameValue(before.typed, after.typed)) renewed.push(after);
   }
-  await keptMerge.insert(tx, row, fresh);
+  await keptMerge.insert(tx, table, fresh);
   if (renewed.length) await says.beforeUpdate?.(renewed);
-  await keptMerge.update(tx, row, renewed);
+  await keptMerge.update(tx, table, renewed);
   await keptMerge.note(tx, entries);
   return {
     created: fresh.length,
@@ -74,23 +66,24 @@ export async function mergeKept<Row extends KeptRow>(
   };
 }
 
-function made<Row extends KeptRow>(tx: OrganizationTransaction, { id, values, typed }: Wish<Row>): Row {
-  return { ...values, organizationId: tx.organizationId, id, version: 1, retiredAt: null, typed } as Row;
+function made(tx: OrganizationTransaction, { id, values, typed }: Wish, known: ReadonlySet<string>): KeptThing {
+  const stray = Object.keys(values).find((property) => !known.has(property));
+  if (stray !== undefined) throw new TypeError(`an import fills the column ${stray}, which is not there`);
+  return { ...values, organizationId: tx.organizationId, id, version: 1, retiredAt: null, typed } as unknown as KeptThing;
 }
 
-function changed<Row extends KeptRow>(before: Row, wish: Wish<Row>, says: Says<Row>): Row {
-  const own = Object.entries(wish.values).filter(([property]) => says.properties.has(property as keyof Row & string));
+function changed(before: KeptThing, wish: Wish, says: Says): KeptThing {
+  const own = Object.entries(wish.values).filter(([property]) => says.properties.has(property));
   const others = Object.entries(before.typed).filter(([column]) => !says.columns.has(column));
-  return { ...before, ...Object.fromEntries(own), retiredAt: null, typed: { ...Object.fromEntries(others), ...wish.typed } };
+  return { ...before, ...Object.fromEntries(own), retiredAt: null, typed: { ...Object.fromEntries(others), ...wish.typed } } as KeptThing;
 }
 
-function entryOf(thing: string, before: KeptRow | null, after: KeptRow): ChangeEntry | null {
-  const was = (before ?? {}) as unknown as Record<string, unknown>;
-  const is = after as unknown as Record<string, unknown>;
+function entryOf(thing: string, before: KeptThing | null, after: KeptThing): ChangeEntry | null {
+  const was: Values = before ?? {};
+  const is: Values = after;
   const names = Object.keys(is).filter((name) => !SILENT.has(name) && !sameValue(was[name] ?? null, is[name] ?? null));
   if (before && !names.length) return null;
-  const of = (values: Record<string, unknown>): Record<string, unknown> =>
-    Object.fromEntries(names.map((name) => [name, values[name] ?? null]));
+  const of = (values: Values): Record<string, unknown> => Object.fromEntries(names.map((name) => [name, values[name] ?? null]));
   return {
     thing,
     thingId: after.id,

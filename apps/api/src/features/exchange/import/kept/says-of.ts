@@ -7,13 +7,9 @@ import type { Says } from './merge-kept.js';
  *
  * @param otherwise properties that are filled by a column of another field
  */
-export function saysOf<Row>(
-  file: FileName,
-  columns: ReadonlySet<string>,
-  otherwise: Partial<Record<keyof Row & string, string>> = {},
-): Says<Row> {
+export function saysOf(file: FileName, columns: ReadonlySet<string>, otherwise: Readonly<Record<string, string>> = {}): Says {
   const known: Columns = importFiles[file];
   const own = Object.entries(known).flatMap(([column, { field }]) => (columns.has(column) ? [field] : []));
-  const others = Object.entries(otherwise).flatMap(([property, column]) => (columns.has(column as string) ? [property] : []));
-  return { columns, properties: new Set([...own, ...others]) as unknown as ReadonlySet<keyof Row & string> };
+  const others = Object.entries(otherwise).flatMap(([property, column]) => (columns.has(column) ? [property] : []));
+  return { columns, properties: new Set([...own, ...others]) };
 }

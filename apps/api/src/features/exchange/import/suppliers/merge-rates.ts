@@ -1,4 +1,3 @@
-import { RateTierRow } from '../../../portfolio/suppliers/rates/rate-tier.entity.js';
 import { keyedWishes } from '../kept/keyed-wishes.js';
 import { mergeKept } from '../kept/merge-kept.js';
 import { saysOf } from '../kept/says-of.js';
@@ -15,9 +14,9 @@ export const mergeRates: FileMerge<'rates'> = async (to, { columns, rows }) => {
     const { waterSupplier, effectiveFrom, tier, ...others } = values;
     return { key: { supplierId: suppliers.get(waterSupplier)!, effectiveFrom, tier }, values: others, typed };
   });
-  const wishes = await keyedWishes(to.tx, RateTierRow, wished);
-  const merged = await mergeKept(to.tx, RateTierRow, wishes, saysOf('rates', columns, { supplierId: 'water_supplier' }));
+  const wishes = await keyedWishes(to.tx, 'rate_tier', wished);
+  const merged = await mergeKept(to.tx, 'rate_tier', wishes, saysOf('rates', columns, { supplierId: 'water_supplier' }));
   const changed = new Set(merged.ids);
-  for (const { id, values } of wishes) if (changed.has(id)) to.touched.suppliers.add(values.supplierId!);
+  for (const { id, values } of wishes) if (changed.has(id)) to.touched.suppliers.add(String(values['supplierId']));
   return merged;
 };

@@ -1,4 +1,3 @@
-import { WateringRuleRow } from '../../../portfolio/suppliers/rules/watering-rule.entity.js';
 import { keyedWishes } from '../kept/keyed-wishes.js';
 import { mergeKept } from '../kept/merge-kept.js';
 import { saysOf } from '../kept/says-of.js';
@@ -15,6 +14,6 @@ export const mergeRules: FileMerge<'rules'> = async (to, { columns, rows }) => {
     const { rule, waterSupplier, effectiveFrom, ...others } = values;
     return { key: { supplierId: suppliers.get(waterSupplier)!, name: rule, effectiveFrom }, values: others, typed };
   });
-  const wishes = await keyedWishes(to.tx, WateringRuleRow, wished);
-  return mergeKept(to.tx, WateringRuleRow, wishes, saysOf('rules', columns, { name: 'rule', supplierId: 'water_supplier' }));
+  const wishes = await keyedWishes(to.tx, 'watering_rule', wished);
+  return mergeKept(to.tx, 'watering_rule', wishes, saysOf('rules', columns, { name: 'rule', supplierId: 'water_supplier' }));
 };

@@ -1,13 +1,12 @@
-import { ClientRow } from '../../../portfolio/clients/client.entity.js';
 import { mergeKept } from '../kept/merge-kept.js';
 import type { ImportTarget } from '../directory/file-merge.js';
 
-const NOTHING_SAID = { columns: new Set<string>(), properties: new Set<never>() };
+const NOTHING_SAID = { columns: new Set<string>(), properties: new Set<string>() };
 
 /** Finds the clients that rows name; new ones are made by being named. */
 export async function clientIds(to: ImportTarget, names: readonly string[]): Promise<ReadonlyMap<string, string>> {
   const ids = new Map(names.map((name) => [name, to.directory.clients.of(name)]));
   const wishes = [...ids].map(([name, id]) => ({ id, values: { name, emails: [] }, typed: {} }));
-  await mergeKept(to.tx, ClientRow, wishes, NOTHING_SAID);
+  await mergeKept(to.tx, 'client', wishes, NOTHING_SAID);
   return ids;
 }

@@ -1,4 +1,3 @@
-import { BackflowAssemblyRow } from '../../../portfolio/backflow/backflow-assembly.entity.js';
 import { keyedWishes } from '../kept/keyed-wishes.js';
 import { mergeKept } from '../kept/merge-kept.js';
 import { saysOf } from '../kept/says-of.js';
@@ -10,6 +9,6 @@ export const mergeBackflow: FileMerge<'backflow'> = async ({ tx, directory }, { 
     const { property, assembly, ...others } = values;
     return { key: { propertyId: directory.properties.known(property), name: assembly }, values: others, typed };
   });
-  const wishes = await keyedWishes(tx, BackflowAssemblyRow, wished);
-  return mergeKept(tx, BackflowAssemblyRow, wishes, saysOf('backflow', columns, { propertyId: 'property', name: 'assembly' }));
+  const wishes = await keyedWishes(tx, 'backflow_assembly', wished);
+  return mergeKept(tx, 'backflow_assembly', wishes, saysOf('backflow', columns, { propertyId: 'property', name: 'assembly' }));
 };

@@ -1,11 +1,10 @@
-import { ClientRow } from '../../../portfolio/clients/client.entity.js';
 import { mergeKept, type Wish } from '../kept/merge-kept.js';
 import { saysOf } from '../kept/says-of.js';
 import type { FileMerge } from '../directory/file-merge.js';
 
 /** clients.csv */
 export const mergeClients: FileMerge<'clients'> = ({ tx, directory }, { columns, rows }) => {
-  const wishes = rows.map(({ values, typed }): Wish<ClientRow> => {
+  const wishes = rows.map(({ values, typed }): Wish => {
     const { client, emails, language, units, notToExceed } = values;
     return {
       id: directory.clients.of(client),
@@ -13,5 +12,5 @@ export const mergeClients: FileMerge<'clients'> = ({ tx, directory }, { columns,
       values: { name: client, emails: [...(emails ?? [])], language, units, notToExceed },
     };
   });
-  return mergeKept(tx, ClientRow, wishes, saysOf('clients', columns, { name: 'client' }));
+  return mergeKept(tx, 'client', wishes, saysOf('clients', columns, { name: 'client' }));
 };

@@ -1,11 +1,10 @@
-import { MeterRow } from '../../../portfolio/meters/meter.entity.js';
 import { mergeKept, type Wish } from '../kept/merge-kept.js';
 import { saysOf } from '../kept/says-of.js';
 import type { FileMerge } from '../directory/file-merge.js';
 
 /** meters.csv */
 export const mergeMeters: FileMerge<'meters'> = async ({ tx, directory, touched }, { columns, rows }) => {
-  const wishes = rows.map(({ values, typed }): Wish<MeterRow> => {
+  const wishes = rows.map(({ values, typed }): Wish => {
     const { meter, property, kind, water, ...others } = values;
     const propertyId = directory.properties.known(property);
     return {
@@ -14,7 +13,7 @@ export const mergeMeters: FileMerge<'meters'> = async ({ tx, directory, touched 
       values: { ...others, name: meter, propertyId, kind: kind ?? 'irrigation', water: water ?? 'potable' },
     };
   });
-  const merged = await mergeKept(tx, MeterRow, wishes, saysOf('meters', columns, { name: 'meter', propertyId: 'property' }));
+  const merged = await mergeKept(tx, 'meter', wishes, saysOf('meters', columns, { name: 'meter', propertyId: 'property' }));
   for (const id of merged.ids) touched.properties.add(directory.meters.ownerOf(id));
   return merged;
 };

@@ -1,4 +1,3 @@
-import { PlantingRow } from '../../../portfolio/plantings/planting.entity.js';
 import { nameKey } from '../../columns/text-cells.js';
 import { problemAt } from '../../problems/problem.js';
 import type { AcceptedRow } from '../../rows/imported-row.js';
@@ -20,10 +19,10 @@ export const mergePlantings: FileMerge<'plantings'> = async (to, { columns, rows
       const { species, coverPercent, waterNeed, plantedOn } = values;
       return { key: { zoneId: zoneIdOf(values), species }, values: { coverPercent, waterNeed, plantedOn }, typed };
     });
-  const wishes = await keyedWishes(to.tx, PlantingRow, wished);
-  const merged = await mergeKept(to.tx, PlantingRow, wishes, saysOf('plantings', columns, { zoneId: 'zone' }));
+  const wishes = await keyedWishes(to.tx, 'planting', wished);
+  const merged = await mergeKept(to.tx, 'planting', wishes, saysOf('plantings', columns, { zoneId: 'zone' }));
   const changed = new Set(merged.ids);
-  for (const { id, values } of wishes) if (changed.has(id)) to.touched.properties.add(to.directory.zones.ownerOf(values.zoneId!));
+  for (const { id, values } of wishes) if (changed.has(id)) to.touched.properties.add(to.directory.zones.ownerOf(String(values['zoneId'])));
   return { ...merged, refused };
 };
 

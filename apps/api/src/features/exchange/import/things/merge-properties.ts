@@ -1,4 +1,3 @@
-import { PropertyRow } from '../../../portfolio/properties/property.entity.js';
 import { mergeKept, type Wish } from '../kept/merge-kept.js';
 import { saysOf } from '../kept/says-of.js';
 import type { FileMerge } from '../directory/file-merge.js';
@@ -18,7 +17,7 @@ export const mergeProperties: FileMerge<'properties'> = async (to, { columns, ro
     to,
     rows.flatMap(({ values }) => values.waterSupplier ?? []),
   );
-  const wishes = rows.map(({ values, typed }): Wish<PropertyRow> => {
+  const wishes = rows.map(({ values, typed }): Wish => {
     const { property, client, timeZone, weatherStation, waterSupplier, allowanceLitresPerMonth, ...others } = values;
     return {
       id: directory.properties.of(property),
@@ -34,7 +33,7 @@ export const mergeProperties: FileMerge<'properties'> = async (to, { columns, ro
       },
     };
   });
-  const merged = await mergeKept(to.tx, PropertyRow, wishes, saysOf('properties', columns, OTHERWISE));
+  const merged = await mergeKept(to.tx, 'property', wishes, saysOf('properties', columns, OTHERWISE));
   for (const id of merged.ids) to.touched.properties.add(id);
   return merged;
 };

@@ -1,7 +1,7 @@
-import { ZoneRow } from '../../../portfolio/zones/zone.entity.js';
 import { nameKey } from '../../columns/text-cells.js';
 import { problemAt } from '../../problems/problem.js';
 import type { AcceptedRow } from '../../rows/imported-row.js';
+import type { KeptThing } from '../kept/kept-merge.repository.js';
 import { mergeKept, type Wish } from '../kept/merge-kept.js';
 import { saysOf } from '../kept/says-of.js';
 import type { FileMerge, ImportTarget, Refused } from '../directory/file-merge.js';
@@ -23,19 +23,19 @@ export const mergeZones: FileMerge<'zones'> = async (to, { columns, rows, name }
   const bad = new Set(refused.map(({ row }) => row));
   for (const row of bad) noteRefused(to, row);
   const wishes = rows.filter((row) => !bad.has(row)).map((row) => wishOf(to, row));
-  const says = saysOf<ZoneRow>('zones', columns, OTHERWISE);
+  const says = saysOf('zones', columns, OTHERWISE);
   // Two zones may change places: both leave their stations before either takes the other's.
-  const beforeUpdate = (renewed: readonly ZoneRow[]): Promise<void> =>
+  const beforeUpdate = (renewed: readonly KeptThing[]): Promise<void> =>
     zoneStations.leave(
       to.tx,
       renewed.map(({ id }) => id),
     );
-  const merged = await mergeKept(to.tx, ZoneRow, wishes, { ...says, beforeUpdate });
+  const merged = await mergeKept(to.tx, 'zone', wishes, { ...says, beforeUpdate });
   for (const id of merged.ids) to.touched.properties.add(to.directory.zones.ownerOf(id));
   return { ...merged, refused };
 };
 
-function wishOf({ directory }: ImportTarget, { values, typed }: Row): Wish<ZoneRow> {
+function wishOf({ directory }: ImportTarget, { values, typed }: Row): Wish {
   const { property, zone, controller, meter, ...others } = values;
   const propertyId = directory.properties.known(property);
   return {

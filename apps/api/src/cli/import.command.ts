@@ -1,0 +1,99 @@
+import { randomUUID } from 'node:crypto';
+import { stat } from 'node:fs/promises';
+import path from 'node:path';
+import { folderFiles } from '../features/exchange/files/folder-files.js';
+import type { ImportSource } from '../features/exchange/files/table-file.js';
+import { uploadedFiles } from '../features/exchange/files/uploaded-files.js';
+import { ImportDeed } from '../features/exchange/import/import-deed.service.js';
+import type { FileReport, ImportListener, ImportReport } from '../features/exchange/import/import-report.js';
+import { problemSentence } from '../features/exchange/problems/problem-sentence.js';
+import { organizationActor } from '../platform/identity/actor.js';
+import { Jobs } from '../platform/jobs/jobs.js';
+import { type Command, type ExitCode, UsageProblem } from './command.js';
+import { folderWords, organizationMeant } from './folder-words.js';
+import { type OpenProduct, withProduct } from './open-product.js';
+import { ProgressLine } from './progress-line.js';
+import { settleQueue } from './settle-queue.js';
+
+type Flag = 'dry-run' | 'good-rows';
+type Words = ReturnType<typeof folderWords<Flag>>;
+
+const count = (value: number): string => value.toLocaleString('en-US');
+
+/** Imports a folder (or a .zip) of CSV files from the command line, and computes what follows from it. */
+export const importFolder: Command = {
+  name: 'import',
+  summary: 'Imports a folder of CSV files: all rows or nothing, or with --good-rows the good ones. A new organization is made.',
+  usage: 'FOLDER [--organization NAME] [--dry-run] [--good-rows]',
+  async run(words) {
+    const read = folderWords<Flag>(words, ['dry-run', 'good-rows']);
+    return withProduct<ExitCode>((product) => runImport(product, read));
+  },
+};
+
+async function runImport(product: OpenProduct, words: Words): Promise<ExitCode> {
+  const { app, database } = product;
+  const present = await organizationMeant(database.adminUrl, words.organization);
+  const organizationId = present?.id ?? randomUUID();
+  const line = new ProgressLine();
+  const report = await app.get(ImportDeed).run(organizationActor(organizationId, 'import'), await sourceOf(words.folder), {
+    rows: wished(words),
+    ...(!present && { newOrganization: words.organization! }),
+    listener: listener(line),
+  });
+  line.end();
+  print(report, words, present === null);
+  if (report.written) await compute(product, organizationId, line);
+  return report.written || report.problemsTotal === 0 ? 0 : 1;
+}
+
+function wished({ flags }: Words): 'all' | 'good' | 'none' {
+  if (flags['dry-run']) return 'none';
+  return flags['good-rows'] ? 'good' : 'all';
+}
+
+async function sourceOf(place: string): Promise<ImportSource> {
+  const found = await stat(place).catch(() => null);
+  if (!found) throw new UsageProblem(`There is no folder ${place}.`);
+  return found.isDirectory() ? folderFiles(place) : uploadedFiles([{ name: path.basename(place), path: place }]);
+}
+
+function listener(line: ProgressLine): ImportListener {
+  return {
+    progress: (file, done, total) => line.show(`${file}.csv: ${count(done)} of ${count(total)} rows`),
+    problem: (problem) => {
+      line.end();
+      console.log(problemSentence(problem, 'en'));
+    },
+  };
+}
+
+function print(report: ImportReport, { flags, organization }: Words, isNew: boolean): void {
+  for (const problem of report.ignored) console.log(problemSentence(problem, 'en'));
+  for (const file of report.files) printFile(file);
+  if (report.written) {
+    if (isNew) console.log(`The organization "${organization}" is new; it was made.`);
+    console.log(report.problemsTotal ? 'The good rows were imported; the wrong ones were not.' : 'Everything was imported.');
+  } else if (flags['dry-run']) console.log('Nothing was written: this was a dry run.');
+  else console.log('Nothing was written. Mend the rows above, or import the good ones with --good-rows.');
+}
+
+function printFile(file: FileReport): void {
+  for (const notice of file.notices) console.log(`Note: ${problemSentence(notice, 'en')}`);
+  const more = file.noticesTotal - file.notices.length;
+  if (more > 0) console.log(`Note: ${file.name}: ${count(more)} more notes.`);
+  if (file.status === 'refused') console.log(`${file.name}: refused`);
+  else
+    console.log(
+      `${file.name}: ${count(file.new)} new, ${count(file.changed)} changed, ${count(file.same)} same, ${count(file.wrong)} wrong`,
+    );
+}
+
+async function compute({ app, source, database }: OpenProduct, organizationId: string, line: ProgressLine): Promise<void> {
+  const queue = { source, adminUrl: database.adminUrl, jobs: app.get(Jobs) };
+  const ended = await settleQueue(queue, organizationId, ({ done, total }) => {
+    line.show(`Computing accounts: ${count(done)} of ${count(total)} properties`);
+  });
+  line.end();
+  for (const said of ended) console.log(`${said}.`);
+}

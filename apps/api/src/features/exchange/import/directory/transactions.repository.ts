@@ -1,0 +1,20 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { inTransaction, OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import type { Actor } from '../../../../platform/identity/actor.js';
+
+/** Transactions of their own for imports and exports, which outlast a request. */
+@Injectable()
+export class ExchangeTransactions {
+  constructor(@Inject(DataSource) private readonly source: DataSource) {}
+
+  /** Whoever opens one must end it with commit or rollback. */
+  open(by: Actor): Promise<OrganizationTransaction> {
+    return OrganizationTransaction.open(this.source, by);
+  }
+
+  /** Runs work in a transaction: kept when it returns, undone when it throws. */
+  within<T>(by: Actor, work: (tx: OrganizationTransaction) => Promise<T>): Promise<T> {
+    return inTransaction(this.source, by, work);
+  }
+}
