@@ -52,17 +52,21 @@ function idFor(argument: string, operation: string, ids: Ids): string {
   return (known && ids[known]) ?? randomUUID();
 }
 
+/** Arguments whose name says more than their type. */
+function named(name: string, ids: Ids): unknown {
+  if (name === 'deviceRecordId') return randomUUID();
+  if (name === 'email' || name === 'emails') return `probe-${randomUUID()}@example.test`;
+  return name === 'link' ? `/invitation/${ids['organization']}.${'A'.repeat(43)}` : undefined;
+}
+
 /** A value of an argument's type, with ids of somebody's things. */
 export function valueFor(type: GraphQLInputType, name: string, operation: string, ids: Ids): unknown {
   if (isNonNullType(type)) return valueFor(type.ofType as GraphQLInputType, name, operation, ids);
   if (isListType(type)) return [valueFor(type.ofType as GraphQLInputType, name, operation, ids)];
   if (isEnumType(type)) return type.getValues()[0]!.name;
   if (isInputObjectType(type)) return valuesFor(Object.values(type.getFields()), operation, ids);
-  if (name === 'deviceRecordId') return randomUUID();
-  if (name === 'email' || name === 'emails') return `probe-${randomUUID()}@example.test`;
-  if (name === 'link') return `/invitation/${ids['organization']}.${'A'.repeat(43)}`;
-  if (type.name === 'Date' && name in DAYS) return DAYS[name];
-  return type.name === 'ID' ? idFor(name, operation, ids) : SCALARS[type.name];
+  const plain = type.name === 'ID' ? idFor(name, operation, ids) : SCALARS[type.name];
+  return named(name, ids) ?? (type.name === 'Date' ? (DAYS[name] ?? plain) : plain);
 }
 
 /** Values of all arguments or fields. */

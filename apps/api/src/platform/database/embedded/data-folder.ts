@@ -1,22 +1,29 @@
 import { createHash } from 'node:crypto';
-import { accessSync, chownSync, constants, existsSync, mkdirSync } from 'node:fs';
+import { accessSync, chownSync, constants, mkdirSync, readdirSync } from 'node:fs';
 import path from 'node:path';
 import { StartProblem } from '../start-problem.js';
 import { type Unprivileged, canEnter } from './unprivileged.js';
 
 const checkout = path.resolve(import.meta.dirname, '../../../../../..');
 
+/** Whether a folder is ours to give to the database's account: new, empty, or used by us before. */
+const isOurs = (folder: string): boolean => {
+  const things = readdirSync(folder);
+  return things.length === 0 || things.includes('postgres');
+};
+
 /** Makes a folder and its missing parents without closing the parents. */
 function makeFolder(folder: string, user: Unprivileged | undefined): void {
-  try {
-    mkdirSync(path.dirname(folder), { recursive: true });
-    if (!existsSync(folder)) mkdirSync(folder, { mode: 0o755 });
-    accessSync(folder, constants.W_OK);
-    if (user) chownSync(folder, user.uid, user.gid);
-  } catch (problem) {
-    throw new StartProblem(
-      `The data folder ${folder} cannot be made or written (${(problem as NodeJS.ErrnoException).code}). Set DATA_DIR to a folder that you may write, or DATABASE_URL to a PostgreSQL server.`,
+  const refuse = (why: string): StartProblem =>
+    new StartProblem(
+      `The data folder ${folder} cannot be made or written (${why}). Set DATA_DIR to a folder that you may write, or DATABASE_URL to a PostgreSQL server.`,
     );
+  try {
+    mkdirSync(folder, { recursive: true });
+    accessSync(folder, constants.W_OK | constants.X_OK);
+    if (user && isOurs(folder)) chownSync(folder, user.uid, user.gid);
+  } catch (problem) {
+    throw refuse(String((problem as NodeJS.ErrnoException).code));
   }
 }
 

@@ -1,10 +1,11 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
-import { chmodSync, chownSync, closeSync, existsSync, mkdirSync, openSync, readFileSync, rmSync, writeFileSync, writeSync } from 'node:fs';
+import { chmodSync, chownSync, existsSync, mkdirSync, openSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import path from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { StartProblem } from '../start-problem.js';
+import { alone } from './alone.js';
 import { program, usableBinaries } from './binaries.js';
 import { dataFolder } from './data-folder.js';
 import { asUnprivileged, engineEnvironment, type Unprivileged, unprivileged } from './unprivileged.js';
@@ -73,13 +74,16 @@ function initialise(place: Place): void {
 const urlOf = (place: Place, port: number): string =>
   `postgres://postgres:${readFileSync(passwordFile(place), 'utf8')}@127.0.0.1:${port}/postgres`;
 
+/** Whether a server of this cluster lives, ready or not. */
+const isUp = (place: Place): boolean =>
+  asUnprivileged(place.user, program(place.native, 'pg_ctl'), ['status', '-D', place.cluster]).status === 0;
+
 /** A server that already runs on this cluster: another process of ours, or the orphan of one that was killed. */
 function running(place: Place): { pid: number; port: number } | undefined {
   const file = path.join(place.cluster, 'postmaster.pid');
   if (!existsSync(file)) return undefined;
   const [pid, , , port, , , , state] = readFileSync(file, 'utf8').split('\n');
-  const up = asUnprivileged(place.user, program(place.native, 'pg_ctl'), ['status', '-D', place.cluster]).status === 0;
-  return up && isAlive(Number(pid)) && port && state?.trim() === 'ready' ? { pid: Number(pid), port: Number(port) } : undefined;
+  return state?.trim() === 'ready' && isAlive(Number(pid)) && port && isUp(place) ? { pid: Number(pid), port: Number(port) } : undefined;
 }
 
 function spawnServer(place: Place, port: number): ChildProcess {
@@ -129,34 +133,13 @@ async function launch(place: Place): Promise<{ pid: number; port: number }> {
   );
 }
 
-/** One process at a time looks, starts or stops: the file names its holder, and a dead holder's file is taken over. */
-async function alone<T>(place: Place, work: () => Promise<T>): Promise<T> {
-  const file = path.join(place.folder, 'database.lock');
+/** Waits for a server that is on its way up or down: one whose starter was killed, or one that recovers. */
+async function settled(place: Place): Promise<{ pid: number; port: number } | undefined> {
   const limit = Date.now() + START_LIMIT_MS;
   for (;;) {
-    try {
-      const handle = openSync(file, 'wx');
-      writeSync(handle, String(process.pid));
-      closeSync(handle);
-      break;
-    } catch (problem) {
-      if ((problem as NodeJS.ErrnoException).code !== 'EEXIST')
-        throw new StartProblem(
-          `${file} cannot be written (${(problem as NodeJS.ErrnoException).code}). Set DATA_DIR to a folder that you may write.`,
-        );
-      const holder = existsSync(file) ? Number(readFileSync(file, 'utf8')) : 0;
-      if (holder && !isAlive(holder)) rmSync(file, { force: true });
-      if (Date.now() > limit)
-        throw new StartProblem(
-          `Another process (${holder}) holds ${file} for more than ${START_LIMIT_MS / 1000} s. End it, or remove the file if no such process exists.`,
-        );
-      await wait(50);
-    }
-  }
-  try {
-    return await work();
-  } finally {
-    rmSync(file, { force: true });
+    const up = running(place);
+    if (up || Date.now() > limit || !isUp(place)) return up;
+    await wait(50);
   }
 }
 
@@ -179,13 +162,14 @@ export async function startEmbedded(wish: { folder: string | undefined; ephemera
     user,
     ephemeral: wish.ephemeral ?? false,
   };
-  return alone(place, async () => {
+  const lock = path.join(folder, 'database.lock');
+  return alone(lock, async () => {
     initialise(place);
-    const found = running(place);
+    const found = await settled(place);
     const { pid, port } = found ?? (await launch(place));
     register(folder);
     const stop = () =>
-      alone(place, async () => {
+      alone(lock, async () => {
         if (leave(folder)) return;
         const stopped = asUnprivileged(user, program(place.native, 'pg_ctl'), [
           'stop',

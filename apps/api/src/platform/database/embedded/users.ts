@@ -1,15 +1,25 @@
-import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 
 const room = (folder: string): string => path.join(folder, 'users');
 
-/** Whether a process of this number exists. */
+/** Whether a process has ended but nobody has asked how: in a container the first process may never ask. */
+function isZombie(pid: number): boolean {
+  try {
+    return / Z /.test(readFileSync(`/proc/${pid}/stat`, 'utf8').replace(/^.*\)/, ''));
+  } catch {
+    // No /proc on this system, or the process is gone by now: the signal has the last word.
+    return false;
+  }
+}
+
+/** Whether a process of this number runs. */
 export function isAlive(pid: number): boolean {
   try {
     process.kill(pid, 0);
-    return true;
+    return !isZombie(pid);
   } catch (problem) {
-    return (problem as NodeJS.ErrnoException).code === 'EPERM';
+    return (problem as NodeJS.ErrnoException).code === 'EPERM' && !isZombie(pid);
   }
 }
 
