@@ -1,5 +1,5 @@
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import pg from 'pg';
@@ -41,6 +41,8 @@ function address(child: ChildProcess): Promise<string> {
 /** Starts the built product on a port and in a folder of its own, with the demonstration or without. */
 export async function startProduct(wish: { demo: boolean }): Promise<Product> {
   const folder = mkdtempSync(path.join(tmpdir(), 'rillbook-e2e-'));
+  // The database's own account must be able to enter it.
+  chmodSync(folder, 0o755);
   const { DATABASE_URL: _, ...inherited } = process.env;
   const environment = { ...inherited, DATA_DIR: path.join(folder, 'data'), PORT: '0', RILLBOOK_DEMO: wish.demo ? 'yes' : 'no' };
   const child = spawn(process.execPath, ['--enable-source-maps', path.join(dist, 'main.js')], { env: environment, stdio: ['ignore', 'pipe', 'pipe'] });

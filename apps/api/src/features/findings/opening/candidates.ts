@@ -14,10 +14,12 @@ const STALE_AFTER = { visitDays: null, meteredDays: 45, settingsDays: null };
 /** A misread is news for this long; older ones are history that later readings have overtaken. */
 const DOUBTFUL_FOR_DAYS = 62;
 
-/** The month that is judged: the one under way once it says something, else the last whole one. */
+/** The month that is judged: the newest whose need and either water or settings are known, once it has run for some days. */
 export function judgedMonth(months: readonly ComputedMonth[]): ComputedMonth | null {
-  const knows = ({ account }: ComputedMonth): boolean =>
-    account.daysCovered >= LEAST_DAYS && (account.property.metered.litres !== null || account.property.programmed.litres !== null);
+  const knows = ({ account }: ComputedMonth): boolean => {
+    const { needed, metered, programmed } = account.property;
+    return account.daysCovered >= LEAST_DAYS && needed.litres !== null && (metered.litres !== null || programmed.litres !== null);
+  };
   return months.findLast(knows) ?? months.at(-1) ?? null;
 }
 
