@@ -11,26 +11,26 @@ const notYet: PageFile = async () => NotFoundPage;
 
 /** Open to all. */
 export const doorPages: Readonly<Record<string, PageFile>> = {
-  '/sign-in': notYet,
+  '/sign-in': async () => (await import('../features/identity/SignInPage.js')).SignInPage,
+  '/invitation/:link': async () => (await import('../features/identity/InvitationPage.js')).InvitationPage,
 };
 
 /** In the desk's frame. */
 export const deskPages: Readonly<Record<string, PageFile>> = {
   '/properties/:id': notYet,
-  '/findings': notYet,
-  '/findings/:id': notYet,
-  '/month': notYet,
+  '/findings': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
+  '/findings/:id': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
+  '/month': async () => (await import('../features/overview/month/MonthPage.js')).MonthPage,
   '/routes': notYet,
-  '/reports': notYet,
   '/setup/*': notYet,
   '/water': notYet,
 };
 
 /** The first page of those who read the portfolio. */
-export const portfolioPage: PageFile = notYet;
+export const portfolioPage: PageFile = async () => (await import('../features/overview/portfolio/PortfolioPage.js')).PortfolioPage;
 
 /** Pages of the field bring their own frame. */
 export const fieldPages: Readonly<Record<string, PageFile>> = {
-  '/today': notYet,
-  '/today/:stopId': notYet,
+  '/today': async () => (await import('../features/fieldwork/today/TodayPage.js')).TodayPage,
+  '/today/:stopId': async () => (await import('../features/fieldwork/stop/StopPage.js')).StopPage,
 };

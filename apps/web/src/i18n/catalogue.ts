@@ -1,9 +1,11 @@
+import { field as fieldEn } from './messages/en/field/field.js';
 import { frame as frameEn } from './messages/en/frame.js';
 import { gauge as gaugeEn } from './messages/en/gauge.js';
 import { maps as mapsEn } from './messages/en/maps.js';
 import { office as officeEn } from './messages/en/office/office.js';
 import { parts as partsEn } from './messages/en/parts.js';
 import { units as unitsEn } from './messages/en/units.js';
+import { field as fieldEs } from './messages/es/field/field.js';
 import { frame as frameEs } from './messages/es/frame.js';
 import { gauge as gaugeEs } from './messages/es/gauge.js';
 import { maps as mapsEs } from './messages/es/maps.js';
@@ -13,8 +15,8 @@ import { units as unitsEs } from './messages/es/units.js';
 import type { Language } from './numbers.js';
 
 /** A feature adds its two files here; each Spanish file has the type of its English one. */
-const english = { ...unitsEn, ...frameEn, ...partsEn, ...gaugeEn, ...mapsEn, ...officeEn };
-const spanish: Record<MessageId, string> = { ...unitsEs, ...frameEs, ...partsEs, ...gaugeEs, ...mapsEs, ...officeEs };
+const english = { ...unitsEn, ...frameEn, ...partsEn, ...gaugeEn, ...mapsEn, ...officeEn, ...fieldEn };
+const spanish: Record<MessageId, string> = { ...unitsEs, ...frameEs, ...partsEs, ...gaugeEs, ...mapsEs, ...officeEs, ...fieldEs };
 
 export type MessageId = keyof typeof english;
 

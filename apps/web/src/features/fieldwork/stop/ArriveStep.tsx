@@ -1,0 +1,86 @@
+import { FormattedMessage } from 'react-intl';
+import { graphql } from '../../../graphql/__generated__/gql.js';
+import { useMasked } from '../../../page/use-masked.js';
+import { useSays } from '../../../says/use-says.js';
+import { ButtonLink } from '../../../ui/forms/Button.js';
+import { Caution, PhoneFrame } from '../../../ui/phone/PhoneFrame.js';
+import { ErrorState } from '../../../ui/states/States.js';
+import { SentLine } from '../device/SentLine.js';
+import { stopPath } from '../urls.js';
+import { CautionWords } from './CautionWords.js';
+import type { StepProps } from './step-props.js';
+
+export const arriveStop = graphql(`
+  fragment ArriveStop on Stop {
+    id
+    cautions
+    property {
+      id
+      name
+      address
+      city
+      notes
+    }
+    workOrders {
+      id
+      kind
+      what
+      state
+      leftNote
+    }
+  }
+`);
+
+/** Before the first step: what is to be done here, and what to be careful of. */
+export function ArriveStep({ stop: masked, frame, sending, visit }: StepProps) {
+  const { id, property, cautions, workOrders } = useMasked(arriveStop, masked);
+  const { word } = useSays();
+  const where = [property.address, property.city].filter(Boolean).join(', ');
+  return (
+    <PhoneFrame
+      {...frame}
+      status={<SentLine sending={sending} />}
+      actions={
+        <ButtonLink kind="main" to={stopPath(id, 'meter')}>
+          <FormattedMessage id="field.arrive.next" />
+        </ButtonLink>
+      }
+    >
+      <h1>{property.name}</h1>
+      {where && <p className="where">{where}</p>}
+      {visit.problem ? <ErrorState problem={visit.problem} onRetry={() => void visit.begin()} /> : null}
+      {cautions.length > 0 && (
+        <div className="cautions">
+          {cautions.map((code) => (
+            <Caution key={code}>
+              <CautionWords code={code} notes={property.notes ?? null} />
+            </Caution>
+          ))}
+        </div>
+      )}
+      <h2 className="crew-name">
+        <FormattedMessage id="field.arrive.orders" values={{ count: workOrders.length }} />
+      </h2>
+      <ul className="todo">
+        {workOrders.map(({ id: order, kind, what, state, leftNote }) => (
+          <li key={order}>
+            <b>{word('work', kind)}</b>
+            {what && `: ${what}`}
+            {state === 'waiting for approval' && (
+              <>
+                {' '}
+                <FormattedMessage id="field.order.waits" />
+              </>
+            )}
+            {leftNote && (
+              <>
+                {' '}
+                <FormattedMessage id="field.order.leftBefore" values={{ note: leftNote }} />
+              </>
+            )}
+          </li>
+        ))}
+      </ul>
+    </PhoneFrame>
+  );
+}
