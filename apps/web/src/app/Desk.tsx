@@ -38,7 +38,6 @@ const PAGES: readonly Page[] = [
   { to: '/findings', words: 'frame.findings', permission: 'read findings' },
   { to: '/routes', words: 'frame.routes', permission: 'assign work' },
   { to: '/today', words: 'frame.today', permission: 'record fieldwork' },
-  { to: '/reports', words: 'frame.reports', permission: 'write reports' },
   { to: '/setup', words: 'frame.setup', permission: 'write portfolio' },
 ];
 
