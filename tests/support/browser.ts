@@ -49,7 +49,8 @@ async function packagedBrowser(): Promise<Found> {
   const executablePath = path.join(home, 'chromium');
   const env: Record<string, string> = existsSync('/etc/fonts/fonts.conf') ? {} : { FONTCONFIG_FILE: path.join(home, 'fonts.conf') };
   // The package brings the shared libraries a bare machine lacks; they are used only there, for the machine's own are newer.
-  for (const libraries of [{}, { LD_LIBRARY_PATH: path.join(home, 'al2023/lib') }]) {
+  const tries: readonly Record<string, string>[] = [{}, { LD_LIBRARY_PATH: path.join(home, 'al2023/lib') }];
+  for (const libraries of tries) {
     const tried = spawnSync(executablePath, ['--no-sandbox', '--version'], {
       env: { ...inherited(), ...env, ...libraries },
       encoding: 'utf8',

@@ -113,7 +113,7 @@ describe('the steps', () => {
       const words = draw(account, size).textContent ?? '';
       expect(words).toContain('programmed above need');
       expect(words).toContain('92,700 gal, about $524');
-      expect(words).toMatch(/within what can be ?measured \(± 5,200\)/);
+      expect(words).toMatch(/within what can be ?measured \(±\u00a05,200\)/);
     }
   });
 

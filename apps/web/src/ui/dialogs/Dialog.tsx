@@ -23,6 +23,7 @@ export function Dialog({ isOpen, heading, onClose, children, actions }: Props) {
     const before = document.activeElement;
     if (typeof dialog.showModal === 'function') dialog.showModal();
     else dialog.open = true;
+    dialog.querySelector<HTMLElement>('input, select, textarea')?.focus();
     return () => {
       if (typeof dialog.close === 'function') dialog.close();
       else dialog.open = false;

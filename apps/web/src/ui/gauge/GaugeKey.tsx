@@ -15,7 +15,7 @@ const EXAMPLE: GaugeNumbers = {
 export function GaugeKey() {
   const { words } = useGaugeWords(0);
   return (
-    <div>
+    <div className="gauge-key">
       <p className="xs soft">
         <FormattedMessage id="gauge.key.title" />
       </p>

@@ -36,6 +36,7 @@ export interface GaugeAccount extends Readonly<Record<Mark, AccountVolume>> {
   readonly settingsGap: AccountGap;
   readonly unexplainedGap: AccountGap;
   readonly aboveAllowed: AccountGap;
+  readonly aboveNeed?: AccountGap;
 }
 
 interface Props {
@@ -102,6 +103,7 @@ export function gaugeNumbers(
     volumes,
     gaps,
     aboveAllowed: gap(account.aboveAllowed),
+    ...(account.aboveNeed ? { aboveNeed: gap(account.aboveNeed) } : {}),
     ...(scaleTopLitres === undefined ? {} : { scaleTop: fromLitres(scaleTopLitres) }),
     ...(rain ? { rain: { depth: rain.depthMm, full: rain.fullMm } } : {}),
   };

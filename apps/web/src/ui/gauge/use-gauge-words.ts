@@ -7,7 +7,7 @@ import type { GaugeWords } from './drawing/model.js';
 /** The gauge's words in the person's language, for volumes in one unit. */
 export function gaugeWords(intl: IntlShape, formats: Formats, column: VolumeColumn): GaugeWords {
   const say = intl.formatMessage;
-  const sides = (kind: 'landscape' | 'settings' | 'unexplained' | 'aboveAllowed') => ({
+  const sides = (kind: 'landscape' | 'settings' | 'unexplained' | 'aboveAllowed' | 'aboveNeed') => ({
     above: say({ id: `gauge.${kind}.above` }),
     below: say({ id: `gauge.${kind}.below` }),
   });
@@ -34,6 +34,7 @@ export function gaugeWords(intl: IntlShape, formats: Formats, column: VolumeColu
       settings: sides('settings'),
       unexplained: sides('unexplained'),
       aboveAllowed: sides('aboveAllowed'),
+      aboveNeed: sides('aboveNeed'),
     },
     remedy: { landscape: remedy('landscape'), settings: remedy('settings'), unexplained: remedy('unexplained') },
     missing: say({ id: 'gauge.missing' }),

@@ -21,6 +21,12 @@ export function typed(value: string, key: string, hasPoint: boolean): string {
   return value === '0' ? key : value + key;
 }
 
+/** As a register is read aloud: thousands apart, every typed decimal kept. */
+const grouped = (value: string): string => {
+  const [whole = '', ...rest] = value.split('.');
+  return [(whole || '0').replace(/\B(?=(\d{3})+$)/g, ','), ...rest].join('.');
+};
+
 /** A register typed with large keys; a real keyboard works too. */
 export function NumberPad({ name, value, onChange, unit, hasPoint = true }: Props) {
   const intl = useIntl();
@@ -41,7 +47,7 @@ export function NumberPad({ name, value, onChange, unit, hasPoint = true }: Prop
   return (
     <>
       <div className="register" role="status" aria-label={name}>
-        <b>{value || '0'}</b>
+        <b>{grouped(value)}</b>
         {unit && <span>{unit}</span>}
       </div>
       <div className="pad">

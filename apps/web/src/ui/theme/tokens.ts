@@ -3,7 +3,7 @@ export const paperColours = {
   paper: '#ffffff',
   ink: '#1b1f1d',
   'ink-2': '#47525c',
-  'rule-2': '#8b8a80',
+  'rule-2': '#85847a',
   'water-tint': '#d5e6ea',
   water: '#0b5c7a',
   clay: '#a8461f',

@@ -14,6 +14,8 @@ export const gauge = {
   'gauge.unexplained.below': 'metered below programmed',
   'gauge.aboveAllowed.above': 'metered above allowed',
   'gauge.aboveAllowed.below': 'metered below allowed',
+  'gauge.aboveNeed.above': 'metered above need',
+  'gauge.aboveNeed.below': 'metered below need',
   'gauge.landscape.doAbove': 'change plants, soil, hardware',
   'gauge.landscape.doBelow': 'the planting asks less',
   'gauge.settings.doAbove': 'adjust the controller',

@@ -16,6 +16,8 @@ export const gauge: Record<keyof typeof english, string> = {
   'gauge.unexplained.below': 'medido bajo lo programado',
   'gauge.aboveAllowed.above': 'medido sobre lo permitido',
   'gauge.aboveAllowed.below': 'medido bajo lo permitido',
+  'gauge.aboveNeed.above': 'medido sobre lo necesario',
+  'gauge.aboveNeed.below': 'medido bajo lo necesario',
   'gauge.landscape.doAbove': 'cambiar plantas, suelo o equipo',
   'gauge.landscape.doBelow': 'las plantas piden menos',
   'gauge.settings.doAbove': 'ajustar el controlador',

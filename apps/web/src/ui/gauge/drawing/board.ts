@@ -1,8 +1,9 @@
 import { GAPS, isKnown, MARKS, type Mark } from './model.js';
 import type { Sayings } from './say.js';
-import { numeralStep } from './scale.js';
+import { numeral, numeralStep, scaleTop } from './scale.js';
+import { textWidth } from './glyph-widths.js';
 import { gapBox } from './shapes.js';
-import { type Colour, markColour, polyline, rect, tenth, textLine } from './svg.js';
+import { type Colour, markColour, polyline, rect, textLine } from './svg.js';
 
 /** Where the standing board is, and how high the scale reaches. */
 export interface Board {
@@ -31,6 +32,17 @@ export const heightOf = (board: Board, value: number): number =>
 
 export const laneStart = (board: Board, lane: number): number => board.x + board.width + 18 + lane * (board.laneWidth + board.laneGap);
 export const lanesEnd = (board: Board): number => laneStart(board, 2) + board.laneWidth;
+
+const NARROWEST = 52;
+const NUMERAL_SIZE = 14;
+
+/** The board is as wide as its longest numeral asks, so that none touches the blocks. */
+export function boardWidth({ numbers, words }: Sayings): number {
+  const top = scaleTop(numbers);
+  const step = numeralStep(top);
+  const longest = numeral(Math.floor(top / step) * step, step, words.number);
+  return Math.max(NARROWEST, Math.ceil(24 + textWidth(longest, NUMERAL_SIZE, true)));
+}
 
 /** The lane at whose far edge a mark's line ends. */
 const LAST_LANE: Readonly<Record<Mark, number>> = { allowed: 0, needed: 1, programmed: 2, metered: 2 };
@@ -70,9 +82,9 @@ function scale({ sayings, board, colour }: Pen): string {
       ],
       { stroke: colour('ink'), 'stroke-width': 1.5 },
     );
-    const numeral = tenth((place * step) / (inThousands ? 1000 : 1));
+    const figure = numeral(place * step, step, sayings.words.number);
     const isStruck = marks.some((mark) => Math.abs(mark - y) < 9);
-    if (!isStruck) drawn += textLine({ size: 14, spans: [{ text: String(numeral), bold: true }] }, [x + width - 5, y + 5], colour, true);
+    if (!isStruck) drawn += textLine({ size: NUMERAL_SIZE, spans: [{ text: figure, bold: true }] }, [x + width - 5, y + 5], colour, true);
   }
   const unit = inThousands ? sayings.words.thousandUnit : sayings.words.unit;
   return (

@@ -21,6 +21,7 @@ const table = (widths: readonly number[]): ReadonlyMap<string, number> =>
 
 /** What a character outside the table is taken for: wider than most, so that a label has room rather than too little. */
 const UNKNOWN = 1050;
+const NO_BREAK = '\u00a0';
 const regular = table(REGULAR);
 const bold = table(BOLD);
 
@@ -28,6 +29,6 @@ const bold = table(BOLD);
 export function textWidth(text: string, size: number, isBold = false): number {
   const widths = isBold ? bold : regular;
   let sum = 0;
-  for (const character of text) sum += widths.get(character) ?? UNKNOWN;
+  for (const character of text) sum += widths.get(character === NO_BREAK ? ' ' : character) ?? UNKNOWN;
   return (sum * size) / 1000;
 }

@@ -1,4 +1,4 @@
-import { type Board, boardBack, boardFront, gapMiddle, heightOf, knownMarks, lanesEnd, laneStart, type Pen } from './board.js';
+import { type Board, boardBack, boardFront, boardWidth, gapMiddle, heightOf, knownMarks, lanesEnd, laneStart, type Pen } from './board.js';
 import { GAPS, isKnown, MARKS } from './model.js';
 import { columnHeight, placed } from './place.js';
 import { gapSaying, plain, type Sayings, totalSpans, volumeParts } from './say.js';
@@ -146,7 +146,7 @@ export function largeGauge(sayings: Sayings, colour: Colour, least: number): { w
   const x = 44 + Math.max(NAMES, Math.ceil(widest(names)));
   const board: Board = {
     x,
-    width: 52,
+    width: boardWidth(sayings),
     ceiling: CEILING,
     ground: height - 28,
     top: scaleTop(sayings.numbers),

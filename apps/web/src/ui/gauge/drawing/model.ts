@@ -38,6 +38,8 @@ export interface GaugeNumbers {
   readonly gaps: Readonly<Record<GapKind, GaugeGap>>;
   /** What the three gaps add up to. */
   readonly aboveAllowed: GaugeGap;
+  /** The plain question: shown where a gap is not known, so that a client without settings still learns it. */
+  readonly aboveNeed?: GaugeGap;
   /** Top of the scale, to share it between gauges. */
   readonly scaleTop?: number;
   /** Size `month`: a bar that hangs from the top, with the depth that fills it. */
@@ -55,7 +57,7 @@ export interface GaugeWords {
   readonly thousandUnit: string;
   readonly marks: Readonly<Record<Mark, string>>;
   readonly gaps: Readonly<Record<GapKind, string>>;
-  readonly compare: Readonly<Record<GapKind | 'aboveAllowed', Sides>>;
+  readonly compare: Readonly<Record<GapKind | 'aboveAllowed' | 'aboveNeed', Sides>>;
   readonly remedy: Readonly<Record<GapKind, Sides>>;
   readonly missing: string;
   readonly estimated: string;

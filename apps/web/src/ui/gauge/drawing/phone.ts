@@ -1,4 +1,4 @@
-import { boardBack, boardFront, heightOf, knownMarks, lanesEnd, markEnd, type Pen } from './board.js';
+import { boardBack, boardFront, boardWidth, heightOf, knownMarks, lanesEnd, markEnd, type Pen } from './board.js';
 import { GAPS, isKnown, MARKS, type Mark } from './model.js';
 import { columnHeight, placed } from './place.js';
 import { gapSaying, plain, type Sayings, totalSpans, volumeParts } from './say.js';
@@ -120,7 +120,16 @@ function gapList(pen: Pen, from: number, width: number): Listed {
 
 /** The board with its names on the right, and the gaps underneath, for any width from 280. */
 export function phoneGauge(sayings: Sayings, colour: Pen['colour'], width: number): { width: number; height: number; body: string } {
-  const shape = { x: 16, width: 52, ceiling: CEILING, top: scaleTop(sayings.numbers), laneWidth: 14, laneGap: 6, reach: 0, small: SMALL };
+  const shape = {
+    x: 16,
+    width: boardWidth(sayings),
+    ceiling: CEILING,
+    top: scaleTop(sayings.numbers),
+    laneWidth: 14,
+    laneGap: 6,
+    reach: 0,
+    small: SMALL,
+  };
   const room = width - lanesEnd({ ...shape, ground: 0 }) - 30;
   const labels = markLabels(sayings, room);
   const standing = Math.max(LEAST, columnHeight(labels, LABEL_GAP) + CEILING + 28);

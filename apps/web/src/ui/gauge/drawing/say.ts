@@ -13,7 +13,7 @@ const withUnit = ({ words, written }: Sayings, value: number): string => `${word
 
 const plusMinus = (sayings: Sayings, sd: number | null | undefined): string | null => {
   const rounded = isKnown(sd) && sd > 0 ? roundTo(Math.max(sd, sayings.written.step), sayings.written.step) : null;
-  return rounded === null ? null : `± ${sayings.words.number(rounded, sayings.written.decimals)}`;
+  return rounded === null ? null : `±\u00a0${sayings.words.number(rounded, sayings.written.decimals)}`;
 };
 
 /** Name, volume, unit and uncertainty of a known mark, as parts that a size puts on one line or on several. */
@@ -61,12 +61,14 @@ function unknownGap({ words, numbers }: Sayings, kind: GapKind): string {
   return reason ? `${name}: ${reason}` : words.notKnown(name);
 }
 
-/** What the three gaps add up to; nothing where one of them is not known. */
+/** What the three gaps add up to; where one of them is not known, the plain question instead: metered against need. */
 export function totalSpans(sayings: Sayings): Span[] | null {
   const { written, words, numbers } = sayings;
-  if (written.aboveAllowed === null || GAPS.some(({ kind }) => written.gaps[kind] === null)) return null;
-  const side = written.aboveAllowed >= 0 ? 'above' : 'below';
-  return [{ text: `${words.compare.aboveAllowed[side]}: ` }, ...amountSpans(sayings, written.aboveAllowed, numbers.aboveAllowed.money)];
+  const what = GAPS.every(({ kind }) => written.gaps[kind] !== null) ? 'aboveAllowed' : 'aboveNeed';
+  const value = written[what];
+  if (value === null) return null;
+  const side = value >= 0 ? 'above' : 'below';
+  return [{ text: `${words.compare[what][side]}: ` }, ...amountSpans(sayings, value, numbers[what]?.money)];
 }
 
 /** The drawing in words: all four volumes always, the gaps where the drawing names them. */

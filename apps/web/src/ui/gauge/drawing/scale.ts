@@ -14,6 +14,13 @@ export function numeralStep(top: number): number {
   return [1, 2, 2.5, 5, 10].map((times) => times * power).find((step) => top / step <= 8.5) ?? top / 5;
 }
 
+/** A numeral of the board, in thousands where its steps are thousands. */
+export function numeral(value: number, step: number, write: (value: number, decimals: number) => string): string {
+  const times = step >= 1000 ? 1000 : 1;
+  const decimals = [0, 1].find((count) => Number.isInteger(Math.round((step / times) * 10 ** count * 1e6) / 1e6)) ?? 2;
+  return write(value / times, decimals);
+}
+
 /** Numbers as they are written: four figures of the largest volume, and gaps that add up to what is written beside the marks. */
 export interface WrittenNumbers {
   readonly decimals: number;
@@ -21,6 +28,7 @@ export interface WrittenNumbers {
   readonly volumes: Readonly<Record<Mark, number | null>>;
   readonly gaps: Readonly<Record<GapKind, number | null>>;
   readonly aboveAllowed: number | null;
+  readonly aboveNeed: number | null;
 }
 
 export function written(numbers: GaugeNumbers): WrittenNumbers {
@@ -40,12 +48,14 @@ export function written(numbers: GaugeNumbers): WrittenNumbers {
   };
   const gaps = Object.fromEntries(GAPS.map(({ kind, from, to }) => [kind, between(numbers.gaps[kind].value, from, to)]));
   const aboveAllowed = between(numbers.aboveAllowed.value, 'allowed', 'metered');
+  const aboveNeed = between(numbers.aboveNeed?.value ?? null, 'needed', 'metered');
   return {
     step,
     decimals: Math.max(0, -Math.floor(Math.log10(step) + 1e-9)),
     volumes,
     gaps: gaps as Record<GapKind, number | null>,
     aboveAllowed,
+    aboveNeed,
   };
 }
 

@@ -23,7 +23,7 @@ export const ascent = (line: Line): number => Math.round(line.size * 0.97);
 
 /** Words and the spaces before them, each in the style of its span. */
 const pieces = (line: Line): Span[] =>
-  line.spans.flatMap((span) => (span.text.match(/\s*\S+|\s+$/g) ?? []).map((text) => ({ ...span, text })));
+  line.spans.flatMap((span) => (span.text.match(/ *[^ ]+| +$/g) ?? []).map((text) => ({ ...span, text })));
 
 /** Cuts a word that no line can hold. */
 function cut(piece: Span, size: number, width: number): Span[] {
