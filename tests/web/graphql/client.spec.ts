@@ -49,6 +49,8 @@ describe('the line to the server', () => {
 
   it('tells no answer from a refusal', async () => {
     expect(problemOf(await failure(vi.fn(async () => Promise.reject(new TypeError('Failed to fetch')))))).toEqual({ kind: 'noAnswer' });
+    const page = vi.fn(async () => new Response('<!doctype html>', { headers: { 'content-type': 'text/html' } }));
+    expect(problemOf(await failure(page))).toEqual({ kind: 'noAnswer' });
     expect(problemOf(await failure(answering({ errors: 'bad gateway' }, 502)))).toEqual({ kind: 'noAnswer' });
   });
 });

@@ -1,4 +1,4 @@
-import { CombinedGraphQLErrors, ServerError } from '@apollo/client/errors';
+import { CombinedGraphQLErrors, ServerError, ServerParseError } from '@apollo/client/errors';
 
 /** What went wrong between here and the server: no answer, or an answer that refuses with a code and a sentence. */
 export type Problem = { readonly kind: 'noAnswer' } | { readonly kind: 'refused'; readonly code: string; readonly says: string };
@@ -17,6 +17,8 @@ export function problemOf(error: unknown): Problem {
   if (ServerError.is(error)) {
     return error.statusCode === 401 ? { kind: 'refused', code: 'SIGN_IN_NEEDED', says: error.message } : { kind: 'noAnswer' };
   }
+  // Something between here and the server answered in its place.
+  if (ServerParseError.is(error)) return { kind: 'noAnswer' };
   if (error instanceof TypeError) return { kind: 'noAnswer' };
   return { kind: 'refused', code: 'UNKNOWN', says: error instanceof Error ? error.message : String(error) };
 }

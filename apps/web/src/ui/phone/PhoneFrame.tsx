@@ -32,10 +32,10 @@ export function PhoneFrame({ back, place, steps, stepsName, status, actions, chi
   const hasDock = Boolean(status || actions);
   return (
     <div className={hasDock ? 'phone docked' : 'phone'}>
-      <div className="bar">
+      <header className="bar">
         {back ? <Link to={back.to}>‹ {back.words}</Link> : <span />}
         {place && <span>{place}</span>}
-      </div>
+      </header>
       {steps && (
         <nav className="steps" aria-label={stepsName}>
           {steps.map(({ to, words, isHere }) => (

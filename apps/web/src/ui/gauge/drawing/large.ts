@@ -33,7 +33,7 @@ function nameLabels(sayings: Sayings): Label[] {
   const absent = MARKS.filter((mark) => !isKnown(volumes[mark].value)).map((mark): Label => {
     const reason = volumes[mark].missing;
     const head = plain(`${sayings.words.marks[mark]}: ${sayings.words.missing}`, TYPE);
-    const lines = [head, ...(reason ? wrapped(plain(reason, SMALL, true), NAMES, 3) : [])];
+    const lines = [head, ...(reason ? wrapped(plain(reason, SMALL, true), NAMES, 5) : [])];
     return { lines, height: heightOfLines(lines), level: () => null, lead: () => '' };
   });
   const known = knownMarks(sayings).map(({ mark, value }): Label => {

@@ -39,7 +39,7 @@ function markLabels(sayings: Sayings, room: number): Label[] {
   const absent = MARKS.filter((mark) => !isKnown(sayings.numbers.volumes[mark].value)).map((mark) => {
     const reason = sayings.numbers.volumes[mark].missing;
     const head = wrapped(plain(`${sayings.words.marks[mark]}: ${sayings.words.missing}`, TYPE), room, 2);
-    return label(mark, null, [...head, ...(reason ? wrapped(plain(reason, SMALL, true), room, 3) : [])]);
+    return label(mark, null, [...head, ...(reason ? wrapped(plain(reason, SMALL, true), room, 6) : [])]);
   });
   const known = knownMarks(sayings).map(({ mark, value }) => label(mark, value, knownLines(sayings, mark, room)));
   return [...absent, ...known.sort((one, other) => (other.value ?? 0) - (one.value ?? 0))];
