@@ -14,8 +14,8 @@ the gate is left of the sign"
 `,
   'meters.csv': `meter,property,kind,water,unit,multiplier,digits,resolution,size_in,max_gpm,pressure_psi,indoor_gal_per_day,price_per_unit,installed_on,first_register,removed_on,last_register
 M1,Elm Court,mixed,recycled,CCF,10,6,0.1,1.5,100,66,120,4.25,2014-04-02,0,2026-05-14,812.4
-M2,Elm Court,irrigation,potable,kgal,1,,,,,,,,2026-05-14,0,,
-M1,-Minus Park,,,m3,,,,,,,,,,,,
+M2,Elm Court,mixed,potable,kgal,1,,,,,,,,2026-05-14,0,,
+M1,-Minus Park,irrigation,well,m3,,,,,,,,,,,,
 `,
   'controllers.csv': `controller,property,stations,programs,starts_per_program,max_minutes,minute_step,adjust_scope,adjust_step_percent,max_adjust_percent,monthly_adjust_percent,runs_at_once,cycle_soak,master_valve,rain_sensor,rain_sensor_in,flow_sensor,location
 A,Elm Court,12,4,4,360,0.5,program,5,200,10 20 30 40 50 60 70 80 90 100 110 120,2,yes,no,yes,0.25,no,Behind the pool gate
