@@ -41,5 +41,5 @@ export default {
     { name: 'no-stranger-in-the-house', comment: 'Nobody imports this file. Use it or remove it.',
       severity: 'error', from: { orphan: true, pathNot: ['[.]d[.]ts$', '(^|/)main[.]tsx?$', '^tests/'] }, to: {} },
   ],
-  options: { doNotFollow: { path: 'node_modules' }, tsPreCompilationDeps: true, tsConfig: { fileName: 'tsconfig.base.json' }, enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['rillbook-source', 'import', 'node', 'default', 'types'] } },
+  options: { doNotFollow: { path: 'node_modules' }, exclude: { path: '(^|/)(dist|dist-types|__generated__|node_modules/[.]cache)/' }, tsPreCompilationDeps: true, tsConfig: { fileName: 'tsconfig.base.json' }, enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['rillbook-source', 'import', 'node', 'default', 'types'] } },
 };

@@ -12,7 +12,7 @@ import { entities } from '../../apps/api/dist/entities.js';
 import { appDataSource } from '../../apps/api/dist/platform/database/data-source.js';
 import { findDatabase } from '../../apps/api/dist/platform/database/database-url.js';
 import { inTransaction } from '../../apps/api/dist/platform/database/organization-transaction.js';
-import { organizationActor } from '../../apps/api/dist/platform/identity/actor.js';
+import { organizationActor } from '../../apps/api/dist/platform/database/actor.js';
 
 export const readsShared = true;
 

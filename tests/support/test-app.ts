@@ -4,7 +4,7 @@ import type { DataSource } from 'typeorm';
 import { makeApplication } from '../../apps/api/src/application.js';
 import { entities } from '../../apps/api/src/entities.js';
 import { appDataSource } from '../../apps/api/src/platform/database/data-source.js';
-import type { Role } from '../../apps/api/src/platform/identity/permission.js';
+import type { Role } from '../../apps/api/src/platform/database/actor.js';
 import { Jobs } from '../../apps/api/src/platform/jobs/jobs.js';
 import { drainQueue } from '../../apps/api/src/platform/jobs/worker.js';
 import { type TestDatabase, cloneDatabase } from './test-database.js';

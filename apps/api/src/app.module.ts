@@ -9,7 +9,7 @@ import { OverviewModule } from './features/overview/overview.module.js';
 import { PortfolioModule } from './features/portfolio/portfolio.module.js';
 import { WeatherModule } from './features/weather/weather.module.js';
 import { SettingsModule } from './features/settings/settings.module.js';
-import { graphql } from './platform/graphql/graphql.module.js';
+import { graphql } from './platform/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 
 const features = [PortfolioModule, WeatherModule, MeteringModule, SettingsModule, AccountsModule, FindingsModule, FieldworkModule, OverviewModule, ExchangeModule];

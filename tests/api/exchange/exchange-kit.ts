@@ -2,7 +2,7 @@ import { ExportDeed } from '../../../apps/api/src/features/exchange/export/expor
 import type { ImportSource } from '../../../apps/api/src/features/exchange/files/table-file.js';
 import { ImportDeed, type ImportWish } from '../../../apps/api/src/features/exchange/import/import-deed.service.js';
 import type { ImportReport } from '../../../apps/api/src/features/exchange/import/import-report.js';
-import { organizationActor } from '../../../apps/api/src/platform/identity/actor.js';
+import { organizationActor } from '../../../apps/api/src/platform/database/actor.js';
 import type { TestApp } from '../../support/test-app.js';
 import { inMemory } from './imports-in-memory.js';
 

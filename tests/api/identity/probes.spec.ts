@@ -1,7 +1,8 @@
 import { createHash, randomBytes, randomUUID } from 'node:crypto';
 import { parse, validate } from 'graphql';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type Permission, ROLES, type Role, roleIncludes } from '../../../apps/api/src/platform/identity/permission.js';
+import { ROLES, type Role } from '../../../apps/api/src/platform/database/actor.js';
+import { type Permission, roleIncludes } from '../../../apps/api/src/platform/identity/permission.js';
 import { readCatalogue } from '../../support/planting/catalogue.js';
 import { plant, type Planted } from '../../support/planting/plant.js';
 import { type Ids, ownTable } from '../../support/probing/arguments.js';

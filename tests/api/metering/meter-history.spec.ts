@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { inTransaction } from '../../../apps/api/src/platform/database/organization-transaction.js';
-import { organizationActor } from '../../../apps/api/src/platform/identity/actor.js';
+import { organizationActor } from '../../../apps/api/src/platform/database/actor.js';
 import { mergeBills } from '../../../apps/api/src/features/metering/bills/merge-bills.service.js';
 import { mergeReadings } from '../../../apps/api/src/features/metering/readings/merge-readings.service.js';
 import { type Built, aMeter, aProperty, aReading } from '../../support/builders.js';

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { inTransaction } from '../../../apps/api/src/platform/database/organization-transaction.js';
-import { organizationActor } from '../../../apps/api/src/platform/identity/actor.js';
+import { organizationActor } from '../../../apps/api/src/platform/database/actor.js';
 import { type UsageRow, mergeUsage } from '../../../apps/api/src/features/metering/usage/merge-usage.service.js';
 import { type Built, aMeter, aProperty } from '../../support/builders.js';
 import { type Somebody, type TestApp, startApp } from '../../support/test-app.js';

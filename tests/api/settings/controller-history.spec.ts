@@ -3,7 +3,7 @@ import { programFromKept } from '../../../apps/api/src/features/settings/program
 import { mergeSettings } from '../../../apps/api/src/features/settings/facts/merge-settings.service.js';
 import { mergePauses } from '../../../apps/api/src/features/settings/pauses/merge-pauses.service.js';
 import { inTransaction } from '../../../apps/api/src/platform/database/organization-transaction.js';
-import { organizationActor } from '../../../apps/api/src/platform/identity/actor.js';
+import { organizationActor } from '../../../apps/api/src/platform/database/actor.js';
 import { type Built, aController, aProperty, someSettings } from '../../support/builders.js';
 import { type Somebody, type TestApp, startApp } from '../../support/test-app.js';
 

@@ -1,7 +1,7 @@
 import { mkdir } from 'node:fs/promises';
 import { ExportDeed } from '../features/exchange/export/export-deed.service.js';
 import { folderSink } from '../features/exchange/export/folder-sink.js';
-import { organizationActor } from '../platform/identity/actor.js';
+import { organizationActor } from '../platform/database/actor.js';
 import { type Command, type ExitCode, UsageProblem } from './command.js';
 import { folderWords, organizationMeant } from './folder-words.js';
 import { withProduct } from './open-product.js';

@@ -7,7 +7,7 @@ import { uploadedFiles } from '../features/exchange/files/uploaded-files.js';
 import { ImportDeed } from '../features/exchange/import/import-deed.service.js';
 import type { FileReport, ImportListener, ImportReport } from '../features/exchange/import/import-report.js';
 import { problemSentence } from '../features/exchange/problems/problem-sentence.js';
-import { organizationActor } from '../platform/identity/actor.js';
+import { organizationActor } from '../platform/database/actor.js';
 import { Jobs } from '../platform/jobs/jobs.js';
 import { type Command, type ExitCode, UsageProblem } from './command.js';
 import { folderWords, organizationMeant } from './folder-words.js';

@@ -1,8 +1,8 @@
 import { parseArgs } from 'node:util';
 import { inTransaction } from '../platform/database/organization-transaction.js';
-import { organizationActor } from '../platform/identity/actor.js';
+import { organizationActor } from '../platform/database/actor.js';
 import { InviteMember } from '../platform/identity/invitations/invite-member.service.js';
-import { ROLES, type Role } from '../platform/identity/permission.js';
+import { ROLES, type Role } from '../platform/database/actor.js';
 import { type Command, type ExitCode, UsageProblem } from './command.js';
 import { withProduct } from './open-product.js';
 import { organizationNamed } from './organization-named.js';

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { RECOMPUTE } from '../features/accounts/recompute/recompute.job.js';
 import { inTransaction } from '../platform/database/organization-transaction.js';
-import { organizationActor } from '../platform/identity/actor.js';
+import { organizationActor } from '../platform/database/actor.js';
 import { Jobs } from '../platform/jobs/jobs.js';
 import { type Command, type ExitCode, UsageProblem } from './command.js';
 import { organizationNamed } from './organization-named.js';

@@ -1,6 +1,6 @@
 import type { DataSource } from 'typeorm';
 import { inTransaction } from '../platform/database/organization-transaction.js';
-import { organizationActor } from '../platform/identity/actor.js';
+import { organizationActor } from '../platform/database/actor.js';
 import type { BackgroundJobRow } from '../platform/jobs/background-job.entity.js';
 import { backgroundJobs } from '../platform/jobs/background-job.repository.js';
 import type { Jobs } from '../platform/jobs/jobs.js';

@@ -9,6 +9,7 @@ import { Tries } from './identity/sessions/tries.js';
 import { TransactionInterceptor } from './identity/door/transaction.interceptor.js';
 import { HealthController } from './health.controller.js';
 import { BackgroundJobResolver } from './jobs/background-job.resolver.js';
+import { OrganizationClockFieldResolver } from './jobs/organization-clock.field-resolver.js';
 import { Jobs } from './jobs/jobs.js';
 import { ProblemFilter } from './problems/problem.filter.js';
 import { Events } from './records/events.js';
@@ -28,6 +29,7 @@ export class PlatformModule implements NestModule {
         { provide: DataSource, useValue: source },
         ...parts,
         BackgroundJobResolver,
+        OrganizationClockFieldResolver,
         ...identity,
         { provide: APP_GUARD, useClass: PermissionGuard },
         { provide: APP_FILTER, useClass: ProblemFilter },

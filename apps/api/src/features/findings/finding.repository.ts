@@ -24,6 +24,10 @@ export const findings = {
     });
   },
 
+  ofIds(tx: OrganizationTransaction, ids: readonly string[]): Promise<FindingRow[]> {
+    return tx.of(FindingRow).findBy({ organizationId: tx.organizationId, id: In([...ids]) });
+  },
+
   async ofProperties(tx: OrganizationTransaction, propertyIds: readonly string[]): Promise<Map<string, FindingRow[]>> {
     return grouped(await findings.list(tx, { propertyIds }), (row) => row.propertyId);
   },

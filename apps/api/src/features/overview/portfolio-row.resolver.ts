@@ -4,7 +4,7 @@ import { Reason } from '../../platform/graphql/reason.type.js';
 import { Tx } from '../../platform/identity/tx.js';
 import { accountOfId, leastConfidence } from '../accounts/months/month-account.loader.js';
 import { MonthAccount } from '../accounts/months/month-account.type.js';
-import { showMonthAccount } from '../accounts/months/show-month-account.js';
+import { showMonthAccount } from '../accounts/months/shown-account.type.js';
 import { WorkOrder, showWorkOrder } from '../fieldwork/orders/work-order.type.js';
 import { workOrderOfId } from '../fieldwork/orders/work-order.loader.js';
 import { findingOfId } from '../findings/finding.loader.js';

@@ -5,8 +5,7 @@ import { Allow } from '../../platform/identity/allow.js';
 import { Permission } from '../../platform/identity/permission.js';
 import { Tx } from '../../platform/identity/tx.js';
 import { platformProblems } from '../../platform/problems/platform.problems.js';
-import { leastConfidence } from '../accounts/months/month-account.loader.js';
-import { monthAccounts } from '../accounts/months/month-account.repository.js';
+import { leastConfidence, monthsWithAccounts } from '../accounts/months/month-account.loader.js';
 import { normalDeviate } from './normal-deviate.js';
 import { portfolioSums } from './portfolio-sums.js';
 import { type PortfolioOrder, portfolio } from './portfolio.repository.js';
@@ -29,7 +28,7 @@ export class PortfolioResolver {
     const { first, after } = page;
     if (first < 1 || first > MOST_ROWS)
       throw platformProblems.valueRefused({ field: 'first', found: first, expected: `1 to ${MOST_ROWS}` });
-    const months = await monthAccounts.months(tx);
+    const months = await monthsWithAccounts(tx);
     const month = wished ?? (await portfolio.newestMonth(tx)) ?? new Date().toISOString().slice(0, 7);
     const lines = await portfolio.lines(tx, month, filter ?? {}, { order: sort, deviate: normalDeviate(await leastConfidence(tx)) });
     const begin = after ? lines.findIndex((line) => line.propertyId === after) + 1 : 0;

@@ -1,5 +1,5 @@
 import type { DataSource, EntityManager, EntityTarget, ObjectLiteral, QueryRunner, Repository } from 'typeorm';
-import type { Actor } from '../identity/actor.js';
+import type { Actor } from './actor.js';
 
 type Step = () => Promise<void>;
 

@@ -1,3 +1,5 @@
+import type { Role } from '../database/actor.js';
+
 /** What an operation needs. Each resolver and controller method names one, or says why it is public. */
 export enum Permission {
   /** own session, own language: whoever is signed in */
@@ -19,10 +21,6 @@ export enum Permission {
   ReadReports = 'read reports',
   WriteReports = 'write reports',
 }
-
-/** The roles of the domain, most able first. */
-export const ROLES = ['owner', 'office', 'crewLead', 'technician', 'client'] as const;
-export type Role = (typeof ROLES)[number];
 
 const technician = [Permission.BeSignedIn, Permission.ReadProperty, Permission.ReadRoutes, Permission.RecordFieldwork];
 const crewLead = [...technician, Permission.AssignWork, Permission.CloseOthersStops];

@@ -2,7 +2,7 @@ import type { Request, Response } from 'express';
 import type { DataSource } from 'typeorm';
 import { OrganizationTransaction } from '../database/organization-transaction.js';
 import { platformProblems } from '../problems/platform.problems.js';
-import type { Actor } from './actor.js';
+import type { Actor } from '../database/actor.js';
 
 /** One request: who asks, and the one transaction that its work shares. It is opened when first needed. */
 export class RequestScope {

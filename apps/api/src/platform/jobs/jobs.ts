@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { type OrganizationTransaction, inTransaction } from '../database/organization-transaction.js';
-import { organizationActor } from '../identity/actor.js';
+import { organizationActor } from '../database/actor.js';
 import { asProblem } from '../problems/answer.js';
 import { BackgroundJobRow } from './background-job.entity.js';
 

@@ -24,3 +24,6 @@ export async function leastConfidence(tx: OrganizationTransaction): Promise<numb
   tx.kept.set(CONFIDENCE, asked);
   return asked;
 }
+
+/** The months that have an account of any property, the newest first. */
+export const monthsWithAccounts = (tx: OrganizationTransaction): Promise<string[]> => monthAccounts.months(tx);

@@ -5,7 +5,7 @@ import { Tx } from '../../../platform/identity/tx.js';
 import { Property } from '../../portfolio/properties/property.type.js';
 import { accountsOfProperty, leastConfidence } from './month-account.loader.js';
 import { MonthAccount } from './month-account.type.js';
-import { showMonthAccount } from './show-month-account.js';
+import { showMonthAccount } from './shown-account.type.js';
 
 /** A property's month accounts. */
 @Resolver(() => Property)

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { Actor } from '../../../platform/identity/actor.js';
+import type { Actor } from '../../../platform/database/actor.js';
 import { holdExchange } from '../import/directory/hold-exchange.js';
 import { ExchangeTransactions } from '../import/directory/transactions.repository.js';
 import { openCursor } from './cursor.repository.js';

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import type { Actor } from '../../../platform/identity/actor.js';
+import type { Actor } from '../../../platform/database/actor.js';
 import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
 import { TouchAccounts } from '../../accounts/recompute/touch-accounts.service.js';
 import { exchangeProblems } from './directory/exchange.problems.js';

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Request } from 'express';
-import type { Actor } from '../../../platform/identity/actor.js';
+import type { Actor } from '../../../platform/database/actor.js';
 import { uploadedFiles } from '../files/uploaded-files.js';
 import { ImportDeed } from '../import/import-deed.service.js';
 import type { ProblemLanguage } from '../problems/problem-sentence.js';

@@ -1,5 +1,5 @@
 import { Inject, Injectable, type OnModuleInit } from '@nestjs/common';
-import { organizationActor } from '../../../platform/identity/actor.js';
+import { organizationActor } from '../../../platform/database/actor.js';
 import { type JobRun, Jobs } from '../../../platform/jobs/jobs.js';
 import { uploadedFiles } from '../files/uploaded-files.js';
 import { exchangeProblems } from '../import/directory/exchange.problems.js';

@@ -1,6 +1,6 @@
 import { Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { keptThingResolver } from '../../../platform/graphql/kept-thing.resolver.js';
+import { keptThingResolver } from '../../../platform/kept-things/kept-thing.resolver.js';
 import { Allow } from '../../../platform/identity/allow.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';

@@ -1,5 +1,5 @@
 import { Resolver } from '@nestjs/graphql';
-import { keptThingResolver } from '../../../platform/graphql/kept-thing.resolver.js';
+import { keptThingResolver } from '../../../platform/kept-things/kept-thing.resolver.js';
 import { judgeOrder, judgeValues, name, text } from '../../../platform/problems/judge-values.js';
 import { filled } from '../../../platform/records/filled.js';
 import { requireInUse } from '../../../platform/records/require-in-use.js';

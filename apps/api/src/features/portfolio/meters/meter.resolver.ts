@@ -1,7 +1,7 @@
 import { volumeUnits } from '@rillbook/units/volume.js';
 import { Resolver } from '@nestjs/graphql';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { keptThingResolver } from '../../../platform/graphql/kept-thing.resolver.js';
+import { keptThingResolver } from '../../../platform/kept-things/kept-thing.resolver.js';
 import { above, between, judgeOrder, judgeValues, name, oneOf } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { filled } from '../../../platform/records/filled.js';

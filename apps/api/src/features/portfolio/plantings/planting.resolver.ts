@@ -1,6 +1,6 @@
 import { waterNeeds } from '@rillbook/agronomy/plants/plant-words.js';
 import { Resolver } from '@nestjs/graphql';
-import { keptThingResolver } from '../../../platform/graphql/kept-thing.resolver.js';
+import { keptThingResolver } from '../../../platform/kept-things/kept-thing.resolver.js';
 import { between, judgeValues, name, oneOf } from '../../../platform/problems/judge-values.js';
 import { filled } from '../../../platform/records/filled.js';
 import { requireInUse } from '../../../platform/records/require-in-use.js';

@@ -1,5 +1,5 @@
 import { Resolver } from '@nestjs/graphql';
-import { keptThingResolver } from '../../../platform/graphql/kept-thing.resolver.js';
+import { keptThingResolver } from '../../../platform/kept-things/kept-thing.resolver.js';
 import { filled } from '../../../platform/records/filled.js';
 import { judgeZone } from './judge-zone.js';
 import { ZoneRow } from './zone.entity.js';

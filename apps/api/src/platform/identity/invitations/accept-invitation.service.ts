@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { inTransaction, type OrganizationTransaction } from '../../database/organization-transaction.js';
 import { platformProblems } from '../../problems/platform.problems.js';
-import { organizationActor } from '../actor.js';
+import { organizationActor } from '../../database/actor.js';
 import { identityProblems } from '../sessions/identity.problems.js';
 import { AdmitPerson } from '../members/admit-person.service.js';
 import { members } from '../members/member.repository.js';

@@ -1,6 +1,6 @@
 import { Column, Entity } from 'typeorm';
 import { OrganizationRow } from '../../records/kept-row.js';
-import type { Role } from '../permission.js';
+import type { Role } from '../../database/actor.js';
 
 /** Somebody is asked to become a member; the link is told once, the table keeps its hash. */
 @Entity('invitation')

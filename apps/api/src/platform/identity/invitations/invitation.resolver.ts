@@ -1,7 +1,7 @@
 import { Args, Mutation, Query, Resolver } from '@nestjs/graphql';
 import { inTransaction, type OrganizationTransaction } from '../../database/organization-transaction.js';
 import { Language } from '../../graphql/choices.type.js';
-import { organizationActor } from '../actor.js';
+import { organizationActor } from '../../database/actor.js';
 import { Allow, Public } from '../allow.js';
 import { organizations } from '../organizations/organization.repository.js';
 import { Permission } from '../permission.js';

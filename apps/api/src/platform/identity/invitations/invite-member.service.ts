@@ -5,7 +5,7 @@ import { identityProblems } from '../sessions/identity.problems.js';
 import { judgeRole } from '../members/change-member.service.js';
 import { members } from '../members/member.repository.js';
 import { asKept } from '../members/person.repository.js';
-import type { Role } from '../permission.js';
+import type { Role } from '../../database/actor.js';
 import type { InvitationRow } from './invitation.entity.js';
 import { newLink } from './invitation-link.js';
 import { invitations } from './invitation.repository.js';

@@ -4,7 +4,7 @@ import type { OrganizationTransaction } from '../../database/organization-transa
 import { platformProblems } from '../../problems/platform.problems.js';
 import { ChangeRow } from '../../records/change.entity.js';
 import { identityProblems } from '../sessions/identity.problems.js';
-import type { Role } from '../permission.js';
+import type { Role } from '../../database/actor.js';
 import type { MemberRow } from './member.entity.js';
 import { members } from './member.repository.js';
 

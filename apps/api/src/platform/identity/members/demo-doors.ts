@@ -1,6 +1,6 @@
 import type { DataSource } from 'typeorm';
 import type { Request } from 'express';
-import type { Role } from '../permission.js';
+import type { Role } from '../../database/actor.js';
 
 /** The password of everybody in the demonstration: no secret, and shown on this machine only. */
 export const DEMO_PASSWORD = 'quail-and-clover';

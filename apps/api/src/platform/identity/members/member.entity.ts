@@ -1,5 +1,5 @@
 import { Column, Entity, JoinColumn, ManyToOne } from 'typeorm';
-import type { Role } from '../permission.js';
+import type { Role } from '../../database/actor.js';
 import { OrganizationRow } from '../../records/kept-row.js';
 import { PersonRow } from './person.entity.js';
 

@@ -1,7 +1,5 @@
 import { Field, Float, ID, Int, ObjectType } from '@nestjs/graphql';
 import { Language, UnitSystem } from '../../graphql/choices.type.js';
-import { DateScalar, DateTimeScalar } from '../../graphql/scalars.js';
-import { nowOf, todayOf } from '../../jobs/clock.js';
 import type { OrganizationItself } from './organization.entity.js';
 
 /** The company that is signed in. */
@@ -28,13 +26,6 @@ export class Organization {
   @Field(() => String)
   currency: string;
 
-  /** its local date; a demonstration's stands still */
-  @Field(() => DateScalar)
-  today: string;
-
-  @Field(() => DateTimeScalar)
-  now: Date;
-
   @Field(() => Boolean)
   isDemo: boolean;
 
@@ -46,6 +37,9 @@ export class Organization {
 
   @Field(() => Float)
   leastMoney: number;
+
+  /** the day on which a demonstration's world stands still; its clock is shown, not this */
+  standsStillOn: string | null;
 }
 
 export const showOrganization = (row: OrganizationItself): Organization =>
@@ -57,8 +51,7 @@ export const showOrganization = (row: OrganizationItself): Organization =>
     language: Language[row.language],
     timeZone: row.timeZone,
     currency: row.currency,
-    today: todayOf(row),
-    now: nowOf(row),
+    standsStillOn: row.standsStillOn,
     isDemo: row.isDemo,
     leastConfidence: row.leastConfidence,
     leastLitres: row.leastLitres,

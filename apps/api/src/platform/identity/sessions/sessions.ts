@@ -1,8 +1,8 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import type { Actor } from '../actor.js';
-import type { Role } from '../permission.js';
+import type { Actor } from '../../database/actor.js';
+import type { Role } from '../../database/actor.js';
 
 const LONGEST_DAYS = 30;
 const IDLE_DAYS = 14;

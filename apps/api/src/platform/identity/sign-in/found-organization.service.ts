@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import { inTransaction, type OrganizationTransaction } from '../../database/organization-transaction.js';
 import { platformProblems } from '../../problems/platform.problems.js';
-import { organizationActor } from '../actor.js';
+import { organizationActor } from '../../database/actor.js';
 import { identityProblems } from '../sessions/identity.problems.js';
 import { AdmitPerson, type Newcomer } from '../members/admit-person.service.js';
 import { members } from '../members/member.repository.js';

@@ -1,7 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { inTransaction, OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
-import type { Actor } from '../../../../platform/identity/actor.js';
+import type { Actor } from '../../../../platform/database/actor.js';
 
 /** Transactions of their own for imports and exports, which outlast a request. */
 @Injectable()

@@ -1,7 +1,7 @@
 import { plantsWords } from '@rillbook/agronomy/plants/plant-words.js';
 import { irrigationMethods } from '@rillbook/irrigation/hardware/irrigation-method.js';
 import { Resolver } from '@nestjs/graphql';
-import { keptThingResolver } from '../../../../platform/graphql/kept-thing.resolver.js';
+import { keptThingResolver } from '../../../../platform/kept-things/kept-thing.resolver.js';
 import { between, judgeOrder, judgeValues, name, oneOf, type Rule, someOf, timeOfDay } from '../../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
 import { filled } from '../../../../platform/records/filled.js';
