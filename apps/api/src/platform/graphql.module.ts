@@ -1,0 +1,78 @@
+import type { ApolloServerPlugin, GraphQLRequestContext } from '@apollo/server';
+import { unwrapResolverError } from '@apollo/server/errors';
+import { ApolloDriver, type ApolloDriverConfig } from '@nestjs/apollo';
+import { GraphQLModule } from '@nestjs/graphql';
+import { GraphQLError, type GraphQLFormattedError } from 'graphql';
+import type { Request } from 'express';
+import type { RequestScope, ScopedRequest } from './identity/request-scope.js';
+import { asProblem } from './problems/answer.js';
+import { limitsRule } from './graphql/limits.js';
+
+interface Context {
+  scope: RequestScope;
+}
+
+const OWN_CODES = new Set([
+  'GRAPHQL_PARSE_FAILED',
+  'GRAPHQL_VALIDATION_FAILED',
+  'BAD_USER_INPUT',
+  'BAD_REQUEST',
+  'QUERY_TOO_LARGE',
+  'VALUE_REFUSED',
+  'OPERATION_RESOLUTION_FAILURE',
+  'PERSISTED_QUERY_NOT_FOUND',
+]);
+
+/** Faults leave as a code, a sentence and details; nothing of the machine leaves with them. */
+function formatted(error: GraphQLFormattedError, thrown: unknown): GraphQLFormattedError {
+  const code = String(error.extensions?.['code'] ?? '');
+  const original = unwrapResolverError(thrown);
+  if (original === thrown && OWN_CODES.has(code))
+    return {
+      message: error.message,
+      extensions: { code, details: error.extensions?.['details'] ?? {} },
+      ...(error.locations && { locations: error.locations }),
+    };
+  const problem = asProblem(original instanceof GraphQLError && original.originalError ? original.originalError : original);
+  return {
+    message: problem.message,
+    extensions: { code: problem.code, details: problem.details },
+    ...(error.path && { path: error.path }),
+  };
+}
+
+/** One request, one transaction, one fate: it ends before the answer leaves. */
+const oneFate: ApolloServerPlugin<Context> = {
+  requestDidStart: async () => ({
+    async willSendResponse(context: GraphQLRequestContext<Context>) {
+      const body = context.response.body;
+      const result = body?.kind === 'single' ? body.singleResult : null;
+      const failed = !result || Boolean(result.errors?.length);
+      try {
+        await context.contextValue.scope.end(!failed);
+      } catch (problem) {
+        if (!result) throw problem;
+        result.data = null;
+        result.errors = [formatted({ message: '' }, problem)];
+      }
+    },
+  }),
+};
+
+/** GraphQL at /graphql: schema from the resolvers, limits, coded faults, the request's transaction. */
+export const graphql = () =>
+  GraphQLModule.forRoot<ApolloDriverConfig>({
+    driver: ApolloDriver,
+    autoSchemaFile: true,
+    sortSchema: true,
+    playground: false,
+    introspection: process.env['NODE_ENV'] === 'development',
+    includeStacktraceInErrorResponses: false,
+    hideSchemaDetailsFromClientErrors: true,
+    csrfPrevention: true,
+    parseOptions: { maxTokens: 4000 },
+    validationRules: [limitsRule],
+    context: ({ req }: { req: ScopedRequest & Request }): Context => ({ scope: req.scope! }),
+    formatError: formatted,
+    plugins: [oneFate],
+  } as ApolloDriverConfig);
