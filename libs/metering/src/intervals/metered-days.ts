@@ -28,7 +28,9 @@ const ALMOST = 1e-6;
  * Where an interval is cut, two things are not known: how its water follows the weather (sd = share's · share · (1 − share) · volume) and on
  * which side of the cut the nearest run fell (sd = run's · the interval's mean day).
  *
- * @param cutSd - How uncertain a cut interval is: by its share, and by the run nearest to the cut, in mean days of it. [–]
+ * @param cutSd - How uncertain a cut interval is. [–]
+ * @param cutSd.share - By its share: sd over share · (1 − share) · volume. [–]
+ * @param cutSd.run - By the run nearest to the cut, in mean days of the interval. [d]
  * @returns Litres and covered share of each day, and the variances of their sum. [L] and [L2]
  */
 export function meteredDays(
