@@ -39,7 +39,7 @@ export default {
     { name: 'nothing-leans-on-tests', comment: 'Move what is useful out of tests/.',
       severity: 'error', from: { path: '^(apps|libs)/' }, to: { path: '^tests/' } },
     { name: 'no-stranger-in-the-house', comment: 'Nobody imports this file. Use it or remove it.',
-      severity: 'error', from: { orphan: true, pathNot: ['[.]d[.]ts$', '(^|/)main[.]tsx?$', '^tests/'] }, to: {} },
+      severity: 'error', from: { orphan: true, pathNot: ['[.]d[.]ts$', '(^|/)main[.]tsx?$', '(^|/)([^/]+[.]config|codegen)[.]ts$', '^tests/'] }, to: {} },
   ],
   options: { doNotFollow: { path: 'node_modules' }, exclude: { path: '(^|/)(dist|dist-types|__generated__|node_modules/[.]cache)/' }, tsPreCompilationDeps: true, tsConfig: { fileName: 'tsconfig.base.json' }, enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['rillbook-source', 'import', 'node', 'default', 'types'] } },
 };

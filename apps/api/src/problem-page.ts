@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
+import { exchangeProblems } from './features/exchange/import/directory/exchange.problems.js';
 import { sentencesEn } from './features/exchange/problems/sentences.en.js';
 import { fieldworkProblems } from './features/fieldwork/fieldwork.problems.js';
 import { identityProblems } from './platform/identity/sessions/identity.problems.js';
@@ -18,6 +19,7 @@ export const catalogues: readonly Catalogue[] = [
   { file: 'platform/problems/platform.problems.ts', title: 'Everywhere', problems: platformProblems },
   { file: 'platform/identity/sessions/identity.problems.ts', title: 'Signing in and members', problems: identityProblems },
   { file: 'features/fieldwork/fieldwork.problems.ts', title: 'Field work', problems: fieldworkProblems },
+  { file: 'features/exchange/import/directory/exchange.problems.ts', title: 'Import and export', problems: exchangeProblems },
 ];
 
 /** Details that show their own names, so that a sentence reads as its template. */

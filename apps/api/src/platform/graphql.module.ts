@@ -23,22 +23,23 @@ const OWN_CODES = new Set([
   'PERSISTED_QUERY_NOT_FOUND',
 ]);
 
+/** What GraphQL itself found wrong with the request. */
+const ofTheRequest = (error: GraphQLFormattedError, code: string): GraphQLFormattedError => ({
+  message: error.message,
+  extensions: { code, details: error.extensions?.['details'] ?? {} },
+  ...(error.locations && { locations: error.locations }),
+});
+
+/** What a resolver threw, without what GraphQL wrapped around it. */
+const innermost = (thrown: unknown): unknown => (thrown instanceof GraphQLError && thrown.originalError ? thrown.originalError : thrown);
+
 /** Faults leave as a code, a sentence and details; nothing of the machine leaves with them. */
 function formatted(error: GraphQLFormattedError, thrown: unknown): GraphQLFormattedError {
   const code = String(error.extensions?.['code'] ?? '');
   const original = unwrapResolverError(thrown);
-  if (original === thrown && OWN_CODES.has(code))
-    return {
-      message: error.message,
-      extensions: { code, details: error.extensions?.['details'] ?? {} },
-      ...(error.locations && { locations: error.locations }),
-    };
-  const problem = asProblem(original instanceof GraphQLError && original.originalError ? original.originalError : original);
-  return {
-    message: problem.message,
-    extensions: { code: problem.code, details: problem.details },
-    ...(error.path && { path: error.path }),
-  };
+  if (original === thrown && OWN_CODES.has(code)) return ofTheRequest(error, code);
+  const { message, code: own, details } = asProblem(innermost(original));
+  return { message, extensions: { code: own, details }, ...(error.path && { path: error.path }) };
 }
 
 /** One request, one transaction, one fate: it ends before the answer leaves. */

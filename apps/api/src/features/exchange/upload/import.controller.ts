@@ -34,9 +34,10 @@ export class ImportController {
   @Post()
   async upload(@Scope() scope: RequestScope): Promise<ShownImport> {
     const actor = scope.actor!;
+    const language = await languageOf(await scope.open(), actor.personId);
     // The files may come slowly: no transaction waits for them.
     await scope.become(actor);
-    return this.check.run(actor, scope.request, await languageOf(scope.source, actor.personId));
+    return this.check.run(actor, scope.request, language);
   }
 
   @Allow(Permission.Exchange)
@@ -44,20 +45,15 @@ export class ImportController {
   async one(@Scope() scope: RequestScope, @Param('id') id: string): Promise<ShownImport> {
     const { organizationId, personId } = scope.actor!;
     const { report } = await recordOf(await UploadFolder.find(organizationId, id));
-    return showImport(id, report, await languageOf(scope.source, personId));
+    return showImport(id, report, await languageOf(await scope.open(), personId));
   }
 
   /** Starts the import of all rows or none, or of the good rows, in the background. */
   @Allow(Permission.Exchange)
   @Post(':id/accept')
   @HttpCode(202)
-  async accept(
-    @Scope() scope: RequestScope,
-    @Tx() tx: OrganizationTransaction,
-    @Param('id') id: string,
-    @Body() body: unknown,
-  ): Promise<{ jobId: string }> {
-    return { jobId: await this.acceptImport.run(tx, id, body, await languageOf(scope.source, tx.actor.personId)) };
+  async accept(@Tx() tx: OrganizationTransaction, @Param('id') id: string, @Body() body: unknown): Promise<{ jobId: string }> {
+    return { jobId: await this.acceptImport.run(tx, id, body, await languageOf(tx, tx.actor.personId)) };
   }
 
   /** The refused rows of a file, with a column that says what to mend; the mended file can be uploaded as it is. */
@@ -78,7 +74,7 @@ export class ImportController {
     response.setHeader('Content-Type', 'text/csv; charset=utf-8');
     response.setHeader('Content-Disposition', `attachment; filename="${file}.csv"`);
     response.setHeader('Cache-Control', 'no-store');
-    await pipeline(Readable.from(rejectedCsv(header, rows, await languageOf(scope.source, personId))), response);
+    await pipeline(Readable.from(rejectedCsv(header, rows, await languageOf(await scope.open(), personId))), response);
   }
 
   /** Forgets an upload that is not being imported. */

@@ -1,9 +1,9 @@
-import type { DataSource } from 'typeorm';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import type { ProblemLanguage } from '../problems/problem-sentence.js';
 
 /** The language in which a person reads; English where nobody in person asks. */
-export async function languageOf(source: DataSource, personId: string | null): Promise<ProblemLanguage> {
+export async function languageOf(tx: OrganizationTransaction, personId: string | null): Promise<ProblemLanguage> {
   if (personId === null) return 'en';
-  const [person] = (await source.query('select language from person where id = $1', [personId])) as { language: ProblemLanguage }[];
+  const [person] = await tx.query<{ language: ProblemLanguage }>('select language from person where id = $1', [personId]);
   return person?.language ?? 'en';
 }
