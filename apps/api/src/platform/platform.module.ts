@@ -35,7 +35,7 @@ export class PlatformModule implements NestModule {
         { provide: APP_FILTER, useClass: ProblemFilter },
         { provide: APP_INTERCEPTOR, useClass: TransactionInterceptor },
       ],
-      exports: [DataSource, ...parts],
+      exports: [DataSource, ...parts, ...identity],
     };
   }
 
