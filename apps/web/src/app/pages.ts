@@ -22,7 +22,7 @@ export const deskPages: Readonly<Record<string, PageFile>> = {
   '/findings/:id': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
   '/month': async () => (await import('../features/overview/month/MonthPage.js')).MonthPage,
   '/routes': notYet,
-  '/setup/*': notYet,
+  '/setup/*': async () => (await import('../features/setup/frame/SetupPage.js')).SetupPage,
   '/water': notYet,
 };
 

@@ -4,6 +4,7 @@ import { gauge as gaugeEn } from './messages/en/gauge.js';
 import { maps as mapsEn } from './messages/en/maps.js';
 import { office as officeEn } from './messages/en/office/office.js';
 import { parts as partsEn } from './messages/en/parts.js';
+import { setup as setupEn } from './messages/en/setup/setup.js';
 import { units as unitsEn } from './messages/en/units.js';
 import { field as fieldEs } from './messages/es/field/field.js';
 import { frame as frameEs } from './messages/es/frame.js';
@@ -11,12 +12,22 @@ import { gauge as gaugeEs } from './messages/es/gauge.js';
 import { maps as mapsEs } from './messages/es/maps.js';
 import { office as officeEs } from './messages/es/office/office.js';
 import { parts as partsEs } from './messages/es/parts.js';
+import { setup as setupEs } from './messages/es/setup/setup.js';
 import { units as unitsEs } from './messages/es/units.js';
 import type { Language } from './numbers.js';
 
 /** A feature adds its two files here; each Spanish file has the type of its English one. */
-const english = { ...unitsEn, ...frameEn, ...partsEn, ...gaugeEn, ...mapsEn, ...officeEn, ...fieldEn };
-const spanish: Record<MessageId, string> = { ...unitsEs, ...frameEs, ...partsEs, ...gaugeEs, ...mapsEs, ...officeEs, ...fieldEs };
+const english = { ...unitsEn, ...frameEn, ...partsEn, ...gaugeEn, ...mapsEn, ...officeEn, ...fieldEn, ...setupEn };
+const spanish: Record<MessageId, string> = {
+  ...unitsEs,
+  ...frameEs,
+  ...partsEs,
+  ...gaugeEs,
+  ...mapsEs,
+  ...officeEs,
+  ...fieldEs,
+  ...setupEs,
+};
 
 export type MessageId = keyof typeof english;
 

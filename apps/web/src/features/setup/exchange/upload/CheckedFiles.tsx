@@ -1,0 +1,73 @@
+import { FormattedMessage, useIntl } from 'react-intl';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { messageOf } from '../../../../says/saying.js';
+import { Head, Num, Table } from '../../../../ui/tables/Table.js';
+import { type CheckedUpload, imports } from './imports.js';
+
+/** Per file: what is new, changed, the same and wrong. */
+export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
+  const intl = useIntl();
+  const { number } = useFormats();
+  return (
+    <>
+      <Table
+        name={intl.formatMessage({ id: 'setup.files.table' })}
+        isTight
+        head={
+          <tr>
+            <Head>
+              <FormattedMessage id="setup.files.file" />
+            </Head>
+            {(['new', 'changed', 'same', 'wrong'] as const).map((of) => (
+              <Head key={of} isNumber>
+                <FormattedMessage id={`setup.files.${of}`} />
+              </Head>
+            ))}
+            <Head>
+              <FormattedMessage id="setup.files.rejected" />
+            </Head>
+          </tr>
+        }
+      >
+        {upload.files.map((file) => (
+          <tr key={file.name}>
+            <td>
+              <b>{file.file ? (messageOf({ intl }, `setup.kind.${file.file}`) ?? file.file) : file.name}</b>{' '}
+              <span className="soft xs">{file.name}</span>
+              {file.status === 'refused' && (
+                <p className="clay">
+                  <FormattedMessage id="setup.files.refused" />
+                </p>
+              )}
+            </td>
+            <Num>{number(file.new)}</Num>
+            <Num>{number(file.changed)}</Num>
+            <Num>{number(file.same)}</Num>
+            <Num>{file.wrong > 0 ? <b className="clay">{number(file.wrong)}</b> : number(0)}</Num>
+            <td>
+              {file.wrong > 0 && file.file && (
+                <a href={imports.rejectedPath(upload.id, file.file)} download>
+                  <FormattedMessage id="setup.files.download" values={{ count: file.wrong }} />
+                </a>
+              )}
+            </td>
+          </tr>
+        ))}
+      </Table>
+      {upload.ignored.length > 0 && (
+        <div className="notice">
+          <h3>
+            <FormattedMessage id="setup.ignored" values={{ count: upload.ignored.length }} />
+          </h3>
+          <ul>
+            {upload.ignored.map((file) => (
+              <li key={file.name}>
+                <b>{file.name}</b> {file.says}
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </>
+  );
+}

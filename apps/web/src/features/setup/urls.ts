@@ -1,0 +1,43 @@
+import type { Address } from '../../page/use-address.js';
+
+/** The pages of Setup. */
+export const setupPaths = {
+  exchange: '/setup',
+  import: '/setup/import',
+  clients: '/setup/clients',
+  properties: '/setup/properties',
+  property: (id: string): string => `/setup/properties/${id}`,
+  suppliers: '/setup/suppliers',
+  stations: '/setup/stations',
+  crews: '/setup/crews',
+  people: '/setup/people',
+  organization: '/setup/organization',
+} as const;
+
+export interface ExchangePlace {
+  /** The upload that is looked at. */
+  readonly upload: string | null;
+  /** The import that is under way or has ended. */
+  readonly job: string | null;
+}
+
+export const exchangeAddress: Address<ExchangePlace> = {
+  read: (query) => ({ upload: query.get('import'), job: query.get('job') }),
+  write: ({ upload, job }) => ({ import: upload, job }),
+};
+
+/** What a page of kept things has open: the form of one of them, or of a new one. */
+export interface ThingsPlace {
+  readonly thing: string | null;
+  /** The kind of thing, where a page has several. */
+  readonly kind: string | null;
+  /** The thing that a new one belongs to, such as the zone of a planting. */
+  readonly of: string | null;
+}
+
+export const NEW = 'new';
+
+export const thingsAddress: Address<ThingsPlace> = {
+  read: (query) => ({ thing: query.get('thing'), kind: query.get('kind'), of: query.get('of') }),
+  write: ({ thing, kind, of }) => ({ thing, kind, of }),
+};

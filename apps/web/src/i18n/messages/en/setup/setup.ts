@@ -1,0 +1,4 @@
+import { exchange } from './exchange.js';
+
+/** The words of the pages of Setup. */
+export const setup = { ...exchange };
