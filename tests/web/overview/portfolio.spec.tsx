@@ -120,7 +120,9 @@ describe('the portfolio', () => {
     expect(address()).toBe('/?near=shown');
     expect(screen.getByRole('link', { name: 'Alder Row' })).toBeTruthy();
   });
+});
 
+describe('the portfolio’s address and keys', () => {
   it('keeps filters, sort and month in the address, and asks for exactly that', async () => {
     const { user, address, calls } = page({ at: '/?why=settings&who=nobody&month=2026-08&sort=name&kind=stale' });
     await screen.findByRole('heading', { level: 1 });
@@ -154,7 +156,9 @@ describe('the portfolio', () => {
     await user.keyboard('j{Enter}');
     expect(address()).toBe('/properties/p2?month=2026-09');
   });
+});
 
+describe('the portfolio beside and without its list', () => {
   it('has the same places on the map, with the same numbers', async () => {
     const { user, address } = page();
     await user.click(await screen.findByRole('link', { name: '2. Old Mill Shops: above need, mostly unexplained' }));

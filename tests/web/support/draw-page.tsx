@@ -78,7 +78,7 @@ export function drawPage(
         <ViewerContext value={viewer}>
           <ToastProvider>
             <ApolloProvider client={server.client}>
-              <MemoryRouter initialEntries={[at]}>
+              <MemoryRouter initialEntries={[at]} useTransitions={false}>
                 <Address
                   onChange={(now) => {
                     address = now;

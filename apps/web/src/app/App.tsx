@@ -22,7 +22,8 @@ export function App() {
     <DisplayProvider>
       <LanguageProvider language={deviceLanguage()} units="us" currency="USD" timeZone={Intl.DateTimeFormat().resolvedOptions().timeZone}>
         <ApolloProvider client={client}>
-          <BrowserRouter>
+          {/* An address that changes in a transition and a query that follows it throw each other back for ever. */}
+          <BrowserRouter useTransitions={false}>
             <AppRoutes />
           </BrowserRouter>
         </ApolloProvider>

@@ -18,8 +18,7 @@ export const doorPages: Readonly<Record<string, PageFile>> = {
 /** In the desk's frame. */
 export const deskPages: Readonly<Record<string, PageFile>> = {
   '/properties/:id': notYet,
-  '/findings': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
-  '/findings/:id': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
+  '/findings/:id?': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
   '/month': async () => (await import('../features/overview/month/MonthPage.js')).MonthPage,
   '/routes': notYet,
   '/setup/*': async () => (await import('../features/setup/frame/SetupPage.js')).SetupPage,

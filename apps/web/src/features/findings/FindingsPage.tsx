@@ -1,0 +1,70 @@
+import { useQuery } from '@apollo/client/react';
+import { useIntl } from 'react-intl';
+import { useNavigate, useParams } from 'react-router';
+import { graphql } from '../../graphql/__generated__/gql.js';
+import type { FindingsQuery } from '../../graphql/__generated__/graphql.js';
+import { Fetched } from '../../page/Fetched.js';
+import { useAddress } from '../../page/use-address.js';
+import { EmptyState } from '../../ui/states/States.js';
+import { FindingWithDeeds } from './FindingWithDeeds.js';
+import './findings.css';
+import { FindingList } from './list/FindingList.js';
+import { inOrder } from './list/in-order.js';
+import { findingAddress, findingsAddress } from './urls.js';
+
+export const findingsDocument = graphql(`
+  query Findings($state: [String!], $kind: String) {
+    findings(state: $state, kind: $kind) {
+      id
+      kind
+      money
+      litres
+      ...FindingLine
+    }
+    crews {
+      id
+      name
+    }
+  }
+`);
+
+/** The list to work through: what was found at the left, its evidence at the right. */
+export function FindingsPage() {
+  const [place, change] = useAddress(findingsAddress);
+  const query = useQuery(findingsDocument, { variables: { state: [place.state], kind: place.kind }, fetchPolicy: 'cache-and-network' });
+  const shown = { ...query, data: query.data ?? query.previousData };
+  return <Fetched query={shown}>{(data) => <Findings data={data} place={place} onChange={change} />}</Fetched>;
+}
+
+interface Props {
+  readonly data: FindingsQuery;
+  readonly place: ReturnType<typeof findingsAddress.read>;
+  readonly onChange: (place: Partial<ReturnType<typeof findingsAddress.read>>) => void;
+}
+
+function Findings({ data, place, onChange }: Props) {
+  const intl = useIntl();
+  const navigate = useNavigate();
+  const { id } = useParams();
+  const findings = inOrder(data.findings);
+  const chosen = id ?? findings[0]?.id ?? null;
+  const at = findings.findIndex((finding) => finding.id === chosen);
+  const choose = (next: string): void => void navigate(findingAddress(next, place), { replace: true });
+  const goOn = (): void => {
+    const next = findings[at + 1] ?? findings[at - 1];
+    if (next && at >= 0) choose(next.id);
+  };
+  const isOpenList = place.state === 'open' && !place.kind;
+  return (
+    <div className="find">
+      <FindingList findings={findings} chosen={chosen} place={place} onChange={onChange} onChoose={choose} />
+      {chosen === null ? (
+        <EmptyState sentence={intl.formatMessage({ id: isOpenList ? 'findings.empty' : 'findings.empty.other' })}>
+          {intl.formatMessage({ id: isOpenList ? 'findings.empty.how' : 'findings.empty.otherHow' })}
+        </EmptyState>
+      ) : (
+        <FindingWithDeeds key={chosen} id={chosen} crews={data.crews} onDecided={goOn} />
+      )}
+    </div>
+  );
+}

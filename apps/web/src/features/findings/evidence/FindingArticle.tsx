@@ -1,0 +1,155 @@
+import type { FragmentType } from '@apollo/client';
+import { type ReactNode, useMemo } from 'react';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { Link } from 'react-router';
+import { graphql } from '../../../graphql/__generated__/gql.js';
+import type { FindingOfArticleFragment } from '../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { paths } from '../../../page/paths.js';
+import { useMasked } from '../../../page/use-masked.js';
+import { type Names, namesOf } from '../../../says/names.js';
+import { useSays } from '../../../says/use-says.js';
+import { usePageTitle } from '../../../ui/frame/PageHead.js';
+import { ARTICLE_ID } from '../list/FindingList.js';
+import { isTooLittle } from '../list/too-little.js';
+import { AccountEvidence } from './AccountEvidence.js';
+import { CheckFirst } from './CheckFirst.js';
+import { Decided } from './Decided.js';
+import { readEvidence } from './read-evidence.js';
+import { WhyWeThinkSo } from './WhyWeThinkSo.js';
+import { WorkForIt } from './WorkForIt.js';
+import { ZoneEvidence } from './ZoneEvidence.js';
+
+const findingOfArticle = graphql(`
+  fragment FindingOfArticle on Finding {
+    id
+    kind
+    state
+    fromOn
+    untilOn
+    litres
+    money
+    confidence
+    says {
+      code
+      details
+    }
+    evidence
+    openedAt
+    cameBack
+    dismissedWhy
+    resolvedWith
+    decidedBy
+    decidedAt
+    property {
+      id
+      name
+      zones {
+        id
+        name
+        station
+      }
+      controllers {
+        id
+        name
+      }
+      meters {
+        id
+        name
+      }
+      accounts {
+        id
+        month
+        ...GaugedAccount
+        ...MonthOfYear
+      }
+    }
+    workOrders {
+      id
+      kind
+      state
+      what
+      day
+      crew {
+        id
+        name
+      }
+    }
+  }
+`);
+
+interface Props {
+  readonly finding: FragmentType<FindingOfArticleFragment>;
+  /** What can be decided, under the sentence. */
+  readonly children: ReactNode;
+}
+
+/** What was found as a sentence, the water and money in it, and its evidence. */
+export function FindingArticle({ finding: masked, children }: Props) {
+  const finding = useMasked(findingOfArticle, masked);
+  const names = useMemo(() => namesOf(finding.property), [finding.property]);
+  const says = useSays(names);
+  const sentence = says.finding(finding);
+  const evidence = useMemo(() => readEvidence(finding.evidence), [finding.evidence]);
+  usePageTitle(`${says.word('kind', finding.kind)}, ${finding.property.name}`);
+  return (
+    <article id={ARTICLE_ID} tabIndex={-1}>
+      <Crumb finding={finding} />
+      <h1>{sentence.replace(/\.$/, '')}</h1>
+      <p className="lede">
+        <Water finding={finding} />
+      </p>
+      <Decided finding={finding} />
+      {children}
+      <WorkForIt orders={finding.workOrders} />
+      <Pictures finding={finding} names={names} />
+      {evidence.zones.length > 0 && <ZoneEvidence zones={evidence.zones} names={names} />}
+      <div className="evid">
+        <WhyWeThinkSo finding={finding} evidence={evidence} />
+        <CheckFirst kind={finding.kind} />
+      </div>
+    </article>
+  );
+}
+
+function Crumb({ finding: { property, kind, openedAt, cameBack, untilOn } }: { readonly finding: FindingOfArticleFragment }) {
+  const { moment } = useFormats();
+  const { word } = useSays();
+  return (
+    <p className="crumb">
+      <Link to={paths.property(property.id, untilOn?.slice(0, 7) ?? null)}>{property.name}</Link> · {word('kind', kind)} ·{' '}
+      <FormattedMessage id="findings.openSince" values={{ day: moment(openedAt).split(',')[0] }} />
+      {cameBack > 0 && (
+        <strong className="came-back">
+          {' '}
+          <FormattedMessage id="findings.cameBack" values={{ count: cameBack }} />
+        </strong>
+      )}
+    </p>
+  );
+}
+
+/** Gallons and money, with the days they are of; water that did not run is told as too little and costs nothing. */
+function Water({ finding: { kind, litres, money, fromOn, untilOn } }: { readonly finding: FindingOfArticleFragment }) {
+  const intl = useIntl();
+  const formats = useFormats();
+  const { volume } = useSays();
+  const days = { from: formats.dayInWords(fromOn), until: formats.dayInWords(untilOn) };
+  if (typeof litres !== 'number') return intl.formatMessage({ id: 'findings.water.none' }, days);
+  if (isTooLittle(kind)) return intl.formatMessage({ id: 'findings.water.under' }, { ...days, litres: volume(litres) });
+  const isPriced = typeof money === 'number';
+  const told = intl.formatMessage(
+    { id: 'findings.water.over' },
+    { ...days, litres: volume(litres), money: isPriced ? formats.money(money) : 'none' },
+  );
+  return isPriced || kind === 'doubtful reading' || kind === 'flow to be tested'
+    ? told
+    : `${told} ${intl.formatMessage({ id: 'findings.noMoney' })}`;
+}
+
+/** The account of the month it was seen in, and the months before. */
+function Pictures({ finding: { property, untilOn }, names }: { readonly finding: FindingOfArticleFragment; readonly names: Names }) {
+  const month = untilOn?.slice(0, 7) ?? null;
+  const known = property.accounts.filter((account) => month === null || account.month <= month);
+  return <AccountEvidence accounts={known} month={month} names={names} hrefOf={(one) => paths.property(property.id, one)} />;
+}

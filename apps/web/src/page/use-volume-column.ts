@@ -1,0 +1,28 @@
+import { useMemo } from 'react';
+import { useFormats } from '../i18n/LanguageProvider.js';
+import { type Known, NOT_KNOWN } from '../i18n/numbers.js';
+import { roundingStep, roundTo } from '../ui/gauge/drawing/scale.js';
+
+export interface WrittenColumn {
+  readonly unit: string;
+  /** A figure as exact as the largest of its column allows, so that the column agrees with the gauge. */
+  readonly figure: (litres: Known) => string;
+  /** The same with its sign. */
+  readonly signed: (litres: Known) => string;
+}
+
+/** A column of volumes in one unit, rounded by its largest. */
+export function useVolumeColumn(largestLitres: number): WrittenColumn {
+  const { volumeColumn, figure, signed } = useFormats();
+  return useMemo(() => {
+    const { unit, fromLitres } = volumeColumn(largestLitres);
+    const step = roundingStep(fromLitres(largestLitres));
+    const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+    const written = (litres: Known): number | null => (typeof litres === 'number' ? roundTo(fromLitres(litres), step) : null);
+    return {
+      unit,
+      figure: (litres) => (typeof litres === 'number' ? figure(written(litres), decimals) : NOT_KNOWN),
+      signed: (litres) => (typeof litres === 'number' ? signed(written(litres), decimals) : NOT_KNOWN),
+    };
+  }, [volumeColumn, figure, signed, largestLitres]);
+}

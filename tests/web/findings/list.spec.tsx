@@ -1,0 +1,94 @@
+import { cleanup, screen, waitFor, within } from '@testing-library/react';
+import { afterEach, describe, expect, it } from 'vitest';
+import { viewerOf } from '../support/draw-page.js';
+import { article, last, page } from './drawn-findings.js';
+
+afterEach(cleanup);
+
+describe('a finding', () => {
+  it('lists the dearest first, and shows the evidence of the first', async () => {
+    page();
+    const lines = (await screen.findAllByRole('listitem')).filter((line) => line.closest('.work')).map((line) => line.textContent);
+    expect(lines).toEqual([
+      'Over-programmed$524Quail Commons',
+      'Unexplained use$40Quail Commons · came back',
+      'Under-programmedtoo littleQuail Commons',
+      'Doubtful reading–Quail Commons',
+    ]);
+    expect(screen.getByRole('heading', { level: 2, name: '4 to decide' })).toBeTruthy();
+    expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe(
+      'Program A gives 3 Pool lawn more than the plants need. About 72% of the present minutes would do',
+    );
+  });
+
+  it('tells water, money and days, the zones with over and under apart, the months, and what to check', async () => {
+    page({ at: '/findings/f1' });
+    const shown = within(await article());
+    expect(shown.getByText('92,700 gal, about $524, from Tuesday 1 September to Thursday 24 September.')).toBeTruthy();
+    const zones = within(shown.getByRole('table', { name: 'Zone by zone, for these days' }))
+      .getAllByRole('row')
+      .slice(1);
+    expect(zones.map((zone) => zone.textContent)).toEqual(['3 Pool lawn50020,00025,5005,500', '9 Parkway trees50020,00012,1007,900']);
+    expect(zones.map((zone) => zone.querySelector('[data-side]')?.getAttribute('data-side'))).toEqual(['over', 'under']);
+    expect(shown.getByText('In 5 earlier months the meter passed 102% of what was programmed.')).toBeTruthy();
+    expect(shown.getByText(/^Confidence 0.97/)).toBeTruthy();
+    expect(shown.getByText('New, sick and large plants need a person’s eye before water is cut.')).toBeTruthy();
+    const months = within(shown.getByRole('table', { name: 'Twelve months of the account' }));
+    expect(months.getAllByRole('columnheader').map((head) => head.textContent)).toEqual(['Aug', 'Sep to 24']);
+    expect(months.getByRole('link', { name: 'Aug' }).getAttribute('href')).toBe('/properties/p1?month=2026-08');
+  });
+
+  it('tells too little as missing water that cost nothing, and a reading without volume', async () => {
+    page({ at: '/findings/f3' });
+    expect(within(await article()).getByText(/^57,900 gal too little, from/)).toBeTruthy();
+    cleanup();
+    page({ at: '/findings/f4' });
+    expect(within(await article()).getByText('From Tuesday 1 September to Thursday 24 September.')).toBeTruthy();
+  });
+});
+
+describe('the list of findings', () => {
+  it('is walked with j and k, the choice standing in the address; Enter goes to the evidence', async () => {
+    const { user, address } = page();
+    await article();
+    await user.keyboard('j');
+    await waitFor(() => expect(address()).toBe('/findings/f2'));
+    await user.keyboard('j');
+    await waitFor(() => expect(address()).toBe('/findings/f3'));
+    await user.keyboard('k');
+    await waitFor(() => expect(address()).toBe('/findings/f2'));
+    expect(screen.getByRole('link', { name: 'Unexplained use' }).closest('li')?.getAttribute('aria-current')).toBe('true');
+    await screen.findByRole('heading', { level: 1, name: /no program explains/ });
+    await user.keyboard('{Enter}');
+    await waitFor(() => expect(document.activeElement).toBe(screen.getByRole('article')));
+  });
+
+  it('keeps state and kind in the address', async () => {
+    const { user, address, calls } = page({ at: '/findings?state=dismissed&kind=stale' });
+    await article();
+    expect(last(calls, 'Findings')).toEqual({ state: ['dismissed'], kind: 'stale' });
+    await user.selectOptions(screen.getByLabelText('State'), 'In work');
+    await waitFor(() => expect(address()).toBe('/findings?state=in+work&kind=stale'));
+    await user.click(screen.getByRole('link', { name: 'Unexplained use' }));
+    await waitFor(() => expect(address()).toBe('/findings/f2?state=in+work&kind=stale'));
+  });
+
+  it('says when there is nothing to decide, and when a link leads nowhere', async () => {
+    page({ findings: [] });
+    await screen.findByRole('heading', { name: 'Nothing to decide' });
+    cleanup();
+    page({ at: '/findings/none' });
+    await screen.findByRole('heading', { name: 'This finding is not there' });
+  });
+
+  it('leaves decisions to those who may decide', async () => {
+    const { user } = page({ viewer: viewerOf({ permissions: ['read findings'] }) });
+    await article();
+    expect(screen.queryByRole('button', { name: /^Accept/ })).toBeNull();
+    await user.keyboard('a');
+    expect(screen.queryByRole('dialog')).toBeNull();
+    await user.keyboard('?');
+    const keys = within(screen.getByRole('dialog', { name: 'Keys on this page' }));
+    expect(keys.queryByText('accept it and make a work order')).toBeNull();
+  });
+});
