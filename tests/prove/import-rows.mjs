@@ -8,6 +8,7 @@ import { withProduct } from '../../apps/api/dist/cli/open-product.js';
 import { folderFiles } from '../../apps/api/dist/features/exchange/files/folder-files.js';
 import { ImportDeed } from '../../apps/api/dist/features/exchange/import/import-deed.service.js';
 import { organizationActor } from '../../apps/api/dist/platform/database/actor.js';
+import { organizations } from '../../apps/api/dist/platform/identity/organizations/organization.repository.js';
 import { world } from '../support/world-of-rows.mjs';
 
 export const readsShared = false;
@@ -45,7 +46,7 @@ async function importTwice(deed, folder, rows) {
     lines.push(`${what}: ${count(sum('new'))} new, ${count(sum('changed'))} changed, ${count(sum('same'))} same, ${count(sum('wrong'))} wrong in ${seconds.toFixed(1)} s, ${count(Math.round(report.rows / seconds))} rows/s, ${memory()} at most`);
     return { seconds, sum };
   };
-  const first = await run('first', { newOrganization: 'Rows' });
+  const first = await run('first', { begin: (tx) => organizations.add(tx, 'Rows') });
   const again = await run('again', {});
   if (first.sum('wrong') || first.sum('new') < rows) throw new Error(`${lines.join('\n')}\nnot every row was new`);
   if (again.sum('same') !== first.sum('new')) throw new Error(`${lines.join('\n')}\nthe same rows were not the same`);

@@ -1,3 +1,4 @@
+import { loadDemo } from './features/exchange/demo/load-demo.service.js';
 import { appDataSource } from './platform/database/data-source.js';
 import { findDatabase } from './platform/database/database-url.js';
 import { migrate } from './platform/database/migrate.js';
@@ -17,9 +18,6 @@ async function start(): Promise<void> {
   const worker = await startWorker(database.adminUrl, app.get(Jobs));
   const server = await app.listen(Number(process.env['PORT'] ?? PORT), process.env['HOST'] ?? '127.0.0.1');
 
-  const address = (server as { address(): { port: number } }).address();
-  console.log(`Rillbook is at http://localhost:${address.port}  (${database.says})`);
-
   let ending = false;
   const end = async (): Promise<void> => {
     if (ending) return;
@@ -32,6 +30,10 @@ async function start(): Promise<void> {
   };
   process.on('SIGTERM', () => void end());
   process.on('SIGINT', () => void end());
+
+  await loadDemo(app, database).catch((problem: unknown) => console.error('The demonstration could not be loaded:', problem));
+  const address = (server as { address(): { port: number } }).address();
+  console.log(`Rillbook is at http://localhost:${address.port}  (${database.says})`);
 }
 
 start().catch((problem: unknown) => {

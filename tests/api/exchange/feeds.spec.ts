@@ -65,7 +65,12 @@ it('says which hour does not exist', async () => {
     'usage.csv': `${HEAD}One,M,2026-03-08T02:00,2026-03-08T03:00,1,gal\n`,
   });
   expect(report).toMatchObject({ written: false, problemsTotal: 1 });
-  expect(report.files.at(-1)!.problems[0]).toMatchObject({ line: 2, column: 'start', code: 'TIME_DOES_NOT_EXIST', found: '2026-03-08T02:00' });
+  expect(report.files.at(-1)!.problems[0]).toMatchObject({
+    line: 2,
+    column: 'start',
+    code: 'TIME_DOES_NOT_EXIST',
+    found: '2026-03-08T02:00',
+  });
 });
 
 it('takes weather, readings and usage by the hundred, counts them all, and the same again as the same', async () => {
@@ -73,7 +78,9 @@ it('takes weather, readings and usage by the hundred, counts them all, and the s
   const files = world({ rows: 500 });
   const first = await importInto(product, organization, files);
   expect(first.problemsTotal).toBe(0);
-  const counts = Object.fromEntries(['weather.csv', 'readings.csv', 'usage.csv'].map((name) => [name, files[name]!.split('\n').length - 2]));
+  const counts = Object.fromEntries(
+    ['weather.csv', 'readings.csv', 'usage.csv'].map((name) => [name, files[name]!.split('\n').length - 2]),
+  );
   expect(Object.values(counts).reduce((sum, count) => sum + count, 0)).toBe(500);
   for (const [name, count] of Object.entries(counts)) expect(countsOf(first)[name]).toBe(`${count} 0 0 0`);
   const [stored] = await product.database.admin(

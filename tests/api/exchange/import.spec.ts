@@ -78,11 +78,16 @@ it('records a changed row with a version, before and after, and asks for its acc
   const [zone] = await rows(`select id, version, area_m2 from zone where organization_id = $1 and name = 'Lawn 1'`);
   // 13,000 ft² by the international foot of 0.3048 m (NIST SP 811, appendix B.8).
   expect(zone).toMatchObject({ version: 2, area_m2: expect.closeTo(13_000 * 0.3048 ** 2, 9) });
-  const [change] = await rows(`select deed, way, thing_version, before, after from change where organization_id = $1 and thing_id = $2 and thing_version = 2`, zone.id);
+  const [change] = await rows(
+    `select deed, way, thing_version, before, after from change where organization_id = $1 and thing_id = $2 and thing_version = 2`,
+    zone.id,
+  );
   expect(change).toMatchObject({ deed: 'change', way: 'import', thing_version: 2 });
   expect(Object.keys(change.after)).toEqual(['areaM2']);
   const [property] = await rows(`select id from property where organization_id = $1 and name = 'Elm Court'`);
-  expect(await rows(`select payload from background_job where organization_id = $1 and state = 'queued'`)).toEqual([{ payload: { propertyIds: [property.id] } }]);
+  expect(await rows(`select payload from background_job where organization_id = $1 and state = 'queued'`)).toEqual([
+    { payload: { propertyIds: [property.id] } },
+  ]);
 });
 
 it('leaves what is stored where a file lacks the column', async () => {
@@ -101,13 +106,18 @@ it('leaves what is stored where a file lacks the column', async () => {
   expect(report.problemsTotal).toBe(0);
   const after = await exportOf(product, organization);
   for (const name of Object.keys(narrow)) expect(after[name], name).toBe(before[name]);
-  const changed = await importInto(product, organization, { 'weather.csv': 'station,date,rain_in\nRidge,2026-06-01,0.5\nRidge,2026-06-03,0\n' });
+  const changed = await importInto(product, organization, {
+    'weather.csv': 'station,date,rain_in\nRidge,2026-06-01,0.5\nRidge,2026-06-03,0\n',
+  });
   expect(countsOf(changed)).toEqual({ 'weather.csv': '1 1 0 0' });
   expect((await exportOf(product, organization))['weather.csv']).toContain('Ridge,2026-06-01,95.4,58.1,88,21,49.9,4.5,10,28.31,0.5,0.29');
 });
 
 it('stores nothing at all when a row is wrong and all were wished; the good ones when they were', async () => {
-  const bad = { ...everyColumn, 'readings.csv': `${everyColumn['readings.csv']}Elm Court,M1,2026-05-31T25:00,12,crew,\nElm Court,M9,2026-05-31T10:00,12,crew,\n` };
+  const bad = {
+    ...everyColumn,
+    'readings.csv': `${everyColumn['readings.csv']}Elm Court,M1,2026-05-31T25:00,12,crew,\nElm Court,M9,2026-05-31T10:00,12,crew,\n`,
+  };
   const before = await stateOf(organization);
   const refused = await importInto(product, organization, bad);
   expect(refused).toMatchObject({ written: false, problemsTotal: 2 });
@@ -121,7 +131,11 @@ it('stores nothing at all when a row is wrong and all were wished; the good ones
 it('refuses a file that breaks off, as a whole, and stores none of the others', async () => {
   const report = await importInto(product, organization, { ...everyColumn, 'bills.csv': `${everyColumn['bills.csv']}"Elm Court,M1,2026` });
   expect(report.written).toBe(false);
-  expect(report.files.find(({ name }) => name === 'bills.csv')).toMatchObject({ status: 'refused', new: 0, problems: [{ code: 'QUOTE_NOT_CLOSED' }] });
+  expect(report.files.find(({ name }) => name === 'bills.csv')).toMatchObject({
+    status: 'refused',
+    new: 0,
+    problems: [{ code: 'QUOTE_NOT_CLOSED' }],
+  });
   expect(await rows('select from property where organization_id = $1')).toHaveLength(0);
 });
 
@@ -136,7 +150,9 @@ it('leaves another organization with the same names untouched', async () => {
 });
 
 it('lets zones change places, but takes no station from a zone that the file does not name', async () => {
-  const zones = (...lines: string[]): Files => ({ 'zones.csv': `property,zone,controller,station,area_sqft,method\n${lines.join('\n')}\n` });
+  const zones = (...lines: string[]): Files => ({
+    'zones.csv': `property,zone,controller,station,area_sqft,method\n${lines.join('\n')}\n`,
+  });
   await importInto(product, organization, everyColumn);
   await importInto(product, organization, zones('Elm Court,West,A,2,100,drip', 'Elm Court,East,A,3,100,drip'));
   const swapped = await importInto(product, organization, zones('Elm Court,West,A,3,100,drip', 'Elm Court,East,A,2,100,drip'));
@@ -165,18 +181,27 @@ it('lets zones change places, but takes no station from a zone that the file doe
 
 it('takes a retired thing into use again when a file names it', async () => {
   await importInto(product, organization, everyColumn);
-  await product.database.admin(`update property set retired_at = now(), version = 2 where organization_id = $1 and name = '-Minus Park'`, [organization]);
+  await product.database.admin(`update property set retired_at = now(), version = 2 where organization_id = $1 and name = '-Minus Park'`, [
+    organization,
+  ]);
   const report = await importInto(product, organization, { 'properties.csv': everyColumn['properties.csv']! });
   expect(countsOf(report)).toEqual({ 'properties.csv': '0 1 1 0' });
-  expect(await rows(`select version, retired_at from property where organization_id = $1 and name = '-Minus Park'`)).toEqual([{ version: 3, retired_at: null }]);
-  expect(await rows(`select deed from change where organization_id = $1 and thing = 'property' and thing_version = 3`)).toEqual([{ deed: 'restore' }]);
+  expect(await rows(`select version, retired_at from property where organization_id = $1 and name = '-Minus Park'`)).toEqual([
+    { version: 3, retired_at: null },
+  ]);
+  expect(await rows(`select deed from change where organization_id = $1 and thing = 'property' and thing_version = 3`)).toEqual([
+    { deed: 'restore' },
+  ]);
 });
 
 it('gives a property its weather station when the station becomes known', async () => {
   const first = await importInto(product, organization, everyColumn);
   const notices = first.files.find(({ name }) => name === 'properties.csv')!.notices;
   expect(notices.map(brief)).toEqual(['properties.csv:4:weather_station STATION_NOT_KNOWN']);
-  const linked = () => rows(`select s.name from property p left join weather_station s on s.organization_id = p.organization_id and s.id = p.weather_station_id where p.organization_id = $1 and p.name = '-Minus Park'`);
+  const linked = () =>
+    rows(
+      `select s.name from property p left join weather_station s on s.organization_id = p.organization_id and s.id = p.weather_station_id where p.organization_id = $1 and p.name = '-Minus Park'`,
+    );
   expect(await linked()).toEqual([{ name: null }]);
   await importInto(product, organization, { 'stations.csv': 'station,latitude,longitude\nFar Station,38,-121\n' });
   expect(await linked()).toEqual([{ name: 'Far Station' }]);
@@ -184,9 +209,13 @@ it('gives a property its weather station when the station becomes known', async 
 
 it('makes a new reading of a corrected register, and keeps the one before', async () => {
   await importInto(product, organization, everyColumn);
-  const report = await importInto(product, organization, { 'readings.csv': 'property,meter,read_at,register\nElm Court,M1,2026-05-01T09:12,801.1\n' });
+  const report = await importInto(product, organization, {
+    'readings.csv': 'property,meter,read_at,register\nElm Court,M1,2026-05-01T09:12,801.1\n',
+  });
   expect(countsOf(report)).toEqual({ 'readings.csv': '0 1 0 0' });
-  const kept = await rows(`select register, note, replaced_by_id is not null as replaced from reading where organization_id = $1 and register in (800.1, 801.1) order by register`);
+  const kept = await rows(
+    `select register, note, replaced_by_id is not null as replaced from reading where organization_id = $1 and register in (800.1, 801.1) order by register`,
+  );
   expect(kept).toEqual([
     { register: 800.1, note: 'Lid stuck, "hard" to open', replaced: true },
     { register: 801.1, note: 'Lid stuck, "hard" to open', replaced: false },

@@ -35,7 +35,19 @@ it('gives every cell of the demo back as it was typed', async () => {
   const organization = await product.organization();
   await importInto(product, organization, await folderFiles(demo('larkspur-grounds')));
   const exported = await exportOf(product, organization);
-  for (const name of ['clients', 'stations', 'properties', 'meters', 'controllers', 'zones', 'plantings', 'rules', 'backflow', 'weather', 'pauses']) {
+  for (const name of [
+    'clients',
+    'stations',
+    'properties',
+    'meters',
+    'controllers',
+    'zones',
+    'plantings',
+    'rules',
+    'backflow',
+    'weather',
+    'pauses',
+  ]) {
     const lines = (await readFile(path.join(demo('larkspur-grounds'), `${name}.csv`), 'utf8')).trim().split('\n');
     expect(exported[`${name}.csv`]!.trim().split('\n').toSorted(), name).toEqual(lines.toSorted());
   }
@@ -60,5 +72,8 @@ it('gives a world with every column back byte for byte, in other units than were
   expect(inputsOf(await exportOf(product, third))).toEqual(bare);
   const back = await importInto(product, second, bare);
   expect(countsOf(back)['zones.csv']).toBe('0 2 0 0');
-  expect(await product.database.admin(`select version from zone where organization_id = $1`, [second])).toEqual([{ version: 1 }, { version: 1 }]);
+  expect(await product.database.admin(`select version from zone where organization_id = $1`, [second])).toEqual([
+    { version: 1 },
+    { version: 1 },
+  ]);
 });

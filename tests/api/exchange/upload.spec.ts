@@ -39,9 +39,14 @@ function upload(who: Somebody | null, files: Readonly<Record<string, string | Ui
 }
 
 const accept = (who: Somebody, id: string, rows: string): Promise<Response> =>
-  ask(who, `/api/imports/${id}/accept`, { method: 'POST', body: JSON.stringify({ rows }), headers: { 'content-type': 'application/json' } });
+  ask(who, `/api/imports/${id}/accept`, {
+    method: 'POST',
+    body: JSON.stringify({ rows }),
+    headers: { 'content-type': 'application/json' },
+  });
 
-const zipOf = (files: Files): Uint8Array => zipSync(Object.fromEntries(Object.entries(files).map(([name, text]) => [`world/${name}`, strToU8(text)])));
+const zipOf = (files: Files): Uint8Array =>
+  zipSync(Object.fromEntries(Object.entries(files).map(([name, text]) => [`world/${name}`, strToU8(text)])));
 
 const BAD_ZONES = `property,zone,area_sqft,method,gate
 Elm Court,Lawn,"1,200",spray,left
@@ -54,7 +59,14 @@ it('checks a zip, imports it in the background, and gives it back as an archive'
   expect(checked.status).toBe(201);
   const body = await checked.json();
   expect(body).toMatchObject({ problemsTotal: 0, rows: 38 });
-  expect(body.files.find((file: { file: string }) => file.file === 'zones')).toMatchObject({ name: 'zones.csv', status: 'read', new: 2, changed: 0, same: 0, wrong: 0 });
+  expect(body.files.find((file: { file: string }) => file.file === 'zones')).toMatchObject({
+    name: 'zones.csv',
+    status: 'read',
+    new: 2,
+    changed: 0,
+    same: 0,
+    wrong: 0,
+  });
   expect(body.ignored.map((file: { name: string }) => file.name)).toEqual(['accounts.csv', 'photos.txt']);
   expect(await product.database.admin('select from property where organization_id = $1', [organization])).toHaveLength(0);
   expect(await (await ask(office, `/api/imports/${body.id}`)).json()).toEqual(body);
@@ -72,20 +84,30 @@ it('checks a zip, imports it in the background, and gives it back as an archive'
 
   const archive = await ask(office, '/api/export');
   expect(archive.headers.get('content-type')).toBe('application/zip');
-  const files = Object.fromEntries(Object.entries(unzipSync(new Uint8Array(await archive.arrayBuffer()))).map(([name, bytes]) => [name, strFromU8(bytes)]));
+  const files = Object.fromEntries(
+    Object.entries(unzipSync(new Uint8Array(await archive.arrayBuffer()))).map(([name, bytes]) => [name, strFromU8(bytes)]),
+  );
   expect(files).toEqual(await exportOf(product, organization));
   expect(Object.keys(files)).toHaveLength(18);
 });
 
 it('says what is wrong in the language of the person, keeps the refused rows for mending, and imports the good ones', async () => {
   await product.database.admin(`update person set language = 'es' where id = $1`, [office.personId]);
-  const body = await (await upload(office, { 'clients.csv': everyColumn['clients.csv']!, 'properties.csv': everyColumn['properties.csv']!, 'zones.csv': BAD_ZONES })).json();
+  const body = await (
+    await upload(office, {
+      'clients.csv': everyColumn['clients.csv']!,
+      'properties.csv': everyColumn['properties.csv']!,
+      'zones.csv': BAD_ZONES,
+    })
+  ).json();
   expect(body.problemsTotal).toBe(2);
   const zones = body.files.find((file: { file: string }) => file.file === 'zones');
   expect(zones).toMatchObject({ new: 1, wrong: 2 });
   expect(zones.problems[0]).toMatchObject({ file: 'zones.csv', line: 2, column: 'area_sqft', code: 'THOUSANDS_SEPARATOR', found: '1,200' });
   expect(zones.problems[0].says).toContain('separador de miles');
-  expect(zones.notices.map((notice: { code: string; column: string }) => `${notice.code} ${notice.column}`)).toEqual(['UNKNOWN_COLUMN gate']);
+  expect(zones.notices.map((notice: { code: string; column: string }) => `${notice.code} ${notice.column}`)).toEqual([
+    'UNKNOWN_COLUMN gate',
+  ]);
 
   const refused = await accept(office, body.id, 'all');
   expect(refused.status).toBe(409);
@@ -107,7 +129,11 @@ it('says what is wrong in the language of the person, keeps the refused rows for
   expect(again).toMatchObject({ problemsTotal: 0, rows: 2 });
   await accept(office, again.id, 'all');
   await product.drain();
-  expect(await product.database.admin('select name from zone where organization_id = $1 order by name', [organization])).toEqual([{ name: 'Beds' }, { name: 'Lawn' }, { name: 'More beds' }]);
+  expect(await product.database.admin('select name from zone where organization_id = $1 order by name', [organization])).toEqual([
+    { name: 'Beds' },
+    { name: 'Lawn' },
+    { name: 'More beds' },
+  ]);
 });
 
 it('forgets an upload, and leaves nothing of one that broke', async () => {

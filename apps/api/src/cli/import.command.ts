@@ -8,12 +8,13 @@ import { ImportDeed } from '../features/exchange/import/import-deed.service.js';
 import type { FileReport, ImportListener, ImportReport } from '../features/exchange/import/import-report.js';
 import { problemSentence } from '../features/exchange/problems/problem-sentence.js';
 import { organizationActor } from '../platform/database/actor.js';
+import { organizations } from '../platform/identity/organizations/organization.repository.js';
 import { Jobs } from '../platform/jobs/jobs.js';
 import { type Command, type ExitCode, UsageProblem } from './command.js';
 import { folderWords, organizationMeant } from './folder-words.js';
 import { type OpenProduct, withProduct } from './open-product.js';
 import { ProgressLine } from './progress-line.js';
-import { settleQueue } from './settle-queue.js';
+import { settleQueue } from '../platform/jobs/settle-queue.js';
 
 type Flag = 'dry-run' | 'good-rows';
 type Words = ReturnType<typeof folderWords<Flag>>;
@@ -38,7 +39,7 @@ async function runImport(product: OpenProduct, words: Words): Promise<ExitCode> 
   const line = new ProgressLine();
   const report = await app.get(ImportDeed).run(organizationActor(organizationId, 'import'), await sourceOf(words.folder), {
     rows: wished(words),
-    ...(!present && { newOrganization: words.organization! }),
+    ...(!present && { begin: (tx) => organizations.add(tx, words.organization!) }),
     listener: listener(line),
   });
   line.end();

@@ -8,7 +8,7 @@ import { organizationNamed } from './organization-named.js';
 import { organizationNames } from './organization-names.js';
 import { type OpenProduct, withProduct } from './open-product.js';
 import { ProgressLine } from './progress-line.js';
-import { settleQueue } from './settle-queue.js';
+import { settleQueue } from '../platform/jobs/settle-queue.js';
 
 /** Brings the month accounts and findings of one organization, or of all, up to date. */
 export const recompute: Command = {

@@ -1,7 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import type { Actor } from '../../../platform/database/actor.js';
-import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
 import { TouchAccounts } from '../../accounts/recompute/touch-accounts.service.js';
 import { exchangeProblems } from './directory/exchange.problems.js';
 import { FileRefusal, type ImportSource } from '../files/table-file.js';
@@ -18,8 +17,10 @@ import type { ImportListener, ImportReport } from './import-report.js';
 export interface ImportWish {
   /** what to store: all rows or none, the good rows, or nothing at all (a look at what would become of them) */
   readonly rows: 'all' | 'good' | 'none';
-  /** the name of an organization that is made with the import, and only if it is stored */
-  readonly newOrganization?: string;
+  /** what must be there before the first row, such as the organization itself; undone with the import */
+  readonly begin?: (tx: OrganizationTransaction) => Promise<void>;
+  /** what belongs to the rows, done only when they are stored; undone with the import */
+  readonly finish?: (tx: OrganizationTransaction) => Promise<void>;
   readonly listener?: ImportListener;
 }
 
@@ -40,11 +41,12 @@ export class ImportDeed {
   async run(by: Actor, files: ImportSource, wish: ImportWish): Promise<ImportReport> {
     const tx = await this.transactions.open({ ...by, way: 'import' });
     try {
-      if (wish.newOrganization !== undefined) await organizations.add(tx, wish.newOrganization);
+      await wish.begin?.(tx);
       const touched = new Touched();
       const passed = await pass(tx, files, touched, wish.listener ?? {});
       const written = isToBeWritten(passed, wish.rows);
       if (written) {
+        await wish.finish?.(tx);
         this.accounts.run(tx, await touched.propertyIds(tx));
         await tx.commit();
       } else await tx.rollback();

@@ -41,6 +41,7 @@ export class ImportJob implements OnModuleInit {
     const report = await this.deed.run(by, await uploadedFiles(record.uploads), { rows, listener });
     if (!report.written)
       throw report.problemsTotal ? exchangeProblems.rowsAreWrong({ problems: report.problemsTotal }) : exchangeProblems.nothingToImport({});
+    await run.progress(report.rows, report.rows);
     await forgetFiles(record);
     return ended(report, language);
   }

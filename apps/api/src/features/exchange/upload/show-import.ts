@@ -1,6 +1,6 @@
 import type { FileReport, ImportReport } from '../import/import-report.js';
 import type { Problem } from '../problems/problem.js';
-import { type ProblemLanguage, problemSentence, problemWords } from '../problems/problem-sentence.js';
+import { type ProblemLanguage, problemWords } from '../problems/problem-sentence.js';
 
 /** One thing that is wrong or to be noted, with its sentence in the reader's language. */
 export interface ShownProblem {
@@ -44,7 +44,7 @@ export function showImport(id: string, report: ImportReport, language: ProblemLa
   return {
     id,
     files: report.files.map((file) => showFile(file, language)),
-    ignored: report.ignored.map((problem) => ({ name: problem.file, says: problemSentence(problem, language) })),
+    ignored: report.ignored.map((problem) => ({ name: problem.file, says: problemWords(problem, language) })),
     problemsTotal: report.problemsTotal,
     rows: report.rows,
   };

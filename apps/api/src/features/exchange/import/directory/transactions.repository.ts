@@ -1,12 +1,13 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { inTransaction, OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { organizations } from '../../../../platform/identity/organizations/organization.repository.js';
 import type { Actor } from '../../../../platform/database/actor.js';
 
 /** Transactions of their own for imports and exports, which outlast a request. */
 @Injectable()
 export class ExchangeTransactions {
-  constructor(@Inject(DataSource) private readonly source: DataSource) {}
+  constructor(@Inject(DataSource) readonly source: DataSource) {}
 
   /** Whoever opens one must end it with commit or rollback. */
   open(by: Actor): Promise<OrganizationTransaction> {
@@ -16,5 +17,10 @@ export class ExchangeTransactions {
   /** Runs work in a transaction: kept when it returns, undone when it throws. */
   within<T>(by: Actor, work: (tx: OrganizationTransaction) => Promise<T>): Promise<T> {
     return inTransaction(this.source, by, work);
+  }
+
+  /** Whether there is no organization at all. */
+  isServerEmpty(): Promise<boolean> {
+    return organizations.none(this.source);
   }
 }

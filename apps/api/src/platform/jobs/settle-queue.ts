@@ -1,10 +1,10 @@
 import type { DataSource } from 'typeorm';
-import { inTransaction } from '../platform/database/organization-transaction.js';
-import { organizationActor } from '../platform/database/actor.js';
-import type { BackgroundJobRow } from '../platform/jobs/background-job.entity.js';
-import { backgroundJobs } from '../platform/jobs/background-job.repository.js';
-import type { Jobs } from '../platform/jobs/jobs.js';
-import { drainQueue } from '../platform/jobs/worker.js';
+import { inTransaction } from '../database/organization-transaction.js';
+import { organizationActor } from '../database/actor.js';
+import type { BackgroundJobRow } from './background-job.entity.js';
+import { backgroundJobs } from './background-job.repository.js';
+import type { Jobs } from './jobs.js';
+import { drainQueue } from './worker.js';
 
 /** What background work needs to be waited for. */
 export interface Queue {

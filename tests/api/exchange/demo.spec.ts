@@ -1,0 +1,64 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { loadDemo } from '../../../apps/api/src/features/exchange/demo/load-demo.service.js';
+import { DEMO_PASSWORD } from '../../../apps/api/src/platform/identity/members/demo-doors.js';
+import { startApp, type TestApp } from '../../support/test-app.js';
+
+let product: TestApp;
+const said: string[] = [];
+const load = () => loadDemo(product.app, product.database, (line) => said.push(line));
+beforeAll(async () => {
+  product = await startApp();
+});
+afterAll(() => product.close());
+
+it('leaves the server empty where it was told to', async () => {
+  process.env['RILLBOOK_DEMO'] = 'no';
+  try {
+    expect(await load()).toBe(false);
+    expect(await product.database.admin('select from organization')).toHaveLength(0);
+  } finally {
+    delete process.env['RILLBOOK_DEMO'];
+  }
+});
+
+it('loads two companies that stand still, with people, crews, accounts, findings and work, and only into an empty server', async () => {
+  expect(await load()).toBe(true);
+  expect(await product.database.admin('select name, is_demo, stands_still_on::text from organization order by name')).toEqual([
+    { name: 'Larkspur Grounds', is_demo: true, stands_still_on: '2026-09-24' },
+    { name: 'Saltbush Landscape', is_demo: true, stands_still_on: '2026-09-24' },
+  ]);
+  const counts = `select o.name, (select count(*)::integer from property t where t.organization_id = o.id) as properties, (select count(*)::integer from member t where t.organization_id = o.id) as members,
+    (select count(*)::integer from crew_member t where t.organization_id = o.id) as "inCrews" from organization o order by 1`;
+  expect(await product.database.admin(counts)).toEqual([
+    { name: 'Larkspur Grounds', properties: 30, members: 6, inCrews: 3 },
+    { name: 'Saltbush Landscape', properties: 5, members: 1, inCrews: 1 },
+  ]);
+  const [found] = await product.database.admin<{ accounts: number; open: number }>(
+    `select (select count(*)::integer from month_account where through_on <= '2026-09-23') as accounts, (select count(*)::integer from finding where state = 'open') as open`,
+  );
+  expect(found!.accounts).toBeGreaterThan(500);
+  expect(found!.open).toBeGreaterThan(10);
+  const work = await product.database.admin<{ state: string; day: string | null }>(
+    `select work_order.state, route.day::text from work_order join finding on finding.organization_id = work_order.organization_id and finding.id = work_order.finding_id and finding.state = 'in work'
+       left join stop on stop.organization_id = work_order.organization_id and stop.id = work_order.stop_id left join route on route.organization_id = stop.organization_id and route.id = stop.route_id order by 2, 1`,
+  );
+  expect(work.filter(({ state }) => state === 'given out').map(({ day }) => day)).toEqual([
+    '2026-09-24',
+    '2026-09-24',
+    '2026-09-28',
+    '2026-09-28',
+  ]);
+  expect(work.filter(({ state }) => state === 'waiting for approval')).toHaveLength(1);
+  const by = `select distinct person.name from change join person on person.id = change.person_id where change.thing = 'work_order'`;
+  expect(await product.database.admin(by)).toEqual([{ name: 'Theo Marchbank' }]);
+  expect(said.at(-1)).toMatch(/^The demonstration was loaded in \d+ s\.$/);
+  expect(await load()).toBe(false);
+}, 120_000);
+
+it('lets its people sign in', async () => {
+  const answer = await product.send(
+    'mutation($email: String!, $password: String!) { signIn(email: $email, password: $password) { ... on SignedIn { me { role organization { name } } } } }',
+    { email: 'theo.marchbank@larkspur-grounds.example.test', password: DEMO_PASSWORD },
+  );
+  expect(answer.data.signIn.me).toEqual({ role: 'office', organization: { name: 'Larkspur Grounds' } });
+});
