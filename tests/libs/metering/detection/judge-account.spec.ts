@@ -5,7 +5,7 @@ import type { EarlierMonth } from '@rillbook/metering/detection/judge-input.js';
 import type { Thresholds } from '@rillbook/metering/detection/thresholds.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { someProperty } from '../account/random-world.js';
+import { someProperty } from '../../../support/worlds/random-world.mjs';
 import { aController, aFact, aMeter, anInterval, aProgram, aProperty, aZone } from '../a-property.js';
 
 const thresholds: Thresholds = { minConfidence: 0.8, minLitres: 1000, minMoney: 5 };
