@@ -28,6 +28,7 @@ export class Sessions {
   /** Opens a session for a person whose password was verified; the token is told once. */
   async open(personId: string, organizationId: string, device: string | undefined): Promise<string> {
     const token = randomBytes(32).toString('base64url');
+    await this.source.query('delete from session where person_id = $1 and expires_at < now()', [personId]);
     await this.source.query(
       `insert into session (token_hash, person_id, organization_id, expires_at, device) values ($1, $2, $3, now() + make_interval(days => $4), $5)`,
       [digest(token), personId, organizationId, LONGEST_DAYS, device?.slice(0, 200) ?? null],
