@@ -71,6 +71,9 @@ export class ImportController {
     const rejected = file === null || file === 'output' ? null : new RejectedRowsFile(folder, file);
     if (!rejected || !(await rejected.isThere())) throw exchangeProblems.nothingRejected({ file: wished });
     const { header, rows } = await rejected.read();
+    const language = await languageOf(scope.source, personId);
+    // The file may be taken slowly: no transaction waits for it.
+    await scope.become(scope.actor);
     response.setHeader('Content-Type', 'text/csv; charset=utf-8');
     response.setHeader('Content-Disposition', `attachment; filename="${file}.csv"`);
     response.setHeader('Cache-Control', 'no-store');
