@@ -71,13 +71,13 @@ export class ImportController {
     const rejected = file === null || file === 'output' ? null : new RejectedRowsFile(folder, file);
     if (!rejected || !(await rejected.isThere())) throw exchangeProblems.nothingRejected({ file: wished });
     const { header, rows } = await rejected.read();
-    const language = await languageOf(scope.source, personId);
+    const language = await languageOf(await scope.open(), personId);
     // The file may be taken slowly: no transaction waits for it.
     await scope.become(scope.actor);
     response.setHeader('Content-Type', 'text/csv; charset=utf-8');
     response.setHeader('Content-Disposition', `attachment; filename="${file}.csv"`);
     response.setHeader('Cache-Control', 'no-store');
-    await pipeline(Readable.from(rejectedCsv(header, rows, await languageOf(await scope.open(), personId))), response);
+    await pipeline(Readable.from(rejectedCsv(header, rows, language)), response);
   }
 
   /** Forgets an upload that is not being imported. */
