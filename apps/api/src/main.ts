@@ -36,7 +36,14 @@ async function start(): Promise<void> {
   console.log(`Rillbook is at http://localhost:${address.port}  (${database.says})`);
 }
 
+/** What a person can do something about is said in a sentence; the rest with its stack. */
+function said(problem: unknown): unknown {
+  if (problem instanceof StartProblem) return problem.message;
+  const { code, port } = problem as NodeJS.ErrnoException & { port?: number };
+  return code === 'EADDRINUSE' ? `Port ${port} is taken by another program. Set PORT to another number, or end that program.` : problem;
+}
+
 start().catch((problem: unknown) => {
-  console.error(problem instanceof StartProblem ? problem.message : problem);
+  console.error(said(problem));
   process.exit(1);
 });
