@@ -44,8 +44,8 @@ async function runImport(product: OpenProduct, words: Words): Promise<ExitCode> 
   });
   line.end();
   print(report, words, present === null);
-  if (report.written) await compute(product, organizationId, line);
-  return report.written || report.problemsTotal === 0 ? 0 : 1;
+  if (report.written) return (await compute(product, organizationId, line)) ? 0 : 1;
+  return report.problemsTotal === 0 ? 0 : 1;
 }
 
 function wished({ flags }: Words): 'all' | 'good' | 'none' {
@@ -90,11 +90,13 @@ function printFile(file: FileReport): void {
     );
 }
 
-async function compute({ app, source, database }: OpenProduct, organizationId: string, line: ProgressLine): Promise<void> {
+/** Computes what follows from the rows; whether all of it could be. */
+async function compute({ app, source, database }: OpenProduct, organizationId: string, line: ProgressLine): Promise<boolean> {
   const queue = { source, adminUrl: database.adminUrl, jobs: app.get(Jobs) };
   const ended = await settleQueue(queue, organizationId, ({ done, total }) => {
     line.show(`Computing accounts: ${count(done)} of ${count(total)} properties`);
   });
   line.end();
-  for (const said of ended) console.log(`${said}.`);
+  for (const { says } of ended) console.log(says);
+  return ended.every(({ isDone }) => isDone);
 }

@@ -19,13 +19,14 @@ export const recompute: Command = {
     const { values } = parseArgs({ args: [...words], options: { organization: { type: 'string' } } });
     return withProduct<ExitCode>(async (product) => {
       const names = values.organization === undefined ? await organizationNames(product.database.adminUrl) : [values.organization];
-      for (const name of names) await recomputeOf(product, name);
-      return 0;
+      let good = true;
+      for (const name of names) good = (await recomputeOf(product, name)) && good;
+      return good ? 0 : 1;
     });
   },
 };
 
-async function recomputeOf({ app, source, database }: OpenProduct, name: string): Promise<void> {
+async function recomputeOf({ app, source, database }: OpenProduct, name: string): Promise<boolean> {
   const found = await organizationNamed(database.adminUrl, name, { make: false });
   if (!found) throw new UsageProblem(`There is no organization "${name}".`);
   const jobs = app.get(Jobs);
@@ -35,5 +36,6 @@ async function recomputeOf({ app, source, database }: OpenProduct, name: string)
     line.show(`${name}: ${done} of ${total} properties`);
   });
   line.end();
-  for (const said of ended) console.log(`${name}, ${said}.`);
+  for (const { says } of ended) console.log(`${name}, ${says}`);
+  return ended.every(({ isDone }) => isDone);
 }

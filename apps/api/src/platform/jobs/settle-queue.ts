@@ -19,6 +19,12 @@ export interface Settling {
   readonly total: number;
 }
 
+/** How a piece of work ended, in a sentence. */
+export interface Ended {
+  readonly says: string;
+  readonly isDone: boolean;
+}
+
 const LOOK_EVERY_MS = 250;
 /** Work that another process began and never ended must not hold a command for ever. */
 const GIVE_UP_AFTER_MS = 60_000;
@@ -31,7 +37,7 @@ export async function settleQueue(
   queue: Queue,
   organizationId: string,
   look: (settling: Settling) => void = () => undefined,
-): Promise<string[]> {
+): Promise<Ended[]> {
   const actor = organizationActor(organizationId, 'job');
   const latest = () => inTransaction(queue.source, actor, (tx) => backgroundJobs.latest(tx));
   const began = new Date();
@@ -41,7 +47,7 @@ export async function settleQueue(
   const jobs = await latest();
   return jobs
     .filter(({ state, finishedAt }) => state === 'queued' || state === 'running' || (finishedAt !== null && finishedAt >= began))
-    .map(({ kind, state, says }) => `${kind}: ${says ?? state}`);
+    .map(({ kind, state, says }) => ({ says: `${kind}: ${says ?? state}.`.replace(/\.\.$/, '.'), isDone: state === 'done' }));
 }
 
 async function waitUntilNoneWaits(latest: () => Promise<BackgroundJobRow[]>, look: (settling: Settling) => void): Promise<void> {

@@ -48,7 +48,8 @@ async function loadCompany(
   const rows = await importCompany(app, organizationId, company);
   say(`  ${company.organization}: ${rows.toLocaleString('en-US')} rows imported; computing its accounts …`);
   const transactions = app.get(ExchangeTransactions);
-  await settleQueue({ source: transactions.source, adminUrl: database.adminUrl, jobs: app.get(Jobs) }, organizationId);
+  const queue = { source: transactions.source, adminUrl: database.adminUrl, jobs: app.get(Jobs) };
+  for (const { says, isDone } of await settleQueue(queue, organizationId)) if (!isDone) say(`  ${company.organization}: ${says}`);
   const office = await transactions.within(organizationActor(organizationId, 'job'), (tx) => demo.office(tx));
   const inWork = await transactions.within(office, (tx) => giveOutWork(app, tx, company.folder));
   say(`  ${company.organization}: accounts and findings are there${inWork ? `, ${inWork} findings in work` : ''}.`);
