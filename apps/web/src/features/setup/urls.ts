@@ -31,13 +31,13 @@ export interface ThingsPlace {
   readonly thing: string | null;
   /** The kind of thing, where a page has several. */
   readonly kind: string | null;
-  /** The thing that a new one belongs to, such as the zone of a planting. */
-  readonly of: string | null;
+  /** What the list is searched for. */
+  readonly find: string | null;
 }
 
 export const NEW = 'new';
 
 export const thingsAddress: Address<ThingsPlace> = {
-  read: (query) => ({ thing: query.get('thing'), kind: query.get('kind'), of: query.get('of') }),
-  write: ({ thing, kind, of }) => ({ thing, kind, of }),
+  read: (query) => ({ thing: query.get('thing'), kind: query.get('kind'), find: query.get('find') }),
+  write: ({ thing, kind, find }) => ({ thing, kind, find }),
 };

@@ -2,12 +2,11 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { messageOf } from '../../../../says/saying.js';
 import { Head, Num, Table } from '../../../../ui/tables/Table.js';
-import { type CheckedUpload, imports } from './imports.js';
+import { type CheckedFile, type CheckedUpload, imports } from './imports.js';
 
 /** Per file: what is new, changed, the same and wrong. */
 export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
   const intl = useIntl();
-  const { number } = useFormats();
   return (
     <>
       <Table
@@ -30,28 +29,7 @@ export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
         }
       >
         {upload.files.map((file) => (
-          <tr key={file.name}>
-            <td>
-              <b>{file.file ? (messageOf({ intl }, `setup.kind.${file.file}`) ?? file.file) : file.name}</b>{' '}
-              <span className="soft xs">{file.name}</span>
-              {file.status === 'refused' && (
-                <p className="clay">
-                  <FormattedMessage id="setup.files.refused" />
-                </p>
-              )}
-            </td>
-            <Num>{number(file.new)}</Num>
-            <Num>{number(file.changed)}</Num>
-            <Num>{number(file.same)}</Num>
-            <Num>{file.wrong > 0 ? <b className="clay">{number(file.wrong)}</b> : number(0)}</Num>
-            <td>
-              {file.wrong > 0 && file.file && (
-                <a href={imports.rejectedPath(upload.id, file.file)} download>
-                  <FormattedMessage id="setup.files.download" values={{ count: file.wrong }} />
-                </a>
-              )}
-            </td>
-          </tr>
+          <FileRow key={file.name} file={file} uploadId={upload.id} />
         ))}
       </Table>
       {upload.ignored.length > 0 && (
@@ -69,5 +47,35 @@ export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
         </div>
       )}
     </>
+  );
+}
+
+/** One file's counts, and its rows to be mended. */
+function FileRow({ file, uploadId }: { readonly file: CheckedFile; readonly uploadId: string }) {
+  const intl = useIntl();
+  const { number } = useFormats();
+  return (
+    <tr>
+      <td>
+        <b>{file.file ? (messageOf({ intl }, `setup.kind.${file.file}`) ?? file.file) : file.name}</b>{' '}
+        <span className="soft xs">{file.name}</span>
+        {file.status === 'refused' && (
+          <p className="clay">
+            <FormattedMessage id="setup.files.refused" />
+          </p>
+        )}
+      </td>
+      <Num>{number(file.new)}</Num>
+      <Num>{number(file.changed)}</Num>
+      <Num>{number(file.same)}</Num>
+      <Num>{file.wrong > 0 ? <b className="clay">{number(file.wrong)}</b> : number(0)}</Num>
+      <td>
+        {file.wrong > 0 && file.file && (
+          <a href={imports.rejectedPath(uploadId, file.file)} download>
+            <FormattedMessage id="setup.files.download" values={{ count: file.wrong }} />
+          </a>
+        )}
+      </td>
+    </tr>
   );
 }

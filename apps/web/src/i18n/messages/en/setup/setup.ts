@@ -1,4 +1,7 @@
 import { exchange } from './exchange.js';
+import { fields } from './fields.js';
+import { people } from './people.js';
+import { things } from './things.js';
 
 /** The words of the pages of Setup. */
-export const setup = { ...exchange };
+export const setup = { ...exchange, ...people, ...things, ...fields };

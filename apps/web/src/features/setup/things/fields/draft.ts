@@ -1,0 +1,53 @@
+import type { Formats } from '../../../../i18n/formats.js';
+import { NOT_KNOWN } from '../../../../i18n/numbers.js';
+import type { QuantityKind } from '../../../../i18n/quantities.js';
+import type { Draft, FieldKind, FieldSpec, Thing } from './field-spec.js';
+import { joined } from './parts.js';
+import { readField, type Wrong } from './read-field.js';
+
+const MOST_DECIMALS = 6;
+
+const shownNumber = (formats: Formats, of: QuantityKind | 'number', value: number): string => {
+  const shown = of === 'number' ? formats.number(value, MOST_DECIMALS) : formats.figureOf(of, value);
+  return shown === NOT_KNOWN ? '' : shown;
+};
+
+function shown(formats: Formats, kind: FieldKind, value: unknown): string {
+  if (value === null || value === undefined) return '';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (Array.isArray(value)) {
+    const of = kind.is === 'twelve' ? kind.of : 'number';
+    return joined(value.map((part: unknown) => (typeof part === 'number' ? shownNumber(formats, of, part) : String(part))));
+  }
+  if (kind.is === 'words') return joined(String(value).split(', '));
+  if (typeof value === 'number') return shownNumber(formats, kind.is === 'quantity' ? kind.of : 'number', value);
+  return String(value);
+}
+
+/** A thing as it is typed; empty fields for a new one. */
+export const draftOf = (formats: Formats, fields: readonly FieldSpec[], thing: Thing | null, fixed: Draft = {}): Draft =>
+  Object.fromEntries(fields.map(({ key, kind }) => [key, thing ? shown(formats, kind, thing[key]) : (fixed[key] ?? '')]));
+
+/** What is sent of a draft; what nobody touched is sent as it was kept, not as it was rounded for the screen. */
+export function inputOf(
+  formats: Formats,
+  fields: readonly FieldSpec[],
+  draft: Draft,
+  before: Thing | null,
+): { readonly input: Readonly<Record<string, unknown>>; readonly wrong: readonly Wrong[] } {
+  const untouched = draftOf(formats, fields, before);
+  const wrong: Wrong[] = [];
+  const input: Record<string, unknown> = {};
+  for (const field of fields) {
+    const found = (draft[field.key] ?? '').trim();
+    const isKept = before !== null && found === (untouched[field.key] ?? '').trim() && !(field.isNeeded && found === '');
+    const read = isKept ? { value: before[field.key] } : readField(formats, field, found);
+    if ('value' in read) input[field.key] = read.value;
+    else wrong.push({ key: field.key, why: read.why, found });
+  }
+  return { input, wrong };
+}
+
+/** The fields in which two drafts differ. */
+export const differing = (fields: readonly FieldSpec[], a: Draft, b: Draft): readonly FieldSpec[] =>
+  fields.filter(({ key }) => (a[key] ?? '').trim() !== (b[key] ?? '').trim());

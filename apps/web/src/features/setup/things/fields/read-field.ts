@@ -1,0 +1,60 @@
+import type { Formats } from '../../../../i18n/formats.js';
+import { typedNumber } from '../../../../i18n/numbers.js';
+import type { QuantityKind } from '../../../../i18n/quantities.js';
+import type { FieldKind, FieldSpec } from './field-spec.js';
+import { partsOf } from './parts.js';
+
+/** What is wrong with a field, as a message and its values. */
+export interface Wrong {
+  readonly key: string;
+  readonly why: 'missing' | 'noNumber' | 'notWhole' | 'notTwelve';
+  readonly found: string;
+}
+
+type Read = { readonly value: unknown } | { readonly why: Wrong['why'] };
+type Kind<Is extends FieldKind['is']> = Extract<FieldKind, { readonly is: Is }>;
+type Reader<Is extends FieldKind['is']> = (text: string, kind: Kind<Is>, formats: Formats) => Read;
+
+const numberOr = (value: number | null): Read => (value === null ? { why: 'noNumber' } : { value });
+const asTyped = (text: string): Read => ({ value: text });
+
+function twelve(formats: Formats, of: QuantityKind | 'number', text: string): Read {
+  const typed = partsOf(text);
+  if (typed.every((part) => part.trim() === '')) return { value: null };
+  const parts = typed.map((part) => (of === 'number' ? typedNumber(part) : formats.typed(of, part)));
+  return parts.length === 12 && parts.every((part) => part !== null) ? { value: parts } : { why: 'notTwelve' };
+}
+
+const readers: { readonly [Is in FieldKind['is']]: Reader<Is> } = {
+  text: asTyped,
+  lines: asTyped,
+  date: asTyped,
+  time: asTyped,
+  word: asTyped,
+  thing: asTyped,
+  number: (text) => numberOr(typedNumber(text)),
+  whole: (text) => {
+    const value = typedNumber(text);
+    return value !== null && !Number.isInteger(value) ? { why: 'notWhole' } : numberOr(value);
+  },
+  quantity: (text, { of }, formats) => numberOr(formats.typed(of, text)),
+  twelve: (text, { of }, formats) => twelve(formats, of, text),
+  yesNo: (text) => ({ value: text === 'yes' }),
+  tick: (text) => ({ value: text === 'yes' }),
+  emails: (text) => ({ value: text.split(/[\s,;]+/).filter(Boolean) }),
+  things: (text) => ({ value: partsOf(text) }),
+  words: (text) => ({ value: partsOf(text).join(', ') }),
+};
+
+function readEmpty({ kind, isNeeded }: FieldSpec): Read {
+  if (isNeeded) return { why: 'missing' };
+  if (kind.is === 'tick') return { value: false };
+  return { value: kind.is === 'emails' || kind.is === 'things' ? [] : null };
+}
+
+/** What a field's text means, or why it means nothing. */
+export function readField(formats: Formats, field: FieldSpec, text: string): Read {
+  if (text === '') return readEmpty(field);
+  const read = readers[field.kind.is] as Reader<FieldKind['is']>;
+  return read(text, field.kind, formats);
+}
