@@ -11,7 +11,7 @@ const ids = Object.keys(english) as MessageId[];
 const SAME_IN_BOTH: RegExp = /^(unit\.|maps\.north$|parts\.error$|frame\.otherLanguage$)/;
 
 /** Whole words that both languages share. */
-const SAME_AS_ENGLISH: ReadonlySet<string> = new Set(['method.rotor']);
+const SAME_AS_ENGLISH: ReadonlySet<string> = new Set(['method.rotor', 'setup.no']);
 
 type Values = Readonly<Record<string, unknown>>;
 
