@@ -17,12 +17,12 @@ export const doorPages: Readonly<Record<string, PageFile>> = {
 
 /** In the desk's frame. */
 export const deskPages: Readonly<Record<string, PageFile>> = {
-  '/properties/:id': notYet,
+  '/properties/:id': async () => (await import('../features/property/PropertyPage.js')).PropertyPage,
   '/findings/:id?': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
   '/month': async () => (await import('../features/overview/month/MonthPage.js')).MonthPage,
-  '/routes': notYet,
+  '/routes': async () => (await import('../features/fieldwork/routes/RoutesPage.js')).RoutesPage,
   '/setup/*': async () => (await import('../features/setup/frame/SetupPage.js')).SetupPage,
-  '/water': notYet,
+  '/water': async () => (await import('../features/water/WaterPage.js')).WaterPage,
 };
 
 /** The first page of those who read the portfolio. */

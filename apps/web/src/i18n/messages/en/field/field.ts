@@ -1,4 +1,6 @@
+import { routes } from './routes.js';
 import { stop } from './stop.js';
+import { water } from './water.js';
 
-/** The words of field work. */
-export const field = { ...stop };
+/** The words of field work, and of what a client sees. */
+export const field = { ...stop, ...routes, ...water };

@@ -1,0 +1,119 @@
+import type { FragmentType } from '@apollo/client';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { Link } from 'react-router';
+import { graphql } from '../../../graphql/__generated__/gql.js';
+import type { StopOfRouteFragment } from '../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { paths } from '../../../page/paths.js';
+import { useMasked } from '../../../page/use-masked.js';
+import { useSays } from '../../../says/use-says.js';
+import { stopPath } from '../urls.js';
+
+export const stopOfRoute = graphql(`
+  fragment StopOfRoute on Stop {
+    id
+    property {
+      id
+      name
+      address
+      city
+    }
+    visit {
+      id
+      arrivedAt
+      closedAt
+    }
+    workOrders {
+      id
+      kind
+      what
+      state
+      estimateMinutes
+    }
+  }
+`);
+
+interface Props {
+  readonly stop: FragmentType<StopOfRouteFragment>;
+  readonly number: number;
+  /** Null at the end of the list. */
+  readonly onUp: (() => void) | null;
+  readonly onDown: (() => void) | null;
+  readonly onMoveOrder: (orderId: string) => void;
+}
+
+/** One stop in the office's list: the place, its work, and where it stands in the day. */
+export function StopOfRoute({ stop: masked, number, onUp, onDown, onMoveOrder }: Props) {
+  const intl = useIntl();
+  const { minutes } = useFormats();
+  const { word } = useSays();
+  const { id, property, visit, workOrders } = useMasked(stopOfRoute, masked);
+  const where = [property.address, property.city].filter(Boolean).join(', ');
+  return (
+    <li>
+      <span className="n">{number}</span>
+      <div>
+        <Link to={paths.property(property.id)}>{property.name}</Link> <span className="soft xs">{where}</span>
+        <ul className="route-orders">
+          {workOrders.map(({ id: order, kind, what, state, estimateMinutes }) => (
+            <li key={order}>
+              {word('work', kind)}
+              {what && `: ${what}`}{' '}
+              <span className="soft">{state === 'given out' ? minutes(estimateMinutes) : word('workState', state)}</span>{' '}
+              {state === 'given out' && (
+                <button
+                  type="button"
+                  className="link"
+                  aria-label={intl.formatMessage({ id: 'routes.moveOf' }, { what: what || word('work', kind) })}
+                  onClick={() => onMoveOrder(order)}
+                >
+                  <FormattedMessage id="routes.move" />
+                </button>
+              )}
+            </li>
+          ))}
+        </ul>
+        <StateOfVisit visit={visit ?? null} />
+      </div>
+      <div className="row-acts">
+        {onUp && (
+          <button
+            type="button"
+            className="link"
+            aria-label={intl.formatMessage({ id: 'routes.upOf' }, { name: property.name })}
+            onClick={onUp}
+          >
+            <FormattedMessage id="routes.up" />
+          </button>
+        )}
+        {onDown && (
+          <button
+            type="button"
+            className="link"
+            aria-label={intl.formatMessage({ id: 'routes.downOf' }, { name: property.name })}
+            onClick={onDown}
+          >
+            <FormattedMessage id="routes.down" />
+          </button>
+        )}
+        <Link to={stopPath(id)}>
+          <FormattedMessage id="routes.open" />
+        </Link>
+      </div>
+    </li>
+  );
+}
+
+function StateOfVisit({ visit }: { readonly visit: { readonly arrivedAt: string; readonly closedAt?: string | null } | null }) {
+  const { time } = useFormats();
+  if (!visit) return null;
+  return (
+    <p className="soft xs">
+      {visit.closedAt ? (
+        <FormattedMessage id="field.today.closed" values={{ time: time(visit.closedAt) }} />
+      ) : (
+        <FormattedMessage id="field.today.arrived" values={{ time: time(visit.arrivedAt) }} />
+      )}
+    </p>
+  );
+}

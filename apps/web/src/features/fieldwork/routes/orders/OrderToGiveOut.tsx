@@ -1,0 +1,64 @@
+import type { FragmentType } from '@apollo/client';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { Link } from 'react-router';
+import { graphql } from '../../../../graphql/__generated__/gql.js';
+import type { OrderToGiveOutFragment } from '../../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { paths } from '../../../../page/paths.js';
+import { useMasked } from '../../../../page/use-masked.js';
+import { useSays } from '../../../../says/use-says.js';
+import { Num } from '../../../../ui/tables/Table.js';
+
+export const orderToGiveOut = graphql(`
+  fragment OrderToGiveOut on WorkOrder {
+    id
+    kind
+    what
+    estimateMinutes
+    leftNote
+    property {
+      id
+      name
+    }
+  }
+`);
+
+interface Props {
+  readonly order: FragmentType<OrderToGiveOutFragment>;
+  readonly onGiveOut: () => void;
+}
+
+/** One order that nobody has yet. */
+export function OrderToGiveOut({ order: masked, onGiveOut }: Props) {
+  const intl = useIntl();
+  const { minutes } = useFormats();
+  const { word } = useSays();
+  const { kind, what, estimateMinutes, leftNote, property } = useMasked(orderToGiveOut, masked);
+  return (
+    <tr>
+      <td>
+        <b>{word('work', kind)}</b>
+        {what && `: ${what}`}
+        {leftNote && (
+          <p className="soft">
+            <FormattedMessage id="field.order.leftBefore" values={{ note: leftNote }} />
+          </p>
+        )}
+      </td>
+      <td>
+        <Link to={paths.property(property.id)}>{property.name}</Link>
+      </td>
+      <Num>{minutes(estimateMinutes)}</Num>
+      <td className="num">
+        <button
+          type="button"
+          className="link"
+          aria-label={intl.formatMessage({ id: 'routes.giveOutOf' }, { what: what || word('work', kind), name: property.name })}
+          onClick={onGiveOut}
+        >
+          <FormattedMessage id="routes.giveOut" />
+        </button>
+      </td>
+    </tr>
+  );
+}

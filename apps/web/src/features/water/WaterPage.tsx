@@ -1,0 +1,77 @@
+import { useQuery } from '@apollo/client/react';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { graphql } from '../../graphql/__generated__/gql.js';
+import { Fetched } from '../../page/Fetched.js';
+import { useAddress } from '../../page/use-address.js';
+import { PageHead } from '../../ui/frame/PageHead.js';
+import { Footnote } from '../../ui/frame/Section.js';
+import { EmptyState } from '../../ui/states/States.js';
+import { ClientProperty } from './ClientProperty.js';
+import { ReportsSent } from './ReportsSent.js';
+import { waterAddress } from './urls.js';
+import { WaterMonth } from './WaterMonth.js';
+import './water.css';
+
+export const waterDocument = graphql(`
+  query YourWater($month: Month) {
+    properties {
+      id
+      name
+      account(month: $month) {
+        id
+        month
+        through
+      }
+      accounts {
+        id
+        month
+      }
+      ...ClientProperty
+    }
+    waterReports {
+      id
+      state
+      ...ReportSent
+    }
+  }
+`);
+
+/** What a client sees: their properties, what each took and needed, and their reports. Nothing else. */
+export function WaterPage() {
+  const intl = useIntl();
+  const [{ month }, change] = useAddress(waterAddress);
+  const query = useQuery(waterDocument, { variables: { month }, fetchPolicy: 'cache-and-network' });
+  const shown = { ...query, data: query.data ?? query.previousData };
+  return (
+    <Fetched query={shown}>
+      {({ properties, waterReports }) => {
+        if (properties.length === 0)
+          return (
+            <EmptyState sentence={intl.formatMessage({ id: 'yourWater.empty' })}>
+              <FormattedMessage id="yourWater.emptyHow" />
+            </EmptyState>
+          );
+        const months = [...new Set(properties.flatMap(({ accounts }) => accounts.map((account) => account.month)))].sort();
+        const account = properties.find((property) => property.account)?.account ?? null;
+        const chosen = month ?? account?.month ?? months.at(-1) ?? null;
+        return (
+          <>
+            <PageHead
+              sentence={intl.formatMessage({ id: 'yourWater.title' }, { count: properties.length })}
+              lede={<FormattedMessage id="yourWater.lede" />}
+              tab={intl.formatMessage({ id: 'frame.water' })}
+              actions={chosen && <WaterMonth months={months} shown={chosen} onChange={(next) => change({ month: next })} />}
+            />
+            {properties.map((property) => (
+              <ClientProperty key={property.id} property={property} />
+            ))}
+            <ReportsSent reports={waterReports.filter(({ state }) => state === 'sent')} />
+            <Footnote>
+              <FormattedMessage id="yourWater.foot" />
+            </Footnote>
+          </>
+        );
+      }}
+    </Fetched>
+  );
+}
