@@ -4,6 +4,7 @@ import { cloneDatabase, type TestDatabase } from '../../support/test-database.js
 
 /** Tables that belong to no organization, each with its reason. */
 const OF_NO_ORGANIZATION: Readonly<Record<string, string>> = {
+  demo_cleared: 'one fact about the server: not to load the demonstration again; not granted to the application',
   migrations: 'the list of migrations that ran; the application may not read it',
   organization: 'is the organization: its own id is its key, under the same policy',
   person: 'a person may be a member of several organizations, and is looked up before one is known',

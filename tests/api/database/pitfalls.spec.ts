@@ -161,6 +161,7 @@ it('10: an update reaches no row of another organization, and cannot move one th
 const DEFINERS: Readonly<Record<string, string>> = {
   'clear_demo()': 'deletes demonstrations, from within one only',
   'demo_doors()': 'names the members of demonstrations, never others',
+  'demo_was_cleared()': 'one boolean: whether the demonstration was cleared here',
   'enqueue_job(task text, job_id uuid)': 'puts work of the organization that is set into the queue',
   'server_is_empty()': 'one boolean: whether there is no organization',
 };

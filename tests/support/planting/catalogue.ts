@@ -25,8 +25,8 @@ export interface Catalogue {
   readonly words: ReadonlyMap<string, string>;
 }
 
-/** Tables that belong to nobody: the list of migrations of the driver. */
-const NOBODYS = ['migrations'];
+/** Tables that belong to nobody and the application may not read: the driver's list of migrations, and one fact about the server. */
+const NOBODYS = ['migrations', 'demo_cleared'];
 
 /** Reads the catalogue of the public schema. */
 export async function readCatalogue({ admin }: TestDatabase): Promise<Catalogue> {

@@ -7,7 +7,8 @@ const MOST_FIELDS = 800;
 /** Refuses queries that nest too deep or ask for too many fields, fragments counted where they are spread. */
 export function limitsRule(context: ValidationContext): ASTVisitor {
   const fragments = new Map<string, FragmentDefinitionNode>();
-  for (const definition of context.getDocument().definitions) if (definition.kind === Kind.FRAGMENT_DEFINITION) fragments.set(definition.name.value, definition);
+  for (const definition of context.getDocument().definitions)
+    if (definition.kind === Kind.FRAGMENT_DEFINITION) fragments.set(definition.name.value, definition);
   let fields = 0;
   const deepest = (set: SelectionSetNode | undefined, within: readonly string[]): number => {
     let most = 0;

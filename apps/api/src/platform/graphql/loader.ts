@@ -11,7 +11,10 @@ export interface Loader<Key, Value> {
  *
  * @param batch answers all keys with one statement, as a map; keys without an answer get `none`
  */
-export function defineLoader<Key, Value>(batch: (tx: OrganizationTransaction, keys: readonly Key[]) => Promise<ReadonlyMap<Key, Value>>, none: Value): Loader<Key, Value> {
+export function defineLoader<Key, Value>(
+  batch: (tx: OrganizationTransaction, keys: readonly Key[]) => Promise<ReadonlyMap<Key, Value>>,
+  none: Value,
+): Loader<Key, Value> {
   const mark = Symbol('loader');
   return {
     of(tx) {

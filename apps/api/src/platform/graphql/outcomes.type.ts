@@ -37,6 +37,7 @@ export class StillInUse {
 
 const made = <T extends object>(type: new () => T, values: T): T => Object.assign(new type(), values);
 
-export const changedMeanwhile = (conflict: ChangedMeanwhile): ChangedMeanwhile => made(ChangedMeanwhile, { id: conflict.id, version: conflict.version, changedBy: conflict.changedBy, changedAt: conflict.changedAt });
+export const changedMeanwhile = (conflict: ChangedMeanwhile): ChangedMeanwhile =>
+  made(ChangedMeanwhile, { id: conflict.id, version: conflict.version, changedBy: conflict.changedBy, changedAt: conflict.changedAt });
 export const nameTaken = (name: string): NameTaken => made(NameTaken, { name });
 export const stillInUse = (by: string, count: number): StillInUse => made(StillInUse, { by, count });

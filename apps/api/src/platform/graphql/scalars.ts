@@ -8,10 +8,17 @@ const text = (node: ValueNode): unknown => (node.kind === Kind.STRING ? node.val
 
 function dated(name: string, form: string, fits: (value: string) => boolean): GraphQLScalarType<string, string> {
   const parse = (value: unknown): string => {
-    if (typeof value !== 'string' || !fits(value)) throw new GraphQLError(`${name}: found ${JSON.stringify(value)}, expected ${form}.`, { extensions: { code: 'VALUE_REFUSED' } });
+    if (typeof value !== 'string' || !fits(value))
+      throw new GraphQLError(`${name}: found ${JSON.stringify(value)}, expected ${form}.`, { extensions: { code: 'VALUE_REFUSED' } });
     return value;
   };
-  return new GraphQLScalarType({ name, description: `As ${form}.`, serialize: (value) => String(value), parseValue: parse, parseLiteral: (node) => parse(text(node)) });
+  return new GraphQLScalarType({
+    name,
+    description: `As ${form}.`,
+    serialize: (value) => String(value),
+    parseValue: parse,
+    parseLiteral: (node) => parse(text(node)),
+  });
 }
 
 const realDate = (value: string): boolean => DATE.test(value) && new Date(`${value}T00:00:00Z`).toISOString().startsWith(value);
@@ -24,7 +31,10 @@ export const MonthScalar = dated('Month', 'YYYY-MM', (value) => MONTH.test(value
 
 const parseInstant = (value: unknown): Date => {
   const instant = typeof value === 'string' && INSTANT.test(value) ? new Date(value) : null;
-  if (!instant || Number.isNaN(instant.getTime())) throw new GraphQLError(`DateTime: found ${JSON.stringify(value)}, expected an ISO 8601 instant with its offset.`, { extensions: { code: 'VALUE_REFUSED' } });
+  if (!instant || Number.isNaN(instant.getTime()))
+    throw new GraphQLError(`DateTime: found ${JSON.stringify(value)}, expected an ISO 8601 instant with its offset.`, {
+      extensions: { code: 'VALUE_REFUSED' },
+    });
   return instant;
 };
 
@@ -38,4 +48,8 @@ export const DateTimeScalar = new GraphQLScalarType<Date, string>({
 });
 
 /** Data of a shape that depends on its code: details, evidence. */
-export const JsonScalar = new GraphQLScalarType<unknown, unknown>({ name: 'JSON', description: 'Data whose shape depends on the code beside it. Never an input.', serialize: (value) => value });
+export const JsonScalar = new GraphQLScalarType<unknown, unknown>({
+  name: 'JSON',
+  description: 'Data whose shape depends on the code beside it. Never an input.',
+  serialize: (value) => value,
+});

@@ -5,5 +5,18 @@ export const log = pino({
   level: process.env['LOG_LEVEL'] ?? 'warn',
   base: undefined,
   timestamp: pino.stdTimeFunctions.isoTime,
-  redact: { paths: ['*.password', '*.cookie', '*.token', 'password', 'cookie', 'token', 'req.headers.cookie', 'err.parameters', 'err.driverError.detail'], censor: '…' },
+  redact: {
+    paths: [
+      '*.password',
+      '*.cookie',
+      '*.token',
+      'password',
+      'cookie',
+      'token',
+      'req.headers.cookie',
+      'err.parameters',
+      'err.driverError.detail',
+    ],
+    censor: '…',
+  },
 });

@@ -27,7 +27,10 @@ function difference(before: object, after: object): { before: Record<string, unk
   const was = before as Record<string, unknown>;
   const is = after as Record<string, unknown>;
   const names = Object.keys(is).filter((name) => !SILENT.has(name) && !same(was[name], is[name]));
-  return { before: Object.fromEntries(names.map((name) => [name, was[name] ?? null])), after: Object.fromEntries(names.map((name) => [name, is[name] ?? null])) };
+  return {
+    before: Object.fromEntries(names.map((name) => [name, was[name] ?? null])),
+    after: Object.fromEntries(names.map((name) => [name, is[name] ?? null])),
+  };
 }
 
 /** Creates, changes and retires things: with a version against lost updates, and a record of what changed, by whom and when. */
@@ -38,14 +41,27 @@ export class KeptRecords {
   /** Keeps a new thing. */
   async create<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>, values: DeepPartial<Row>): Promise<Row> {
     const table = tx.of(row);
-    const made = table.create({ ...values, organizationId: tx.organizationId, id: (values as Partial<KeptRow>).id ?? randomUUID(), version: 1, retiredAt: null, typed: (values as Partial<KeptRow>).typed ?? {} } as DeepPartial<Row>);
+    const made = table.create({
+      ...values,
+      organizationId: tx.organizationId,
+      id: (values as Partial<KeptRow>).id ?? randomUUID(),
+      version: 1,
+      retiredAt: null,
+      typed: (values as Partial<KeptRow>).typed ?? {},
+    } as DeepPartial<Row>);
     await table.insert(made as never);
     await this.note(tx, table.metadata.tableName, made, 'create', { before: {}, after: difference({}, made).after });
     return made;
   }
 
   /** Changes a thing if it still has the version that was read. A thing that would not change keeps its version. */
-  async change<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>, id: string, version: number, values: DeepPartial<Row>): Promise<Row | VersionConflict> {
+  async change<Row extends KeptRow>(
+    tx: OrganizationTransaction,
+    row: EntityTarget<Row>,
+    id: string,
+    version: number,
+    values: DeepPartial<Row>,
+  ): Promise<Row | VersionConflict> {
     const present = await this.present(tx, row, id);
     if (present.version !== version) return this.conflict(tx, present);
     const wished = { ...present, ...values } as Row;
@@ -58,7 +74,12 @@ export class KeptRecords {
   }
 
   /** Takes a thing out of use; it stays for the past. */
-  async retire<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>, id: string, version: number): Promise<Row | VersionConflict> {
+  async retire<Row extends KeptRow>(
+    tx: OrganizationTransaction,
+    row: EntityTarget<Row>,
+    id: string,
+    version: number,
+  ): Promise<Row | VersionConflict> {
     const present = await this.present(tx, row, id);
     if (present.version !== version) return this.conflict(tx, present);
     if (present.retiredAt) return present;
@@ -66,7 +87,11 @@ export class KeptRecords {
     return this.write(tx, row, { before: present, after: wished, deed: 'retire', what: difference(present, wished) });
   }
 
-  private async write<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>, deed: { before: Row; after: Row; deed: 'change' | 'retire'; what: { before: object; after: object } }): Promise<Row> {
+  private async write<Row extends KeptRow>(
+    tx: OrganizationTransaction,
+    row: EntityTarget<Row>,
+    deed: { before: Row; after: Row; deed: 'change' | 'retire'; what: { before: object; after: object } },
+  ): Promise<Row> {
     const table = tx.of(row);
     const { before, after } = deed;
     after.version = before.version + 1;
@@ -80,18 +105,41 @@ export class KeptRecords {
   /** The row as it stands, locked until the transaction ends. */
   private async present<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>, id: string): Promise<Row> {
     const table = tx.of(row);
-    const present = await table.findOne({ where: { organizationId: tx.organizationId, id } as FindOptionsWhere<Row>, lock: { mode: 'pessimistic_write' } });
+    const present = await table.findOne({
+      where: { organizationId: tx.organizationId, id } as FindOptionsWhere<Row>,
+      lock: { mode: 'pessimistic_write' },
+    });
     if (!present) throw platformProblems.notFound({ thing: table.metadata.tableName.replaceAll('_', ' '), id });
     return present;
   }
 
   private async conflict(tx: OrganizationTransaction, present: KeptRow): Promise<VersionConflict> {
-    const [by] = await tx.query<{ name: string | null; at: Date }>('select person.name, change.at from change left join person on person.id = change.person_id where change.organization_id = $1 and change.thing_id = $2 order by change.at desc limit 1', [tx.organizationId, present.id]);
+    const [by] = await tx.query<{ name: string | null; at: Date }>(
+      'select person.name, change.at from change left join person on person.id = change.person_id where change.organization_id = $1 and change.thing_id = $2 order by change.at desc limit 1',
+      [tx.organizationId, present.id],
+    );
     return new VersionConflict(present.id, present.version, by?.name ?? null, by?.at ?? null);
   }
 
-  private async note(tx: OrganizationTransaction, thing: string, row: KeptRow, deed: ChangeRow['deed'], what: { before: object; after: object }): Promise<void> {
-    await tx.of(ChangeRow).insert({ organizationId: tx.organizationId, id: randomUUID(), thing, thingId: row.id, thingVersion: row.version, deed, before: what.before as never, after: what.after as never, personId: tx.actor.personId, way: tx.actor.way });
+  private async note(
+    tx: OrganizationTransaction,
+    thing: string,
+    row: KeptRow,
+    deed: ChangeRow['deed'],
+    what: { before: object; after: object },
+  ): Promise<void> {
+    await tx.of(ChangeRow).insert({
+      organizationId: tx.organizationId,
+      id: randomUUID(),
+      thing,
+      thingId: row.id,
+      thingVersion: row.version,
+      deed,
+      before: what.before as never,
+      after: what.after as never,
+      personId: tx.actor.personId,
+      way: tx.actor.way,
+    });
     await this.events.emit(tx, new RecordChanged(thing, row, deed));
   }
 }

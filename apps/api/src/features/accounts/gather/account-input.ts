@@ -1,7 +1,7 @@
 import { dateOfDayNumber, dayNumberOfDate, daysOfMonth } from '@rillbook/irrigation/calendar/local-date.js';
 import type { RainPause } from '@rillbook/irrigation/settings/rain-pause.js';
 import type { SettingsFact } from '@rillbook/irrigation/settings/settings-fact.js';
-import type { AccountController, AccountInput, AccountMeter, Allowance } from '@rillbook/metering/account/account-input.js';
+import type { AccountController, AccountInput, AccountMeter, AccountZone, Allowance } from '@rillbook/metering/account/account-input.js';
 import { WARM_UP_DAYS } from '@rillbook/agronomy/water-balance/irrigation-need.js';
 import { programFromKept } from '../../settings/program-from-kept.service.js';
 import { clockChanges } from './clock-changes.js';
@@ -65,6 +65,12 @@ function lastCompleteDay(
   return last >= month.firstDay ? last : null;
 }
 
+/** A zone whose meter was not there yet, or no longer, went unmetered in that month. */
+function inMonth(zone: AccountZone, measuring: ReadonlySet<string>): AccountZone {
+  if (zone.meterId === null || zone.meterId === 'none' || measuring.has(zone.meterId)) return zone;
+  return { ...zone, meterId: measuring.size ? 'none' : null };
+}
+
 /** One property's input for one month, as the pure account takes it. */
 export function accountInput(
   facts: PropertyFacts,
@@ -79,11 +85,12 @@ export function accountInput(
   const through = lastCompleteDay({ firstDay, lastDay }, dayNumberOfDate(today) - 1, eto, measuring);
   const chainOf = (meterId: string): string =>
     metered.find(({ chain }) => chain.meters.some((meter) => meter.id === meterId))?.chain.id ?? meterId;
+  const ids = new Set(measuring.map(({ chain }) => chain.id));
   return {
     month,
     through: through === null ? null : dateOfDayNumber(through),
     days: eto.between(firstDay - WARM_UP_DAYS, lastDay),
-    zones: facts.zones.map((zone) => zoneInput(zone, chainOf)),
+    zones: facts.zones.map((zone) => inMonth(zoneInput(zone, chainOf), ids)),
     controllers: controllersOf(facts, dateOfDayNumber(lastDay)),
     meters: measuring.map(({ chain, intervals, winterLitresPerDay }) => ({
       id: chain.id,

@@ -19,7 +19,7 @@ import { DEMO_DAY } from './work-of-demo.js';
 type Say = (line: string) => void;
 
 /**
- * Loads the demonstration into a server that has no organization at all, through the product's own import: two companies
+ * Loads the demonstration into a server that has no organization and never had one, through the product's own import: two companies
  * with their people and crews, their accounts and findings, and some work given out. RILLBOOK_DEMO=no leaves the server empty.
  *
  * @returns whether it was loaded
@@ -30,7 +30,7 @@ export async function loadDemo(
   say: Say = console.log,
 ): Promise<boolean> {
   const transactions = app.get(ExchangeTransactions);
-  if (process.env['RILLBOOK_DEMO'] === 'no' || !(await transactions.isServerEmpty())) return false;
+  if (process.env['RILLBOOK_DEMO'] === 'no' || !(await transactions.isServerNew())) return false;
   const begun = Date.now();
   say('This server is empty: loading the demonstration (RILLBOOK_DEMO=no starts without it).');
   for (const company of await demoCompanies()) await loadCompany(app, database, company, say);

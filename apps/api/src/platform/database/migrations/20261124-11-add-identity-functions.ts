@@ -2,13 +2,15 @@ import type { MigrationInterface, QueryRunner } from 'typeorm';
 import { APP_ROLE, OWNER_ROLE } from '../database-url.js';
 
 /** Questions and deeds that reach over organizations: each is one narrow function of the tables' owner, for the application to call. */
-const FUNCTIONS = ['server_is_empty()', 'demo_doors()', 'clear_demo()'];
+const FUNCTIONS = ['server_is_empty()', 'demo_was_cleared()', 'demo_doors()', 'clear_demo()'];
 
 /** Whether the server is empty, the doors of the demonstration, and its clearing. */
 export class AddIdentityFunctions20261124110000 implements MigrationInterface {
   async up(runner: QueryRunner): Promise<void> {
     // Forced policies hold for the owner too. The application is no member of the owner, so this opens nothing to it.
     await runner.query(`create policy seen_by_functions on organization for select to ${OWNER_ROLE} using (true)`);
+    // So that a start after the demonstration was cleared does not bring it back.
+    await runner.query('create table demo_cleared (at timestamptz not null default now())');
     await this.serverIsEmpty(runner);
     await this.demoDoors(runner);
     await this.clearDemo(runner);
@@ -21,6 +23,8 @@ export class AddIdentityFunctions20261124110000 implements MigrationInterface {
   private async serverIsEmpty(runner: QueryRunner): Promise<void> {
     await runner.query(`create function server_is_empty() returns boolean language sql stable security definer set search_path = pg_catalog as $$
       select not exists (select from public.organization) $$`);
+    await runner.query(`create function demo_was_cleared() returns boolean language sql stable security definer set search_path = pg_catalog as $$
+      select exists (select from public.demo_cleared) $$`);
   }
 
   private async demoDoors(runner: QueryRunner): Promise<void> {
@@ -56,12 +60,14 @@ export class AddIdentityFunctions20261124110000 implements MigrationInterface {
           delete from public.person where id = someone and not exists (select from public.member where person_id = someone);
         end loop;
         perform set_config('app.person_id', '', true);
+        insert into public.demo_cleared default values;
         return cleared;
       end $$`);
   }
 
   async down(runner: QueryRunner): Promise<void> {
     for (const name of FUNCTIONS) await runner.query(`drop function ${name}`);
+    await runner.query('drop table demo_cleared');
     await runner.query('drop policy seen_by_functions on organization');
   }
 }

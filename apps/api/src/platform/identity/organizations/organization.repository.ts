@@ -28,7 +28,13 @@ export const organizations = {
     return answer!.empty;
   },
 
-  /** The same, and nobody else can found one until the transaction ends. */
+  /** Whether the demonstration was cleared on this server: then it does not come back by itself. */
+  async demoWasCleared(source: DataSource): Promise<boolean> {
+    const [answer] = (await source.query('select demo_was_cleared() as cleared')) as { cleared: boolean }[];
+    return answer!.cleared;
+  },
+
+  /** Whether there is no organization, and nobody else can found one until the transaction ends. */
   async noneUntilTheEnd(tx: OrganizationTransaction): Promise<boolean> {
     await tx.query(`select pg_advisory_xact_lock(hashtext('found an organization'))`);
     const [answer] = await tx.query<{ empty: boolean }>('select server_is_empty() as empty');

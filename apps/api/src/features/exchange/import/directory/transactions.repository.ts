@@ -19,8 +19,8 @@ export class ExchangeTransactions {
     return inTransaction(this.source, by, work);
   }
 
-  /** Whether there is no organization at all. */
-  isServerEmpty(): Promise<boolean> {
-    return organizations.none(this.source);
+  /** Whether there is no organization at all, and never was a demonstration that somebody cleared. */
+  async isServerNew(): Promise<boolean> {
+    return (await organizations.none(this.source)) && !(await organizations.demoWasCleared(this.source));
   }
 }
