@@ -42,7 +42,7 @@ describe('accepting', () => {
         what: 'Program A gives 3 Pool lawn more than the plants need. About 72% of the present minutes would do.',
       },
     });
-    expect(last(calls, 'AssignWorkOrder')).toEqual({ id: 'w1', version: 1, crewId: 'crew-2', day: '2026-09-28' });
+    expect(last(calls, 'GiveOutAcceptedWork')).toEqual({ id: 'w1', version: 1, crewId: 'crew-2', day: '2026-09-28' });
     await waitFor(() => expect(address()).toBe('/findings/f2'));
   });
 

@@ -33,7 +33,7 @@ const acceptDocument = graphql(`
 `);
 
 const assignDocument = graphql(`
-  mutation AssignWorkOrder($id: ID!, $version: Int!, $crewId: ID, $day: Date) {
+  mutation GiveOutAcceptedWork($id: ID!, $version: Int!, $crewId: ID, $day: Date) {
     assignWorkOrder(id: $id, version: $version, crewId: $crewId, day: $day) {
       __typename
       ... on WorkOrder {

@@ -1,0 +1,87 @@
+import type { FragmentType } from '@apollo/client';
+import { useIntl } from 'react-intl';
+import { graphql } from '../../../graphql/__generated__/gql.js';
+import type {
+  AccountOfPropertyFragment,
+  CautionsOfPropertyFragment,
+  FindingsOfPropertyFragment,
+} from '../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { AccountGauge } from '../../../page/AccountGauge.js';
+import { useMasked } from '../../../page/use-masked.js';
+import type { Names } from '../../../says/names.js';
+import { useSays } from '../../../says/use-says.js';
+import { Section } from '../../../ui/frame/Section.js';
+import { EmptyState } from '../../../ui/states/States.js';
+import { Cautions } from './Cautions.js';
+import { allowanceVerdict, verdictOfAccount } from './verdict.js';
+import { WhyItIsOff } from './WhyItIsOff.js';
+
+const accountOfProperty = graphql(`
+  fragment AccountOfProperty on MonthAccount {
+    id
+    month
+    through
+    daysCovered
+    daysInMonth
+    overLitres
+    underLitres
+    ...GaugedAccount
+    ...VerdictOfAccount
+  }
+`);
+
+interface Props {
+  readonly account: FragmentType<AccountOfPropertyFragment> | null;
+  readonly property: FragmentType<FindingsOfPropertyFragment> & FragmentType<CautionsOfPropertyFragment>;
+  readonly month: string | null;
+  readonly names: Names;
+}
+
+/** The large gauge, and beside it why it is off. */
+export function AccountSection({ account, property, month, names }: Props) {
+  const intl = useIntl();
+  const formats = useFormats();
+  if (account) return <KnownAccount account={account} property={property} names={names} />;
+  return (
+    <>
+      <EmptyState sentence={intl.formatMessage({ id: 'property.account.none' }, { month: formats.month(month) })}>
+        {intl.formatMessage({ id: 'property.account.none.how' })}
+      </EmptyState>
+      <Cautions property={property} />
+    </>
+  );
+}
+
+function KnownAccount({
+  account: masked,
+  property,
+  names,
+}: Omit<Props, 'month' | 'account'> & { readonly account: FragmentType<AccountOfPropertyFragment> }) {
+  const intl = useIntl();
+  const formats = useFormats();
+  const says = useSays(names);
+  const account = useMasked(accountOfProperty, masked);
+  const own = useMasked(verdictOfAccount, account);
+  const note = intl.formatMessage(
+    { id: 'property.account.days' },
+    { days: formats.days(`${account.month}-01`, account.through), covered: account.daysCovered, all: account.daysInMonth },
+  );
+  return (
+    <Section heading={allowanceVerdict(own, { intl, formats, says })} note={note}>
+      <div className="acct-grid">
+        <AccountGauge account={account} size="fit" names={names} />
+        <div>
+          <WhyItIsOff
+            account={account}
+            overLitres={account.overLitres ?? null}
+            underLitres={account.underLitres ?? null}
+            property={property}
+            names={names}
+          />
+          <Cautions property={property} />
+        </div>
+      </div>
+    </Section>
+  );
+}

@@ -1,0 +1,112 @@
+import type { FragmentType } from '@apollo/client';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { graphql } from '../../../graphql/__generated__/gql.js';
+import type { ControllerOfPropertyFragment } from '../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { useMasked } from '../../../page/use-masked.js';
+import { Section } from '../../../ui/frame/Section.js';
+import { PlannedNote } from './PlannedNote.js';
+import { PresentSettings } from './PresentSettings.js';
+import { SettingsHistory } from './SettingsHistory.js';
+
+const controllerOfProperty = graphql(`
+  fragment ControllerOfProperty on Controller {
+    id
+    name
+    stations
+    programs
+    location
+    presentSettings {
+      id
+      localTime
+      record
+      state
+      programs {
+        name
+        days
+        starts
+        adjustPercent
+        stations {
+          station
+          minutes
+        }
+      }
+    }
+    plannedSettings {
+      id
+      state
+      programs {
+        name
+        days
+        starts
+        adjustPercent
+        stations {
+          station
+          minutes
+        }
+      }
+    }
+    settings(first: 24) {
+      id
+      localTime
+      record
+      state
+      recordedBy
+      programs {
+        name
+        days
+        starts
+        adjustPercent
+        stations {
+          station
+          minutes
+        }
+      }
+    }
+    rainPauses {
+      id
+      pausedFrom
+      pausedUntil
+    }
+  }
+`);
+
+const MOST_PAUSES = 2;
+
+/** A controller: what is on it now, what is planned, and its settings through time. */
+export function ControllerSection({ controller: masked }: { readonly controller: FragmentType<ControllerOfPropertyFragment> }) {
+  const intl = useIntl();
+  const formats = useFormats();
+  const controller = useMasked(controllerOfProperty, masked);
+  const { name, presentSettings: present, plannedSettings: planned } = controller;
+  const facts = { stations: controller.stations, programs: controller.programs ?? 'none', location: controller.location || 'none' };
+  const heading = present
+    ? intl.formatMessage({ id: 'property.controller.since' }, { name, day: formats.dayOfYear(present.localTime.slice(0, 10)) })
+    : intl.formatMessage({ id: 'property.controller.unknown' }, { name });
+  const newestPauses = [...controller.rainPauses]
+    .sort((one, other) => other.pausedFrom.localeCompare(one.pausedFrom))
+    .slice(0, MOST_PAUSES);
+  return (
+    <Section heading={heading} note={<FormattedMessage id="property.controller.facts" values={facts} />}>
+      {present ? (
+        <PresentSettings settings={present} name={name} />
+      ) : (
+        <p>{intl.formatMessage({ id: 'property.controller.unknown.how' })}</p>
+      )}
+      {planned && <PlannedNote planned={planned} present={present ?? null} />}
+      {newestPauses.map(({ id, pausedFrom, pausedUntil }) => (
+        <p key={id} className="soft">
+          {pausedUntil ? (
+            <FormattedMessage
+              id="property.controller.paused"
+              values={{ from: formats.moment(pausedFrom), until: formats.moment(pausedUntil) }}
+            />
+          ) : (
+            <FormattedMessage id="property.controller.pausedOpen" values={{ from: formats.moment(pausedFrom) }} />
+          )}
+        </p>
+      ))}
+      <SettingsHistory settings={controller.settings} name={name} />
+    </Section>
+  );
+}

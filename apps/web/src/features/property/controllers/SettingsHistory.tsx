@@ -1,0 +1,61 @@
+import { FormattedMessage, useIntl } from 'react-intl';
+import type { ControllerOfPropertyFragment } from '../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { sentenceCase } from '../../../page/sentence-case.js';
+import { useSays } from '../../../says/use-says.js';
+import { Head, Table } from '../../../ui/tables/Table.js';
+import { settingsChanges } from './settings-changes.js';
+
+type Fact = ControllerOfPropertyFragment['settings'][number];
+
+interface Props {
+  readonly settings: readonly Fact[];
+  readonly name: string;
+}
+
+/** Dated facts, the newest first: each against what stood there before it. A plan is a plan and stands in nobody's way. */
+export function SettingsHistory({ settings, name }: Props) {
+  const intl = useIntl();
+  const newestFirst = [...settings].sort((one, other) => other.localTime.localeCompare(one.localTime));
+  if (newestFirst.length === 0) return null;
+  return (
+    <Table
+      name={intl.formatMessage({ id: 'property.history' }, { name })}
+      isTight
+      head={
+        <tr>
+          {(['date', 'record', 'what', 'by'] as const).map((what) => (
+            <Head key={what}>
+              <FormattedMessage id={`property.history.${what}`} />
+            </Head>
+          ))}
+        </tr>
+      }
+    >
+      {newestFirst.map((fact, at) => (
+        <HistoryRow key={fact.id} fact={fact} before={newestFirst.slice(at + 1).find(({ record }) => record !== 'planned') ?? null} />
+      ))}
+    </Table>
+  );
+}
+
+function HistoryRow({ fact, before }: { readonly fact: Fact; readonly before: Fact | null }) {
+  const intl = useIntl();
+  const formats = useFormats();
+  const { word } = useSays();
+  const changes = before ? settingsChanges(intl, formats, before, fact) : null;
+  const words =
+    changes === null
+      ? intl.formatMessage({ id: 'property.history.first' })
+      : changes.length === 0
+        ? intl.formatMessage({ id: 'property.history.same' })
+        : `${sentenceCase(changes.join('; '))}.`;
+  return (
+    <tr>
+      <td className="nw">{formats.dayOfYear(fact.localTime.slice(0, 10))}</td>
+      <td className="nw">{word('record', fact.record)}</td>
+      <td>{words}</td>
+      <td>{fact.recordedBy}</td>
+    </tr>
+  );
+}

@@ -1,0 +1,70 @@
+import { FormattedMessage, useIntl } from 'react-intl';
+import type { MeterOfPropertyFragment } from '../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { useVolumeColumn } from '../../../page/use-volume-column.js';
+import { useSays } from '../../../says/use-says.js';
+import { Head, Num, Table } from '../../../ui/tables/Table.js';
+
+type Reading = MeterOfPropertyFragment['readings'][number];
+
+interface Props {
+  readonly name: string;
+  readonly unit: string;
+  readonly readings: readonly Reading[];
+}
+
+/** Readings, and what each was judged to be. */
+export function ReadingsTable({ name, unit, readings }: Props) {
+  const intl = useIntl();
+  const column = useVolumeColumn(Math.max(0, ...readings.map(({ litresSinceLast }) => litresSinceLast ?? 0)));
+  if (readings.length === 0) return null;
+  return (
+    <Table
+      name={intl.formatMessage({ id: 'property.meter.table' }, { name: name })}
+      isTight
+      head={
+        <tr>
+          <Head>
+            <FormattedMessage id="property.meter.when" />
+          </Head>
+          <Head isNumber>
+            <FormattedMessage id="property.meter.register" values={{ unit: unit }} />
+          </Head>
+          <Head isNumber>
+            <FormattedMessage id="property.meter.since" values={{ unit: column.unit }} />
+          </Head>
+          <Head>
+            <FormattedMessage id="property.meter.by" />
+          </Head>
+          <Head>
+            <FormattedMessage id="property.meter.check" />
+          </Head>
+        </tr>
+      }
+    >
+      {readings.map((reading) => (
+        <ReadingRow key={reading.id} reading={reading} figure={column.figure} />
+      ))}
+    </Table>
+  );
+}
+
+const FITS = new Set(['ok', 'first', 'rollover']);
+
+function ReadingRow({ reading, figure }: { readonly reading: Reading; readonly figure: (litres: number | null | undefined) => string }) {
+  const { moment, number } = useFormats();
+  const { word } = useSays();
+  const { readAt, register, litresSinceLast, source, recordedBy, judgement, replacedById, note } = reading;
+  return (
+    <tr className={replacedById ? 'replaced' : undefined}>
+      <td>{moment(readAt)}</td>
+      <Num>{number(register, 3)}</Num>
+      <Num>{figure(litresSinceLast)}</Num>
+      <td>{recordedBy ?? word('source', source)}</td>
+      <td className={FITS.has(judgement) || replacedById ? 'soft' : 'clay'}>
+        {replacedById ? <FormattedMessage id="property.meter.replaced" /> : word('judgement', judgement)}
+        {note && <span className="xs soft line">{note}</span>}
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,87 @@
+import { type FormEvent, useState } from 'react';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { instantOf, localTimeAt } from '../../../page/local-instant.js';
+import { useSays } from '../../../says/use-says.js';
+import { useToast } from '../../../ui/dialogs/Toasts.js';
+import { Button } from '../../../ui/forms/Button.js';
+import { ErrorState } from '../../../ui/states/States.js';
+import { JudgedNote } from './JudgedNote.js';
+import { dateProblem, localTimeOf, type ReadingDraft, ReadingFields, registerOf } from './ReadingFields.js';
+import { type Recorded, useRecordReading } from './use-record-reading.js';
+
+interface Props {
+  readonly meterId: string;
+  readonly unit: string;
+}
+
+/** A reading that came by telephone, letter or a photo. It can be saved even where it is doubtful, with a note that says why. */
+export function TypeReading({ meterId, unit }: Props) {
+  const { timeZone } = useFormats();
+  const now = (): string => localTimeAt(Date.now(), timeZone);
+  const toast = useToast();
+  const record = useRecordReading(meterId);
+  const say = useRecordedWords();
+  const [draft, setDraft] = useState<ReadingDraft>(() => ({ register: '', ...dayAndTime(now()), note: '' }));
+  const [isSent, setSent] = useState(false);
+  const register = registerOf(draft);
+  const isWhole = register !== null && dateProblem(draft, now()) === null;
+  const submit = async (event: FormEvent): Promise<void> => {
+    event.preventDefault();
+    setSent(true);
+    if (!isWhole) return;
+    const recorded = await record.run({ register, readAt: instantOf(localTimeOf(draft), timeZone), note: draft.note.trim() || null });
+    if (!recorded) return;
+    toast({ words: say(recorded) });
+    setSent(false);
+    setDraft({ register: '', ...dayAndTime(now()), note: '' });
+  };
+  return (
+    <form className="form reading" onSubmit={(event) => void submit(event)} noValidate>
+      <h3>
+        <FormattedMessage id="property.reading.title" />
+      </h3>
+      {record.problem ? <ErrorState problem={record.problem} /> : null}
+      <ReadingFields
+        draft={draft}
+        unit={unit}
+        now={now()}
+        isSent={isSent}
+        onChange={(change) => setDraft((before) => ({ ...before, ...change }))}
+      />
+      {isWhole && <JudgedNote meterId={meterId} register={register} readAt={instantOf(localTimeOf(draft), timeZone)} />}
+      <div className="form-end">
+        <Button type="submit" isBusy={record.isBusy}>
+          <FormattedMessage id="property.reading.do" />
+        </Button>
+      </div>
+    </form>
+  );
+}
+
+function dayAndTime(localTime: string): Pick<ReadingDraft, 'day' | 'time'> {
+  const [day = '', time = ''] = localTime.split('T');
+  return { day, time };
+}
+
+/** What became of a reading, in words. */
+function useRecordedWords(): (recorded: Recorded) => string {
+  const intl = useIntl();
+  const formats = useFormats();
+  const { word, volume } = useSays();
+  return (recorded) => {
+    switch (recorded.__typename) {
+      case 'Reading': {
+        const litres = typeof recorded.litresSinceLast === 'number' ? volume(recorded.litresSinceLast) : 'none';
+        return intl.formatMessage({ id: 'property.reading.done' }, { judgement: word('judgement', recorded.judgement), litres });
+      }
+      case 'ReadingConflict': {
+        const { register, readAt } = recorded.kept;
+        return intl.formatMessage(
+          { id: 'property.reading.conflict' },
+          { register: formats.number(register, 3), day: formats.moment(readAt) },
+        );
+      }
+    }
+  };
+}

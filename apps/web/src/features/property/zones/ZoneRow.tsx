@@ -1,0 +1,66 @@
+import { FormattedMessage } from 'react-intl';
+import type { PropertyOfZonesFragment, ZonesOfAccountFragment } from '../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { DeviationBar, type DeviationScale } from '../../../page/DeviationBar.js';
+import type { Names } from '../../../says/names.js';
+import type { Reason } from '../../../says/reason.js';
+import { useSays } from '../../../says/use-says.js';
+import { Num } from '../../../ui/tables/Table.js';
+
+export interface ZoneLine {
+  readonly zone: PropertyOfZonesFragment['zones'][number];
+  readonly line: ZonesOfAccountFragment['zones'][number] | null;
+}
+
+interface Props {
+  readonly line: ZoneLine;
+  readonly figure: (litres: number | null | undefined) => string;
+  readonly scale: DeviationScale;
+  readonly names: Names;
+}
+
+/** One zone: what it needed and what the settings put out; where one is not known, why. */
+export function ZoneRow({ line: { zone, line }, figure, scale, names }: Props) {
+  const formats = useFormats();
+  const { neededLitres, programmedLitres, underLitres, overLitres, minutes } = line ?? {};
+  return (
+    <tr>
+      <td className="num station">{zone.station ?? ''}</td>
+      <td>
+        <ZoneName zone={zone} reason={line?.reason ?? null} names={names} />
+      </td>
+      <Num>{formats.number(minutes)}</Num>
+      <Num>{figure(neededLitres)}</Num>
+      <Num>{figure(programmedLitres)}</Num>
+      <td className="dev">
+        <DeviationBar under={underLitres} over={overLitres} scale={scale} />
+      </td>
+      <td className="num water">{underLitres ? figure(underLitres) : ''}</td>
+      <td className="num amber">{overLitres ? figure(overLitres) : ''}</td>
+    </tr>
+  );
+}
+
+interface NameProps {
+  readonly zone: ZoneLine['zone'];
+  readonly reason: Reason | null;
+  readonly names: Names;
+}
+
+/** Name, plants and method; what of it is not known. */
+function ZoneName({ zone: { name, plants, method, unmetered }, reason, names }: NameProps) {
+  const says = useSays(names);
+  const planted = [plants && says.word('plants', plants), says.word('method', method)].filter(Boolean).join(', ');
+  return (
+    <>
+      {name} <span className="soft xs">{planted}</span>
+      {unmetered && (
+        <span className="soft xs">
+          {' · '}
+          <FormattedMessage id="property.zones.unmetered" />
+        </span>
+      )}
+      {reason && <span className="xs soft line">{says.reason(reason)}</span>}
+    </>
+  );
+}
