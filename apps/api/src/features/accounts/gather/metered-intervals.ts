@@ -36,6 +36,7 @@ const LEAST_HISTORY = 3;
 const MOST_HISTORY = 6;
 /** How far the expectation may be off, as a share of it: a leak can pass several times the need, and is no misread. An assumption. */
 const EXPECTATION_RELATIVE_SD = 1;
+const SECONDS_PER_DAY = 86_400;
 const RIGHT = new Set(['ok', 'rollover', 'stuck']);
 
 /** The registers of one meter in order, with those of its installation and removal. */
@@ -127,8 +128,12 @@ function readingIntervals(
   return { intervals, doubtful };
 }
 
-/** A day's feed as volumes without holes: neighbouring intervals are joined. */
-function usageIntervals(day: UsageDayFact): UsageInterval[] {
+/**
+ * A day's feed as volumes without holes: neighbouring intervals are joined.
+ *
+ * @param nextSeconds the length of the day after, into which the last interval may reach: 23, 24 or 25 hours
+ */
+function usageIntervals(day: UsageDayFact, nextSeconds: number): UsageInterval[] {
   const joined: { from: number; to: number; litres: number }[] = [];
   day.startSeconds.forEach((start, index) => {
     const end = start + day.lengthSeconds[index]!;
@@ -139,7 +144,7 @@ function usageIntervals(day: UsageDayFact): UsageInterval[] {
   });
   return joined.map(({ from, to, litres }) => ({
     fromLocalDay: day.dayNumber + from / day.daySeconds,
-    toLocalDay: day.dayNumber + to / day.daySeconds,
+    toLocalDay: to <= day.daySeconds ? day.dayNumber + to / day.daySeconds : day.dayNumber + 1 + (to - day.daySeconds) / nextSeconds,
     litres,
     sdLitres: 0,
     source: 'usage',
@@ -154,7 +159,9 @@ export function meteredIntervals(
 ): { intervals: UsageInterval[]; doubtful: DoubtfulReading[] } {
   const ids = new Set(chain.meters.map((meter) => meter.id));
   const fromReadings = chain.meters.map((meter) => readingIntervals(meter, facts.readings, demand));
-  const usage = facts.usageDays.filter((day) => ids.has(day.meterId)).flatMap(usageIntervals);
+  const feed = facts.usageDays.filter((day) => ids.has(day.meterId));
+  const seconds = new Map(feed.map((day) => [`${day.meterId} ${day.dayNumber}`, day.daySeconds]));
+  const usage = feed.flatMap((day) => usageIntervals(day, seconds.get(`${day.meterId} ${day.dayNumber + 1}`) ?? SECONDS_PER_DAY));
   const bills = facts.bills
     .filter((bill) => ids.has(bill.meterId))
     .map(
