@@ -17,12 +17,11 @@ export function ChooseFiles({ onFiles, isBusy, kind = 'usual', of }: Props) {
   const intl = useIntl();
   const id = useId();
   const box = useRef<HTMLInputElement>(null);
-  const words = intl.formatMessage({ id: isBusy ? 'setup.choose.busy' : 'setup.choose' });
   const name = of ? intl.formatMessage({ id: 'setup.choose.of' }, { of }) : intl.formatMessage({ id: 'setup.choose' });
   return (
     <>
       <Button kind={kind} isBusy={isBusy} onClick={() => box.current?.click()} {...(of ? { 'aria-label': name } : {})}>
-        {words}
+        {intl.formatMessage({ id: 'setup.choose' })}
       </Button>
       <input
         ref={box}

@@ -13,38 +13,40 @@ export function MemberList({ members, clients, invitations }: Props) {
   const { moment } = useFormats();
   const { word } = useSays();
   return (
-    <Table
-      name={intl.formatMessage({ id: 'setup.people.table' })}
-      head={
-        <tr>
-          <Head>
-            <FormattedMessage id="setup.people.name" />
-          </Head>
-          <Head>
-            <FormattedMessage id="setup.people.role" />
-          </Head>
-          <Head>
-            <span className="vh">
-              <FormattedMessage id="setup.list.do" />
-            </span>
-          </Head>
-        </tr>
-      }
-    >
-      {members.map((member) => (
-        <MemberRow key={member.id} member={member} clients={clients} />
-      ))}
-      {invitations.map(({ id, name, email, role, expiresAt }) => (
-        <tr key={id}>
-          <td>
-            {name} <span className="soft xs">{email}</span>
-          </td>
-          <td>{word('role', role)}</td>
-          <td className="soft">
-            <FormattedMessage id="setup.people.invitedUntil" values={{ when: moment(expiresAt) }} />
-          </td>
-        </tr>
-      ))}
-    </Table>
+    <div className="narrow">
+      <Table
+        name={intl.formatMessage({ id: 'setup.people.table' })}
+        head={
+          <tr>
+            <Head>
+              <FormattedMessage id="setup.people.name" />
+            </Head>
+            <Head>
+              <FormattedMessage id="setup.people.role" />
+            </Head>
+            <Head>
+              <span className="vh">
+                <FormattedMessage id="setup.list.do" />
+              </span>
+            </Head>
+          </tr>
+        }
+      >
+        {members.map((member) => (
+          <MemberRow key={member.id} member={member} clients={clients} />
+        ))}
+        {invitations.map(({ id, name, email, role, expiresAt }) => (
+          <tr key={id}>
+            <td>
+              <b>{name}</b> <span className="soft xs">{email}</span>
+            </td>
+            <td>{word('role', role)}</td>
+            <td className="soft">
+              <FormattedMessage id="setup.people.invitedUntil" values={{ when: moment(expiresAt) }} />
+            </td>
+          </tr>
+        ))}
+      </Table>
+    </div>
   );
 }

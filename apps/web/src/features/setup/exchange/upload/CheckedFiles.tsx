@@ -8,7 +8,7 @@ import { type CheckedFile, type CheckedUpload, imports } from './imports.js';
 export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
   const intl = useIntl();
   return (
-    <>
+    <div className="narrow checked">
       <Table
         name={intl.formatMessage({ id: 'setup.files.table' })}
         isTight
@@ -22,9 +22,6 @@ export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
                 <FormattedMessage id={`setup.files.${of}`} />
               </Head>
             ))}
-            <Head>
-              <FormattedMessage id="setup.files.rejected" />
-            </Head>
           </tr>
         }
       >
@@ -46,7 +43,7 @@ export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
           </ul>
         </div>
       )}
-    </>
+    </div>
   );
 }
 
@@ -64,18 +61,16 @@ function FileRow({ file, uploadId }: { readonly file: CheckedFile; readonly uplo
             <FormattedMessage id="setup.files.refused" />
           </p>
         )}
+        {file.wrong > 0 && file.file && (
+          <a className="mend" href={imports.rejectedPath(uploadId, file.file)} download>
+            <FormattedMessage id="setup.files.download" values={{ count: file.wrong }} />
+          </a>
+        )}
       </td>
       <Num>{number(file.new)}</Num>
       <Num>{number(file.changed)}</Num>
       <Num>{number(file.same)}</Num>
       <Num>{file.wrong > 0 ? <b className="clay">{number(file.wrong)}</b> : number(0)}</Num>
-      <td>
-        {file.wrong > 0 && file.file && (
-          <a href={imports.rejectedPath(uploadId, file.file)} download>
-            <FormattedMessage id="setup.files.download" values={{ count: file.wrong }} />
-          </a>
-        )}
-      </td>
     </tr>
   );
 }

@@ -9,7 +9,7 @@ interface Props {
   readonly name: string;
 }
 
-const FIRST = 50;
+const FIRST = 20;
 
 /** Each problem: file, line, column, what was found and what is expected. */
 export function ProblemTable({ problems, name }: Props) {

@@ -22,45 +22,46 @@ interface Props extends Told {
 export function ThingsTable({ name, things, nameOf, about, links, onChange }: Props) {
   const intl = useIntl();
   return (
-    <Table
-      name={name}
-      isTight
-      look="plan"
-      head={
-        <tr>
-          <Head>
-            <FormattedMessage id="setup.list.name" />
-          </Head>
-          <Head>
-            <FormattedMessage id="setup.list.about" />
-          </Head>
-          <Head>
-            <span className="vh">
-              <FormattedMessage id="setup.list.do" />
-            </span>
-          </Head>
-        </tr>
-      }
-    >
-      {things.map((thing) => (
-        <tr key={thing.id}>
-          <td>
-            <b>{nameOf(thing)}</b>
-          </td>
-          <td>{about(thing)}</td>
-          <td className="deeds">
-            {links?.(thing)}
-            <button
-              type="button"
-              className="link"
-              aria-label={intl.formatMessage({ id: 'setup.list.changeOf' }, { name: nameOf(thing) })}
-              onClick={() => onChange(thing)}
-            >
-              <FormattedMessage id="setup.list.change" />
-            </button>
-          </td>
-        </tr>
-      ))}
-    </Table>
+    <div className="narrow">
+      <Table
+        name={name}
+        isTight
+        head={
+          <tr>
+            <Head>
+              <FormattedMessage id="setup.list.name" />
+            </Head>
+            <Head>
+              <FormattedMessage id="setup.list.about" />
+            </Head>
+            <Head>
+              <span className="vh">
+                <FormattedMessage id="setup.list.do" />
+              </span>
+            </Head>
+          </tr>
+        }
+      >
+        {things.map((thing) => (
+          <tr key={thing.id}>
+            <td>
+              <b>{nameOf(thing)}</b>
+            </td>
+            <td>{about(thing)}</td>
+            <td className="deeds">
+              {links?.(thing)}
+              <button
+                type="button"
+                className="link"
+                aria-label={intl.formatMessage({ id: 'setup.list.changeOf' }, { name: nameOf(thing) })}
+                onClick={() => onChange(thing)}
+              >
+                <FormattedMessage id="setup.list.change" />
+              </button>
+            </td>
+          </tr>
+        ))}
+      </Table>
+    </div>
   );
 }
