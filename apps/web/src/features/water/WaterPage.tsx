@@ -21,6 +21,7 @@ export const waterDocument = graphql(`
         id
         month
         through
+        ...ClientAccount
       }
       accounts {
         id
@@ -63,7 +64,7 @@ export function WaterPage() {
               actions={chosen && <WaterMonth months={months} shown={chosen} onChange={(next) => change({ month: next })} />}
             />
             {properties.map((property) => (
-              <ClientProperty key={property.id} property={property} />
+              <ClientProperty key={property.id} property={property} account={property.account ?? null} />
             ))}
             <ReportsSent reports={waterReports.filter(({ state }) => state === 'sent')} />
             <Footnote>

@@ -8,6 +8,7 @@ import { paths } from '../../../page/paths.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { useSays } from '../../../says/use-says.js';
 import { stopPath } from '../urls.js';
+import { useOrderWords } from '../use-order-words.js';
 
 export const stopOfRoute = graphql(`
   fragment StopOfRoute on Stop {
@@ -47,13 +48,14 @@ export function StopOfRoute({ stop: masked, number, onUp, onDown, onMoveOrder }:
   const intl = useIntl();
   const { minutes } = useFormats();
   const { word } = useSays();
+  const orderWords = useOrderWords();
   const { id, property, visit, workOrders } = useMasked(stopOfRoute, masked);
-  const where = [property.address, property.city].filter(Boolean).join(', ');
   return (
     <li>
       <span className="n">{number}</span>
       <div>
-        <Link to={paths.property(property.id)}>{property.name}</Link> <span className="soft xs">{where}</span>
+        <Link to={paths.property(property.id)}>{property.name}</Link>{' '}
+        <span className="soft xs">{[property.address, property.city].filter(Boolean).join(', ')}</span>
         <ul className="route-orders">
           {workOrders.map(({ id: order, kind, what, state, estimateMinutes }) => (
             <li key={order}>
@@ -64,7 +66,7 @@ export function StopOfRoute({ stop: masked, number, onUp, onDown, onMoveOrder }:
                 <button
                   type="button"
                   className="link"
-                  aria-label={intl.formatMessage({ id: 'routes.moveOf' }, { what: what || word('work', kind) })}
+                  aria-label={intl.formatMessage({ id: 'routes.moveOf' }, { what: orderWords({ kind, what }) })}
                   onClick={() => onMoveOrder(order)}
                 >
                   <FormattedMessage id="routes.move" />

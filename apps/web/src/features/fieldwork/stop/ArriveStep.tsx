@@ -1,12 +1,12 @@
 import { FormattedMessage } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import { useMasked } from '../../../page/use-masked.js';
-import { useSays } from '../../../says/use-says.js';
 import { ButtonLink } from '../../../ui/forms/Button.js';
 import { Caution, PhoneFrame } from '../../../ui/phone/PhoneFrame.js';
 import { ErrorState } from '../../../ui/states/States.js';
 import { SentLine } from '../device/SentLine.js';
 import { stopPath } from '../urls.js';
+import { useOrderWords } from '../use-order-words.js';
 import { CautionWords } from './CautionWords.js';
 import type { StepProps } from './step-props.js';
 
@@ -34,7 +34,7 @@ export const arriveStop = graphql(`
 /** Before the first step: what is to be done here, and what to be careful of. */
 export function ArriveStep({ stop: masked, frame, sending, visit }: StepProps) {
   const { id, property, cautions, workOrders } = useMasked(arriveStop, masked);
-  const { word } = useSays();
+  const orderWords = useOrderWords();
   const where = [property.address, property.city].filter(Boolean).join(', ');
   return (
     <PhoneFrame
@@ -64,8 +64,7 @@ export function ArriveStep({ stop: masked, frame, sending, visit }: StepProps) {
       <ul className="todo">
         {workOrders.map(({ id: order, kind, what, state, leftNote }) => (
           <li key={order}>
-            <b>{word('work', kind)}</b>
-            {what && `: ${what}`}
+            {orderWords({ kind, what })}
             {state === 'waiting for approval' && (
               <>
                 {' '}

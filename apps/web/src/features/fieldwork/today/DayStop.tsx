@@ -7,6 +7,7 @@ import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { useSays } from '../../../says/use-says.js';
 import { stopPath } from '../urls.js';
+import { useOrderWords } from '../use-order-words.js';
 
 export const dayStopOfRoute = graphql(`
   fragment DayStopOfRoute on Stop {
@@ -40,8 +41,8 @@ interface Props {
 /** One stop of the day: the property, where it is, and what to do. */
 export function DayStop({ stop: masked, number }: Props) {
   const { id, property, visit, workOrders } = useMasked(dayStopOfRoute, masked);
-  const { time, minutes } = useFormats();
   const { word } = useSays();
+  const orderWords = useOrderWords();
   const where = [property.address, property.city].filter(Boolean).join(', ');
   const estimate = workOrders.reduce((sum, { estimateMinutes }) => sum + (estimateMinutes ?? 0), 0);
   return (
@@ -53,11 +54,10 @@ export function DayStop({ stop: masked, number }: Props) {
         <span>
           <b>{property.name}</b>
           {where && <span className="line">{where}</span>}
-          {workOrders.map(({ id: order, kind, what, state }) => (
-            <span key={order} className="line">
-              {word('work', kind)}
-              {what && `: ${what}`}
-              {state === 'waiting for approval' && ` (${word('workState', state)})`}
+          {workOrders.map((order) => (
+            <span key={order.id} className="line">
+              {orderWords(order)}
+              {order.state === 'waiting for approval' && ` (${word('workState', order.state)})`}
             </span>
           ))}
           {workOrders.length === 0 && (
@@ -66,16 +66,23 @@ export function DayStop({ stop: masked, number }: Props) {
             </span>
           )}
           <span className="line state-line">
-            {visit?.closedAt ? (
-              <FormattedMessage id="field.today.closed" values={{ time: time(visit.closedAt) }} />
-            ) : visit ? (
-              <FormattedMessage id="field.today.arrived" values={{ time: time(visit.arrivedAt) }} />
-            ) : (
-              estimate > 0 && <FormattedMessage id="field.today.about" values={{ minutes: minutes(estimate) }} />
-            )}
+            <StateOfStop visit={visit ?? null} estimate={estimate} />
           </span>
         </span>
       </Link>
     </li>
   );
+}
+
+interface StateProps {
+  readonly visit: { readonly arrivedAt: string; readonly closedAt?: string | null } | null;
+  readonly estimate: number;
+}
+
+/** Closed, begun, or about how long it takes. */
+function StateOfStop({ visit, estimate }: StateProps) {
+  const { time, minutes } = useFormats();
+  if (visit?.closedAt) return <FormattedMessage id="field.today.closed" values={{ time: time(visit.closedAt) }} />;
+  if (visit) return <FormattedMessage id="field.today.arrived" values={{ time: time(visit.arrivedAt) }} />;
+  return estimate > 0 ? <FormattedMessage id="field.today.about" values={{ minutes: minutes(estimate) }} /> : null;
 }

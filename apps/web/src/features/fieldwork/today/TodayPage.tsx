@@ -56,7 +56,7 @@ export function TodayPage() {
               <h1>
                 <FormattedMessage
                   id="field.today.title"
-                  values={{ stops: stops.length, left, isToday: String(day === viewer.organization.today) }}
+                  values={{ stops: stops.length, left, closed: stops.length - left, isToday: String(day === viewer.organization.today) }}
                 />
               </h1>
               <DaySwitch

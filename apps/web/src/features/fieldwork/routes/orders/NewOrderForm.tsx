@@ -53,47 +53,32 @@ interface Props {
   readonly onClose: () => void;
 }
 
+const inputOf = ({ propertyId, kind, what, minutes, hours, rate }: typeof EMPTY) => ({
+  propertyId,
+  kind,
+  what: what.trim() || null,
+  estimateMinutes: typedNumber(minutes),
+  labourHours: COSTS.has(kind) ? typedNumber(hours) : null,
+  labourRate: COSTS.has(kind) ? typedNumber(rate) : null,
+});
+
 /** Where, what kind, what to do; labour where the kind costs. */
 export function NewOrderForm({ properties, onClose }: Props) {
   const intl = useIntl();
-  const { currency } = useFormats();
   const create = useDeed(createDocument, { refetch: ['Routes'] });
   const { refusal, settle } = useOrderOutcome(intl.formatMessage({ id: 'routes.created' }));
   const [draft, setDraft] = useState(EMPTY);
   const [problems, setProblems] = useState<readonly FormProblem[]>([]);
   const set = (change: Partial<typeof EMPTY>): void => setDraft((before) => ({ ...before, ...change }));
+  const problemOf = (field: string): string | null => problems.find((one) => one.field === `order-${field}`)?.words ?? null;
   const submit = async (event: FormEvent): Promise<void> => {
     event.preventDefault();
     const wrong = problemsOf(intl, draft);
     setProblems(wrong);
-    if (wrong.length > 0) return;
-    const hasCost = COSTS.has(draft.kind);
-    const answer = await create.run({
-      input: {
-        propertyId: draft.propertyId,
-        kind: draft.kind,
-        what: draft.what.trim() || null,
-        estimateMinutes: typedNumber(draft.minutes),
-        labourHours: hasCost ? typedNumber(draft.hours) : null,
-        labourRate: hasCost ? typedNumber(draft.rate) : null,
-      },
-    });
-    if (!answer) return;
+    const answer = wrong.length > 0 ? null : await create.run({ input: inputOf(draft) });
     // An order above the limit is kept, and stands among those that wait: the dialog stays open to say so.
-    if (settle(answer.createWorkOrder)) onClose();
+    if (answer && settle(answer.createWorkOrder)) onClose();
   };
-  const number = (field: (typeof NUMBERS)[number], unit: string) => (
-    <TextField
-      id={`order-${field}`}
-      label={intl.formatMessage({ id: `routes.${field}` })}
-      isOptional
-      inputMode="decimal"
-      unit={unit}
-      value={draft[field]}
-      onChange={(value) => set({ [field]: value })}
-      problem={problems.find((one) => one.field === `order-${field}`)?.words ?? null}
-    />
-  );
   return (
     <form className="form" onSubmit={(event) => void submit(event)} noValidate>
       <ProblemList problems={[...problems, ...(refusal ? [{ words: refusal }] : [])]} />
@@ -107,7 +92,7 @@ export function NewOrderForm({ properties, onClose }: Props) {
           ...properties.map(({ id, name }) => ({ value: id, words: name })),
         ]}
         onChange={(propertyId) => set({ propertyId })}
-        problem={problems.find(({ field }) => field === 'order-propertyId')?.words ?? null}
+        problem={problemOf('propertyId')}
       />
       <RadioList
         label={intl.formatMessage({ id: 'routes.kind' })}
@@ -116,18 +101,45 @@ export function NewOrderForm({ properties, onClose }: Props) {
         onChange={(kind) => set({ kind })}
       />
       <TextAreaField label={intl.formatMessage({ id: 'routes.what' })} isOptional value={draft.what} onChange={(what) => set({ what })} />
-      {number('minutes', intl.formatMessage({ id: 'unit.min' }))}
-      {COSTS.has(draft.kind) && (
-        <div className="form-row">
-          {number('hours', intl.formatMessage({ id: 'unit.h' }))}
-          {number('rate', currency)}
-        </div>
-      )}
+      {NUMBERS.filter((field) => field === 'minutes' || COSTS.has(draft.kind)).map((field) => (
+        <OrderNumber
+          key={field}
+          field={field}
+          value={draft[field]}
+          onChange={(value) => set({ [field]: value })}
+          problem={problemOf(field)}
+        />
+      ))}
       <div className="form-end">
         <Button type="submit" kind="main" isBusy={create.isBusy}>
           <FormattedMessage id="routes.create" />
         </Button>
       </div>
     </form>
+  );
+}
+
+interface NumberProps {
+  readonly field: (typeof NUMBERS)[number];
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+  readonly problem: string | null;
+}
+
+function OrderNumber({ field, value, onChange, problem }: NumberProps) {
+  const intl = useIntl();
+  const { currency } = useFormats();
+  const unit = field === 'rate' ? currency : intl.formatMessage({ id: field === 'hours' ? 'unit.h' : 'unit.min' });
+  return (
+    <TextField
+      id={`order-${field}`}
+      label={intl.formatMessage({ id: `routes.${field}` })}
+      isOptional
+      inputMode="decimal"
+      unit={unit}
+      value={value}
+      onChange={onChange}
+      problem={problem}
+    />
   );
 }

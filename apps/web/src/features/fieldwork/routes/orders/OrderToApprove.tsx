@@ -7,9 +7,10 @@ import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { paths } from '../../../../page/paths.js';
 import { useDeed } from '../../../../page/use-deed.js';
 import { useMasked } from '../../../../page/use-masked.js';
-import { useSays } from '../../../../says/use-says.js';
 import { ErrorState } from '../../../../ui/states/States.js';
+import { Button } from '../../../../ui/forms/Button.js';
 import { Num } from '../../../../ui/tables/Table.js';
+import { useOrderWords } from '../../use-order-words.js';
 import { useOrderOutcome } from './use-order-outcome.js';
 
 export const orderToApprove = graphql(`
@@ -63,7 +64,7 @@ interface Props {
 export function OrderToApprove({ order: masked, mayApprove }: Props) {
   const intl = useIntl();
   const { money } = useFormats();
-  const { word } = useSays();
+  const orderWords = useOrderWords();
   const { id, version, kind, what, cost, notToExceed, property } = useMasked(orderToApprove, masked);
   const approve = useDeed(approveDocument, { refetch: ['Routes'] });
   const { refusal, settle } = useOrderOutcome(intl.formatMessage({ id: 'routes.approved' }, { name: property.name }));
@@ -74,8 +75,7 @@ export function OrderToApprove({ order: masked, mayApprove }: Props) {
   return (
     <tr>
       <td>
-        <b>{word('work', kind)}</b>
-        {what && `: ${what}`}
+        {orderWords({ kind, what })}
         {refusal && (
           <p className="problem" role="alert">
             {refusal}
@@ -90,15 +90,13 @@ export function OrderToApprove({ order: masked, mayApprove }: Props) {
       <Num>{money(notToExceed)}</Num>
       <td className="num">
         {mayApprove && (
-          <button
-            type="button"
-            className="link"
-            aria-busy={approve.isBusy || undefined}
-            aria-label={intl.formatMessage({ id: 'routes.approveOf' }, { what: what || word('work', kind), name: property.name })}
-            onClick={() => (approve.isBusy ? undefined : void press())}
+          <Button
+            isBusy={approve.isBusy}
+            aria-label={intl.formatMessage({ id: 'routes.approveOf' }, { what: orderWords({ kind, what }), name: property.name })}
+            onClick={() => void press()}
           >
             <FormattedMessage id="routes.approve" />
-          </button>
+          </Button>
         )}
       </td>
     </tr>

@@ -6,8 +6,9 @@ import type { OrderToGiveOutFragment } from '../../../../graphql/__generated__/g
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { paths } from '../../../../page/paths.js';
 import { useMasked } from '../../../../page/use-masked.js';
-import { useSays } from '../../../../says/use-says.js';
+import { Button } from '../../../../ui/forms/Button.js';
 import { Num } from '../../../../ui/tables/Table.js';
+import { useOrderWords } from '../../use-order-words.js';
 
 export const orderToGiveOut = graphql(`
   fragment OrderToGiveOut on WorkOrder {
@@ -32,13 +33,12 @@ interface Props {
 export function OrderToGiveOut({ order: masked, onGiveOut }: Props) {
   const intl = useIntl();
   const { minutes } = useFormats();
-  const { word } = useSays();
+  const orderWords = useOrderWords();
   const { kind, what, estimateMinutes, leftNote, property } = useMasked(orderToGiveOut, masked);
   return (
     <tr>
       <td>
-        <b>{word('work', kind)}</b>
-        {what && `: ${what}`}
+        {orderWords({ kind, what })}
         {leftNote && (
           <p className="soft">
             <FormattedMessage id="field.order.leftBefore" values={{ note: leftNote }} />
@@ -50,14 +50,13 @@ export function OrderToGiveOut({ order: masked, onGiveOut }: Props) {
       </td>
       <Num>{minutes(estimateMinutes)}</Num>
       <td className="num">
-        <button
-          type="button"
-          className="link"
-          aria-label={intl.formatMessage({ id: 'routes.giveOutOf' }, { what: what || word('work', kind), name: property.name })}
+        <Button
+          kind="plain"
+          aria-label={intl.formatMessage({ id: 'routes.giveOutOf' }, { what: orderWords({ kind, what }), name: property.name })}
           onClick={onGiveOut}
         >
           <FormattedMessage id="routes.giveOut" />
-        </button>
+        </Button>
       </td>
     </tr>
   );

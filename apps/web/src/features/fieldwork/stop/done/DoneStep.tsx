@@ -10,7 +10,7 @@ import { SentLine } from '../../device/SentLine.js';
 import { stopPath } from '../../urls.js';
 import type { StepProps } from '../step-props.js';
 import { ClosedStop } from './ClosedStop.js';
-import { isEnded } from './order-end.js';
+import { isDecidable } from './order-end.js';
 import { OrderEnd } from './OrderEnd.js';
 import { useClosing } from './use-closing.js';
 
@@ -57,23 +57,12 @@ export const doneStop = graphql(`
 
 /** The end of a stop: what was done, what is left for another day, how long it took, and where to go next. */
 export function DoneStep({ stop: masked, frame, now, sending, visit: { visit, begin } }: StepProps) {
-  const intl = useIntl();
-  const { minutes, time } = useFormats();
   const stop = useMasked(doneStop, masked);
   const closing = useClosing({ stop, now, begin, send: sending.send });
+  const closedAt = stop.visit?.closedAt;
+  if (stop.visit && closedAt && !closing.isAgain)
+    return <ClosedStop visit={{ ...stop.visit, closedAt }} next={nextStop(stop)} frame={frame} sending={sending} onAgain={closing.again} />;
   const { draft, change, changeOrder } = closing;
-  const next = nextStop(stop);
-  if (stop.visit?.closedAt && !closing.isAgain)
-    return (
-      <ClosedStop
-        visit={{ ...stop.visit, closedAt: stop.visit.closedAt }}
-        next={next}
-        frame={frame}
-        sending={sending}
-        onAgain={closing.again}
-      />
-    );
-  const onSite = visit ? (now().getTime() - Date.parse(visit.arrivedAt)) / 60_000 : null;
   return (
     <PhoneFrame
       {...frame}
@@ -90,15 +79,9 @@ export function DoneStep({ stop: masked, frame, now, sending, visit: { visit, be
       }
     >
       <h1>
-        <FormattedMessage id="field.done.title" values={{ count: stop.workOrders.filter(({ state }) => !isEnded(state)).length }} />
+        <FormattedMessage id="field.done.title" values={{ count: stop.workOrders.filter(({ state }) => isDecidable(state)).length }} />
       </h1>
-      <p className="where">
-        {visit && onSite !== null ? (
-          <FormattedMessage id="field.done.onSite" values={{ time: time(visit.arrivedAt), minutes: minutes(onSite) }} />
-        ) : (
-          <FormattedMessage id="field.done.notArrived" />
-        )}
-      </p>
+      <TimeOnSite arrivedAt={visit?.arrivedAt ?? null} now={now} />
       {closing.words && (
         <p className="problem" role="alert">
           {closing.words}
@@ -109,20 +92,51 @@ export function DoneStep({ stop: masked, frame, now, sending, visit: { visit, be
         {stop.workOrders.map((order) => (
           <OrderEnd key={order.id} order={order} end={draft.orders[order.id] ?? null} onChange={(end) => changeOrder(order.id, end)} />
         ))}
-        <TextAreaField
-          label={intl.formatMessage({ id: 'field.done.doneNote' })}
-          isOptional
-          value={draft.doneNote}
-          onChange={(doneNote) => change({ doneNote })}
-        />
-        <TextAreaField
-          label={intl.formatMessage({ id: 'field.done.leftNote' })}
-          isOptional
-          value={draft.leftNote}
-          onChange={(leftNote) => change({ leftNote })}
-        />
+        <StopNotes doneNote={draft.doneNote} leftNote={draft.leftNote} onChange={change} />
       </div>
     </PhoneFrame>
+  );
+}
+
+function TimeOnSite({ arrivedAt, now }: { readonly arrivedAt: string | null; readonly now: () => Date }) {
+  const { minutes, time } = useFormats();
+  return (
+    <p className="where">
+      {arrivedAt ? (
+        <FormattedMessage
+          id="field.done.onSite"
+          values={{ time: time(arrivedAt), minutes: minutes((now().getTime() - Date.parse(arrivedAt)) / 60_000) }}
+        />
+      ) : (
+        <FormattedMessage id="field.done.notArrived" />
+      )}
+    </p>
+  );
+}
+
+interface NotesProps {
+  readonly doneNote: string;
+  readonly leftNote: string;
+  readonly onChange: (change: { readonly doneNote?: string; readonly leftNote?: string }) => void;
+}
+
+function StopNotes({ doneNote, leftNote, onChange }: NotesProps) {
+  const intl = useIntl();
+  return (
+    <>
+      <TextAreaField
+        label={intl.formatMessage({ id: 'field.done.doneNote' })}
+        isOptional
+        value={doneNote}
+        onChange={(text) => onChange({ doneNote: text })}
+      />
+      <TextAreaField
+        label={intl.formatMessage({ id: 'field.done.leftNote' })}
+        isOptional
+        value={leftNote}
+        onChange={(text) => onChange({ leftNote: text })}
+      />
+    </>
   );
 }
 

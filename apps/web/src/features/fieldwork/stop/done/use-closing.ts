@@ -1,11 +1,12 @@
+import { useApolloClient } from '@apollo/client/react';
 import { useState } from 'react';
 import { useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useDeed } from '../../../../page/use-deed.js';
-import { useSays } from '../../../../says/use-says.js';
 import { useDraft } from '../../device/use-draft.js';
 import type { Sending } from '../../device/use-sending.js';
+import { useOrderWords } from '../../use-order-words.js';
 import type { VisitHere } from '../use-visit.js';
 import { type End, isDecidable } from './order-end.js';
 
@@ -89,6 +90,7 @@ const EMPTY: Draft = { orders: {}, doneNote: '', leftNote: '' };
 /** Ends a stop: each work order as the crew said, then the visit. What was sent already is not sent twice. */
 export function useClosing({ stop, now, begin, send }: Options): Closing {
   const intl = useIntl();
+  const orderWords = useOrderWords();
   const endOrder = useOrderEnding();
   const closeVisit = useDeed(closeVisitDocument, { refetch: ['Stop'] });
   const [draft, setDraft, clear] = useDraft<Draft>(`done.${stop.id}`, EMPTY);
@@ -117,7 +119,7 @@ export function useClosing({ stop, now, begin, send }: Options): Closing {
   };
   const close = async (): Promise<void> => {
     const undecided = open.find(({ id }) => !draft.orders[id]);
-    setWords(undecided ? intl.formatMessage({ id: 'field.done.undecided' }, { what: undecided.what || undecided.kind }) : null);
+    setWords(undecided ? intl.formatMessage({ id: 'field.done.undecided' }, { what: orderWords(undecided) }) : null);
     if (!undecided) await send(intl.formatMessage({ id: 'field.what.end' }), closing);
   };
   return {
@@ -136,17 +138,20 @@ export function useClosing({ stop, now, begin, send }: Options): Closing {
 function useOrderEnding() {
   const intl = useIntl();
   const { time, money } = useFormats();
-  const { word } = useSays();
-  const { run, problem } = useDeed(closeWorkOrderDocument, { refetch: ['Stop'] });
+  const orderWords = useOrderWords();
+  const client = useApolloClient();
+  // The visit's own deed fetches the stop anew. Asked twice at once, the older answer would stand.
+  const { run, problem } = useDeed(closeWorkOrderDocument);
   const end = async ({ id, version, kind, what }: Order, { done, note, resolvesFinding }: End): Promise<string | null> => {
     const answer = await run({ input: { id, version, done, note: note.trim() || null, resolvesFinding: done && resolvesFinding } });
     if (!answer) return null;
-    const name = what || word('work', kind);
+    const name = orderWords({ kind, what });
     const { closeWorkOrder: told } = answer;
     switch (told.__typename) {
       case 'WorkOrder':
         return 'ended';
       case 'ChangedMeanwhile':
+        await client.refetchQueries({ include: ['Stop'] });
         return intl.formatMessage({ id: 'field.done.changed' }, { name, by: told.changedBy ?? 'nobody', time: time(told.changedAt) });
       case 'ApprovalNeeded':
         return intl.formatMessage({ id: 'field.done.needsApproval' }, { name, cost: money(told.needed), limit: money(told.limit) });

@@ -1,21 +1,18 @@
 import type { FragmentType } from '@apollo/client';
 import { type ReactNode, useState } from 'react';
-import { FormattedMessage, useIntl } from 'react-intl';
+import { useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
 import type { MeterToReadFragment } from '../../../../graphql/__generated__/graphql.js';
-import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { useSays } from '../../../../says/use-says.js';
-import { Button, ButtonLink } from '../../../../ui/forms/Button.js';
-import { TextAreaField } from '../../../../ui/forms/Field.js';
-import { NumberPad } from '../../../../ui/phone/NumberPad.js';
 import { PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
-import { ErrorState } from '../../../../ui/states/States.js';
 import { SentLine } from '../../device/SentLine.js';
 import { useDraft } from '../../device/use-draft.js';
 import type { StepProps } from '../step-props.js';
-import { JudgedRegister } from './JudgedRegister.js';
+import { namedAs } from '../named.js';
 import { KeptReading } from './KeptReading.js';
+import { ReadingActions } from './ReadingActions.js';
+import { RegisterForm } from './RegisterForm.js';
 import { isDoubtful, useJudgement } from './use-judgement.js';
 import { useReading } from './use-reading.js';
 
@@ -43,10 +40,9 @@ interface Props extends Pick<StepProps, 'frame' | 'now' | 'sending'> {
   readonly switcher: (content: ReactNode) => ReactNode;
 }
 
-/** The register typed large; it says at once whether the number can be right, and Save always works. */
+/** One meter: what it showed last, the register typed large, and Save, which always works. */
 export function MeterReading({ meter: masked, stopId, timeZone, frame, now, sending, next, switcher }: Props) {
   const intl = useIntl();
-  const { moment, number } = useFormats();
   const { word } = useSays();
   const meter = useMasked(meterToRead, masked);
   const [draft, setDraft, clearDraft] = useDraft(`reading.${stopId}.${meter.id}`, { typed: '', note: '' });
@@ -55,33 +51,24 @@ export function MeterReading({ meter: masked, stopId, timeZone, frame, now, send
   const judged = useJudgement({ meterId: meter.id, typed: draft.typed, now });
   const { save, kept, again, problem } = useReading({ meterId: meter.id, name: meter.name, stopId, now, send: sending.send });
   const isInDoubt = judged.judgement !== null && isDoubtful(judged.judgement.judgement);
-  const last = meter.readings[0];
   const onSave = async (): Promise<void> => {
     setAsks(draft.typed === '');
     if (draft.typed !== '' && (await save(Number(draft.typed), draft.note.trim() || null))) clearDraft();
   };
-  const actions = kept ? (
-    <>
-      <Button kind="plain" onClick={again}>
-        <FormattedMessage id="field.meter.again" />
-      </Button>
-      <ButtonLink kind="main" to={next.to}>
-        {next.words ?? <FormattedMessage id="field.meter.toSettings" />}
-      </ButtonLink>
-    </>
-  ) : (
-    <>
-      <Button kind="plain" onClick={() => setWantsNote(true)}>
-        <FormattedMessage id="field.note" />
-      </Button>
-      <Button kind="main" isBusy={sending.underWay > 0} onClick={() => void onSave()}>
-        <FormattedMessage id={isInDoubt ? 'field.meter.saveAnyway' : 'field.meter.save'} />
-      </Button>
-    </>
+  const actions = (
+    <ReadingActions
+      isKept={kept !== null}
+      isInDoubt={isInDoubt}
+      isBusy={sending.underWay > 0}
+      next={next}
+      onAgain={again}
+      onNote={() => setWantsNote(true)}
+      onSave={() => void onSave()}
+    />
   );
   return (
     <PhoneFrame {...frame} status={<SentLine sending={sending} />} actions={actions}>
-      <h1>{meter.name}</h1>
+      <h1>{namedAs(intl, 'field.named.meter', meter.name)}</h1>
       <p className="where">
         {word('meter', meter.kind)}, {word('water', meter.water)}
       </p>
@@ -89,40 +76,18 @@ export function MeterReading({ meter: masked, stopId, timeZone, frame, now, send
         kept ? (
           <KeptReading reading={kept} unit={meter.unit} />
         ) : (
-          <>
-            <p className="where">
-              {last ? (
-                <FormattedMessage
-                  id="field.meter.last"
-                  values={{ register: <b className="num">{number(last.register, 3)}</b>, when: moment(last.readAt, timeZone) }}
-                />
-              ) : (
-                <FormattedMessage id="field.meter.noLast" />
-              )}
-            </p>
-            <NumberPad
-              name={intl.formatMessage({ id: 'field.meter.register' }, { name: meter.name })}
-              value={draft.typed}
-              onChange={(typed) => setDraft({ ...draft, typed })}
-              unit={meter.unit}
-            />
-            {asks && draft.typed === '' ? (
-              <p className="judged" role="alert">
-                <FormattedMessage id="field.meter.empty" />
-              </p>
-            ) : (
-              <JudgedRegister judged={judged} unit={meter.unit} timeZone={timeZone} onLikely={(typed) => setDraft({ ...draft, typed })} />
-            )}
-            {problem ? <ErrorState problem={problem} onRetry={() => void onSave()} /> : null}
-            {(wantsNote || isInDoubt || draft.note !== '') && (
-              <TextAreaField
-                label={intl.formatMessage({ id: isInDoubt ? 'field.meter.noteDoubt' : 'field.note' })}
-                isOptional
-                value={draft.note}
-                onChange={(note) => setDraft({ ...draft, note })}
-              />
-            )}
-          </>
+          <RegisterForm
+            meter={meter}
+            timeZone={timeZone}
+            draft={draft}
+            onChange={(change) => setDraft({ ...draft, ...change })}
+            judged={judged}
+            isInDoubt={isInDoubt}
+            wantsNote={wantsNote}
+            isEmptyAsked={asks && draft.typed === ''}
+            problem={problem}
+            onRetry={() => void onSave()}
+          />
         ),
       )}
     </PhoneFrame>

@@ -38,24 +38,30 @@ interface Options {
   readonly now: () => Date;
 }
 
-/** Asks, while one types, whether the register can be right. */
-export function useJudgement({ meterId, typed, now }: Options): Judged {
-  const [asked, setAsked] = useState<{ typed: string; register: number; readAt: string } | null>(null);
+interface Asked {
+  readonly typed: string;
+  readonly register: number;
+  readonly readAt: string;
+}
+
+/** What to ask of: the number as it stands once nobody presses the next key; null until then. */
+function useAsked(typed: string, now: () => Date): Asked | null {
+  const [asked, setAsked] = useState<Asked | null>(null);
   useEffect(() => {
     const register = Number(typed);
-    if (typed === '' || !Number.isFinite(register)) return;
+    if (typed === '' || !Number.isFinite(register)) return setAsked(null);
     const timer = setTimeout(() => setAsked({ typed, register, readAt: now().toISOString() }), PAUSE_MS);
     return () => clearTimeout(timer);
   }, [typed, now]);
-  const isCurrent = asked?.typed === typed && typed !== '';
-  const { data, error } = useQuery(judgeReadingDocument, {
-    variables: { meterId, register: asked?.register ?? 0, readAt: asked?.readAt ?? '' },
-    skip: !isCurrent,
-    fetchPolicy: 'no-cache',
-  });
-  return {
-    judgement: isCurrent ? (data?.judgeReading ?? null) : null,
-    isAsked: typed !== '' && !(isCurrent && (data || error)),
-    isUnanswered: isCurrent && error !== undefined,
-  };
+  return asked?.typed === typed ? asked : null;
+}
+
+/** Asks, while one types, whether the register can be right. */
+export function useJudgement({ meterId, typed, now }: Options): Judged {
+  const asked = useAsked(typed, now);
+  const variables = { meterId, register: asked?.register ?? 0, readAt: asked?.readAt ?? '' };
+  const { data, error } = useQuery(judgeReadingDocument, { variables, skip: asked === null, fetchPolicy: 'no-cache' });
+  const judgement = asked ? (data?.judgeReading ?? null) : null;
+  const isUnanswered = asked !== null && error !== undefined;
+  return { judgement, isUnanswered, isAsked: typed !== '' && judgement === null && !isUnanswered };
 }

@@ -1,6 +1,6 @@
 import type { FragmentType } from '@apollo/client';
 import { type ReactNode, useState } from 'react';
-import { FormattedMessage } from 'react-intl';
+import { useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
 import type { ControllerToSetFragment } from '../../../../graphql/__generated__/graphql.js';
 import { useMasked } from '../../../../page/use-masked.js';
@@ -9,11 +9,13 @@ import { ErrorState } from '../../../../ui/states/States.js';
 import { SentLine } from '../../device/SentLine.js';
 import type { StepProps } from '../step-props.js';
 import { CautionWords } from '../CautionWords.js';
+import { namedAs } from '../named.js';
 import { KeptSettings } from './KeptSettings.js';
 import { PlannedBesidePresent } from './PlannedBesidePresent.js';
 import { countOfDifferences } from './plan-rows.js';
 import { SettingsActions } from './SettingsActions.js';
-import { SettingsEditor } from './SettingsEditor.js';
+import { SettingsEditor } from '../editor/SettingsEditor.js';
+import type { GivenProgram } from './settings-fact.js';
 import { useSettings } from './use-settings.js';
 
 export const controllerToSet = graphql(`
@@ -79,69 +81,73 @@ interface Props extends Pick<StepProps, 'frame' | 'now' | 'sending'> {
 
 /** Planned beside present, only what differs bold; set as planned in one tap. */
 export function ControllerSettings({ controller: masked, stations, stopId, hasMains, frame, now, sending, next, switcher }: Props) {
+  const intl = useIntl();
   const controller = useMasked(controllerToSet, masked);
   const planned = controller.plannedSettings ?? null;
   const present = controller.presentSettings ?? null;
   const [isEditing, setEditing] = useState(false);
   const { record, kept, again, problem } = useSettings({ controller, stopId, now, send: sending.send });
-  const isPlanned = planned !== null;
-  const content = kept ? (
-    <KeptSettings kept={kept} />
-  ) : isEditing ? (
-    <SettingsEditor
-      draftKey={`settings.${stopId}.${controller.id}`}
-      base={present ?? planned}
-      stations={stations}
-      mostStations={controller.stations}
-      record={isPlanned ? 'found' : 'left'}
-      sending={sending}
-      frame={frame}
-      heading={controller.name}
-      onSave={async (state, programs) => {
-        const isKept = await record(isPlanned ? 'found' : 'left', state, programs);
-        if (isKept) setEditing(false);
-        return isKept;
-      }}
-      problem={problem}
-      onCancel={() => setEditing(false)}
+  const heading = namedAs(intl, 'field.named.controller', controller.name);
+  const as = planned ? 'found' : 'left';
+  const save = async (state: string, programs: readonly GivenProgram[]): Promise<boolean> => {
+    const isKept = await record(as, state, programs);
+    if (isKept) setEditing(false);
+    return isKept;
+  };
+  if (isEditing && !kept)
+    return (
+      <SettingsEditor
+        draftKey={`settings.${stopId}.${controller.id}`}
+        base={present ?? planned}
+        stations={stations}
+        mostStations={controller.stations}
+        record={as}
+        sending={sending}
+        frame={frame}
+        heading={heading}
+        problem={problem}
+        onSave={save}
+        onCancel={() => setEditing(false)}
+      />
+    );
+  const actions = (
+    <SettingsActions
+      isKept={kept !== null}
+      isPlanned={planned !== null}
+      differ={countOfDifferences(planned, present)}
+      isKnown={present !== null}
+      isBusy={sending.underWay > 0}
+      next={next}
+      onAgain={again}
+      onEdit={() => setEditing(true)}
+      onSetAsPlanned={() => void (planned && record('left', planned.state, planned.programs))}
     />
-  ) : null;
-  if (isEditing && !kept) return content;
+  );
   return (
-    <PhoneFrame
-      {...frame}
-      status={<SentLine sending={sending} />}
-      actions={
-        <SettingsActions
-          isKept={kept !== null}
-          isPlanned={isPlanned}
-          differ={countOfDifferences(planned, present)}
-          isBusy={sending.underWay > 0}
-          next={next}
-          onAgain={again}
-          onEdit={() => setEditing(true)}
-          onSetAsPlanned={() => void (planned && record('left', planned.state, planned.programs))}
-        />
-      }
-    >
-      <h1>{controller.name}</h1>
-      {controller.location && <p className="where">{controller.location}</p>}
+    <PhoneFrame {...frame} status={<SentLine sending={sending} />} actions={actions}>
+      <ControllerHead heading={heading} location={controller.location ?? null} hasMains={hasMains} />
+      {problem ? <ErrorState problem={problem} /> : null}
+      {switcher(kept ? <KeptSettings kept={kept} /> : <PlannedBesidePresent planned={planned} present={present} stations={stations} />)}
+    </PhoneFrame>
+  );
+}
+
+interface HeadProps {
+  readonly heading: string;
+  readonly location: string | null;
+  readonly hasMains: boolean;
+}
+
+function ControllerHead({ heading, location, hasMains }: HeadProps) {
+  return (
+    <>
+      <h1>{heading}</h1>
+      {location && <p className="where">{location}</p>}
       {hasMains && (
         <Caution>
           <CautionWords code="mains-voltage" />
         </Caution>
       )}
-      {switcher(
-        <>
-          {problem ? <ErrorState problem={problem} /> : null}
-          {content ?? <PlannedBesidePresent planned={planned} present={present} stations={stations} />}
-          {!kept && !isPlanned && (
-            <p className="after">
-              <FormattedMessage id="field.settings.noPlan" />
-            </p>
-          )}
-        </>,
-      )}
-    </PhoneFrame>
+    </>
   );
 }

@@ -1,11 +1,11 @@
-import { type IntlShape, useIntl } from 'react-intl';
+import { FormattedMessage, type IntlShape, useIntl } from 'react-intl';
 import type { Formats } from '../../../../i18n/formats.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { NOT_KNOWN } from '../../../../i18n/numbers.js';
 import type { NamedStation } from './ControllerSettings.js';
 import { DaysInWords } from './DaysInWords.js';
 import { type PlanRow, stationIn } from './plan-rows.js';
-import { type GivenProgram, minutesOfClock } from './settings-fact.js';
+import { type GivenProgram, type GivenStation, minutesOfClock } from './settings-fact.js';
 
 interface Props {
   readonly row: PlanRow;
@@ -16,15 +16,18 @@ interface Props {
 /** One line of the plan; what differs is bold, larger, and has a bar at its left. */
 export function PlanLine({ row, stations, hasPlan }: Props) {
   const intl = useIntl();
-  const formats = useFormats();
   const className = [row.differs ? 'differs' : '', row.what === 'days' ? 'week' : ''].filter(Boolean).join(' ');
-  const cell = (program: GivenProgram | null) =>
-    row.what === 'days' ? program ? <DaysInWords days={program.days} /> : NOT_KNOWN : valueOf(intl, formats, row, program);
   return (
     <tr className={className || undefined}>
       <td>{nameOf(intl, row, stations)}</td>
-      {hasPlan && <td>{cell(row.planned)}</td>}
-      <td className={hasPlan ? 'was' : undefined}>{cell(row.present)}</td>
+      {hasPlan && (
+        <td>
+          <Setting row={row} program={row.planned} />
+        </td>
+      )}
+      <td className={hasPlan ? 'was' : undefined}>
+        <Setting row={row} program={row.present} />
+      </td>
     </tr>
   );
 }
@@ -35,20 +38,42 @@ function nameOf(intl: IntlShape, { what, station }: PlanRow, stations: readonly 
   return name ? `${station} ${name}` : String(station);
 }
 
-function valueOf(intl: IntlShape, formats: Formats, { what, station }: PlanRow, program: GivenProgram | null): string {
+function Setting({ row: { what, station }, program }: { readonly row: PlanRow; readonly program: GivenProgram | null }) {
+  const formats = useFormats();
   if (!program) return NOT_KNOWN;
-  if (what === 'percent') return formats.number(program.adjustPercent ?? 100);
-  if (what === 'starts') return program.starts.map((clock) => clockInWords(formats, clock)).join(', ') || NOT_KNOWN;
-  const line = stationIn(program, station ?? 0);
+  switch (what) {
+    case 'days':
+      return <DaysInWords days={program.days} />;
+    case 'percent':
+      return formats.number(program.adjustPercent ?? 100);
+    case 'starts':
+      return program.starts.map((clock) => clockInWords(formats, clock)).join(', ') || NOT_KNOWN;
+    case 'station':
+      return <Minutes line={stationIn(program, station ?? 0)} />;
+  }
+}
+
+function Minutes({ line }: { readonly line: GivenStation | null }) {
+  const { number } = useFormats();
   if (!line) return NOT_KNOWN;
-  const minutes = `${formats.number(line.minutes, 1)} ${intl.formatMessage({ id: 'unit.min' })}`;
-  return (line.cycles ?? 1) > 1
-    ? intl.formatMessage({ id: 'field.settings.cycles' }, { minutes, cycles: line.cycles ?? 1, soak: line.soakMinutes ?? 0 })
-    : minutes;
+  const cycles = line.cycles ?? 1;
+  return (
+    <>
+      {number(line.minutes, 1)} <FormattedMessage id="unit.min" />
+      {cycles > 1 && (
+        <>
+          <br />
+          <small>
+            <FormattedMessage id="field.settings.cycles" values={{ cycles }} />
+          </small>
+        </>
+      )}
+    </>
+  );
 }
 
 const DAY_OF_NO_CLOCK_CHANGE = Date.UTC(2026, 0, 1);
 
 /** A start as a clock shows it: 3:00 am. */
-export const clockInWords = (formats: Formats, clock: string): string =>
+const clockInWords = (formats: Formats, clock: string): string =>
   formats.time(new Date(DAY_OF_NO_CLOCK_CHANGE + minutesOfClock(clock) * 60_000).toISOString(), 'UTC');

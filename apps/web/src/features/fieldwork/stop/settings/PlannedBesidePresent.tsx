@@ -3,9 +3,8 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useSays } from '../../../../says/use-says.js';
 import { Tabs } from '../../../../ui/dialogs/Tabs.js';
-import { Table } from '../../../../ui/tables/Table.js';
 import type { NamedStation } from './ControllerSettings.js';
-import { PlanLine } from './PlanLine.js';
+import { PlanTable } from './PlanTable.js';
 import { planPrograms, stateDiffers } from './plan-rows.js';
 import type { GivenSettings } from './settings-fact.js';
 
@@ -18,79 +17,72 @@ interface Props {
 /** The programs, one at a time: what is planned beside what is on the controller now. */
 export function PlannedBesidePresent({ planned, present, stations }: Props) {
   const intl = useIntl();
-  const { moment } = useFormats();
   const { word } = useSays();
   const programs = planPrograms(planned, present);
   const [chosen, setChosen] = useState<string | null>(null);
   const first = programs.find(({ differ }) => differ > 0) ?? programs[0];
   const program = programs.find(({ name }) => name === chosen) ?? first;
   const isStateOnly = stateDiffers(planned, present);
+  const isCompared = planned !== null && present !== null && !isStateOnly;
+  const state = (settings: GivenSettings): string => word('controller', settings.state);
   return (
     <>
-      <p className="where">
-        {present ? (
-          <FormattedMessage
-            id="field.settings.present"
-            values={{ record: word('record', present.record), when: moment(present.effectiveAt), state: word('controller', present.state) }}
-          />
-        ) : (
-          <FormattedMessage id="field.settings.notKnown" />
-        )}
-      </p>
+      <PresentLine present={present} />
       {isStateOnly && planned && present && (
         <p className="state-differs">
-          <FormattedMessage
-            id="field.settings.stateDiffers"
-            values={{ planned: word('controller', planned.state), present: word('controller', present.state) }}
-          />
+          <FormattedMessage id="field.settings.stateDiffers" values={{ planned: state(planned), present: state(present) }} />
+        </p>
+      )}
+      {!planned && (
+        <p className="after">
+          <FormattedMessage id="field.settings.noPlan" />
         </p>
       )}
       {program && (
         <Tabs
           label={intl.formatMessage({ id: 'field.settings.programs' })}
-          tabs={programs.map(({ name, differ }) => ({
-            name,
-            words: (
-              <>
-                {name}
-                {planned && present && !isStateOnly && (
-                  <span className="tab-count">
-                    <FormattedMessage id="field.settings.differ" values={{ count: differ }} />
-                  </span>
-                )}
-              </>
-            ),
-          }))}
+          tabs={programs.map(({ name, differ }) => ({ name, words: <ProgramTab name={name} differ={isCompared ? differ : null} /> }))}
           chosen={program.name}
           onChoose={setChosen}
         >
-          <Table
-            name={intl.formatMessage({ id: 'field.settings.table' }, { name: program.name })}
-            look="plan"
-            head={
-              <tr>
-                <th scope="col">
-                  <span className="vh">
-                    <FormattedMessage id="field.settings.setting" />
-                  </span>
-                </th>
-                {planned && (
-                  <th scope="col">
-                    <FormattedMessage id="field.settings.planned" />
-                  </th>
-                )}
-                <th scope="col" className={planned ? 'was' : undefined}>
-                  <FormattedMessage id="field.settings.now" />
-                </th>
-              </tr>
-            }
-          >
-            {program.rows.map((row) => (
-              <PlanLine key={`${row.what} ${row.station ?? ''}`} row={row} stations={stations} hasPlan={planned !== null} />
-            ))}
-          </Table>
+          <PlanTable program={program} stations={stations} hasPlan={planned !== null} />
         </Tabs>
       )}
     </>
+  );
+}
+
+/** A program and how much of it is not as planned. */
+function ProgramTab({ name, differ }: { readonly name: string; readonly differ: number | null }) {
+  return (
+    <>
+      {name}
+      {differ !== null && (
+        <span className="tab-count">
+          <FormattedMessage id="field.settings.differ" values={{ count: differ }} />
+        </span>
+      )}
+    </>
+  );
+}
+
+/** What the controller is set to, and since when it is known. */
+function PresentLine({ present }: Pick<Props, 'present'>) {
+  const { moment } = useFormats();
+  const { word } = useSays();
+  if (!present)
+    return (
+      <p className="where">
+        <FormattedMessage id="field.settings.notKnown" />
+      </p>
+    );
+  const { record, effectiveAt, state } = present;
+  return (
+    <p className="where">
+      <FormattedMessage
+        id="field.settings.present"
+        values={{ record: word('record', record), when: moment(effectiveAt), state: word('controller', state) }}
+      />
+    </p>
   );
 }

@@ -5,6 +5,8 @@ interface Props {
   readonly isKept: boolean;
   readonly isPlanned: boolean;
   readonly differ: number;
+  /** Whether it is known what the controller is set to. */
+  readonly isKnown: boolean;
   readonly isBusy: boolean;
   readonly next: { readonly to: string; readonly words: string | null };
   readonly onAgain: () => void;
@@ -13,7 +15,7 @@ interface Props {
 }
 
 /** What acts on a controller: found different, set as planned; once kept, on to the next. */
-export function SettingsActions({ isKept, isPlanned, differ, isBusy, next, onAgain, onEdit, onSetAsPlanned }: Props) {
+export function SettingsActions({ isKept, isPlanned, differ, isKnown, isBusy, next, onAgain, onEdit, onSetAsPlanned }: Props) {
   const onward = (kind: 'main' | 'plain') => (
     <ButtonLink kind={kind} to={next.to}>
       {next.words ?? <FormattedMessage id="field.settings.toZones" />}
@@ -43,7 +45,7 @@ export function SettingsActions({ isKept, isPlanned, differ, isBusy, next, onAga
         <FormattedMessage id="field.settings.foundDifferent" />
       </Button>
       <Button kind="main" isBusy={isBusy} onClick={onSetAsPlanned}>
-        <FormattedMessage id={differ === 0 ? 'field.settings.isAsPlanned' : 'field.settings.setAsPlanned'} />
+        <FormattedMessage id={isKnown && differ === 0 ? 'field.settings.isAsPlanned' : 'field.settings.setAsPlanned'} />
       </Button>
     </>
   );

@@ -10,6 +10,7 @@ import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
 import { ErrorState } from '../../../../ui/states/States.js';
 import { SentLine } from '../../device/SentLine.js';
 import { stopPath } from '../../urls.js';
+import { useOrderWords } from '../../use-order-words.js';
 import { CautionWords } from '../CautionWords.js';
 import type { StepProps } from '../step-props.js';
 import { SeenInZone } from './SeenInZone.js';
@@ -40,6 +41,10 @@ interface Props extends Pick<StepProps, 'frame' | 'sending' | 'visit'> {
   readonly notes: readonly GivenNote[];
 }
 
+type Named = Props['place']['zones'][number];
+
+const labelOf = ({ name, station }: Named | WalkedZoneFragment): string => (typeof station === 'number' ? String(station) : name);
+
 /** One zone: what was seen, one tap each. */
 export function ZoneWalk({
   zone: masked,
@@ -54,54 +59,21 @@ export function ZoneWalk({
   visit,
 }: Props) {
   const intl = useIntl();
-  const { quantity } = useFormats();
-  const { word } = useSays();
+  const orderWords = useOrderWords();
   const zone = useMasked(walkedZone, masked);
-  const label = (one: { readonly name: string; readonly station?: number | null }): string =>
-    typeof one.station === 'number' ? String(one.station) : one.name;
-  const seen = useZoneNotes({ zoneId: zone.id, name: label(zone), stopId, notes, visit, send: sending.send });
-  const before = zones[at - 1];
-  const after = zones[at + 1];
-  const facts = [
-    controllerName,
-    zone.plants && word('plants', zone.plants),
-    zone.sun && word('field.sun', zone.sun),
-    typeof zone.flowLPerMin === 'number' && quantity('flow', zone.flowLPerMin),
-  ].filter(Boolean);
+  const seen = useZoneNotes({ zoneId: zone.id, name: labelOf(zone), stopId, notes, visit, send: sending.send });
+  const actions = <ZoneActions before={zones[at - 1] ?? null} after={zones[at + 1] ?? null} stopId={stopId} />;
   return (
-    <PhoneFrame
-      {...frame}
-      status={<SentLine sending={sending} />}
-      actions={
-        <>
-          <ButtonLink kind="plain" to={before ? stopPath(stopId, 'zones', before.id) : stopPath(stopId, 'settings')}>
-            {before ? (
-              <FormattedMessage id="field.zones.zone" values={{ zone: label(before) }} />
-            ) : (
-              <FormattedMessage id="field.step.settings" />
-            )}
-          </ButtonLink>
-          <ButtonLink kind="main" to={after ? stopPath(stopId, 'zones', after.id) : stopPath(stopId, 'done')}>
-            {after ? (
-              <FormattedMessage id="field.zones.next" values={{ zone: label(after) }} />
-            ) : (
-              <FormattedMessage id="field.zones.toDone" />
-            )}
-          </ButtonLink>
-        </>
-      }
-    >
-      <ZoneStrip at={at} count={zones.length} label={label(zone)} />
+    <PhoneFrame {...frame} status={<SentLine sending={sending} />} actions={actions}>
+      <ZoneStrip at={at} count={zones.length} label={labelOf(zone)} />
       <h1>
-        {typeof zone.station === 'number' ? (
-          <FormattedMessage id="field.zones.title" values={{ station: zone.station, name: zone.name }} />
-        ) : (
-          zone.name
-        )}
+        {typeof zone.station === 'number'
+          ? intl.formatMessage({ id: 'field.zones.title' }, { station: zone.station, name: zone.name })
+          : zone.name}
       </h1>
-      {facts.length > 0 && <p className="where">{facts.join(', ')}</p>}
-      {orders.map(({ id, kind, what }) => (
-        <Caution key={id}>{what || word('work', kind)}</Caution>
+      <ZoneFacts zone={zone} controllerName={controllerName} />
+      {orders.map((order) => (
+        <Caution key={order.id}>{orderWords(order)}</Caution>
       ))}
       {(orders.length > 0 ? cautions : []).map((code) => (
         <Caution key={code}>
@@ -111,5 +83,50 @@ export function ZoneWalk({
       {seen.problem ? <ErrorState problem={seen.problem} onRetry={seen.sendAgain} /> : null}
       <SeenInZone seen={seen} label={intl.formatMessage({ id: 'field.zones.seen' })} />
     </PhoneFrame>
+  );
+}
+
+interface FactsProps {
+  readonly zone: WalkedZoneFragment;
+  readonly controllerName: string | null;
+}
+
+function ZoneFacts({ zone: { plants, sun, flowLPerMin }, controllerName }: FactsProps) {
+  const { quantity } = useFormats();
+  const { word } = useSays();
+  const facts = [
+    controllerName,
+    plants && word('plants', plants),
+    sun && word('field.sun', sun),
+    typeof flowLPerMin === 'number' && quantity('flow', flowLPerMin),
+  ].filter(Boolean);
+  return facts.length > 0 ? <p className="where">{facts.join(', ')}</p> : null;
+}
+
+interface ActionsProps {
+  readonly before: Named | null;
+  readonly after: Named | null;
+  readonly stopId: string;
+}
+
+/** The zone before and the next; at the ends the steps around. */
+function ZoneActions({ before, after, stopId }: ActionsProps) {
+  return (
+    <>
+      <ButtonLink kind="plain" to={before ? stopPath(stopId, 'zones', before.id) : stopPath(stopId, 'settings')}>
+        {before ? (
+          <FormattedMessage id="field.zones.zone" values={{ zone: labelOf(before) }} />
+        ) : (
+          <FormattedMessage id="field.step.settings" />
+        )}
+      </ButtonLink>
+      <ButtonLink kind="main" to={after ? stopPath(stopId, 'zones', after.id) : stopPath(stopId, 'done')}>
+        {after ? (
+          <FormattedMessage id="field.zones.next" values={{ zone: labelOf(after) }} />
+        ) : (
+          <FormattedMessage id="field.zones.toDone" />
+        )}
+      </ButtonLink>
+    </>
   );
 }

@@ -1,6 +1,6 @@
 import type { IntlShape } from 'react-intl';
 import { typedNumber } from '../../../../i18n/numbers.js';
-import type { GivenProgram, GivenSettings, GivenStation } from './settings-fact.js';
+import type { GivenProgram, GivenSettings, GivenStation } from '../settings/settings-fact.js';
 
 /** A program as it is typed: text until it is saved. */
 export interface ProgramDraft {
@@ -20,11 +20,12 @@ const minutesOf = (stations: readonly GivenStation[]): Record<number, string> =>
   return Object.fromEntries(Object.entries(sums).map(([station, minutes]) => [station, String(minutes)]));
 };
 
-const EMPTY: ProgramDraft = { name: 'A', days: 'daily', starts: [''], percent: '100', minutes: {}, base: [] };
+/** A program of which nothing is known yet. */
+export const emptyProgram = (name: string): ProgramDraft => ({ name, days: 'daily', starts: [''], percent: '100', minutes: {}, base: [] });
 
 /** What is on the controller as far as it is known, ready to be changed; a first program where nothing is. */
 export function draftOf(settings: GivenSettings | null): readonly ProgramDraft[] {
-  if (!settings || settings.programs.length === 0) return [EMPTY];
+  if (!settings || settings.programs.length === 0) return [emptyProgram('A')];
   return settings.programs.map(({ name, days, starts, adjustPercent, stations }) => ({
     name,
     days,

@@ -1,0 +1,114 @@
+import { useState } from 'react';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { Button } from '../../../../ui/forms/Button.js';
+import { RadioList } from '../../../../ui/forms/Select.js';
+import { PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
+import { ErrorState } from '../../../../ui/states/States.js';
+import { SentLine } from '../../device/SentLine.js';
+import { useDraft } from '../../device/use-draft.js';
+import type { Sending } from '../../device/use-sending.js';
+import type { StepProps } from '../step-props.js';
+import type { NamedStation } from '../settings/ControllerSettings.js';
+import { ProgramsEditor } from './ProgramsEditor.js';
+import { draftOf, type ProgramDraft, problemOfDrafts, programsOf } from './program-draft.js';
+import type { GivenProgram, GivenSettings } from '../settings/settings-fact.js';
+
+interface Props {
+  readonly draftKey: string;
+  readonly base: GivenSettings | null;
+  readonly stations: readonly NamedStation[];
+  readonly mostStations: number;
+  readonly record: 'found' | 'left';
+  readonly heading: string;
+  readonly frame: StepProps['frame'];
+  readonly sending: Sending;
+  readonly problem: unknown;
+  readonly onSave: (state: string, programs: readonly GivenProgram[]) => Promise<boolean>;
+  readonly onCancel: () => void;
+}
+
+interface SettingsDraft {
+  readonly state: string;
+  readonly programs: readonly ProgramDraft[];
+}
+
+const STATES = ['on', 'off', 'weather', 'unknown'] as const;
+
+/** A short editor of what is on the controller: state, and each program's days, starts, percent and minutes. */
+export function SettingsEditor({
+  draftKey,
+  base,
+  stations,
+  mostStations,
+  record,
+  heading,
+  frame,
+  sending,
+  problem,
+  onSave,
+  onCancel,
+}: Props) {
+  const intl = useIntl();
+  const [draft, setDraft, clear] = useDraft<SettingsDraft>(draftKey, { state: base?.state ?? 'on', programs: draftOf(base) });
+  const [wrong, setWrong] = useState<string | null>(null);
+  const save = async (): Promise<void> => {
+    const programs = draft.state === 'on' ? draft.programs : [];
+    const found = problemOfDrafts(intl, programs);
+    setWrong(found);
+    if (!found && (await onSave(draft.state, programsOf(programs)))) clear();
+  };
+  const cancel = (): void => {
+    clear();
+    onCancel();
+  };
+  const actions = <EditorActions record={record} isBusy={sending.underWay > 0} onCancel={cancel} onSave={() => void save()} />;
+  return (
+    <PhoneFrame {...frame} status={<SentLine sending={sending} />} actions={actions}>
+      <h1>
+        <FormattedMessage id={record === 'found' ? 'field.settings.editFound' : 'field.settings.editLeft'} values={{ name: heading }} />
+      </h1>
+      {wrong && (
+        <p className="problem" role="alert">
+          {wrong}
+        </p>
+      )}
+      {problem ? <ErrorState problem={problem} onRetry={() => void save()} /> : null}
+      <div className="stack">
+        <RadioList
+          label={intl.formatMessage({ id: 'field.settings.state' })}
+          value={draft.state}
+          choices={STATES.map((state) => ({ value: state as string, words: intl.formatMessage({ id: `controller.${state}` }) }))}
+          onChange={(state) => setDraft({ ...draft, state })}
+        />
+        {draft.state === 'on' && (
+          <ProgramsEditor
+            programs={draft.programs}
+            stations={stations}
+            mostStations={mostStations}
+            onChange={(programs) => setDraft({ ...draft, programs })}
+          />
+        )}
+      </div>
+    </PhoneFrame>
+  );
+}
+
+interface ActionsProps {
+  readonly record: 'found' | 'left';
+  readonly isBusy: boolean;
+  readonly onCancel: () => void;
+  readonly onSave: () => void;
+}
+
+function EditorActions({ record, isBusy, onCancel, onSave }: ActionsProps) {
+  return (
+    <>
+      <Button kind="plain" onClick={onCancel}>
+        <FormattedMessage id="parts.cancel" />
+      </Button>
+      <Button kind="main" isBusy={isBusy} onClick={onSave}>
+        <FormattedMessage id={record === 'found' ? 'field.settings.saveFound' : 'field.settings.saveLeft'} />
+      </Button>
+    </>
+  );
+}

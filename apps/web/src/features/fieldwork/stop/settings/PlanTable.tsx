@@ -1,0 +1,43 @@
+import { FormattedMessage, useIntl } from 'react-intl';
+import { Table } from '../../../../ui/tables/Table.js';
+import type { NamedStation } from './ControllerSettings.js';
+import { PlanLine } from './PlanLine.js';
+import type { PlanProgram } from './plan-rows.js';
+
+interface Props {
+  readonly program: PlanProgram;
+  readonly stations: readonly NamedStation[];
+  readonly hasPlan: boolean;
+}
+
+/** One program's lines, planned beside now. */
+export function PlanTable({ program, stations, hasPlan }: Props) {
+  const intl = useIntl();
+  return (
+    <Table
+      name={intl.formatMessage({ id: 'field.settings.table' }, { name: program.name })}
+      look="plan"
+      head={
+        <tr>
+          <th scope="col">
+            <span className="vh">
+              <FormattedMessage id="field.settings.setting" />
+            </span>
+          </th>
+          {hasPlan && (
+            <th scope="col">
+              <FormattedMessage id="field.settings.planned" />
+            </th>
+          )}
+          <th scope="col" className={hasPlan ? 'was' : undefined}>
+            <FormattedMessage id="field.settings.now" />
+          </th>
+        </tr>
+      }
+    >
+      {program.rows.map((row) => (
+        <PlanLine key={`${row.what} ${row.station ?? ''}`} row={row} stations={stations} hasPlan={hasPlan} />
+      ))}
+    </Table>
+  );
+}
