@@ -198,7 +198,7 @@ describe('bringing files in', () => {
     http.upload.body = { ...checked, files: [file('meters', { wrong: 1, problems: [cubits], problemsTotal: 1 })] };
     vi.stubGlobal('fetch', async () => Response.json(http.upload.body));
     draw({ at: '/setup?import=up-1' });
-    expect(await screen.findByText(/No row can be imported as it is/)).toBeDefined();
+    expect(await screen.findByRole('heading', { level: 1, name: 'None of these rows can be imported as it is' })).toBeDefined();
     expect(screen.queryByRole('button', { name: /^Import the good|^Import all/ })).toBeNull();
   });
 

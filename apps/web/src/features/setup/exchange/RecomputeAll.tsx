@@ -43,21 +43,20 @@ function Recomputing({ job: id }: { readonly job: string }) {
   return (
     <div className="before-part">
       <Fetched query={query}>
-        {({ job }) => {
-          if (!hasEnded(job?.state))
-            return (
-              <Progress
-                label={intl.formatMessage({ id: 'setup.recompute.under' })}
-                done={job?.done ?? 0}
-                total={job && job.total > 0 ? job.total : null}
-              />
-            );
-          return (
+        {({ job }) =>
+          job && hasEnded(job.state) ? (
             <p role="status">
-              <FormattedMessage id={job?.state === 'done' ? 'setup.recompute.done' : 'setup.recompute.failed'} /> {job?.says}
+              <FormattedMessage id={job.state === 'done' ? 'setup.recompute.done' : 'setup.recompute.failed'} />{' '}
+              {job.state === 'failed' && job.says}
             </p>
-          );
-        }}
+          ) : (
+            <Progress
+              label={intl.formatMessage({ id: 'setup.recompute.under' })}
+              done={job?.done ?? 0}
+              total={job && job.total > 0 ? job.total : null}
+            />
+          )
+        }
       </Fetched>
     </div>
   );

@@ -2,11 +2,12 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { messageOf } from '../../../../says/saying.js';
 import { Head, Num, Table } from '../../../../ui/tables/Table.js';
-import { type CheckedFile, type CheckedUpload, imports } from './imports.js';
+import { ALL_TOGETHER, type CheckedFile, type CheckedUpload, imports } from './imports.js';
 
 /** Per file: what is new, changed, the same and wrong. */
 export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
   const intl = useIntl();
+  const files = upload.files.filter(({ name }) => name !== ALL_TOGETHER);
   return (
     <div className="narrow checked">
       <Table
@@ -25,7 +26,7 @@ export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
           </tr>
         }
       >
-        {upload.files.map((file) => (
+        {files.map((file) => (
           <FileRow key={file.name} file={file} uploadId={upload.id} />
         ))}
       </Table>

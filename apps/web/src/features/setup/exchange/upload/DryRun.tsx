@@ -22,6 +22,7 @@ export function DryRun({ upload, onJob, onEnd }: Props) {
   const sum = (of: 'new' | 'changed' | 'same' | 'wrong'): number => upload.files.reduce((total, file) => total + file[of], 0);
   const hasProblems = upload.problemsTotal > 0;
   const hasGood = sum('new') + sum('changed') + sum('same') > 0;
+  const counts = { added: sum('new'), changed: sum('changed'), wrong: sum('wrong') };
   const keep = async (): Promise<void> => {
     const started = await accept.run(upload.id, hasProblems ? 'good' : 'all');
     if (started) onJob(started.jobId);
@@ -33,13 +34,14 @@ export function DryRun({ upload, onJob, onEnd }: Props) {
     <>
       <PageHead
         crumb={intl.formatMessage({ id: 'setup.dry.crumb' })}
-        sentence={intl.formatMessage({ id: 'setup.dry.title' }, { added: sum('new'), changed: sum('changed'), wrong: sum('wrong') })}
+        sentence={hasGood ? intl.formatMessage({ id: 'setup.dry.title' }, counts) : intl.formatMessage({ id: 'setup.dry.nothingGood' })}
         lede={
-          <>
-            <FormattedMessage id="setup.dry.lede" values={{ same: sum('same') }} />{' '}
-            {hasGood && hasProblems && <FormattedMessage id="setup.dry.problems" values={{ count: upload.problemsTotal }} />}
-            {!hasGood && <FormattedMessage id="setup.dry.nothingGood" />}
-          </>
+          hasGood && (
+            <>
+              <FormattedMessage id="setup.dry.lede" values={{ same: sum('same') }} />{' '}
+              {hasProblems && <FormattedMessage id="setup.dry.problems" values={{ count: upload.problemsTotal }} />}
+            </>
+          )
         }
         tab={intl.formatMessage({ id: 'frame.setup' })}
         actions={

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { FormattedMessage } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { Head, Num, Table } from '../../../../ui/tables/Table.js';
-import type { FileProblem } from './imports.js';
+import { ALL_TOGETHER, type FileProblem } from './imports.js';
 
 interface Props {
   readonly problems: readonly FileProblem[];
@@ -44,7 +44,7 @@ export function ProblemTable({ problems, name }: Props) {
         {shown.map(({ file, line, column, code, found, expected, says }, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two rows of a file may have the very same problem
           <tr key={`${at} ${code}`}>
-            <td>{file}</td>
+            <td>{file === ALL_TOGETHER ? '' : file}</td>
             <Num>{line === null ? '' : number(line)}</Num>
             <td>{column ?? ''}</td>
             <td className="found-cell">{found}</td>

@@ -9,6 +9,9 @@ export interface FileProblem {
   readonly says: string;
 }
 
+/** The name under which the server tells what is wrong with all files together. */
+export const ALL_TOGETHER = '*';
+
 /** What a check found in one file. */
 export interface CheckedFile {
   readonly name: string;

@@ -62,7 +62,7 @@ export const exchange = {
   'setup.dry.keepGood': 'Import the good rows',
   'setup.dry.keepAll': 'Import all rows',
   'setup.dry.keepNothing': 'Import nothing',
-  'setup.dry.nothingGood': 'No row can be imported as it is.',
+  'setup.dry.nothingGood': 'None of these rows can be imported as it is',
   'setup.files.table': 'What each file would change',
   'setup.files.file': 'File',
   'setup.files.new': 'New',

@@ -1,7 +1,7 @@
 import type { exchange as english } from '../../en/setup/exchange.js';
 
 export const exchange: Record<keyof typeof english, string> = {
-  'setup.nav': 'Páginas de configuración',
+  'setup.nav': 'Páginas de preparación',
   'setup.nav.exchange': 'Importar y exportar',
   'setup.nav.clients': 'Clientes',
   'setup.nav.properties': 'Propiedades',
@@ -64,7 +64,7 @@ export const exchange: Record<keyof typeof english, string> = {
   'setup.dry.keepGood': 'Importar las filas buenas',
   'setup.dry.keepAll': 'Importar todas las filas',
   'setup.dry.keepNothing': 'No importar nada',
-  'setup.dry.nothingGood': 'Ninguna fila se puede importar como está.',
+  'setup.dry.nothingGood': 'Ninguna de estas filas se puede importar como está',
   'setup.files.table': 'Qué cambiaría cada archivo',
   'setup.files.file': 'Archivo',
   'setup.files.new': 'Nuevas',
@@ -93,7 +93,7 @@ export const exchange: Record<keyof typeof english, string> = {
   'setup.job.done': 'La importación terminó',
   'setup.job.failed': 'La importación se detuvo, y nada de ella se guardó',
   'setup.job.gone': 'Esta importación ya no se conoce. Traiga los archivos otra vez para ver qué cambiarían.',
-  'setup.job.see': 'Ver el portafolio',
+  'setup.job.see': 'Ver la cartera',
   'setup.job.more': 'Las cuentas y los hallazgos siguen en uno o dos minutos.',
   'setup.upload.again': 'Traer más archivos',
   'setup.upload.gone': 'Estos archivos ya no están aquí',

@@ -2,7 +2,7 @@ import type { people as english } from '../../en/setup/people.js';
 
 export const people: Record<keyof typeof english, string> = {
   'setup.people.lede':
-    'Un dueño hace todo; la oficina todo menos personas y ajustes de dinero; un jefe de cuadrilla y un técnico ven sus rutas; un cliente ve sus informes.',
+    'Un propietario hace todo; la oficina todo menos personas y ajustes de dinero; un jefe de cuadrilla y un técnico ven sus rutas; un cliente ve sus informes.',
   'setup.people.name': 'Nombre',
   'setup.people.role': 'Rol',
   'setup.people.client': 'Cliente',

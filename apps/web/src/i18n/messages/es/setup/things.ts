@@ -11,7 +11,7 @@ export const things: Record<keyof typeof english, string> = {
   'setup.retired': 'Está fuera de uso. Su historia queda.',
   'setup.nameTaken': 'Otro ya tiene el nombre {name}. Dele a este un nombre distinto.',
   'setup.stillInUse':
-    '{count, plural, one {Todavía lo necesita: {by}} other {Todavía lo necesitan # ({by})}}. Cambie o retire eso primero.',
+    '{count, plural, one {Todavía lo necesita: {by}} other {Todavía lo necesitan # ({by})}}. Cambie eso o póngalo fuera de uso primero.',
   'setup.by.property': 'propiedad',
   'setup.by.work order': 'orden de trabajo',
   'setup.by.zone': 'zona',
