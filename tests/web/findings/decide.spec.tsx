@@ -39,7 +39,7 @@ describe('accepting', () => {
         findingId: 'f1',
         controllerId: 'c1',
         kind: 'adjust',
-        what: 'Program A gives 3 Pool lawn more than the plants need. About 72% of the present minutes would do.',
+        what: 'Program A gives zone 3 (Pool lawn) more than the plants need. About 72% of the present minutes would do.',
       },
     });
     expect(last(calls, 'GiveOutAcceptedWork')).toEqual({ id: 'w1', version: 1, crewId: 'crew-2', day: '2026-09-28' });
@@ -146,7 +146,7 @@ describe('settling', () => {
 
   it('speaks Spanish', async () => {
     page({ at: '/findings/f1', language: 'es' });
-    expect((await screen.findByRole('heading', { level: 1 })).textContent).toMatch(/^El programa A da a 3 Pool lawn más/);
+    expect((await screen.findByRole('heading', { level: 1 })).textContent).toMatch(/^El programa A da a la zona 3 \(Pool lawn\) más/);
     expect(screen.getByRole('button', { name: /Descartar con una razón/ })).toBeTruthy();
   });
 });

@@ -17,7 +17,7 @@ describe('a finding', () => {
     ]);
     expect(screen.getByRole('heading', { level: 2, name: '4 to decide' })).toBeTruthy();
     expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe(
-      'Program A gives 3 Pool lawn more than the plants need. About 72% of the present minutes would do',
+      'Program A gives zone 3 (Pool lawn) more than the plants need. About 72% of the present minutes would do',
     );
   });
 

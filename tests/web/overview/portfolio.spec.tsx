@@ -96,7 +96,7 @@ describe('the portfolio', () => {
     expect(first.getByText(/^Program A gives 2 zones more than the plants need. About 72%/)).toBeTruthy();
     expect(first.getByText('151,100')).toBeTruthy();
     expect(first.getByText('$854')).toBeTruthy();
-    expect(first.getByText('Crew 2, Mon 28 Sep')).toBeTruthy();
+    expect(first.getByText('Mon 28 Sep').closest('td')?.textContent).toBe('Crew 2, Mon 28 Sep');
     expect(first.getByRole('img', { name: /^allowed 252,100 gal/ })).toBeTruthy();
     const second = within(screen.getByRole('link', { name: 'Old Mill Shops' }).closest('tr') as HTMLElement);
     expect(second.getByRole('link', { name: 'nobody yet' }).getAttribute('href')).toBe('/findings/f2');

@@ -49,6 +49,7 @@ const settings = (id: string, localTime: string, record: string, programs: reado
   ...given,
 });
 const july = settings('s8', '2026-07-01T08:00', 'left', [program('A', 'Tue Thu Sat', 40)]);
+const found = settings('s8b', '2026-08-20T08:00', 'found', [program('A', 'Tue Thu Sat', 40)]);
 const june = settings('s7', '2026-06-01T08:00', 'left', [program('A', 'Tue Sat', 30, { adjustPercent: 90 })]);
 const planned = settings('s9', '2026-09-28T08:00', 'planned', [program('A', 'Tue Sat', 40)], { recordedBy: null });
 
@@ -60,7 +61,7 @@ export const controller = {
   stations: 12,
   programs: 3,
   location: 'behind the pool gate',
-  settings: [planned, july, june],
+  settings: [planned, found, july, june],
   presentSettings: july,
   plannedSettings: planned,
   rainPauses: [],
@@ -83,7 +84,7 @@ export const meter = {
   id: 'm1',
   version: 1,
   propertyId: 'p1',
-  name: 'Irrigation meter',
+  name: 'Irrigation',
   kind: 'irrigation',
   water: 'recycled',
   unit: 'CCF',

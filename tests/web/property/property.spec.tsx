@@ -42,7 +42,7 @@ describe('a property', () => {
     expect(rows(zones.getByRole('table')).slice(1)).toEqual([
       ['3', 'Pool lawn cool-season turf, rotor', '500', '34,100', '50,100', '', '', '16,000'],
       ['9', 'Parkway trees cool-season turf, rotor', '500', '15,900', '8,000', '', '7,900', ''],
-      ['11', 'Entry beds cool-season turf, rotorThe flow of 11 Entry beds is not known.', '–', '12,100', '–', '', '', ''],
+      ['11', 'Entry beds cool-season turf, rotorThe flow of zone 11 (Entry beds) is not known.', '–', '12,100', '–', '', '', ''],
       ['', '3 zones', '', '62,100', '–', '', '9,200', '101,900'],
     ]);
   });

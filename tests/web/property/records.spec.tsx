@@ -17,14 +17,15 @@ const rows = (table: HTMLElement) =>
 describe('the controllers of a property', () => {
   it('shows what is on one now, what is planned, and its settings through time', async () => {
     page();
-    const shown = await section('Clubhouse: not touched since Wed 1 Jul 2026');
+    const shown = await section('Controller Clubhouse has not been changed since Wed 1 Jul 2026');
     expect(shown.getByText('12 stations, 3 programs · behind the pool gate')).toBeTruthy();
-    expect(rows(shown.getByRole('table', { name: 'Clubhouse: the programs now' }))).toEqual([
+    expect(rows(shown.getByRole('table', { name: 'Controller Clubhouse: the programs now' }))).toEqual([
       ['A', 'Tue Thu Sat', '9:30 pm', '3 409 20', '100%', '60'],
     ]);
     expect(shown.getByText('Planned settings wait: A: Tue Sat, was Tue Thu Sat.')).toBeTruthy();
-    expect(rows(shown.getByRole('table', { name: 'Clubhouse: settings through time' }))).toEqual([
+    expect(rows(shown.getByRole('table', { name: 'Controller Clubhouse: settings through time' }))).toEqual([
       ['Mon 28 Sep 2026', 'as planned', 'A: Tue Sat, was Tue Thu Sat.', ''],
+      ['Thu 20 Aug 2026', 'as found', 'Nothing changed.', 'Marisol Vance'],
       [
         'Wed 1 Jul 2026',
         'as left',
@@ -37,7 +38,7 @@ describe('the controllers of a property', () => {
 
   it('asks to read one whose settings are not known', async () => {
     page({ property: { controllers: [{ ...controller, presentSettings: null, plannedSettings: null, settings: [] }] } });
-    const shown = await section('Clubhouse: its settings are not known');
+    const shown = await section('The settings of controller Clubhouse are not known');
     expect(shown.getByText(/^Read the controller on the next visit/)).toBeTruthy();
   });
 });
@@ -45,7 +46,7 @@ describe('the controllers of a property', () => {
 describe('the meters of a property', () => {
   it('lists readings with what each was judged to be', async () => {
     page();
-    const shown = await section('Irrigation meter stood at 18,922.9 CCF on Thu 24 Sep, 6:50 am');
+    const shown = await section('Meter Irrigation stood at 18,922.9 CCF on Thu 24 Sep, 6:50 am');
     expect(shown.getByText('irrigation only, recycled water; reads CCF. A CCF costs $4.23.')).toBeTruthy();
     expect(rows(shown.getByRole('table'))).toEqual([
       ['Thu 24 Sep, 6:50 am', '18,922.9', '118,900', 'Marisol Vance', 'implausibly high'],

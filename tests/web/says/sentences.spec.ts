@@ -6,6 +6,7 @@ import { gatheredNotes, noteSentence, noteValues } from '../../../apps/web/src/s
 import { reasonSentence, reasonValues } from '../../../apps/web/src/says/reason-sentence.js';
 import { roundVolume } from '../../../apps/web/src/says/round-volume.js';
 import { aboutVolume } from '../../../apps/web/src/says/saying.js';
+import { argumentsOf } from '../support/message-arguments.js';
 import { sayingOf } from './saying-of.js';
 
 /** Details as the library gives them, all at once: each code takes what it knows. 1 gal is 3.785411784 L (exact, by definition of the US gallon). */
@@ -75,14 +76,14 @@ describe('sentences', () => {
   it('tells volumes in the organization’s units and names a zone that is alone', () => {
     const says = { code: 'over-programmed', details: { ...details, programs: ['B'], zoneIds: ['z1'] } };
     expect(findingSentence(sayingOf('en'), says)).toBe(
-      'Program B gives 3 Pool lawn more than the plants need. About 70% of the present minutes would do.',
+      'Program B gives zone 3 (Pool lawn) more than the plants need. About 70% of the present minutes would do.',
     );
     const unexplained = { code: 'unexplained use', details };
     expect(findingSentence(sayingOf('en'), unexplained)).toBe(
       '58,400 gal that no program explains: metered is 118% of programmed, and was 102% in earlier months.',
     );
     expect(findingSentence(sayingOf('en', 'metric'), unexplained)).toMatch(/^221 m³ that/);
-    expect(findingSentence(sayingOf('es'), says)).toMatch(/^El programa B da a 3 Pool lawn más/);
+    expect(findingSentence(sayingOf('es'), says)).toMatch(/^El programa B da a la zona 3 \(Pool lawn\) más/);
   });
 
   it('counts zones where they have no names, and names the controller only where there are several', () => {
@@ -94,7 +95,7 @@ describe('sentences', () => {
         { id: 'c2', name: 'Gate' },
       ],
     });
-    expect(findingSentence(sayingOf('en', 'us', several), says)).toMatch(/^Clubhouse: Programs A and B/);
+    expect(findingSentence(sayingOf('en', 'us', several), says)).toMatch(/^Controller Clubhouse: programs A and B/);
   });
 
   it('projects a month that is under way only', () => {
@@ -119,7 +120,7 @@ describe('sentences', () => {
     expect(gathered.map((note) => noteSentence(sayingOf('en'), note))).toEqual([
       'Weather starts on Tue 1 Sep, 12 days before the month instead of 90: the soil’s store at the start is a guess.',
       '2 zones: uniformity is assumed, not measured.',
-      '3 Pool lawn: area is assumed, not measured.',
+      'Zone 3 (Pool lawn): area is assumed, not measured.',
     ]);
   });
 
@@ -130,11 +131,20 @@ describe('sentences', () => {
 });
 
 describe('the office’s words', () => {
+  it('have their arguments read from plain ones and from branches', () => {
+    expect(argumentsOf('{a} for {n, plural, one {its {b}} other {# of {c, select, none {} other {{c}}}}}, {m, number}.')).toEqual([
+      'a',
+      'b',
+      'c',
+      'm',
+      'n',
+    ]);
+  });
+
   it('are the same messages in both languages, with the same values', () => {
     const [english, spanish] = [catalogue('en'), catalogue('es')];
     expect(Object.keys(spanish).sort()).toEqual(Object.keys(english).sort());
-    const valuesOf = (text: string) => [...new Set([...text.matchAll(/\{(\w+)[,}]/g)].map(([, name]) => name))].sort();
     for (const [id, text] of Object.entries(english))
-      expect({ id, values: valuesOf(spanish[id as keyof typeof spanish]) }).toEqual({ id, values: valuesOf(text) });
+      expect({ id, values: argumentsOf(spanish[id as keyof typeof spanish]) }).toEqual({ id, values: argumentsOf(text) });
   });
 });

@@ -43,6 +43,14 @@ interface Props {
 
 const MARKS = ['allowed', 'needed', 'programmed', 'metered'] as const;
 
+const HEAD_WIDTH = 92;
+const MONTH_WIDTH = 80;
+
+/** Where not all months fit, the newest are in sight. */
+const toTheNewest = (place: HTMLElement | null): void => {
+  if (place) place.scrollLeft = place.scrollWidth;
+};
+
 /** Twelve small gauges on one scale, with rain hanging from the top, and what was metered in figures. */
 export function YearOfGauges({ accounts, chosen, names, hrefOf }: Props) {
   const intl = useIntl();
@@ -53,8 +61,12 @@ export function YearOfGauges({ accounts, chosen, names, hrefOf }: Props) {
   const thousand = (litres: number | null | undefined): string =>
     formats.figure(typeof litres === 'number' ? column.fromLitres(litres) / 1000 : null, 1);
   return (
-    <div className="scroll">
-      <table className="twelve" aria-label={intl.formatMessage({ id: 'property.year.table' })}>
+    <div className="scroll" ref={toTheNewest}>
+      <table
+        className="twelve"
+        style={{ minInlineSize: HEAD_WIDTH + months.length * MONTH_WIDTH }}
+        aria-label={intl.formatMessage({ id: 'property.year.table' })}
+      >
         <thead>
           <GaugeRow months={months} names={names} top={top} />
           <tr>

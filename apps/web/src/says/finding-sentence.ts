@@ -53,8 +53,12 @@ export function findingSentence(saying: Saying, says: Reason): string | null {
   if (!Object.hasOwn(findingValues, says.code)) return null;
   const sentence = messageOf(saying, `says.finding.${says.code}`, findingValues[says.code as FindingCode](saying, details));
   const controller = saying.names.severalControllers ? saying.names.of(details.text('controllerId')) : null;
-  return sentence && controller ? `${controller}: ${sentence}` : sentence;
+  return sentence && controller
+    ? saying.intl.formatMessage({ id: 'says.controller' }, { name: controller, sentence: lowered(sentence) })
+    : sentence;
 }
+
+const lowered = (sentence: string): string => sentence.charAt(0).toLocaleLowerCase() + sentence.slice(1);
 
 /** The sentence for a code that this version does not know: the kind is all that can be told. */
 export const otherFinding = (saying: Saying, kind: string): string =>

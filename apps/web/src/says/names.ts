@@ -1,12 +1,14 @@
 /** Names of the zones, meters and controllers that reasons tell of by id. */
 export interface Names {
   readonly of: (id: string | null | undefined) => string | null;
+  /** The station of a zone: people call a zone by it. */
+  readonly stationOf: (id: string | null | undefined) => number | null;
   /** Whether a controller must be named because there are several. */
   readonly severalControllers: boolean;
 }
 
 /** Where nothing has a name: the sentences count instead. */
-export const noNames: Names = { of: () => null, severalControllers: false };
+export const noNames: Names = { of: () => null, stationOf: () => null, severalControllers: false };
 
 interface Named {
   readonly id: string;
@@ -19,11 +21,13 @@ interface NamedThings {
   readonly controllers?: readonly Named[];
 }
 
-/** Names as a person says them: a zone by its station and its name. */
+/** The names of what stands on a property. */
 export function namesOf({ zones = [], meters = [], controllers = [] }: NamedThings): Names {
-  const names = new Map<string, string>([
-    ...[...meters, ...controllers].map(({ id, name }) => [id, name] as const),
-    ...zones.map(({ id, name, station }) => [id, station === null || station === undefined ? name : `${station} ${name}`] as const),
-  ]);
-  return { of: (id) => (id ? (names.get(id) ?? null) : null), severalControllers: controllers.length > 1 };
+  const names = new Map([...zones, ...meters, ...controllers].map(({ id, name }) => [id, name] as const));
+  const stations = new Map(zones.map(({ id, station }) => [id, station ?? null] as const));
+  return {
+    of: (id) => (id ? (names.get(id) ?? null) : null),
+    stationOf: (id) => (id ? (stations.get(id) ?? null) : null),
+    severalControllers: controllers.length > 1,
+  };
 }

@@ -12,7 +12,8 @@ interface Props {
   readonly hrefOf: (month: string) => string;
 }
 
-const MONTHS_SHOWN = 12;
+/** As many as stand beside the list without scrolling. */
+const MONTHS_SHOWN = 9;
 
 /** The gauge of the month in which it was seen, and the months that led to it. */
 export function AccountEvidence({ accounts, month, names, hrefOf }: Props) {

@@ -11,6 +11,11 @@ interface Props {
   readonly names: Names;
 }
 
+const byStation =
+  ({ stationOf }: Names) =>
+  (one: ZonePart, other: ZonePart): number =>
+    (stationOf(one.zoneId) ?? Number.POSITIVE_INFINITY) - (stationOf(other.zoneId) ?? Number.POSITIVE_INFINITY);
+
 /** Need beside programmed, zone by zone, with too little and too much apart. */
 export function ZoneEvidence({ zones, names }: Props) {
   const intl = useIntl();
@@ -43,9 +48,11 @@ export function ZoneEvidence({ zones, names }: Props) {
           </tr>
         }
       >
-        {zones.map(({ zoneId, minutes, neededLitres, programmedLitres, underLitres, overLitres }) => (
+        {[...zones].sort(byStation(names)).map(({ zoneId, minutes, neededLitres, programmedLitres, underLitres, overLitres }) => (
           <tr key={zoneId}>
-            <td>{names.of(zoneId) ?? intl.formatMessage({ id: 'says.someZone' })}</td>
+            <td>
+              <span className="soft">{names.stationOf(zoneId)}</span> {names.of(zoneId) ?? intl.formatMessage({ id: 'says.someZone' })}
+            </td>
             <Num>{formats.number(minutes)}</Num>
             <Num>{column.figure(neededLitres)}</Num>
             <Num>{column.figure(programmedLitres)}</Num>

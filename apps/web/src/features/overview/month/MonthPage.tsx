@@ -7,6 +7,7 @@ import { Fetched } from '../../../page/Fetched.js';
 import { MonthSelect } from '../../../page/MonthSelect.js';
 import { useAddress } from '../../../page/use-address.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
+import '../../../ui/tables/tables.css';
 import '../overview.css';
 import { monthSteps } from './month-steps.js';
 import { MonthStrip } from './MonthStrip.js';

@@ -20,7 +20,19 @@ export function WhoIsOnIt({ row: { whoIsOnIt, topFinding } }: { readonly row: Pi
     );
   if (whoIsOnIt.state === 'waiting for approval') return <FormattedMessage id="overview.onIt.approval" />;
   if (whoIsOnIt.crew && whoIsOnIt.day)
-    return <FormattedMessage id="overview.onIt.crew" values={{ crew: whoIsOnIt.crew.name, day: day(whoIsOnIt.day) }} />;
+    return (
+      <FormattedMessage
+        id="overview.onIt.crew"
+        values={{
+          crew: whoIsOnIt.crew.name,
+          day: (
+            <span className="nw" key="day">
+              {day(whoIsOnIt.day)}
+            </span>
+          ),
+        }}
+      />
+    );
   if (whoIsOnIt.crew) return <FormattedMessage id="overview.onIt.crewOnly" values={{ crew: whoIsOnIt.crew.name }} />;
   const work = <FormattedMessage id="overview.onIt.noDay" values={{ work: word('work', whoIsOnIt.kind) }} />;
   return toFinding ? <Link to={toFinding}>{work}</Link> : work;

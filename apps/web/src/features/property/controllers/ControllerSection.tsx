@@ -8,6 +8,7 @@ import { Section } from '../../../ui/frame/Section.js';
 import { PlannedNote } from './PlannedNote.js';
 import { PresentSettings } from './PresentSettings.js';
 import { SettingsHistory } from './SettingsHistory.js';
+import { unchangedSince } from './unchanged-since.js';
 
 const controllerOfProperty = graphql(`
   fragment ControllerOfProperty on Controller {
@@ -81,7 +82,10 @@ export function ControllerSection({ controller: masked }: { readonly controller:
   const { name, presentSettings: present, plannedSettings: planned } = controller;
   const facts = { stations: controller.stations, programs: controller.programs ?? 'none', location: controller.location || 'none' };
   const heading = present
-    ? intl.formatMessage({ id: 'property.controller.since' }, { name, day: formats.dayOfYear(present.localTime.slice(0, 10)) })
+    ? intl.formatMessage(
+        { id: 'property.controller.since' },
+        { name, day: formats.dayOfYear((unchangedSince(intl, formats, controller.settings) ?? present.localTime).slice(0, 10)) },
+      )
     : intl.formatMessage({ id: 'property.controller.unknown' }, { name });
   const newestPauses = [...controller.rainPauses]
     .sort((one, other) => other.pausedFrom.localeCompare(one.pausedFrom))

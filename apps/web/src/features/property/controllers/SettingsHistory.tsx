@@ -1,6 +1,8 @@
+import type { ReactNode } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import type { ControllerOfPropertyFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { Fold } from '../../../page/Fold.js';
 import { sentenceCase } from '../../../page/sentence-case.js';
 import { useSays } from '../../../says/use-says.js';
 import { Head, Table } from '../../../ui/tables/Table.js';
@@ -13,11 +15,30 @@ interface Props {
   readonly name: string;
 }
 
+const SHOWN_AT_ONCE = 6;
+
 /** Dated facts, the newest first: each against what stood there before it. A plan is a plan and stands in nobody's way. */
 export function SettingsHistory({ settings, name }: Props) {
-  const intl = useIntl();
   const newestFirst = [...settings].sort((one, other) => other.localTime.localeCompare(one.localTime));
   if (newestFirst.length === 0) return null;
+  const rows = newestFirst.map((fact, at) => (
+    <HistoryRow key={fact.id} fact={fact} before={newestFirst.slice(at + 1).find(({ record }) => record !== 'planned') ?? null} />
+  ));
+  const earlier = rows.slice(SHOWN_AT_ONCE);
+  return (
+    <>
+      <HistoryTable name={name} rows={rows.slice(0, SHOWN_AT_ONCE)} />
+      {earlier.length > 0 && (
+        <Fold summary={<FormattedMessage id="property.history.show" values={{ count: earlier.length }} />}>
+          <HistoryTable name={name} rows={earlier} />
+        </Fold>
+      )}
+    </>
+  );
+}
+
+function HistoryTable({ name, rows }: { readonly name: string; readonly rows: readonly ReactNode[] }) {
+  const intl = useIntl();
   return (
     <Table
       name={intl.formatMessage({ id: 'property.history' }, { name })}
@@ -32,9 +53,7 @@ export function SettingsHistory({ settings, name }: Props) {
         </tr>
       }
     >
-      {newestFirst.map((fact, at) => (
-        <HistoryRow key={fact.id} fact={fact} before={newestFirst.slice(at + 1).find(({ record }) => record !== 'planned') ?? null} />
-      ))}
+      {rows}
     </Table>
   );
 }

@@ -1,6 +1,7 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import type { MeterOfPropertyFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { Fold } from '../../../page/Fold.js';
 import { useVolumeColumn } from '../../../page/use-volume-column.js';
 import { useSays } from '../../../says/use-says.js';
 import { Head, Num, Table } from '../../../ui/tables/Table.js';
@@ -13,11 +14,28 @@ interface Props {
   readonly readings: readonly Reading[];
 }
 
-/** Readings, and what each was judged to be. */
-export function ReadingsTable({ name, unit, readings }: Props) {
-  const intl = useIntl();
-  const column = useVolumeColumn(Math.max(0, ...readings.map(({ litresSinceLast }) => litresSinceLast ?? 0)));
+const SHOWN_AT_ONCE = 8;
+
+/** Readings, and what each was judged to be; the older ones folded. */
+export function ReadingsTable({ readings, ...rest }: Props) {
+  const largest = Math.max(0, ...readings.map(({ litresSinceLast }) => litresSinceLast ?? 0));
+  const earlier = readings.slice(SHOWN_AT_ONCE);
   if (readings.length === 0) return null;
+  return (
+    <>
+      <OneTable readings={readings.slice(0, SHOWN_AT_ONCE)} largest={largest} {...rest} />
+      {earlier.length > 0 && (
+        <Fold summary={<FormattedMessage id="property.meter.show" values={{ count: earlier.length }} />}>
+          <OneTable readings={earlier} largest={largest} {...rest} />
+        </Fold>
+      )}
+    </>
+  );
+}
+
+function OneTable({ name, unit, readings, largest }: Props & { readonly largest: number }) {
+  const intl = useIntl();
+  const column = useVolumeColumn(largest);
   return (
     <Table
       name={intl.formatMessage({ id: 'property.meter.table' }, { name: name })}

@@ -3,6 +3,7 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { instantOf, localTimeAt } from '../../../page/local-instant.js';
 import { useSays } from '../../../says/use-says.js';
+import { useViewer } from '../../../session/viewer.js';
 import { useToast } from '../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { ErrorState } from '../../../ui/states/States.js';
@@ -18,7 +19,7 @@ interface Props {
 /** A reading that came by telephone, letter or a photo. It can be saved even where it is doubtful, with a note that says why. */
 export function TypeReading({ meterId, unit }: Props) {
   const { timeZone } = useFormats();
-  const now = (): string => localTimeAt(Date.now(), timeZone);
+  const now = useNow();
   const toast = useToast();
   const record = useRecordReading(meterId);
   const say = useRecordedWords();
@@ -57,6 +58,16 @@ export function TypeReading({ meterId, unit }: Props) {
       </div>
     </form>
   );
+}
+
+/** Now, on the organization's day: a demonstration's day stands still, and then its whole day counts. */
+function useNow(): () => string {
+  const { timeZone } = useFormats();
+  const { today } = useViewer().organization;
+  return () => {
+    const now = localTimeAt(Date.now(), timeZone);
+    return now.startsWith(today) ? now : `${today}T${now.slice(11)}`;
+  };
 }
 
 function dayAndTime(localTime: string): Pick<ReadingDraft, 'day' | 'time'> {

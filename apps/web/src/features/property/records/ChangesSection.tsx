@@ -3,6 +3,7 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { ChangesOfPropertyFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { Fold } from '../../../page/Fold.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { useSays } from '../../../says/use-says.js';
 import { Section } from '../../../ui/frame/Section.js';
@@ -32,10 +33,7 @@ export function ChangesSection({ property }: { readonly property: FragmentType<C
   if (changes.length === 0) return <Section heading={heading} note={<FormattedMessage id="property.changes.none" />} />;
   return (
     <Section heading={heading}>
-      <details>
-        <summary>
-          <FormattedMessage id="property.changes.show" values={{ count: changes.length }} />
-        </summary>
+      <Fold summary={<FormattedMessage id="property.changes.show" values={{ count: changes.length }} />}>
         <Table
           name={intl.formatMessage({ id: 'property.changes.table' })}
           isTight
@@ -53,7 +51,7 @@ export function ChangesSection({ property }: { readonly property: FragmentType<C
             <ChangeRow key={change.id} change={change} />
           ))}
         </Table>
-      </details>
+      </Fold>
     </Section>
   );
 }

@@ -1,5 +1,7 @@
 /** The sentences that findings, reasons and notes say. The code of the library stands after the last dot. */
 export const says = {
+  'says.controller': 'Controller {name}: {sentence}',
+  'says.zone.named': 'zone {station} ({name})',
   'says.zone.one': 'one zone',
   'says.finding.overwatered':
     '{extra} more went through the meter than the plants needed. {because, select, none {What was programmed is not known.} other {{because}}}',

@@ -1,6 +1,8 @@
 import type { says as english } from '../../en/office/says.js';
 
 export const says: Record<keyof typeof english, string> = {
+  'says.controller': 'Controlador {name}: {sentence}',
+  'says.zone.named': 'la zona {station} ({name})',
   'says.zone.one': 'una zona',
   'says.finding.overwatered':
     'Por el medidor pasaron {extra} más de lo que las plantas necesitaban. {because, select, none {No se sabe lo programado.} other {{because}}}',
