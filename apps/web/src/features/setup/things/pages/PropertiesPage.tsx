@@ -72,7 +72,10 @@ export function PropertiesPage() {
               nameOf={({ id }) => of.get(id)?.name ?? ''}
               about={({ id }) => [of.get(id)?.client.name, of.get(id)?.address, of.get(id)?.city].filter(Boolean).join(', ')}
               links={({ id }) => (
-                <Link to={setupPaths.property(id)}>
+                <Link
+                  to={setupPaths.property(id)}
+                  aria-label={intl.formatMessage({ id: 'setup.properties.thingsOf' }, { name: of.get(id)?.name ?? '' })}
+                >
                   <FormattedMessage id="setup.properties.things" />
                 </Link>
               )}
