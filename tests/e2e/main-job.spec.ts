@@ -31,7 +31,11 @@ async function person(viewport: { width: number; height: number }, invitation: s
 /** Asks the product as the person of a page, for what has no page of its own in this journey. */
 async function ask(page: Page, query: string, variables: Record<string, unknown> = {}): Promise<Record<string, any>> {
   const body = await page.evaluate(
-    async (sent) => (await fetch('/graphql', { method: 'POST', headers: { 'content-type': 'application/json' }, body: sent })).json() as Promise<{ data: Record<string, unknown>; errors?: unknown }>,
+    async (sent) =>
+      (await fetch('/graphql', { method: 'POST', headers: { 'content-type': 'application/json' }, body: sent })).json() as Promise<{
+        data: Record<string, unknown>;
+        errors?: unknown;
+      }>,
     JSON.stringify({ query, variables }),
   );
   expect(body.errors).toBeUndefined();
@@ -44,7 +48,14 @@ async function itIs(day: string): Promise<void> {
   product.command('recompute', '--organization', COMPANY);
 }
 
-const account = async (month: string) => (await ask(office, 'query($month: Month!) { properties { account(month: $month) { needed { litres } programmed { litres } metered { litres } settingsGap { litres within } } } }', { month }))['properties'][0].account;
+const account = async (month: string) =>
+  (
+    await ask(
+      office,
+      'query($month: Month!) { properties { account(month: $month) { needed { litres } programmed { litres } metered { litres } settingsGap { litres within } } } }',
+      { month },
+    )
+  )['properties'][0].account;
 
 beforeAll(async () => {
   [product, browser] = await Promise.all([startProduct({ demo: false }), launchBrowser()]);
@@ -56,15 +67,31 @@ afterAll(async () => {
 });
 
 it('an owner comes in by invitation and imports a folder', async () => {
-  const invited = product.command('invite', '--organization', COMPANY, '--email', 'pat@example.test', '--name', 'Pat Marsh', '--role', 'owner');
+  const invited = product.command(
+    'invite',
+    '--organization',
+    COMPANY,
+    '--email',
+    'pat@example.test',
+    '--name',
+    'Pat Marsh',
+    '--role',
+    'owner',
+  );
   const link = /\/invitation\/\S+/.exec(invited)?.[0];
   expect(link).toBeDefined();
   office = await person({ width: 1280, height: 900 }, link!);
   await office.getByRole('link', { name: 'Setup' }).click();
   await office.goto('/setup/import');
-  await office.locator('input[type=file]').first().setInputFiles(companyInJune(path.join(product.folder, 'june')));
-  await office.getByRole('button', { name: /Import/ }).click();
-  await office.getByRole('link', { name: /portfolio/i }).last().waitFor();
+  await office
+    .locator('input[type=file]')
+    .first()
+    .setInputFiles(companyInJune(path.join(product.folder, 'june')));
+  await office.getByRole('button', { name: 'Import all rows' }).click();
+  await office
+    .locator('main')
+    .getByRole('link', { name: /portfolio/i })
+    .waitFor();
   await itIs('2026-06-02');
 });
 
@@ -83,12 +110,19 @@ it('the portfolio says which property is over, and why', async () => {
 
 it('the office accepts the finding and gives the work to a crew', async () => {
   const { createCrew } = await ask(office, 'mutation { createCrew(input: { name: "Crew 1" }) { ... on Crew { id } } }');
-  const { inviteMember } = await ask(office, 'mutation { inviteMember(email: "sam@example.test", name: "Sam Reed", role: crewLead) { link } }');
+  const { inviteMember } = await ask(
+    office,
+    'mutation { inviteMember(email: "sam@example.test", name: "Sam Reed", role: crewLead) { link } }',
+  );
   phone = await person({ width: 390, height: 844 }, inviteMember.link);
   await phone.waitForURL(/today/);
   const { me } = await ask(phone, '{ me { memberId } }');
   const { crews } = await ask(office, '{ crews { id version } }');
-  await ask(office, 'mutation($id: ID!, $version: Int!, $memberId: ID!) { changeCrew(id: $id, version: $version, input: { name: "Crew 1", memberIds: [$memberId] }) { __typename } }', { id: createCrew.id, version: crews[0].version, memberId: me.memberId });
+  await ask(
+    office,
+    'mutation($id: ID!, $version: Int!, $memberId: ID!) { changeCrew(id: $id, version: $version, input: { name: "Crew 1", memberIds: [$memberId] }) { __typename } }',
+    { id: createCrew.id, version: crews[0].version, memberId: me.memberId },
+  );
 
   await office.goto('/findings');
   await office.getByRole('button', { name: /Accept, make a work order/ }).click();
@@ -96,8 +130,11 @@ it('the office accepts the finding and gives the work to a crew', async () => {
   await dialog.getByLabel('Crew').selectOption({ label: 'Crew 1' });
   await dialog.getByLabel('Day').fill('2026-06-02');
   await dialog.getByRole('button', { name: 'Make the work order' }).click();
-  await dialog.waitFor({ state: 'hidden' });
-  const { workOrders } = await ask(office, '{ workOrders { kind state day crew { name } plannedSettings { programs { adjustPercent } } } }');
+  await office.getByText(/Work order made: .*Crew 1/).waitFor();
+  const { workOrders } = await ask(
+    office,
+    '{ workOrders { kind state day crew { name } plannedSettings { programs { adjustPercent } } } }',
+  );
   expect(workOrders).toMatchObject([{ kind: 'adjust', state: 'given out', day: '2026-06-02', crew: { name: 'Crew 1' } }]);
   expect(workOrders[0].plannedSettings.programs[0].adjustPercent).toBe(61);
 });
@@ -105,14 +142,25 @@ it('the office accepts the finding and gives the work to a crew', async () => {
 it('the crew lead sees planned beside present, sets it, and closes the stop on a phone', async () => {
   await phone.goto('/today');
   await phone.getByRole('link', { name: /Plover Green/ }).click();
-  await phone.getByRole('link', { name: 'Settings' }).or(phone.getByRole('button', { name: 'Settings' })).first().click();
+  await phone
+    .getByRole('link', { name: 'Settings' })
+    .or(phone.getByRole('button', { name: 'Settings' }))
+    .first()
+    .click();
   await phone.getByText('61').first().waitFor();
   await phone.getByRole('button', { name: 'Set as planned' }).click();
   await phone.getByText(/Kept at/).waitFor();
-  await phone.getByRole('link', { name: 'Done' }).or(phone.getByRole('button', { name: 'Done' })).first().click();
-  await phone.getByText('Done', { exact: true }).last().click();
+  await phone
+    .getByRole('link', { name: 'Done' })
+    .or(phone.getByRole('button', { name: 'Done' }))
+    .first()
+    .click();
+  await phone.locator('main').getByRole('button', { name: 'Done', exact: true }).click();
   await phone.getByRole('button', { name: 'Close the stop' }).click();
-  await phone.getByText(/Closed at/).first().waitFor();
+  await phone
+    .getByText(/Closed at/)
+    .first()
+    .waitFor();
   const { workOrders } = await ask(office, '{ workOrders { state doneAt } }');
   expect(workOrders[0].state).toBe('done');
   const { findings } = await ask(office, '{ findings(state: ["resolved"]) { kind } }');
@@ -128,7 +176,10 @@ it("July's account shows that it helped", async () => {
   expect(Math.abs(july.settingsGap.litres)).toBeLessThan(0.05 * may.settingsGap.litres);
   expect(july.metered.litres / LITRES_PER_GALLON).toBeCloseTo(31 * 0.61 * PROGRAMMED_BEFORE_GAL_PER_DAY, -1);
   await office.goto('/?month=2026-07');
-  await office.getByText(/within what can be measured/i).first().waitFor();
+  await office
+    .getByText(/within what can be measured/i)
+    .first()
+    .waitFor();
   const { findings } = await ask(office, '{ findings(state: ["open", "in work"]) { kind } }');
   expect(findings).toEqual([]);
 });

@@ -45,12 +45,16 @@ export async function startProduct(wish: { demo: boolean }): Promise<Product> {
   chmodSync(folder, 0o755);
   const { DATABASE_URL: _, ...inherited } = process.env;
   const environment = { ...inherited, DATA_DIR: path.join(folder, 'data'), PORT: '0', RILLBOOK_DEMO: wish.demo ? 'yes' : 'no' };
-  const child = spawn(process.execPath, ['--enable-source-maps', path.join(dist, 'main.js')], { env: environment, stdio: ['ignore', 'pipe', 'pipe'] });
+  const child = spawn(process.execPath, ['--enable-source-maps', path.join(dist, 'main.js')], {
+    env: environment,
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
   const url = await address(child);
   return {
     url,
     folder,
-    command: (...args) => execFileSync(process.execPath, ['--enable-source-maps', path.join(dist, 'cli.js'), ...args], { env: environment, encoding: 'utf8' }),
+    command: (...args) =>
+      execFileSync(process.execPath, ['--enable-source-maps', path.join(dist, 'cli.js'), ...args], { env: environment, encoding: 'utf8' }),
     async sql(statement, parameters = []) {
       const database = await findDatabase(environment);
       const client = new pg.Client({ connectionString: database.adminUrl });
