@@ -46,9 +46,6 @@ interface Props {
 /** One stop in the office's list: the place, its work, and where it stands in the day. */
 export function StopOfRoute({ stop: masked, number, onUp, onDown, onMoveOrder }: Props) {
   const intl = useIntl();
-  const { minutes } = useFormats();
-  const { word } = useSays();
-  const orderWords = useOrderWords();
   const { id, property, visit, workOrders } = useMasked(stopOfRoute, masked);
   return (
     <li>
@@ -57,22 +54,8 @@ export function StopOfRoute({ stop: masked, number, onUp, onDown, onMoveOrder }:
         <Link to={paths.property(property.id)}>{property.name}</Link>{' '}
         <span className="soft xs">{[property.address, property.city].filter(Boolean).join(', ')}</span>
         <ul className="route-orders">
-          {workOrders.map(({ id: order, kind, what, state, estimateMinutes }) => (
-            <li key={order}>
-              {word('work', kind)}
-              {what && `: ${what}`}{' '}
-              <span className="soft">{state === 'given out' ? minutes(estimateMinutes) : word('workState', state)}</span>{' '}
-              {state === 'given out' && (
-                <button
-                  type="button"
-                  className="link"
-                  aria-label={intl.formatMessage({ id: 'routes.moveOf' }, { what: orderWords({ kind, what }) })}
-                  onClick={() => onMoveOrder(order)}
-                >
-                  <FormattedMessage id="routes.move" />
-                </button>
-              )}
-            </li>
+          {workOrders.map((order) => (
+            <OrderOfStop key={order.id} order={order} onMove={() => onMoveOrder(order.id)} />
           ))}
         </ul>
         <StateOfVisit visit={visit ?? null} />
@@ -117,5 +100,28 @@ function StateOfVisit({ visit }: { readonly visit: { readonly arrivedAt: string;
         <FormattedMessage id="field.today.arrived" values={{ time: time(visit.arrivedAt) }} />
       )}
     </p>
+  );
+}
+
+interface OrderProps {
+  readonly order: StopOfRouteFragment['workOrders'][number];
+  readonly onMove: () => void;
+}
+
+function OrderOfStop({ order, onMove }: OrderProps) {
+  const intl = useIntl();
+  const { minutes } = useFormats();
+  const { word } = useSays();
+  const what = useOrderWords()(order);
+  const isGivenOut = order.state === 'given out';
+  return (
+    <li>
+      {what} <span className="soft">{isGivenOut ? minutes(order.estimateMinutes) : word('workState', order.state)}</span>{' '}
+      {isGivenOut && (
+        <button type="button" className="link" aria-label={intl.formatMessage({ id: 'routes.moveOf' }, { what })} onClick={onMove}>
+          <FormattedMessage id="routes.move" />
+        </button>
+      )}
+    </li>
   );
 }

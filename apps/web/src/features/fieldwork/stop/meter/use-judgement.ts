@@ -44,6 +44,8 @@ interface Asked {
   readonly readAt: string;
 }
 
+const NOTHING: Asked = { typed: '', register: 0, readAt: '' };
+
 /** What to ask of: the number as it stands once nobody presses the next key; null until then. */
 function useAsked(typed: string, now: () => Date): Asked | null {
   const [asked, setAsked] = useState<Asked | null>(null);
@@ -59,9 +61,13 @@ function useAsked(typed: string, now: () => Date): Asked | null {
 /** Asks, while one types, whether the register can be right. */
 export function useJudgement({ meterId, typed, now }: Options): Judged {
   const asked = useAsked(typed, now);
-  const variables = { meterId, register: asked?.register ?? 0, readAt: asked?.readAt ?? '' };
-  const { data, error } = useQuery(judgeReadingDocument, { variables, skip: asked === null, fetchPolicy: 'no-cache' });
-  const judgement = asked ? (data?.judgeReading ?? null) : null;
-  const isUnanswered = asked !== null && error !== undefined;
-  return { judgement, isUnanswered, isAsked: typed !== '' && judgement === null && !isUnanswered };
+  const { register, readAt } = asked ?? NOTHING;
+  const { data, error } = useQuery(judgeReadingDocument, {
+    variables: { meterId, register, readAt },
+    skip: asked === null,
+    fetchPolicy: 'no-cache',
+  });
+  if (!asked) return { judgement: null, isUnanswered: false, isAsked: typed !== '' };
+  const judgement = data?.judgeReading ?? null;
+  return { judgement, isUnanswered: error !== undefined, isAsked: judgement === null && error === undefined };
 }

@@ -1,0 +1,61 @@
+import { cleanup, screen, within } from '@testing-library/react';
+import { afterEach, describe, expect, it } from 'vitest';
+import { TodayPage } from '../../../apps/web/src/features/fieldwork/today/TodayPage.js';
+import { builtCrew } from '../support/built.js';
+import { drawPage, viewerOf } from '../support/draw-page.js';
+import { builtStop, builtVisit } from './built-stop.js';
+
+afterEach(cleanup);
+
+const routeOf = (stop: Record<string, unknown>) => stop['route'];
+const crews = [builtCrew('crew-1', 'Crew 1'), builtCrew('crew-2', 'Crew 2')];
+const crewLead = viewerOf({ role: 'crewLead', permissions: ['read routes', 'record fieldwork', 'assign work'], crewIds: ['crew-1'] });
+
+const page = (given: { today?: unknown; language?: 'en' | 'es'; crews?: unknown; viewer?: typeof crewLead } = {}) =>
+  drawPage(<TodayPage />, {
+    at: '/today',
+    route: '/today',
+    viewer: given.viewer ?? crewLead,
+    ...(given.language ? { language: given.language } : {}),
+    answers: { today: given.today ?? [routeOf(builtStop())], crews: given.crews ?? crews.slice(0, 1) },
+  });
+
+describe('today', () => {
+  it('lists the stops in order: the property, where it is, and what to do', async () => {
+    page();
+    expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe('2 stops to go');
+    const stops = within(screen.getByRole('list', { name: 'Crew 1' })).getAllByRole('listitem');
+    expect(stops.map((stop) => within(stop).getByRole('link').getAttribute('href'))).toEqual(['/today/st1', '/today/st2']);
+    expect(stops[0]?.textContent).toContain('Quail Commons');
+    expect(stops[0]?.textContent).toContain('14 Larch Way, Fennel Hollow');
+    expect(stops[0]?.textContent).toContain('Adjust: Set program B as planned');
+    expect(stops[0]?.textContent).toContain('about 45 min');
+    expect(stops[1]?.textContent).toContain('No work order');
+  });
+
+  it('counts what is left, and says when a stop was closed', async () => {
+    page({ today: [routeOf(builtStop({ visit: builtVisit({ closedAt: '2026-09-24T17:46:00Z' }) }))], language: 'es' });
+    expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe('Falta una parada de 2');
+    expect(screen.getByText(/Cerrada a las 10:46/)).toBeTruthy();
+  });
+
+  it('keeps the day in the address, and asks for that day', async () => {
+    const { user, calls, address } = page();
+    await user.click(await screen.findByRole('button', { name: 'Day after' }));
+    expect(address()).toBe('/today?day=2026-09-25');
+    await screen.findByText('Friday 25 September');
+    expect(calls.filter(({ name }) => name === 'Today').at(-1)?.variables).toEqual({ day: '2026-09-25', crewId: null });
+  });
+
+  it('lets the office choose a crew', async () => {
+    const { user, calls } = page({ crews, viewer: viewerOf() });
+    await user.selectOptions(await screen.findByLabelText('Crew'), 'Crew 2');
+    expect(calls.filter(({ name }) => name === 'Today').at(-1)?.variables).toEqual({ day: '2026-09-24', crewId: 'crew-2' });
+  });
+
+  it('says how an empty day is filled', async () => {
+    page({ today: [] });
+    expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe('No stops today');
+    expect(screen.getByText(/Give work orders to a crew and a day under Routes/)).toBeTruthy();
+  });
+});

@@ -1,0 +1,78 @@
+import { cleanup, screen, within } from '@testing-library/react';
+import { afterEach, describe, expect, it } from 'vitest';
+import { WaterPage } from '../../../apps/web/src/features/water/WaterPage.js';
+import { builtAccount, builtProperty } from '../support/built.js';
+import { drawPage, viewerOf } from '../support/draw-page.js';
+
+afterEach(cleanup);
+
+const september = builtAccount('a9', { allowed: 252_100, needed: 238_500, programmed: 331_200, metered: 389_600 });
+const august = builtAccount(
+  'a8',
+  { allowed: 310_000, needed: 300_000, programmed: null, metered: null },
+  { month: '2026-08', through: '2026-08-31' },
+);
+const quail = builtProperty('p1', 'Quail Commons', { account: september, accounts: [august, september] });
+const client = viewerOf({ role: 'client', clientId: 'client-p1', permissions: ['read property', 'read reports'] });
+
+const page = (given: { properties?: unknown; reports?: unknown; language?: 'en' | 'es' } = {}) =>
+  drawPage(<WaterPage />, {
+    at: '/water',
+    route: '/water',
+    viewer: client,
+    ...(given.language ? { language: given.language } : {}),
+    answers: { properties: given.properties ?? [quail], waterReports: given.reports ?? [] },
+  });
+
+describe('a client’s water', () => {
+  it('answers in a sentence for each property, and says that the month is not over', async () => {
+    page();
+    expect(
+      await screen.findByRole('heading', { name: 'Quail Commons took 389,600 gal, 151,100 gal more than its plants needed, about $854' }),
+    ).toBeTruthy();
+    expect(screen.getByText('The month is not over: all volumes are to Thursday 24 September.')).toBeTruthy();
+  });
+
+  it('lists the months, and tells what is not known as not known', async () => {
+    page();
+    const rows = within(await screen.findByRole('table', { name: 'Quail Commons, month by month' })).getAllByRole('row');
+    expect(rows.map(({ textContent }) => textContent)).toEqual([
+      'Monthallowedneededmetered',
+      'September 2026252,100 gal238,500 gal389,600 gal',
+      'August 2026310,000 gal300,000 galnot known',
+    ]);
+  });
+
+  it('shows another month by its address', async () => {
+    const { user, calls, address } = page();
+    await user.selectOptions(await screen.findByLabelText('Month'), 'August 2026');
+    expect(address()).toBe('/water?month=2026-08');
+    expect(calls.at(-1)?.variables).toEqual({ month: '2026-08' });
+  });
+
+  it('lists only reports that were sent', async () => {
+    const report = (id: string, state: string) => ({
+      id,
+      version: 1,
+      clientId: 'c',
+      fromOn: '2026-08-01',
+      untilOn: '2026-08-31',
+      state,
+      sentAt: '2026-09-03T17:00:00Z',
+      note: null,
+    });
+    page({ reports: [report('r1', 'sent'), report('r2', 'draft')], language: 'es' });
+    expect(await screen.findByRole('heading', { name: 'Un informe del agua' })).toBeTruthy();
+    expect(screen.getByText('1 a 31 agosto 2026')).toBeTruthy();
+  });
+
+  it('says what to do when nothing is there', async () => {
+    page({ properties: [] });
+    expect(await screen.findByRole('heading', { name: 'No property of yours is on record yet' })).toBeTruthy();
+  });
+
+  it('does not invent a number for a property without readings', async () => {
+    page({ properties: [{ ...quail, account: august }] });
+    expect(await screen.findByRole('heading', { name: /^Quail Commons: how much it took is not known/ })).toBeTruthy();
+  });
+});
