@@ -133,6 +133,12 @@ describe('bringing files in', () => {
     expect(await screen.findByRole('heading', { level: 1, name: '5 new rows, 1 changed, 1 that cannot be read' })).toBeDefined();
     expect(address()).toBe('/setup?import=up-1');
     expect(http.sent[0]).toMatchObject({ address: '/api/imports', headers: { 'x-rillbook-request': '1' }, body: ['meters.csv'] });
+    expect(
+      screen
+        .getAllByRole('columnheader')
+        .slice(0, 5)
+        .map(({ textContent }) => textContent),
+    ).toEqual(['File', 'New', 'Changed', 'Same', 'Wrong']);
     const meters = within(screen.getByRole('table', { name: 'What each file would change' })).getByRole('row', { name: /^Meters/ });
     expect(
       within(meters)
