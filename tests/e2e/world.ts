@@ -39,78 +39,70 @@ const START = 100_000;
 const AFTER_MAY = START + MAY_DAYS * PROGRAMMED_BEFORE_GAL_PER_DAY;
 
 /** The company as it is on 2 June: all of May on record. Returns the paths of its files. */
-export function companyInJune(folder: string): string[] {
-  return write(folder, {
-    'clients.csv': csv([
-      ['client', 'emails'],
-      ['Plover Green Owners', 'board@example.test'],
-    ]),
-    'stations.csv': csv([
-      ['station', 'latitude', 'longitude', 'elevation_ft'],
-      ['Hilltop', 38.1, -121.2, 250],
-    ]),
-    'properties.csv': csv([
-      [
-        'property',
-        'client',
-        'address',
-        'city',
-        'latitude',
-        'longitude',
-        'time_zone',
-        'weather_station',
-        'allowance_from',
-        'allowance_etaf',
-      ],
-      ['Plover Green', 'Plover Green Owners', '1 Plover Way', 'Upper Dell', 38.1, -121.2, 'America/Los_Angeles', 'Hilltop', 'ordinance', 1],
-    ]),
-    'meters.csv': csv([
-      ['meter', 'property', 'kind', 'water', 'unit', 'digits', 'price_per_unit'],
-      ['1', 'Plover Green', 'irrigation', 'potable', 'gal', 8, 0.006],
-    ]),
-    'controllers.csv': csv([
-      [
-        'controller',
-        'property',
-        'stations',
-        'programs',
-        'starts_per_program',
-        'adjust_scope',
-        'adjust_step_percent',
-        'max_adjust_percent',
-        'location',
-      ],
-      ['A', 'Plover Green', 12, 4, 4, 'program', 1, 200, 'Behind the pump house'],
-    ]),
-    'zones.csv': csv([
-      [
-        'property',
-        'zone',
-        'controller',
-        'station',
-        'area_sqft',
-        'plants',
-        'plant_factor',
-        'method',
-        'flow_gpm',
-        'flow_source',
-        'du_lq',
-        'soil',
-        'sun',
-      ],
-      ['Plover Green', 'Lawn', 'A', 1, 5000, 'turf cool-season', 0.8, 'spray', 20, 'measured', 0.7, 'loam', 'full'],
-    ]),
-    'settings.csv': csv([
-      ['property', 'controller', 'effective_at', 'record', 'state', 'program', 'days', 'starts', 'adjust_percent', 'station', 'minutes'],
-      ['Plover Green', 'A', '2026-03-01T08:00', 'found', 'on', 'A', 'daily', '05:00', 100, 1, 60],
-    ]),
-    'readings.csv': readings([
-      ['2026-05-01T00:00', START],
-      ['2026-06-01T00:00', AFTER_MAY],
-    ]),
-    'weather.csv': weather('2026-01-15', '2026-06-01'),
-  });
-}
+export const companyInJune = (folder: string): string[] => write(folder, { ...place(), ...records() });
+
+const place = (): Record<string, string> => ({
+  'clients.csv': csv([
+    ['client', 'emails'],
+    ['Plover Green Owners', 'board@example.test'],
+  ]),
+  'stations.csv': csv([
+    ['station', 'latitude', 'longitude', 'elevation_ft'],
+    ['Hilltop', 38.1, -121.2, 250],
+  ]),
+  'properties.csv': csv([
+    ['property', 'client', 'address', 'city', 'latitude', 'longitude', 'time_zone', 'weather_station', 'allowance_from', 'allowance_etaf'],
+    ['Plover Green', 'Plover Green Owners', '1 Plover Way', 'Upper Dell', 38.1, -121.2, 'America/Los_Angeles', 'Hilltop', 'ordinance', 1],
+  ]),
+  'meters.csv': csv([
+    ['meter', 'property', 'kind', 'water', 'unit', 'digits', 'price_per_unit'],
+    ['1', 'Plover Green', 'irrigation', 'potable', 'gal', 8, 0.006],
+  ]),
+  'controllers.csv': csv([
+    [
+      'controller',
+      'property',
+      'stations',
+      'programs',
+      'starts_per_program',
+      'adjust_scope',
+      'adjust_step_percent',
+      'max_adjust_percent',
+      'location',
+    ],
+    ['A', 'Plover Green', 12, 4, 4, 'program', 1, 200, 'Behind the pump house'],
+  ]),
+  'zones.csv': csv([
+    [
+      'property',
+      'zone',
+      'controller',
+      'station',
+      'area_sqft',
+      'plants',
+      'plant_factor',
+      'method',
+      'flow_gpm',
+      'flow_source',
+      'du_lq',
+      'soil',
+      'sun',
+    ],
+    ['Plover Green', 'Lawn', 'A', 1, 5000, 'turf cool-season', 0.8, 'spray', 20, 'measured', 0.7, 'loam', 'full'],
+  ]),
+});
+
+const records = (): Record<string, string> => ({
+  'settings.csv': csv([
+    ['property', 'controller', 'effective_at', 'record', 'state', 'program', 'days', 'starts', 'adjust_percent', 'station', 'minutes'],
+    ['Plover Green', 'A', '2026-03-01T08:00', 'found', 'on', 'A', 'daily', '05:00', 100, 1, 60],
+  ]),
+  'readings.csv': readings([
+    ['2026-05-01T00:00', START],
+    ['2026-06-01T00:00', AFTER_MAY],
+  ]),
+  'weather.csv': weather('2026-01-15', '2026-06-01'),
+});
 
 /**
  * What came in by 1 August: the timer changed on 2 June.

@@ -51,7 +51,7 @@ const cell = fc.oneof(
 
 it('any cells come back from a file as they were, and none is a formula', async () => {
   const row = fc.array(
-    cell.map((text) => text.replaceAll('\0', '').toWellFormed()),
+    cell.map((text) => text.replaceAll('\0', '').replace(/[\uD800-\uDFFF]/gu, '\uFFFD')),
     { minLength: 3, maxLength: 3 },
   );
   await fc.assert(

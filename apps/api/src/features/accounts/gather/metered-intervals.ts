@@ -71,6 +71,27 @@ function expectation(good: readonly UsageInterval[], from: number, until: number
   return { litresPerDay, sdLitresPerDay: EXPECTATION_RELATIVE_SD * litresPerDay };
 }
 
+/** What a register says beside the last good one; null when it is the first. */
+function judged(
+  meter: MeterFact,
+  last: Register | null,
+  next: Register,
+  good: readonly UsageInterval[],
+  demand: Demand,
+): JudgedReading | null {
+  if (meter.digits !== null && next.register >= 10 ** meter.digits)
+    return { judgement: 'implausibly high', litres: null, likelyRegister: null, factor: null };
+  if (!last) return null;
+  return judgeReading({
+    previousRegister: last.register,
+    nextRegister: next.register,
+    elapsedDays: next.localDay - last.localDay,
+    digits: meter.digits,
+    litresPerRegisterUnit: litresFrom(meter.multiplier, meter.unit),
+    expectation: expectation(good, last.localDay, next.localDay, demand),
+  });
+}
+
 /** Volumes between a meter's readings; a doubtful reading is left out and its neighbours are joined over it. */
 function readingIntervals(
   meter: MeterFact,
@@ -79,50 +100,17 @@ function readingIntervals(
 ): { intervals: UsageInterval[]; doubtful: DoubtfulReading[] } {
   const intervals: UsageInterval[] = [];
   const doubtful: DoubtfulReading[] = [];
-  const scale = { unit: meter.unit, multiplier: meter.multiplier, digits: meter.digits };
+  const sdLitres = resolutionSd(meter.resolution ?? 1, { unit: meter.unit, multiplier: meter.multiplier, digits: meter.digits });
   let last: Register | null = null;
   for (const next of registersOf(meter, readings)) {
-    if (meter.digits !== null && next.register >= 10 ** meter.digits) {
-      if (next.readingId)
-        doubtful.push({
-          readingId: next.readingId,
-          meterId: meter.id,
-          localDay: next.localDay,
-          register: next.register,
-          previous: last,
-          judged: { judgement: 'implausibly high', litres: null, likelyRegister: null, factor: null },
-        });
+    const verdict = judged(meter, last, next, intervals, demand);
+    const { readingId, localDay, register } = next;
+    if (verdict && (verdict.litres === null || !RIGHT.has(verdict.judgement))) {
+      if (readingId) doubtful.push({ readingId, meterId: meter.id, localDay, register, previous: last, judged: verdict });
       continue;
     }
-    if (last) {
-      const judged = judgeReading({
-        previousRegister: last.register,
-        nextRegister: next.register,
-        elapsedDays: next.localDay - last.localDay,
-        digits: meter.digits,
-        litresPerRegisterUnit: litresFrom(meter.multiplier, meter.unit),
-        expectation: expectation(intervals, last.localDay, next.localDay, demand),
-      });
-      if (!RIGHT.has(judged.judgement) || judged.litres === null) {
-        if (next.readingId)
-          doubtful.push({
-            readingId: next.readingId,
-            meterId: meter.id,
-            localDay: next.localDay,
-            register: next.register,
-            previous: last,
-            judged,
-          });
-        continue;
-      }
-      intervals.push({
-        fromLocalDay: last.localDay,
-        toLocalDay: next.localDay,
-        litres: judged.litres,
-        sdLitres: resolutionSd(meter.resolution ?? 1, scale),
-        source: 'readings',
-      });
-    }
+    if (last && verdict)
+      intervals.push({ fromLocalDay: last.localDay, toLocalDay: localDay, litres: verdict.litres!, sdLitres, source: 'readings' });
     last = next;
   }
   return { intervals, doubtful };

@@ -35,10 +35,15 @@ export function zoneInput(zone: ZoneFact, meterOf: (meterId: string) => string):
   const tawMm = (availableWater(soil.texture) * roots.rootDepth) / MM_PER_M;
   const hand = zone.method === 'hand' || zone.controllerId === null;
   const flow = flowOf(zone);
-  const assumed: AssumedInput[] = [];
-  if (factor.assumed && zone.waterNeed === null) assumed.push('plantFactor');
-  if (roots.assumed || soil.assumed) assumed.push('rawMm');
-  if (zone.duLq === null) assumed.push('duLq');
+  const assumed = (
+    [
+      ['plantFactor', factor.assumed && zone.waterNeed === null],
+      ['rawMm', roots.assumed || soil.assumed],
+      ['duLq', zone.duLq === null],
+    ] satisfies [AssumedInput, boolean][]
+  )
+    .filter(([, isAssumed]) => isAssumed)
+    .map(([input]) => input);
   return {
     id: zone.id,
     name: zone.name,

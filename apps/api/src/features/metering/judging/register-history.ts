@@ -26,15 +26,16 @@ export interface JudgedRegister {
 }
 
 const MS_PER_DAY = 86_400_000;
-/** So many intervals say what a meter usually passes; fewer than the least say nothing: common practice. */
+/** Fewer intervals than this say nothing of what a meter passes: common practice. */
 const LEAST_HISTORY = 3;
-const MOST_HISTORY = 6;
-/** The least that a daily volume is taken to vary, as a share of its mean: an assumption, for gardens are not watered evenly. */
-const LEAST_RELATIVE_SD = 0.3;
+/** What a meter passes follows the seasons, so only nearly a year of it says what is too much. */
+const LEAST_DAYS = 300;
+/** How far a volume may be off the year's most before it is not believed: four of these above. An assumption. */
+const RELATIVE_SD = 0.45;
 const RIGHT = new Set<string>(['first', 'ok', 'rollover', 'stuck']);
 
 /** How many readings before the first that is shown are enough to judge it. */
-export const READINGS_TO_JUDGE_BY = 2 * MOST_HISTORY;
+export const READINGS_TO_JUDGE_BY = 60;
 
 /** A meter's readings in order of time, each judged by those before it; one that cannot be right does not count for the next. */
 export class RegisterHistory {
@@ -80,14 +81,12 @@ export class RegisterHistory {
     return judged;
   }
 
-  /** What the meter passes in a day, from its own last intervals. */
+  /** What the meter passes in a day: the most of any interval in about a year. */
   private expectation(): ReadingExpectation | null {
-    const history = this.passed.slice(-MOST_HISTORY);
-    if (history.length < LEAST_HISTORY) return null;
-    const days = history.reduce((sum, interval) => sum + interval.days, 0);
-    const mean = history.reduce((sum, interval) => sum + interval.litres, 0) / days;
-    const variance = history.reduce((sum, interval) => sum + interval.days * (interval.litres / interval.days - mean) ** 2, 0) / days;
-    return { litresPerDay: mean, sdLitresPerDay: Math.max(Math.sqrt(variance), LEAST_RELATIVE_SD * mean) };
+    const days = this.passed.reduce((sum, interval) => sum + interval.days, 0);
+    if (this.passed.length < LEAST_HISTORY || days < LEAST_DAYS) return null;
+    const most = Math.max(...this.passed.map((interval) => interval.litres / interval.days));
+    return most > 0 ? { litresPerDay: most, sdLitresPerDay: RELATIVE_SD * most } : null;
   }
 }
 
