@@ -37,9 +37,9 @@ describe('a client’s water', () => {
     page();
     const rows = within(await screen.findByRole('table', { name: 'Quail Commons, month by month' })).getAllByRole('row');
     expect(rows.map(({ textContent }) => textContent)).toEqual([
-      'Monthallowedneededmetered',
-      'September 2026252,100 gal238,500 gal389,600 gal',
-      'August 2026310,000 gal300,000 galnot known',
+      'Monthallowed, galneeded, galmetered, gal',
+      'September 2026252,100238,500389,600',
+      'August 2026310,000300,000not known',
     ]);
   });
 

@@ -19,7 +19,15 @@ export const clientProperty = graphql(`
     accounts {
       id
       month
-      ...MonthOfProperty
+      allowed {
+        litres
+      }
+      needed {
+        litres
+      }
+      metered {
+        litres
+      }
     }
   }
 `);

@@ -1,17 +1,30 @@
-import type { FragmentType } from '@apollo/client';
 import { FormattedMessage, useIntl } from 'react-intl';
-import type { MonthOfPropertyFragment } from '../../graphql/__generated__/graphql.js';
+import type { ClientPropertyFragment } from '../../graphql/__generated__/graphql.js';
+import type { Known } from '../../i18n/numbers.js';
+import { useFormats } from '../../i18n/LanguageProvider.js';
+import { roundVolume } from '../../says/round-volume.js';
 import { Head, Table } from '../../ui/tables/Table.js';
-import { MonthOfProperty } from './MonthOfProperty.js';
 
 interface Props {
   readonly name: string;
-  readonly accounts: readonly (FragmentType<MonthOfPropertyFragment> & { readonly id: string; readonly month: string })[];
+  readonly accounts: ClientPropertyFragment['accounts'];
 }
 
-/** The months of a property, the newest first. */
+const VOLUMES = ['allowed', 'needed', 'metered'] as const;
+
+/** The months of a property, the newest first: what was allowed, needed and metered, in one unit. */
 export function MonthsOfProperty({ name, accounts }: Props) {
   const intl = useIntl();
+  const formats = useFormats();
+  const column = formats.volumeColumn(Math.max(0, ...accounts.flatMap((account) => VOLUMES.map((of) => account[of].litres ?? 0))));
+  const cell = (litres: Known) =>
+    typeof litres === 'number' ? (
+      formats.number(roundVolume(column.fromLitres(litres)), column.decimals)
+    ) : (
+      <span className="soft">
+        <FormattedMessage id="yourWater.notKnown" />
+      </span>
+    );
   return (
     <Table
       name={intl.formatMessage({ id: 'yourWater.months' }, { name })}
@@ -21,22 +34,25 @@ export function MonthsOfProperty({ name, accounts }: Props) {
           <Head>
             <FormattedMessage id="yourWater.month" />
           </Head>
-          <Head isNumber>
-            <FormattedMessage id="gauge.allowed" />
-          </Head>
-          <Head isNumber>
-            <FormattedMessage id="gauge.needed" />
-          </Head>
-          <Head isNumber>
-            <FormattedMessage id="gauge.metered" />
-          </Head>
+          {VOLUMES.map((of) => (
+            <Head key={of} isNumber>
+              <FormattedMessage id={`gauge.${of}`} />, {column.unit}
+            </Head>
+          ))}
         </tr>
       }
     >
       {[...accounts]
         .sort((a, b) => b.month.localeCompare(a.month))
         .map((account) => (
-          <MonthOfProperty key={account.id} account={account} />
+          <tr key={account.id}>
+            <td>{formats.month(account.month)}</td>
+            {VOLUMES.map((of) => (
+              <td key={of} className="num">
+                {cell(account[of].litres)}
+              </td>
+            ))}
+          </tr>
         ))}
     </Table>
   );

@@ -16,35 +16,33 @@ export function OrdersToApprove({ orders, mayApprove }: Props) {
   const heading = intl.formatMessage({ id: 'routes.waiting.title' }, { count: orders.length });
   return (
     <Section heading={heading} note={<FormattedMessage id="routes.waiting.note" />}>
-      <Table
-        name={heading}
-        isTight
-        head={
-          <tr>
-            <Head>
-              <FormattedMessage id="routes.head.what" />
-            </Head>
-            <Head>
-              <FormattedMessage id="routes.head.where" />
-            </Head>
-            <Head isNumber>
-              <FormattedMessage id="routes.head.cost" />
-            </Head>
-            <Head isNumber>
-              <FormattedMessage id="routes.head.limit" />
-            </Head>
-            <Head>
-              <span className="vh">
-                <FormattedMessage id="routes.approve" />
-              </span>
-            </Head>
-          </tr>
-        }
-      >
-        {orders.map((order) => (
-          <OrderToApprove key={order.id} order={order} mayApprove={mayApprove} />
-        ))}
-      </Table>
+      <div className="orders">
+        <Table
+          name={heading}
+          isTight
+          head={
+            <tr>
+              <Head>
+                <FormattedMessage id="routes.head.what" />
+              </Head>
+              <Head>
+                <FormattedMessage id="routes.head.where" />
+              </Head>
+              <Head isNumber>
+                <FormattedMessage id="routes.head.cost" />
+              </Head>
+              <Head isNumber>
+                <FormattedMessage id="routes.head.limit" />
+              </Head>
+              <th scope="col" aria-label={intl.formatMessage({ id: 'routes.approve' })} />
+            </tr>
+          }
+        >
+          {orders.map((order) => (
+            <OrderToApprove key={order.id} order={order} mayApprove={mayApprove} />
+          ))}
+        </Table>
+      </div>
     </Section>
   );
 }

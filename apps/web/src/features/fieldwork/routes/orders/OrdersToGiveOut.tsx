@@ -22,32 +22,30 @@ export function OrdersToGiveOut({ orders, onGiveOut }: Props) {
           <FormattedMessage id="routes.open.how" />
         </EmptyState>
       ) : (
-        <Table
-          name={heading}
-          isTight
-          head={
-            <tr>
-              <Head>
-                <FormattedMessage id="routes.head.what" />
-              </Head>
-              <Head>
-                <FormattedMessage id="routes.head.where" />
-              </Head>
-              <Head isNumber>
-                <FormattedMessage id="routes.head.minutes" />
-              </Head>
-              <Head>
-                <span className="vh">
-                  <FormattedMessage id="routes.giveOut" />
-                </span>
-              </Head>
-            </tr>
-          }
-        >
-          {orders.map((order) => (
-            <OrderToGiveOut key={order.id} order={order} onGiveOut={() => onGiveOut(order.id)} />
-          ))}
-        </Table>
+        <div className="orders">
+          <Table
+            name={heading}
+            isTight
+            head={
+              <tr>
+                <Head>
+                  <FormattedMessage id="routes.head.what" />
+                </Head>
+                <Head>
+                  <FormattedMessage id="routes.head.where" />
+                </Head>
+                <Head isNumber>
+                  <FormattedMessage id="routes.head.minutes" />
+                </Head>
+                <th scope="col" aria-label={intl.formatMessage({ id: 'routes.giveOut' })} />
+              </tr>
+            }
+          >
+            {orders.map((order) => (
+              <OrderToGiveOut key={order.id} order={order} onGiveOut={() => onGiveOut(order.id)} />
+            ))}
+          </Table>
+        </div>
       )}
     </Section>
   );

@@ -3,13 +3,13 @@ import type { water as english } from '../../en/field/water.js';
 /** Las palabras de lo que ve un cliente. */
 export const water: Record<keyof typeof english, string> = {
   'yourWater.title':
-    '{count, plural, one {Lo que tomó tu propiedad, y lo que necesitaban sus plantas} other {Lo que tomaron tus # propiedades, y lo que necesitaban sus plantas}}',
+    '{count, plural, one {Lo que tomó su propiedad, y lo que necesitaban sus plantas} other {Lo que tomaron sus # propiedades, y lo que necesitaban sus plantas}}',
   'yourWater.lede':
     'Necesario es lo que las plantas pedían al riego con el tiempo que hizo de verdad; medido es lo que pasó por el medidor.',
   'yourWater.month': 'Mes',
   'yourWater.through': 'El mes no ha terminado: todos los volúmenes llegan hasta el {day}.',
-  'yourWater.empty': 'Todavía no hay ninguna propiedad tuya registrada',
-  'yourWater.emptyHow': 'Pregunta a la empresa que cuida tu jardín. Tus propiedades aparecen aquí en cuanto se registran.',
+  'yourWater.empty': 'Todavía no hay ninguna propiedad suya registrada',
+  'yourWater.emptyHow': 'Pregunte a la empresa que cuida su jardín. Sus propiedades aparecen aquí en cuanto se registran.',
   'yourWater.noAccount': 'Todavía no hay cuenta de este mes. Llega con las primeras lecturas y el tiempo.',
   'yourWater.notKnown': 'no se sabe',
   'yourWater.months': '{name}, mes por mes',
@@ -22,5 +22,5 @@ export const water: Record<keyof typeof english, string> = {
   'yourWater.reports': '{count, plural, =0 {Todavía sin informes del agua} one {Un informe del agua} other {# informes del agua}}',
   'yourWater.noReports': 'Llega un informe por mes, trimestre o año. Aparece aquí cuando se envía.',
   'yourWater.sent': 'enviado {when}',
-  'yourWater.foot': 'Presupuestos y horarios son consejos. Las normas locales y las reglas de tu proveedor de agua están por encima.',
+  'yourWater.foot': 'Presupuestos y horarios son consejos. Las normas locales y las reglas de su proveedor de agua están por encima.',
 };
