@@ -2,7 +2,7 @@ import { lazy, Suspense } from 'react';
 import { Outlet, Route, Routes, useLocation } from 'react-router';
 import { LoadingState } from '../ui/states/States.js';
 import { Desk, FirstPage } from './Desk.js';
-import { NotFoundPage } from './NotFoundPage.js';
+import { NotFoundPage } from '../page/NotFoundPage.js';
 import { PageBoundary } from './PageBoundary.js';
 import { deskPages, doorPages, fieldPages, type PageFile, portfolioPage } from './pages.js';
 import { SignedIn } from './SignedIn.js';

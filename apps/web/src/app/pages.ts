@@ -1,11 +1,7 @@
 import type { ComponentType } from 'react';
-import { NotFoundPage } from './NotFoundPage.js';
 
 /** Fetches a page's file when its address is first visited. */
 export type PageFile = () => Promise<ComponentType>;
-
-/** A page that is not written yet leads to the same answer as an address that never was. */
-const notYet: PageFile = async () => NotFoundPage;
 
 // Give a page its own file here: async () => (await import('../features/findings/FindingsPage.js')).FindingsPage
 

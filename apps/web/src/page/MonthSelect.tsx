@@ -1,7 +1,9 @@
 import { useIntl } from 'react-intl';
 import { useFormats } from '../i18n/LanguageProvider.js';
 import { Select } from '../ui/forms/Select.js';
-import { isWholeMonth } from './whole-month.js';
+import { sentenceCase } from './values/sentence-case.js';
+import { isWholeMonth } from './values/whole-month.js';
+import './page.css';
 
 interface Props {
   readonly months: readonly string[];
@@ -21,11 +23,13 @@ export function MonthSelect({ months, shown, through, onChange }: Props) {
       ? intl.formatMessage({ id: 'overview.month.toDate' }, { month: inWords(month) })
       : inWords(month);
   return (
-    <Select
-      label={intl.formatMessage({ id: 'overview.month' })}
-      value={shown}
-      choices={all.map((month) => ({ value: month, words: words(month) }))}
-      onChange={onChange}
-    />
+    <div className="month-select">
+      <Select
+        label={intl.formatMessage({ id: 'overview.month' })}
+        value={shown}
+        choices={all.map((month) => ({ value: month, words: sentenceCase(words(month)) }))}
+        onChange={onChange}
+      />
+    </div>
   );
 }

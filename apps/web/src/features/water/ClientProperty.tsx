@@ -3,7 +3,7 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../graphql/__generated__/gql.js';
 import type { ClientAccountFragment, ClientPropertyFragment } from '../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../i18n/LanguageProvider.js';
-import { AccountGauge } from '../../page/AccountGauge.js';
+import { AccountGauge } from '../../page/drawing/AccountGauge.js';
 import { useMasked } from '../../page/use-masked.js';
 import { useSays } from '../../says/use-says.js';
 import { Section } from '../../ui/frame/Section.js';

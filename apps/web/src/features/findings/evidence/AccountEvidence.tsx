@@ -1,8 +1,8 @@
 import { useIntl } from 'react-intl';
 import type { FindingOfArticleFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { AccountGauge } from '../../../page/AccountGauge.js';
-import { YearOfGauges } from '../../../page/YearOfGauges.js';
+import { AccountGauge } from '../../../page/drawing/AccountGauge.js';
+import { YearOfGauges } from '../../../page/drawing/YearOfGauges.js';
 import type { Names } from '../../../says/names.js';
 
 interface Props {

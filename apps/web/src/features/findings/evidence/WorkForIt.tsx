@@ -1,7 +1,7 @@
 import { FormattedMessage } from 'react-intl';
 import type { FindingOfArticleFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { sentenceCase } from '../../../page/sentence-case.js';
+import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { useSays } from '../../../says/use-says.js';
 
 /** The work orders that answer the finding, with crew and day. */

@@ -1,6 +1,6 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { DeviationBar } from '../../../page/DeviationBar.js';
+import { DeviationBar } from '../../../page/drawing/DeviationBar.js';
 import { useVolumeColumn } from '../../../page/use-volume-column.js';
 import type { Names } from '../../../says/names.js';
 import { Head, Num, Table } from '../../../ui/tables/Table.js';

@@ -1,7 +1,7 @@
 import { useIntl } from 'react-intl';
 import type { MessageId } from '../../../i18n/catalogue.js';
 import { words } from '../../../i18n/messages/en/office/words.js';
-import { sentenceCase } from '../../../page/sentence-case.js';
+import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { useSays } from '../../../says/use-says.js';
 import { Select } from '../../../ui/forms/Select.js';
 import { type FindingState, type FindingsPlace, STATES } from '../urls.js';

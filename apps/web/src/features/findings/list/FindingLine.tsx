@@ -4,7 +4,7 @@ import { Link } from 'react-router';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { FindingLineFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { sentenceCase } from '../../../page/sentence-case.js';
+import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { useSays } from '../../../says/use-says.js';
 import type { RowProps } from '../../../ui/tables/use-list-keys.js';

@@ -5,6 +5,7 @@ import type { MonthPageQuery } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { Fetched } from '../../../page/Fetched.js';
 import { MonthSelect } from '../../../page/MonthSelect.js';
+import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { useAddress } from '../../../page/use-address.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
 import '../../../ui/tables/tables.css';
@@ -96,7 +97,7 @@ function Month({ data, onMonth }: { readonly data: MonthPageQuery; readonly onMo
   return (
     <>
       <PageHead
-        sentence={sentence}
+        sentence={sentenceCase(sentence)}
         tab={intl.formatMessage({ id: 'overview.month.tab' })}
         actions={<MonthSelect months={portfolio.months} shown={portfolio.month} through={portfolio.through} onChange={onMonth} />}
       />

@@ -23,7 +23,13 @@ export function MonthStrip({ month, through }: Props) {
   const words = intl.formatMessage({ id: 'overview.month.today' }, { day: formats.day(today) });
   const left = (now ?? 0) > days / 2;
   return (
-    <div className="scroll">
+    <div
+      className="scroll"
+      ref={(place) => {
+        // Where not all days fit, today is in sight.
+        if (place) place.scrollLeft = pitch * (now ?? reached) - place.clientWidth / 2;
+      }}
+    >
       <svg
         className="strip gauge"
         viewBox={`0 0 ${WIDTH} 60`}
@@ -34,21 +40,7 @@ export function MonthStrip({ month, through }: Props) {
       >
         <path d={`M0 20H${pitch * reached}V${GROUND}H0z`} fill="var(--water-tint)" />
         <path d={`M0 ${GROUND}H${WIDTH}`} stroke="var(--ink)" strokeWidth="1.5" />
-        {Array.from({ length: days }, (_, at) => at + 1).map((day) => (
-          <g key={day}>
-            <path d={`M${pitch * (day - 1) + 0.5} ${GROUND}v6`} stroke="var(--ink-2)" />
-            <text
-              x={pitch * (day - 0.5)}
-              y="55"
-              textAnchor="middle"
-              fontSize="15"
-              fontWeight={day === now ? 700 : 400}
-              fill={day === now ? 'var(--ink)' : 'var(--ink-2)'}
-            >
-              {day}
-            </text>
-          </g>
-        ))}
+        <Days days={days} pitch={pitch} now={now} />
         {now !== null && (
           <>
             <path d={`M${pitch * (now - 0.5)} 2V${GROUND}`} stroke="var(--water)" strokeWidth="2" />
@@ -68,6 +60,29 @@ export function MonthStrip({ month, through }: Props) {
     </div>
   );
 }
+
+interface DaysProps {
+  readonly days: number;
+  readonly pitch: number;
+  readonly now: number | null;
+}
+
+const Days = ({ days, pitch, now }: DaysProps) =>
+  Array.from({ length: days }, (_, at) => at + 1).map((day) => (
+    <g key={day}>
+      <path d={`M${pitch * (day - 1) + 0.5} ${GROUND}v6`} stroke="var(--ink-2)" />
+      <text
+        x={pitch * (day - 0.5)}
+        y="55"
+        textAnchor="middle"
+        fontSize="15"
+        fontWeight={day === now ? 700 : 400}
+        fill={day === now ? 'var(--ink)' : 'var(--ink-2)'}
+      >
+        {day}
+      </text>
+    </g>
+  ));
 
 /** The days of a month 'YYYY-MM': day 0 of the next one is its last. */
 const daysIn = (month: string): number => new Date(Date.UTC(Number(month.slice(0, 4)), Number(month.slice(5, 7)), 0)).getUTCDate();

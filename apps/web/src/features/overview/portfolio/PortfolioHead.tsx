@@ -2,7 +2,8 @@ import { type IntlShape, useIntl } from 'react-intl';
 import type { PortfolioQuery } from '../../../graphql/__generated__/graphql.js';
 import type { Formats } from '../../../i18n/formats.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { isWholeMonth } from '../../../page/whole-month.js';
+import { sentenceCase } from '../../../page/values/sentence-case.js';
+import { isWholeMonth } from '../../../page/values/whole-month.js';
 import { type Says, useSays } from '../../../says/use-says.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
 
@@ -18,9 +19,11 @@ export function PortfolioHead({ portfolio: { month, through, sums }, isNarrowed 
   const intl = useIntl();
   const formats = useFormats();
   const says = useSays();
-  const when = intl.formatMessage(
-    { id: 'overview.crumb' },
-    { month: formats.month(month), through: through && !isWholeMonth(through) ? formats.dayInWords(through) : 'none' },
+  const when = sentenceCase(
+    intl.formatMessage(
+      { id: 'overview.crumb' },
+      { month: formats.month(month), through: through && !isWholeMonth(through) ? formats.dayInWords(through) : 'none' },
+    ),
   );
   return (
     <PageHead

@@ -2,7 +2,7 @@ import { FormattedMessage } from 'react-intl';
 import { Link } from 'react-router';
 import type { VolumeColumn } from '../../../i18n/formats.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { AccountGauge } from '../../../page/AccountGauge.js';
+import { AccountGauge } from '../../../page/drawing/AccountGauge.js';
 import { paths } from '../../../page/paths.js';
 import { roundVolume } from '../../../says/round-volume.js';
 import { useSays } from '../../../says/use-says.js';

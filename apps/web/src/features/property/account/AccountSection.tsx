@@ -7,7 +7,7 @@ import type {
   FindingsOfPropertyFragment,
 } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { AccountGauge } from '../../../page/AccountGauge.js';
+import { AccountGauge } from '../../../page/drawing/AccountGauge.js';
 import { useMasked } from '../../../page/use-masked.js';
 import type { Names } from '../../../says/names.js';
 import { useSays } from '../../../says/use-says.js';

@@ -3,7 +3,7 @@ import { Link } from 'react-router';
 import type { FindingsOfPropertyFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { paths } from '../../../page/paths.js';
-import { sentenceCase } from '../../../page/sentence-case.js';
+import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { useSays } from '../../../says/use-says.js';
 
 type Finding = FindingsOfPropertyFragment['findings'][number];

@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import type { FindingsOfPropertyFragment, GaugedAccountFragment } from '../../../graphql/__generated__/graphql.js';
 import type { MessageId } from '../../../i18n/catalogue.js';
-import { gaugedAccount } from '../../../page/AccountGauge.js';
+import { gaugedAccount } from '../../../page/drawing/AccountGauge.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { useVolumeColumn, type WrittenColumn } from '../../../page/use-volume-column.js';
 import type { Names } from '../../../says/names.js';

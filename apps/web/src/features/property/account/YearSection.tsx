@@ -1,7 +1,7 @@
 import { useIntl } from 'react-intl';
 import type { PropertyPageQuery } from '../../../graphql/__generated__/graphql.js';
 import { paths } from '../../../page/paths.js';
-import { YearOfGauges } from '../../../page/YearOfGauges.js';
+import { YearOfGauges } from '../../../page/drawing/YearOfGauges.js';
 import type { Names } from '../../../says/names.js';
 import { Section } from '../../../ui/frame/Section.js';
 

@@ -1,7 +1,7 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import type { MeterOfPropertyFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { Fold } from '../../../page/Fold.js';
+import { Fold } from '../../../page/drawing/Fold.js';
 import { useVolumeColumn } from '../../../page/use-volume-column.js';
 import { useSays } from '../../../says/use-says.js';
 import { Head, Num, Table } from '../../../ui/tables/Table.js';

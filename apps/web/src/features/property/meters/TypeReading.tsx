@@ -1,7 +1,7 @@
 import { type FormEvent, useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { instantOf, localTimeAt } from '../../../page/local-instant.js';
+import { instantOf, localTimeAt } from '../../../page/values/local-instant.js';
 import { useSays } from '../../../says/use-says.js';
 import { useViewer } from '../../../session/viewer.js';
 import { useToast } from '../../../ui/dialogs/Toasts.js';

@@ -1,7 +1,7 @@
 import { useRef } from 'react';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { RecordReadingAtDeskMutation } from '../../../graphql/__generated__/graphql.js';
-import { newId } from '../../../page/new-id.js';
+import { newId } from '../../../page/values/new-id.js';
 import { useDeed } from '../../../page/use-deed.js';
 
 const recordReadingDocument = graphql(`

@@ -3,7 +3,7 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { WorkOfPropertyFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { sentenceCase } from '../../../page/sentence-case.js';
+import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { useSays } from '../../../says/use-says.js';
 import { Section } from '../../../ui/frame/Section.js';

@@ -1,26 +1,29 @@
 import { FormattedMessage } from 'react-intl';
 import type { PropertyOfZonesFragment, ZonesOfAccountFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { DeviationBar, type DeviationScale } from '../../../page/DeviationBar.js';
+import { DeviationBar, type DeviationScale } from '../../../page/drawing/DeviationBar.js';
 import type { Names } from '../../../says/names.js';
 import type { Reason } from '../../../says/reason.js';
 import { useSays } from '../../../says/use-says.js';
-import { Num } from '../../../ui/tables/Table.js';
 
 export interface ZoneLine {
   readonly zone: PropertyOfZonesFragment['zones'][number];
   readonly line: ZonesOfAccountFragment['zones'][number] | null;
 }
 
+/** The heads again, for where the row folds and they are not in sight. */
+export type ZoneLabels = Readonly<Record<'needed' | 'programmed' | 'under' | 'over', string>>;
+
 interface Props {
   readonly line: ZoneLine;
   readonly figure: (litres: number | null | undefined) => string;
   readonly scale: DeviationScale;
   readonly names: Names;
+  readonly labels: ZoneLabels;
 }
 
 /** One zone: what it needed and what the settings put out; where one is not known, why. */
-export function ZoneRow({ line: { zone, line }, figure, scale, names }: Props) {
+export function ZoneRow({ line: { zone, line }, figure, scale, names, labels }: Props) {
   const formats = useFormats();
   const { neededLitres, programmedLitres, underLitres, overLitres, minutes } = line ?? {};
   return (
@@ -29,14 +32,22 @@ export function ZoneRow({ line: { zone, line }, figure, scale, names }: Props) {
       <td>
         <ZoneName zone={zone} reason={line?.reason ?? null} names={names} />
       </td>
-      <Num>{formats.number(minutes)}</Num>
-      <Num>{figure(neededLitres)}</Num>
-      <Num>{figure(programmedLitres)}</Num>
+      <td className="num minutes">{formats.number(minutes)}</td>
+      <td className="num needed" data-label={labels.needed}>
+        {figure(neededLitres)}
+      </td>
+      <td className="num programmed" data-label={labels.programmed}>
+        {figure(programmedLitres)}
+      </td>
       <td className="dev">
         <DeviationBar under={underLitres} over={overLitres} scale={scale} />
       </td>
-      <td className="num water">{underLitres ? figure(underLitres) : ''}</td>
-      <td className="num amber">{overLitres ? figure(overLitres) : ''}</td>
+      <td className="num water under" data-label={labels.under}>
+        {underLitres ? figure(underLitres) : null}
+      </td>
+      <td className="num amber over" data-label={labels.over}>
+        {overLitres ? figure(overLitres) : null}
+      </td>
     </tr>
   );
 }

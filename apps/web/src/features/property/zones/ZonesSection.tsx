@@ -8,8 +8,8 @@ import type { Names } from '../../../says/names.js';
 import { useSays } from '../../../says/use-says.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { EmptyState } from '../../../ui/states/States.js';
-import { Head, Num, Table } from '../../../ui/tables/Table.js';
-import { type ZoneLine, ZoneRow } from './ZoneRow.js';
+import { Head, Table } from '../../../ui/tables/Table.js';
+import { type ZoneLabels, type ZoneLine, ZoneRow } from './ZoneRow.js';
 
 const propertyOfZones = graphql(`
   fragment PropertyOfZones on Property {
@@ -82,6 +82,12 @@ function KnownZones({ account: masked, zones, names }: KnownProps) {
   const column = useVolumeColumn(Math.max(largest('neededLitres'), largest('programmedLitres')));
   const count = (key: 'overLitres' | 'underLitres'): number => lines.filter(({ line }) => (line?.[key] ?? 0) > 0).length;
   const told = (litres: number | null | undefined): string => (typeof litres === 'number' && litres > 0 ? volume(litres) : 'none');
+  const labels = {
+    needed: intl.formatMessage({ id: 'property.zones.needed' }, { unit: column.unit }),
+    programmed: intl.formatMessage({ id: 'property.zones.programmed' }, { unit: column.unit }),
+    under: intl.formatMessage({ id: 'property.zones.under' }),
+    over: intl.formatMessage({ id: 'property.zones.over' }),
+  };
   const isKnown = typeof account.overLitres === 'number' && typeof account.underLitres === 'number';
   const heading = isKnown
     ? intl.formatMessage(
@@ -100,7 +106,7 @@ function KnownZones({ account: masked, zones, names }: KnownProps) {
         name={intl.formatMessage({ id: 'property.zones.table' })}
         isTight
         head={<ZonesHead unit={column.unit} />}
-        foot={<ZonesSum lines={lines} figure={column.figure} over={account.overLitres} under={account.underLitres} />}
+        foot={<ZonesSum lines={lines} labels={labels} figure={column.figure} over={account.overLitres} under={account.underLitres} />}
       >
         {lines.map((each) => (
           <ZoneRow
@@ -109,6 +115,7 @@ function KnownZones({ account: masked, zones, names }: KnownProps) {
             figure={column.figure}
             scale={{ over: largest('overLitres'), under: largest('underLitres') }}
             names={names}
+            labels={labels}
           />
         ))}
       </Table>
@@ -148,6 +155,7 @@ function ZonesHead({ unit }: { readonly unit: string }) {
 }
 
 interface SumProps {
+  readonly labels: ZoneLabels;
   readonly lines: readonly ZoneLine[];
   readonly figure: (litres: number | null | undefined) => string;
   readonly over: number | null | undefined;
@@ -155,7 +163,7 @@ interface SumProps {
 }
 
 /** A sum with a part that is not known is not known. */
-function ZonesSum({ lines, figure, over, under }: SumProps) {
+function ZonesSum({ lines, labels, figure, over, under }: SumProps) {
   const sum = (key: 'neededLitres' | 'programmedLitres'): number | null =>
     lines.reduce<number | null>((total, { line }) => (total === null || typeof line?.[key] !== 'number' ? null : total + line[key]), 0);
   return (
@@ -165,11 +173,19 @@ function ZonesSum({ lines, figure, over, under }: SumProps) {
         <FormattedMessage id="property.zones.sum" values={{ count: lines.length }} />
       </td>
       <td />
-      <Num>{figure(sum('neededLitres'))}</Num>
-      <Num>{figure(sum('programmedLitres'))}</Num>
+      <td className="num needed" data-label={labels.needed}>
+        {figure(sum('neededLitres'))}
+      </td>
+      <td className="num programmed" data-label={labels.programmed}>
+        {figure(sum('programmedLitres'))}
+      </td>
       <td />
-      <Num>{figure(under)}</Num>
-      <Num>{figure(over)}</Num>
+      <td className="num under" data-label={labels.under}>
+        {figure(under)}
+      </td>
+      <td className="num over" data-label={labels.over}>
+        {figure(over)}
+      </td>
     </tr>
   );
 }

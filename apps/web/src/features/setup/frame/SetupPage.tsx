@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { Route, Routes } from 'react-router';
-import { NotFoundPage } from '../../../app/NotFoundPage.js';
+import { NotFoundPage } from '../../../page/NotFoundPage.js';
 import { mayDo, useViewer } from '../../../session/viewer.js';
 import { ExchangePage } from '../exchange/ExchangePage.js';
 import { OrganizationPage } from '../organization/OrganizationPage.js';

@@ -1,6 +1,6 @@
 import type { FormEvent } from 'react';
 import { FormattedMessage, type IntlShape, useIntl } from 'react-intl';
-import { sentenceCase } from '../../../../page/sentence-case.js';
+import { sentenceCase } from '../../../../page/values/sentence-case.js';
 import { useSays } from '../../../../says/use-says.js';
 import { useViewer } from '../../../../session/viewer.js';
 import { TextAreaField, TextField } from '../../../../ui/forms/Field.js';

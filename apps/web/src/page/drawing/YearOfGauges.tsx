@@ -1,14 +1,14 @@
 import type { FragmentType } from '@apollo/client';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Link } from 'react-router';
-import { graphql } from '../graphql/__generated__/gql.js';
-import type { MonthOfYearFragment } from '../graphql/__generated__/graphql.js';
-import { useFormats } from '../i18n/LanguageProvider.js';
-import type { Names } from '../says/names.js';
+import { graphql } from '../../graphql/__generated__/gql.js';
+import type { MonthOfYearFragment } from '../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../i18n/LanguageProvider.js';
+import type { Names } from '../../says/names.js';
 import { AccountGauge } from './AccountGauge.js';
-import { useMaskedList } from './use-masked.js';
-import { isWholeMonth } from './whole-month.js';
-import './page.css';
+import { useMaskedList } from '../use-masked.js';
+import { isWholeMonth } from '../values/whole-month.js';
+import '../page.css';
 
 export const monthOfYear = graphql(`
   fragment MonthOfYear on MonthAccount {

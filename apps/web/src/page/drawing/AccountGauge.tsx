@@ -1,12 +1,12 @@
 import type { FragmentType } from '@apollo/client';
 import { useMemo } from 'react';
-import { graphql } from '../graphql/__generated__/gql.js';
-import type { GaugedAccountFragment } from '../graphql/__generated__/graphql.js';
-import { type Names, noNames } from '../says/names.js';
-import { useSays } from '../says/use-says.js';
-import { GAPS, type GapKind, type GaugeSize, MARKS, type Mark } from '../ui/gauge/drawing/model.js';
-import { StaffGauge } from '../ui/gauge/StaffGauge.js';
-import { useMasked } from './use-masked.js';
+import { graphql } from '../../graphql/__generated__/gql.js';
+import type { GaugedAccountFragment } from '../../graphql/__generated__/graphql.js';
+import { type Names, noNames } from '../../says/names.js';
+import { useSays } from '../../says/use-says.js';
+import { GAPS, type GapKind, type GaugeSize, MARKS, type Mark } from '../../ui/gauge/drawing/model.js';
+import { StaffGauge } from '../../ui/gauge/StaffGauge.js';
+import { useMasked } from '../use-masked.js';
 
 export const gaugedAccount = graphql(`
   fragment GaugedAccount on MonthAccount {
