@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { instantOf, localTimeAt } from '../../../apps/web/src/page/local-instant.js';
-import { newId } from '../../../apps/web/src/page/new-id.js';
-import { isWholeMonth } from '../../../apps/web/src/page/whole-month.js';
+import { instantOf, localTimeAt } from '../../../apps/web/src/page/values/local-instant.js';
+import { newId } from '../../../apps/web/src/page/values/new-id.js';
+import { isWholeMonth } from '../../../apps/web/src/page/values/whole-month.js';
 
 const LA = 'America/Los_Angeles';
 

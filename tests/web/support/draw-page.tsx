@@ -25,29 +25,30 @@ const everything = [
 ];
 
 /** Somebody of the office in an invented organization. */
-export const viewerOf = (given: Partial<Viewer> = {}): Viewer => ({
-  __typename: 'Me',
-  memberId: 'me',
-  role: 'office',
-  permissions: everything,
-  clientId: null,
-  crewIds: [],
-  person: { __typename: 'Person', id: 'p-june', name: 'June Halvorsen', email: 'june@larkspur.example', language: 'en' },
-  organization: {
-    __typename: 'Organization',
-    id: 'o-larkspur',
-    name: 'Larkspur Grounds',
-    units: 'us',
-    language: 'en',
-    timeZone: 'America/Los_Angeles',
-    currency: 'USD',
-    today: '2026-09-24',
-    isDemo: false,
-    version: 1,
-  },
-  memberships: [],
-  ...given,
-});
+export const viewerOf = (given: Partial<Viewer> = {}): Viewer =>
+  ({
+    __typename: 'Me',
+    memberId: 'me',
+    role: 'office',
+    permissions: everything,
+    clientId: null,
+    crewIds: [],
+    person: { __typename: 'Person', id: 'p-june', name: 'June Halvorsen', email: 'june@larkspur.example', language: 'en' },
+    organization: {
+      __typename: 'Organization',
+      id: 'o-larkspur',
+      name: 'Larkspur Grounds',
+      units: 'us',
+      language: 'en',
+      timeZone: 'America/Los_Angeles',
+      currency: 'USD',
+      today: '2026-09-24',
+      isDemo: false,
+      version: 1,
+    },
+    memberships: [],
+    ...given,
+  }) as Viewer;
 
 interface Options {
   readonly answers?: Answers;
