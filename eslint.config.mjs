@@ -6,32 +6,64 @@ import { house } from './.ci/house-rules.mjs';
 // A later block's 'no-restricted-syntax' REPLACES an earlier one's, so each list is built from these.
 const everywhere = [
   { selector: 'ExportAllDeclaration', message: 'No barrels: import the file that defines the thing.' },
-  { selector: 'CallExpression[callee.object.name=/^(it|test|describe)$/][callee.property.name=/^(only|skip)$/]', message: 'A test is run or removed.' },
+  {
+    selector: 'CallExpression[callee.object.name=/^(it|test|describe)$/][callee.property.name=/^(only|skip)$/]',
+    message: 'A test is run or removed.',
+  },
 ];
 // A session setting outlives the request on a pooled connection, and SET takes no parameters, so that people write values into it.
 const SESSION = 'No SET: it outlives the transaction, or is built by hand. Use set_config($1, $2, true) inside a transaction.';
 const sessions = [
   { selector: "CallExpression[callee.property.name='query'][arguments.0.value=/^\\s*(set|reset|discard)\\b/i]", message: SESSION },
-  { selector: "CallExpression[callee.property.name='query'] > TemplateLiteral.arguments > TemplateElement:first-child[value.raw=/^\\s*(set|reset|discard)\\b/i]", message: SESSION },
-  { selector: "TemplateElement[value.raw=/set_config\\([^)]*,\\s*false\\s*\\)/i], Literal[value=/set_config\\([^)]*,\\s*false\\s*\\)/i]", message: SESSION },
+  {
+    selector:
+      "CallExpression[callee.property.name='query'] > TemplateLiteral.arguments > TemplateElement:first-child[value.raw=/^\\s*(set|reset|discard)\\b/i]",
+    message: SESSION,
+  },
+  {
+    selector: 'TemplateElement[value.raw=/set_config\\([^)]*,\\s*false\\s*\\)/i], Literal[value=/set_config\\([^)]*,\\s*false\\s*\\)/i]',
+    message: SESSION,
+  },
 ];
 const OUTSIDE = 'A feature asks the database inside its organization transaction only: take `tx` first and use tx.of(Row) or tx.query(…).';
 const outside = [
-  { selector: 'CallExpression[callee.object.name=/[sS]ource$/][callee.property.name=/^(query|transaction|createQueryRunner|createQueryBuilder|getRepository)$/]', message: OUTSIDE },
-  { selector: 'CallExpression[callee.object.property.name=/[sS]ource$/][callee.property.name=/^(query|transaction|createQueryRunner|createQueryBuilder|getRepository)$/]', message: OUTSIDE },
+  {
+    selector:
+      'CallExpression[callee.object.name=/[sS]ource$/][callee.property.name=/^(query|transaction|createQueryRunner|createQueryBuilder|getRepository)$/]',
+    message: OUTSIDE,
+  },
+  {
+    selector:
+      'CallExpression[callee.object.property.name=/[sS]ource$/][callee.property.name=/^(query|transaction|createQueryRunner|createQueryBuilder|getRepository)$/]',
+    message: OUTSIDE,
+  },
   { selector: "ImportDeclaration[source.value='pg'][importKind!='type']", message: OUTSIDE },
 ];
 const rows = [
-  { selector: 'Decorator[expression.callee.name=/^(OneToMany|ManyToMany)$/]', message: 'Rows point up only: ManyToOne. Ask a repository for the children.' },
-  { selector: 'Decorator[expression.callee.name=/^(Field|ObjectType|InputType)$/]', message: 'A row is not a GraphQL type: write a *.type.ts.' },
-  { selector: "Decorator Property[key.name='eager'][value.value=true]", message: 'No eager relations: say what you read in the repository.' },
+  {
+    selector: 'Decorator[expression.callee.name=/^(OneToMany|ManyToMany)$/]',
+    message: 'Rows point up only: ManyToOne. Ask a repository for the children.',
+  },
+  {
+    selector: 'Decorator[expression.callee.name=/^(Field|ObjectType|InputType)$/]',
+    message: 'A row is not a GraphQL type: write a *.type.ts.',
+  },
+  {
+    selector: "Decorator Property[key.name='eager'][value.value=true]",
+    message: 'No eager relations: say what you read in the repository.',
+  },
 ];
 const pure = [
   { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: 'Take the instant as a parameter.' },
   { selector: "ThrowStatement > NewExpression[callee.name='Error']", message: 'Throw a DomainError with a code.' },
 ];
 const COLOUR = '/^(#([0-9a-f]{3,4}|[0-9a-f]{6}|[0-9a-f]{8})$|(rgb|hsl|hwb|lab|lch|oklab|oklch)a?\\()/i';
-const colours = [{ selector: `Literal[value=${COLOUR}], TemplateElement[value.raw=${COLOUR}]`, message: 'No literal colours: name one in ui/theme/tokens.ts and tokens.css, so that every theme has it.' }];
+const colours = [
+  {
+    selector: `Literal[value=${COLOUR}], TemplateElement[value.raw=${COLOUR}]`,
+    message: 'No literal colours: name one in ui/theme/tokens.ts and tokens.css, so that every theme has it.',
+  },
+];
 const syntax = (...lists) => ['error', ...lists.flat()];
 const unit = '^[\\s\\S]*\\[[^\\]]+\\][\\s\\S]*$'; // somewhere in the text: a unit in square brackets
 
@@ -61,20 +93,35 @@ export default tseslint.config(
   {
     files: ['apps/web/src/**/*.{ts,tsx}'],
     plugins: { 'react-hooks': hooks },
-    rules: { 'no-restricted-syntax': syntax(everywhere, colours), 'react-hooks/rules-of-hooks': 'error', 'react-hooks/exhaustive-deps': 'error' },
+    rules: {
+      'no-restricted-syntax': syntax(everywhere, colours),
+      'react-hooks/rules-of-hooks': 'error',
+      'react-hooks/exhaustive-deps': 'error',
+    },
   },
   { files: ['apps/web/src/ui/theme/tokens.ts'], rules: { 'no-restricted-syntax': syntax(everywhere) } },
   {
     files: ['libs/*/src/**/*.ts'],
     plugins: { jsdoc },
     rules: {
-      'jsdoc/require-jsdoc': ['error', { publicOnly: true, require: { FunctionDeclaration: true, ArrowFunctionExpression: true }, contexts: ['TSTypeAliasDeclaration', 'TSInterfaceDeclaration'] }],
+      'jsdoc/require-jsdoc': [
+        'error',
+        {
+          publicOnly: true,
+          require: { FunctionDeclaration: true, ArrowFunctionExpression: true },
+          contexts: ['TSTypeAliasDeclaration', 'TSInterfaceDeclaration'],
+        },
+      ],
       'jsdoc/require-param': 'error',
       'jsdoc/require-returns': 'error',
       'jsdoc/check-param-names': 'error',
       'jsdoc/check-tag-names': ['error', { definedTags: ['source', 'domain'] }],
       'jsdoc/match-description': ['error', { mainDescription: '^[\\s\\S]*$', tags: { param: unit, returns: unit } }],
-      'no-restricted-properties': ['error', { object: 'Math', property: 'random', message: 'Take a random source as a parameter.' }, { object: 'Date', property: 'now', message: 'Take the instant as a parameter.' }],
+      'no-restricted-properties': [
+        'error',
+        { object: 'Math', property: 'random', message: 'Take a random source as a parameter.' },
+        { object: 'Date', property: 'now', message: 'Take the instant as a parameter.' },
+      ],
       'no-restricted-syntax': syntax(everywhere, pure),
       'house/few-exports': 'error',
     },
@@ -82,7 +129,10 @@ export default tseslint.config(
   // A file of units is one quantity with a conversion to and from every unit that people use.
   { files: ['libs/units/src/**/*.ts'], rules: { 'house/few-exports': ['error', { most: 10 }] } },
   // The inner loop of a balance or a replay reads better in one piece.
-  { files: ['libs/*/src/**/*.kernel.ts'], rules: { 'max-lines-per-function': ['error', { max: 150, skipComments: true, skipBlankLines: true }], complexity: ['error', 25] } },
+  {
+    files: ['libs/*/src/**/*.kernel.ts'],
+    rules: { 'max-lines-per-function': ['error', { max: 150, skipComments: true, skipBlankLines: true }], complexity: ['error', 25] },
+  },
   // A describe block is the room of its tests, not a function; each test stays short because its file does.
   { files: ['tests/**/*.spec.{ts,tsx}'], rules: { 'max-lines': ['error', { max: 500 }], 'max-lines-per-function': 'off' } },
   // These are called by name of their file: the tools take the default export.

@@ -3,7 +3,10 @@ import { defineConfig } from 'vitest/config';
 
 // Vitest hands these to Node too, so 'import' must not stand among them: it would give ESM to CommonJS packages.
 // And there must be one graphql: the packages that Node loads take its CommonJS entry.
-const resolve = { conditions: ['rillbook-source', 'node'], alias: [{ find: /^graphql$/, replacement: createRequire(import.meta.url).resolve('graphql') }] };
+const resolve = {
+  conditions: ['rillbook-source', 'node'],
+  alias: [{ find: /^graphql$/, replacement: createRequire(import.meta.url).resolve('graphql') }],
+};
 const ssr = { resolve };
 
 export default defineConfig({
@@ -12,15 +15,37 @@ export default defineConfig({
   test: {
     reporters: ['default'],
     projects: [
-      { resolve, ssr, test: { name: 'libs', include: ['tests/libs/**/*.spec.ts', 'tests/golden/**/*.spec.ts', 'tests/house/**/*.spec.ts'], testTimeout: 60_000 } },
+      {
+        resolve,
+        ssr,
+        test: {
+          name: 'libs',
+          include: ['tests/libs/**/*.spec.ts', 'tests/golden/**/*.spec.ts', 'tests/house/**/*.spec.ts'],
+          testTimeout: 60_000,
+        },
+      },
       {
         resolve,
         ssr,
         oxc: { decorator: { legacy: true, emitDecoratorMetadata: true } },
-        test: { name: 'api', include: ['tests/api/**/*.spec.ts'], globalSetup: ['tests/support/database.global.ts'], testTimeout: 60_000, hookTimeout: 120_000, maxWorkers: 2 },
+        test: {
+          name: 'api',
+          include: ['tests/api/**/*.spec.ts'],
+          globalSetup: ['tests/support/database.global.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+          maxWorkers: 2,
+        },
       },
-      { resolve: { conditions: ['rillbook-source', 'browser'] }, test: { name: 'web', include: ['tests/web/**/*.spec.{ts,tsx}'], environment: 'jsdom', testTimeout: 30_000 } },
-      { resolve, ssr, test: { name: 'e2e', include: ['tests/e2e/**/*.spec.ts'], testTimeout: 240_000, hookTimeout: 240_000, fileParallelism: false } },
+      {
+        resolve: { conditions: ['rillbook-source', 'browser'] },
+        test: { name: 'web', include: ['tests/web/**/*.spec.{ts,tsx}'], environment: 'jsdom', testTimeout: 30_000 },
+      },
+      {
+        resolve,
+        ssr,
+        test: { name: 'e2e', include: ['tests/e2e/**/*.spec.ts'], testTimeout: 240_000, hookTimeout: 240_000, fileParallelism: false },
+      },
     ],
   },
 });

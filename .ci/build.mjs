@@ -12,8 +12,12 @@ const run = (bin, args) =>
   new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [path.join(top, 'node_modules', bin), ...args], { cwd: top, stdio: ['ignore', 'pipe', 'pipe'] });
     let out = '';
-    child.stdout.on('data', (piece) => { out += piece; });
-    child.stderr.on('data', (piece) => { out += piece; });
+    child.stdout.on('data', (piece) => {
+      out += piece;
+    });
+    child.stderr.on('data', (piece) => {
+      out += piece;
+    });
     child.on('error', reject);
     child.on('exit', (code) => (code === 0 ? resolve() : reject(new Error(`${bin} ${args.join(' ')} failed:\n${out}`))));
   });
@@ -24,7 +28,8 @@ const fingerprint = (places) => {
   const walk = (place) => {
     const stat = statSync(place);
     if (!stat.isDirectory()) return void hash.update(`${place} ${stat.size} ${stat.mtimeMs}\n`);
-    for (const name of readdirSync(place).sort()) if (!/^(dist|dist-types|node_modules|__generated__)$/.test(name)) walk(path.join(place, name));
+    for (const name of readdirSync(place).sort())
+      if (!/^(dist|dist-types|node_modules|__generated__)$/.test(name)) walk(path.join(place, name));
   };
   for (const place of places) walk(path.join(top, place));
   return hash.digest('hex');

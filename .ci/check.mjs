@@ -7,7 +7,10 @@ const steps = [
   ['types', node('node_modules/typescript/bin/tsc', '-b')],
   ['format', node('node_modules/@biomejs/biome/bin/biome', 'format', '.')],
   ['lint', node('node_modules/eslint/bin/eslint.js', '.', '--max-warnings', '0')],
-  ['arrows', node('node_modules/dependency-cruiser/bin/dependency-cruise.mjs', 'apps', 'libs', 'tests', '--config', '.dependency-cruiser.mjs')],
+  [
+    'arrows',
+    node('node_modules/dependency-cruiser/bin/dependency-cruise.mjs', 'apps', 'libs', 'tests', '--config', '.dependency-cruiser.mjs'),
+  ],
   ['rooms', node('.ci/rooms.mjs')],
   ['schema', node('--enable-source-maps', 'apps/api/dist/print-schema.js', '--check')],
   ['dead code', node('node_modules/knip/bin/knip.js')],

@@ -25,8 +25,14 @@ const fewExports = {
     const most = context.options[0]?.most ?? MOST_EXPORTS;
     return {
       Program(program) {
-        const count = program.body.filter((node) => node.type === 'ExportNamedDeclaration').reduce((sum, node) => sum + exportedValues(node), 0);
-        if (count > most) context.report({ node: program, message: `This library file exports ${count} values (at most ${most}). One quantity or judgement a file: divide it by noun or verb.` });
+        const count = program.body
+          .filter((node) => node.type === 'ExportNamedDeclaration')
+          .reduce((sum, node) => sum + exportedValues(node), 0);
+        if (count > most)
+          context.report({
+            node: program,
+            message: `This library file exports ${count} values (at most ${most}). One quantity or judgement a file: divide it by noun or verb.`,
+          });
       },
     };
   },
@@ -35,11 +41,16 @@ const fewExports = {
 const fewMethods = {
   create(context) {
     const judge = (node, count) => {
-      if (count > MOST_METHODS) context.report({ node, message: `This repository answers ${count} questions (at most ${MOST_METHODS}). Divide it by what is asked for.` });
+      if (count > MOST_METHODS)
+        context.report({
+          node,
+          message: `This repository answers ${count} questions (at most ${MOST_METHODS}). Divide it by what is asked for.`,
+        });
     };
     return {
       ClassBody: (node) => judge(node, node.body.filter((member) => member.type === 'MethodDefinition' && member.kind === 'method').length),
-      'ExportNamedDeclaration > VariableDeclaration > VariableDeclarator > ObjectExpression': (node) => judge(node, node.properties.filter((property) => isFunction(property.value)).length),
+      'ExportNamedDeclaration > VariableDeclaration > VariableDeclarator > ObjectExpression': (node) =>
+        judge(node, node.properties.filter((property) => isFunction(property.value)).length),
     };
   },
 };

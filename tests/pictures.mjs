@@ -14,7 +14,10 @@ const PHONE = { width: 390, height: 844 };
 async function launch() {
   const source = path.join(top, 'tests/support/browser.ts');
   const stripped = path.join(top, 'tests/support/.browser.mjs');
-  writeFileSync(stripped, ts.transpileModule(readFileSync(source, 'utf8'), { compilerOptions: { module: 'esnext', target: 'es2022' } }).outputText);
+  writeFileSync(
+    stripped,
+    ts.transpileModule(readFileSync(source, 'utf8'), { compilerOptions: { module: 'esnext', target: 'es2022' } }).outputText,
+  );
   try {
     return await (await import(stripped)).launchBrowser();
   } finally {
@@ -24,7 +27,10 @@ async function launch() {
 
 /** Starts the product with its demonstration in a folder of its own. */
 function start(folder) {
-  const child = spawn(process.execPath, [path.join(top, 'apps/api/dist/main.js')], { env: { ...process.env, DATA_DIR: path.join(folder, 'data'), PORT: '0' }, stdio: ['ignore', 'pipe', 'inherit'] });
+  const child = spawn(process.execPath, [path.join(top, 'apps/api/dist/main.js')], {
+    env: { ...process.env, DATA_DIR: path.join(folder, 'data'), PORT: '0' },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   return new Promise((resolve, reject) => {
     let said = '';
     child.once('exit', (code) => reject(new Error(`the product ended with ${code}: ${said}`)));
@@ -38,11 +44,22 @@ function start(folder) {
 
 /** What is pictured: a name, the role that sees it, how to get there. */
 const findOf = (field) => async (page) => {
-  const answer = await page.evaluate(async (query) => (await fetch('/graphql', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ query }) })).json(), field);
+  const answer = await page.evaluate(
+    async (query) =>
+      (
+        await fetch('/graphql', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ query }) })
+      ).json(),
+    field,
+  );
   return answer.data;
 };
 const quail = async (page) => (await findOf('{ properties(text: "Quail Commons") { id } }')(page)).properties[0].id;
-const firstStop = async (page) => (await findOf('{ today { stops { id workOrders { kind plannedSettings { id } } } } }')(page)).today.flatMap((route) => route.stops).sort((a, b) => Number(b.workOrders.some((order) => order.plannedSettings)) - Number(a.workOrders.some((order) => order.plannedSettings)))[0].id;
+const firstStop = async (page) =>
+  (await findOf('{ today { stops { id workOrders { kind plannedSettings { id } } } } }')(page)).today
+    .flatMap((route) => route.stops)
+    .sort(
+      (a, b) => Number(b.workOrders.some((order) => order.plannedSettings)) - Number(a.workOrders.some((order) => order.plannedSettings)),
+    )[0].id;
 
 const PICTURES = [
   ['sign-in', null, '/sign-in'],
@@ -65,8 +82,20 @@ const PICTURES = [
 const LOOKS = [
   { suffix: '', viewport: DESK, colorScheme: 'light', language: 'en', of: (name) => !name.startsWith('stop') && name !== 'today' },
   { suffix: '-phone', viewport: PHONE, colorScheme: 'light', language: 'en', of: () => true },
-  { suffix: '-dark', viewport: DESK, colorScheme: 'dark', language: 'en', of: (name) => ['portfolio', 'property', 'finding', 'month', 'routes'].includes(name) },
-  { suffix: '-es', viewport: DESK, colorScheme: 'light', language: 'es', of: (name) => ['portfolio', 'property', 'finding', 'month', 'routes', 'import'].includes(name) },
+  {
+    suffix: '-dark',
+    viewport: DESK,
+    colorScheme: 'dark',
+    language: 'en',
+    of: (name) => ['portfolio', 'property', 'finding', 'month', 'routes'].includes(name),
+  },
+  {
+    suffix: '-es',
+    viewport: DESK,
+    colorScheme: 'light',
+    language: 'es',
+    of: (name) => ['portfolio', 'property', 'finding', 'month', 'routes', 'import'].includes(name),
+  },
   { suffix: '-phone-es', viewport: PHONE, colorScheme: 'light', language: 'es', of: (name) => name.startsWith('stop') || name === 'today' },
 ];
 
@@ -76,7 +105,20 @@ async function enter(context, url, role) {
   await page.goto(`${url}/sign-in`);
   const { signInPage } = await findOf('{ signInPage { demo { email password role organizationName } } }')(page);
   const door = signInPage.demo.find((one) => one.role === role && one.organizationName.startsWith('Larkspur'));
-  const sent = await page.evaluate(async (variables) => (await fetch('/graphql', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ query: 'mutation($email: String!, $password: String!) { signIn(email: $email, password: $password) { __typename } }', variables }) })).json(), { email: door.email, password: door.password });
+  const sent = await page.evaluate(
+    async (variables) =>
+      (
+        await fetch('/graphql', {
+          method: 'POST',
+          headers: { 'content-type': 'application/json' },
+          body: JSON.stringify({
+            query: 'mutation($email: String!, $password: String!) { signIn(email: $email, password: $password) { __typename } }',
+            variables,
+          }),
+        })
+      ).json(),
+    { email: door.email, password: door.password },
+  );
   if (sent.data?.signIn.__typename !== 'SignedIn') throw new Error(`no way in as ${role}: ${JSON.stringify(sent)}`);
   return page;
 }
@@ -90,7 +132,11 @@ const browser = await launch();
 try {
   for (const look of LOOKS) {
     for (const [name, role, address] of PICTURES.filter(([one]) => look.of(one) && (!wish || one === wish))) {
-      const context = await browser.newContext({ viewport: look.viewport, colorScheme: look.colorScheme, locale: look.language === 'es' ? 'es-US' : 'en-US' });
+      const context = await browser.newContext({
+        viewport: look.viewport,
+        colorScheme: look.colorScheme,
+        locale: look.language === 'es' ? 'es-US' : 'en-US',
+      });
       const page = role ? await enter(context, url, role) : await context.newPage();
       if (role) await findOf(`mutation { chooseLanguage(language: ${look.language}) { person { language } } }`)(page);
       await page.goto(url + (typeof address === 'string' ? address : await address(page)), { waitUntil: 'networkidle' });

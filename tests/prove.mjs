@@ -3,7 +3,10 @@ import { readdirSync } from 'node:fs';
 import path from 'node:path';
 
 const room = path.join(import.meta.dirname, 'prove');
-const names = readdirSync(room).filter((file) => file.endsWith('.mjs')).map((file) => file.slice(0, -4)).sort();
+const names = readdirSync(room)
+  .filter((file) => file.endsWith('.mjs'))
+  .map((file) => file.slice(0, -4))
+  .sort();
 const load = (name) => import(path.join(room, `${name}.mjs`));
 
 const [wish, ...rest] = process.argv.slice(2);

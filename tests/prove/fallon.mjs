@@ -30,8 +30,16 @@ function measured() {
   const at = Object.fromEntries(head.split(',').map((name, index) => [name.trim(), index]));
   return lines.map((line) => {
     const cells = line.split(',').map((cell) => cell.trim());
-    const value = (name) => (Number.isFinite(Number(cells[at[name]])) && cells[at[name]] !== '' && Number(cells[at[name]]) !== -999 ? cells[at[name]] : '');
-    return { date: `${cells[at.YEAR]}-${cells[at.MONTH]}-${cells[at.DAY]}`, tmin: value('MN'), tmax: value('MX'), solar: value('SR'), dew: value('YM'), wind: value('UA') };
+    const value = (name) =>
+      Number.isFinite(Number(cells[at[name]])) && cells[at[name]] !== '' && Number(cells[at[name]]) !== -999 ? cells[at[name]] : '';
+    return {
+      date: `${cells[at.YEAR]}-${cells[at.MONTH]}-${cells[at.DAY]}`,
+      tmin: value('MN'),
+      tmax: value('MX'),
+      solar: value('SR'),
+      dew: value('YM'),
+      wind: value('UA'),
+    };
   });
 }
 
@@ -48,12 +56,33 @@ function published() {
 
 function writeFolder(folder) {
   const write = (name, rows) => writeFileSync(path.join(folder, name), `${rows.map((row) => row.join(',')).join('\n')}\n`);
-  write('stations.csv', [['station', 'latitude', 'longitude', 'elevation_ft'], ['Dry valley', 39.4575, -118.77388, 1208.5 / 0.3048]]);
+  write('stations.csv', [
+    ['station', 'latitude', 'longitude', 'elevation_ft'],
+    ['Dry valley', 39.4575, -118.77388, 1208.5 / 0.3048],
+  ]);
   write('clients.csv', [['client'], ['One client']]);
-  write('properties.csv', [['property', 'client', 'time_zone', 'weather_station', 'allowance_from', 'allowance_etaf'], ['One lawn', 'One client', 'America/Los_Angeles', 'Dry valley', 'ordinance', 0.45]]);
-  write('zones.csv', [['property', 'zone', 'area_sqft', 'plants', 'method'], ['One lawn', 'Lawn', 5000, 'turf cool-season', 'hand']]);
+  write('properties.csv', [
+    ['property', 'client', 'time_zone', 'weather_station', 'allowance_from', 'allowance_etaf'],
+    ['One lawn', 'One client', 'America/Los_Angeles', 'Dry valley', 'ordinance', 0.45],
+  ]);
+  write('zones.csv', [
+    ['property', 'zone', 'area_sqft', 'plants', 'method'],
+    ['One lawn', 'Lawn', 5000, 'turf cool-season', 'hand'],
+  ]);
   const head = ['station', 'date', 'tmax_f', 'tmin_f', 'dewpoint_f', 'wind_mph', 'wind_height_ft', 'solar_mj_m2'];
-  write('weather.csv', [head, ...measured().map((day) => ['Dry valley', day.date, day.tmax, day.tmin, day.dew, day.wind, 3 / 0.3048, day.solar === '' ? '' : Number(day.solar) * MJ_PER_LANGLEY])]);
+  write('weather.csv', [
+    head,
+    ...measured().map((day) => [
+      'Dry valley',
+      day.date,
+      day.tmax,
+      day.tmin,
+      day.dew,
+      day.wind,
+      3 / 0.3048,
+      day.solar === '' ? '' : Number(day.solar) * MJ_PER_LANGLEY,
+    ]),
+  ]);
 }
 
 /** The reference ET that the product computes from what it imported, by date [mm]. */
@@ -84,10 +113,19 @@ export async function prove() {
   const environment = { ...process.env, DATA_DIR: path.join(folder, 'data') };
   try {
     writeFolder(folder);
-    execFileSync(process.execPath, [path.join(top, 'apps/api/dist/cli.js'), 'import', folder, '--organization', NAME], { env: environment, stdio: ['ignore', 'ignore', 'inherit'] });
+    execFileSync(process.execPath, [path.join(top, 'apps/api/dist/cli.js'), 'import', folder, '--organization', NAME], {
+      env: environment,
+      stdio: ['ignore', 'ignore', 'inherit'],
+    });
     const ours = await computed(environment);
-    const filled = new Set(measured().filter((day) => Object.values(day).includes('')).map((day) => day.date));
-    const all = [...published()].filter(([date, eto]) => Number.isFinite(eto) && eto > -90 && ours.get(date) !== null && ours.get(date) !== undefined);
+    const filled = new Set(
+      measured()
+        .filter((day) => Object.values(day).includes(''))
+        .map((day) => day.date),
+    );
+    const all = [...published()].filter(
+      ([date, eto]) => Number.isFinite(eto) && eto > -90 && ours.get(date) !== null && ours.get(date) !== undefined,
+    );
     const theirs = all.filter(([date]) => !filled.has(date));
     if (theirs.length < 360) throw new Error(`only ${theirs.length} days could be compared`);
     const lines = [];
@@ -99,13 +137,18 @@ export async function prove() {
       sums.ours += our;
       sums.theirs += their;
       const off = our / their - 1;
-      lines.push(`2015-${String(month).padStart(2, '0')}  ${days.length} days  ours ${our.toFixed(2)} mm  published ${their.toFixed(2)} mm  ${percent(off)}`);
+      lines.push(
+        `2015-${String(month).padStart(2, '0')}  ${days.length} days  ours ${our.toFixed(2)} mm  published ${their.toFixed(2)} mm  ${percent(off)}`,
+      );
       if (Math.abs(off) > 0.01) throw new Error(`${lines.at(-1)}: more than 1 % off`);
     }
     const off = sums.ours / sums.theirs - 1;
-    lines.push(`the year  ${theirs.length} days  ours ${sums.ours.toFixed(1)} mm (${(sums.ours / MM_PER_INCH).toFixed(2)} in)  published ${sums.theirs.toFixed(1)} mm  ${percent(off)}`);
+    lines.push(
+      `the year  ${theirs.length} days  ours ${sums.ours.toFixed(1)} mm (${(sums.ours / MM_PER_INCH).toFixed(2)} in)  published ${sums.theirs.toFixed(1)} mm  ${percent(off)}`,
+    );
     if (Math.abs(off) > 0.005) throw new Error(`${lines.at(-1)}: more than 0.5 % off`);
-    for (const [date, eto] of all.filter(([day]) => filled.has(day))) lines.push(`${date}  not all measured  ours ${ours.get(date).toFixed(2)} mm  published ${eto.toFixed(2)} mm`);
+    for (const [date, eto] of all.filter(([day]) => filled.has(day)))
+      lines.push(`${date}  not all measured  ours ${ours.get(date).toFixed(2)} mm  published ${eto.toFixed(2)} mm`);
     return lines.join('\n');
   } finally {
     rmSync(folder, { recursive: true, force: true });

@@ -29,7 +29,10 @@ export async function prove([wish] = []) {
   try {
     const files = world({ rows, meters: Math.max(10, Math.ceil(rows / 5000)) });
     for (const [name, text] of Object.entries(files)) writeFileSync(path.join(folder, name), text);
-    return await withProduct(({ app }) => importTwice(app.get(ImportDeed), folder, rows), { ...process.env, DATA_DIR: path.join(folder, 'data') });
+    return await withProduct(({ app }) => importTwice(app.get(ImportDeed), folder, rows), {
+      ...process.env,
+      DATA_DIR: path.join(folder, 'data'),
+    });
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -43,13 +46,16 @@ async function importTwice(deed, folder, rows) {
     const report = await deed.run(by, await folderFiles(folder), { rows: 'all', ...wish });
     const seconds = (performance.now() - begun) / 1000;
     const sum = (of) => report.files.reduce((total, file) => total + file[of], 0);
-    lines.push(`${what}: ${count(sum('new'))} new, ${count(sum('changed'))} changed, ${count(sum('same'))} same, ${count(sum('wrong'))} wrong in ${seconds.toFixed(1)} s, ${count(Math.round(report.rows / seconds))} rows/s, ${memory()} at most`);
+    lines.push(
+      `${what}: ${count(sum('new'))} new, ${count(sum('changed'))} changed, ${count(sum('same'))} same, ${count(sum('wrong'))} wrong in ${seconds.toFixed(1)} s, ${count(Math.round(report.rows / seconds))} rows/s, ${memory()} at most`,
+    );
     return { seconds, sum };
   };
   const first = await run('first', { begin: (tx) => organizations.add(tx, 'Rows') });
   const again = await run('again', {});
   if (first.sum('wrong') || first.sum('new') < rows) throw new Error(`${lines.join('\n')}\nnot every row was new`);
   if (again.sum('same') !== first.sum('new')) throw new Error(`${lines.join('\n')}\nthe same rows were not the same`);
-  if (first.seconds > (MOST_SECONDS * rows) / ROWS) throw new Error(`${lines.join('\n')}\nslower than ${MOST_SECONDS} s for ${count(ROWS)} rows`);
+  if (first.seconds > (MOST_SECONDS * rows) / ROWS)
+    throw new Error(`${lines.join('\n')}\nslower than ${MOST_SECONDS} s for ${count(ROWS)} rows`);
   return lines.join('\n');
 }

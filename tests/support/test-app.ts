@@ -53,21 +53,42 @@ export async function startApp(): Promise<TestApp> {
   const url = `http://127.0.0.1:${server.address().port}`;
 
   const send = async (query: string, variables: Record<string, unknown> = {}, cookie?: string): Promise<Answer> => {
-    const response = await fetch(`${url}/graphql`, { method: 'POST', headers: { 'content-type': 'application/json', ...(cookie && { cookie }) }, body: JSON.stringify({ query, variables }) });
+    const response = await fetch(`${url}/graphql`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', ...(cookie && { cookie }) },
+      body: JSON.stringify({ query, variables }),
+    });
     const body = (await response.json()) as { data?: unknown; errors?: Answer['errors'] };
     return { status: response.status, data: body.data ?? null, errors: body.errors ?? [] };
   };
 
-  const organization = async (name = `Organization ${randomUUID().slice(0, 8)}`): Promise<string> => (await database.admin<{ id: string }>('insert into organization (name) values ($1) returning id', [name]))[0]!.id;
+  const organization = async (name = `Organization ${randomUUID().slice(0, 8)}`): Promise<string> =>
+    (await database.admin<{ id: string }>('insert into organization (name) values ($1) returning id', [name]))[0]!.id;
 
   const somebody = async (organizationId: string, role: Role, clientId?: string): Promise<Somebody> => {
     const email = `${role.toLowerCase()}-${randomBytes(4).toString('hex')}@example.test`;
-    const [person] = await database.admin<{ id: string }>('insert into person (email, name) values ($1, $2) returning id', [email, `The ${role}`]);
-    const [member] = await database.admin<{ id: string }>('insert into member (organization_id, person_id, role, client_id) values ($1, $2, $3, $4) returning id', [organizationId, person!.id, role, clientId ?? null]);
+    const [person] = await database.admin<{ id: string }>('insert into person (email, name) values ($1, $2) returning id', [
+      email,
+      `The ${role}`,
+    ]);
+    const [member] = await database.admin<{ id: string }>(
+      'insert into member (organization_id, person_id, role, client_id) values ($1, $2, $3, $4) returning id',
+      [organizationId, person!.id, role, clientId ?? null],
+    );
     const token = randomBytes(32).toString('base64url');
-    await database.admin(`insert into session (token_hash, person_id, organization_id, expires_at) values ($1, $2, $3, now() + interval '1 day')`, [createHash('sha256').update(token).digest(), person!.id, organizationId]);
+    await database.admin(
+      `insert into session (token_hash, person_id, organization_id, expires_at) values ($1, $2, $3, now() + interval '1 day')`,
+      [createHash('sha256').update(token).digest(), person!.id, organizationId],
+    );
     const cookie = `rillbook=${token}`;
-    return { personId: person!.id, memberId: member!.id, organizationId, cookie, email, send: (query, variables) => send(query, variables, cookie) };
+    return {
+      personId: person!.id,
+      memberId: member!.id,
+      organizationId,
+      cookie,
+      email,
+      send: (query, variables) => send(query, variables, cookie),
+    };
   };
 
   return {

@@ -16,19 +16,48 @@ export function world({ rows, meters = 10 }) {
   const properties = Array.from({ length: meters }, (_, at) => `Property ${at + 1}`);
   const stations = Array.from({ length: Math.max(1, Math.ceil(share.weather / 500)) }, (_, at) => `Station ${at + 1}`);
   return {
-    'stations.csv': table('station,latitude,longitude,elevation_ft', stations.map((name, at) => `${name},38.${at},-121.0${at},241`)),
-    'properties.csv': table('property,client,time_zone,weather_station', properties.map((name, at) => `${name},One client,America/Los_Angeles,${stations[at % stations.length]}`)),
-    'meters.csv': table('meter,property,unit,digits,resolution', properties.map((name) => `M,${name},gal,8,1`)),
-    'weather.csv': table('station,date,tmax_f,tmin_f,rhmax,rhmin,wind_mph,wind_height_ft,solar_mj_m2,rain_in', Array.from({ length: share.weather }, (_, at) => weatherRow(stations, at))),
-    'readings.csv': table('property,meter,read_at,register,source', Array.from({ length: share.readings }, (_, at) => readingRow(properties, at))),
-    'usage.csv': table('property,meter,start,end,volume,unit', Array.from({ length: usage }, (_, at) => usageRow(properties, at))),
+    'stations.csv': table(
+      'station,latitude,longitude,elevation_ft',
+      stations.map((name, at) => `${name},38.${at},-121.0${at},241`),
+    ),
+    'properties.csv': table(
+      'property,client,time_zone,weather_station',
+      properties.map((name, at) => `${name},One client,America/Los_Angeles,${stations[at % stations.length]}`),
+    ),
+    'meters.csv': table(
+      'meter,property,unit,digits,resolution',
+      properties.map((name) => `M,${name},gal,8,1`),
+    ),
+    'weather.csv': table(
+      'station,date,tmax_f,tmin_f,rhmax,rhmin,wind_mph,wind_height_ft,solar_mj_m2,rain_in',
+      Array.from({ length: share.weather }, (_, at) => weatherRow(stations, at)),
+    ),
+    'readings.csv': table(
+      'property,meter,read_at,register,source',
+      Array.from({ length: share.readings }, (_, at) => readingRow(properties, at)),
+    ),
+    'usage.csv': table(
+      'property,meter,start,end,volume,unit',
+      Array.from({ length: usage }, (_, at) => usageRow(properties, at)),
+    ),
   };
 }
 
 function weatherRow(stations, at) {
   const nth = Math.floor(at / stations.length);
   const warm = 70 + 20 * Math.sin(nth / 58) + 5 * wave(at);
-  return [stations[at % stations.length], day(nth), warm.toFixed(1), (warm - 28).toFixed(1), 86, 30, (4 + 2 * Math.abs(wave(at + 1))).toFixed(1), 10, (20 + 8 * Math.sin(nth / 58)).toFixed(2), (nth % 9 === 0 ? 0.12 : 0).toFixed(2)].join(',');
+  return [
+    stations[at % stations.length],
+    day(nth),
+    warm.toFixed(1),
+    (warm - 28).toFixed(1),
+    86,
+    30,
+    (4 + 2 * Math.abs(wave(at + 1))).toFixed(1),
+    10,
+    (20 + 8 * Math.sin(nth / 58)).toFixed(2),
+    (nth % 9 === 0 ? 0.12 : 0).toFixed(2),
+  ].join(',');
 }
 
 function readingRow(properties, at) {

@@ -12,7 +12,17 @@ import { SettingsModule } from './features/settings/settings.module.js';
 import { graphql } from './platform/graphql.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 
-const features = [PortfolioModule, WeatherModule, MeteringModule, SettingsModule, AccountsModule, FindingsModule, FieldworkModule, OverviewModule, ExchangeModule];
+const features = [
+  PortfolioModule,
+  WeatherModule,
+  MeteringModule,
+  SettingsModule,
+  AccountsModule,
+  FindingsModule,
+  FieldworkModule,
+  OverviewModule,
+  ExchangeModule,
+];
 
 /** The only file that names every feature. */
 @Module({})

@@ -7,11 +7,19 @@ import { securityHeaders } from './platform/identity/door/security-headers.js';
 import { servePages } from './platform/pages.js';
 import { log } from './platform/problems/log.js';
 
-const quiet = { log: () => undefined, warn: (message: unknown) => log.warn({ message }, 'nest'), error: (message: unknown, stack?: unknown) => log.error({ message, stack }, 'nest') };
+const quiet = {
+  log: () => undefined,
+  warn: (message: unknown) => log.warn({ message }, 'nest'),
+  error: (message: unknown, stack?: unknown) => log.error({ message, stack }, 'nest'),
+};
 
 /** Puts the product together on a database; it does not listen yet. Used by the server, the command line and the tests. */
 export async function makeApplication(source: DataSource): Promise<NestExpressApplication> {
-  const app = await NestFactory.create<NestExpressApplication>(AppModule.on(source), { logger: quiet, abortOnError: false, bodyParser: true });
+  const app = await NestFactory.create<NestExpressApplication>(AppModule.on(source), {
+    logger: quiet,
+    abortOnError: false,
+    bodyParser: true,
+  });
   app.disable('x-powered-by');
   app.set('trust proxy', 'loopback');
   app.useBodyParser('json', { limit: '1mb' });

@@ -6,6 +6,7 @@ import type { MonthOfYearFragment } from '../../graphql/__generated__/graphql.js
 import { useFormats } from '../../i18n/LanguageProvider.js';
 import type { Names } from '../../says/names.js';
 import { AccountGauge } from './AccountGauge.js';
+import { scrolls } from '../../ui/tables/scrolls.js';
 import { useMaskedList } from '../use-masked.js';
 import { isWholeMonth } from '../values/whole-month.js';
 import '../page.css';
@@ -47,26 +48,25 @@ const HEAD_WIDTH = 92;
 const MONTH_WIDTH = 80;
 
 /** Where not all months fit, the newest are in sight. */
-const toTheNewest = (place: HTMLElement | null): void => {
-  if (place) place.scrollLeft = place.scrollWidth;
+const toTheNewest = (place: HTMLElement | null, name: string): void => {
+  if (!place) return;
+  place.scrollLeft = place.scrollWidth;
+  scrolls(place, name);
 };
 
 /** Twelve small gauges on one scale, with rain hanging from the top, and what was metered in figures. */
 export function YearOfGauges({ accounts, chosen, names, hrefOf }: Props) {
   const intl = useIntl();
   const formats = useFormats();
+  const name = intl.formatMessage({ id: 'property.year.table' });
   const months = useMaskedList(monthOfYear, accounts);
   const top = Math.max(0, ...months.flatMap((account) => MARKS.map((mark) => account[mark].litres ?? 0)));
   const column = formats.volumeColumn(top);
   const thousand = (litres: number | null | undefined): string =>
     formats.figure(typeof litres === 'number' ? column.fromLitres(litres) / 1000 : null, 1);
   return (
-    <div className="scroll" ref={toTheNewest}>
-      <table
-        className="twelve"
-        style={{ minInlineSize: HEAD_WIDTH + months.length * MONTH_WIDTH }}
-        aria-label={intl.formatMessage({ id: 'property.year.table' })}
-      >
+    <div className="scroll" ref={(place) => toTheNewest(place, name)}>
+      <table className="twelve" style={{ minInlineSize: HEAD_WIDTH + months.length * MONTH_WIDTH }} aria-label={name}>
         <thead>
           <GaugeRow months={months} names={names} top={top} />
           <tr>

@@ -1,5 +1,6 @@
 import { type ReactNode, type RefCallback, useCallback } from 'react';
 import { useIntl } from 'react-intl';
+import { scrolls } from './scrolls.js';
 import './tables.css';
 
 interface Props {
@@ -17,11 +18,7 @@ interface Props {
 export function Table({ name, head, children, foot, isTight = false, look }: Props) {
   const scroll = useCallback<RefCallback<HTMLDivElement>>(
     (place) => {
-      // Only what really scrolls is a stop for the keyboard.
-      if (!place || place.scrollWidth <= place.clientWidth) return;
-      place.tabIndex = 0;
-      place.setAttribute('role', 'region');
-      place.setAttribute('aria-label', name);
+      if (place) scrolls(place, name);
     },
     [name],
   );

@@ -42,8 +42,3 @@ export interface ImportListener {
   /** rows that are refused, with the file's header line: for mending */
   rejected?(file: FileName, header: readonly string[], rows: readonly RejectedRow[]): Promise<void>;
 }
-
-/** Whether anything at all is wrong. */
-export function isWrong(report: ImportReport): boolean {
-  return report.problemsTotal > 0;
-}

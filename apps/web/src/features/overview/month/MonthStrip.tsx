@@ -1,5 +1,6 @@
 import { useIntl } from 'react-intl';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { scrolls } from '../../../ui/tables/scrolls.js';
 import { useViewer } from '../../../session/viewer.js';
 
 const WIDTH = 1200;
@@ -21,23 +22,19 @@ export function MonthStrip({ month, through }: Props) {
   const reached = through?.startsWith(month) ? Number(through.slice(8)) : 0;
   const now = today.startsWith(month) ? Number(today.slice(8)) : null;
   const words = intl.formatMessage({ id: 'overview.month.today' }, { day: formats.day(today) });
+  const strip = intl.formatMessage({ id: 'overview.month.strip' }, { month: formats.month(month), day: formats.dayInWords(today) });
   const left = (now ?? 0) > days / 2;
   return (
     <div
       className="scroll"
       ref={(place) => {
+        if (!place) return;
         // Where not all days fit, today is in sight.
-        if (place) place.scrollLeft = pitch * (now ?? reached) - place.clientWidth / 2;
+        place.scrollLeft = pitch * (now ?? reached) - place.clientWidth / 2;
+        scrolls(place, strip);
       }}
     >
-      <svg
-        className="strip gauge"
-        viewBox={`0 0 ${WIDTH} 60`}
-        width={WIDTH}
-        height="60"
-        role="img"
-        aria-label={intl.formatMessage({ id: 'overview.month.strip' }, { month: formats.month(month), day: formats.dayInWords(today) })}
-      >
+      <svg className="strip gauge" viewBox={`0 0 ${WIDTH} 60`} width={WIDTH} height="60" role="img" aria-label={strip}>
         <path d={`M0 20H${pitch * reached}V${GROUND}H0z`} fill="var(--water-tint)" />
         <path d={`M0 ${GROUND}H${WIDTH}`} stroke="var(--ink)" strokeWidth="1.5" />
         <Days days={days} pitch={pitch} now={now} />

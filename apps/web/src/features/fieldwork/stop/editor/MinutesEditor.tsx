@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { FormattedMessage } from 'react-intl';
-import type { NamedStation } from '../settings/ControllerSettings.js';
+import type { NamedStation } from './named-station.js';
 import type { ProgramDraft } from './program-draft.js';
 
 interface Props {

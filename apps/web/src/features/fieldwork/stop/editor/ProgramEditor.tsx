@@ -1,7 +1,7 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Button } from '../../../../ui/forms/Button.js';
 import { TextField } from '../../../../ui/forms/Field.js';
-import type { NamedStation } from '../settings/ControllerSettings.js';
+import type { NamedStation } from './named-station.js';
 import { DaysEditor } from './DaysEditor.js';
 import { MinutesEditor } from './MinutesEditor.js';
 import type { ProgramDraft } from './program-draft.js';

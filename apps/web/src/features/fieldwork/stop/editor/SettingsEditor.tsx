@@ -8,10 +8,10 @@ import { SentLine } from '../../device/SentLine.js';
 import { useDraft } from '../../device/use-draft.js';
 import type { Sending } from '../../device/use-sending.js';
 import type { StepProps } from '../step-props.js';
-import type { NamedStation } from '../settings/ControllerSettings.js';
+import type { NamedStation } from './named-station.js';
 import { ProgramsEditor } from './ProgramsEditor.js';
 import { draftOf, type ProgramDraft, problemOfDrafts, programsOf } from './program-draft.js';
-import type { GivenProgram, GivenSettings } from '../settings/settings-fact.js';
+import type { GivenProgram, GivenSettings } from './settings-fact.js';
 
 interface Props {
   readonly draftKey: string;

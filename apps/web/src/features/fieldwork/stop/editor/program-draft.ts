@@ -1,6 +1,6 @@
 import type { IntlShape } from 'react-intl';
 import { typedNumber } from '../../../../i18n/numbers.js';
-import type { GivenProgram, GivenSettings, GivenStation } from '../settings/settings-fact.js';
+import type { GivenProgram, GivenSettings, GivenStation } from './settings-fact.js';
 
 /** A program as it is typed: text until it is saved. */
 export interface ProgramDraft {

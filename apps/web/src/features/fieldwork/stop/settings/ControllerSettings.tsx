@@ -7,6 +7,7 @@ import { useMasked } from '../../../../page/use-masked.js';
 import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
 import { ErrorState } from '../../../../ui/states/States.js';
 import { SentLine } from '../../device/SentLine.js';
+import type { NamedStation } from '../editor/named-station.js';
 import type { StepProps } from '../step-props.js';
 import { CautionWords } from '../CautionWords.js';
 import { namedAs } from '../named.js';
@@ -15,7 +16,7 @@ import { PlannedBesidePresent } from './PlannedBesidePresent.js';
 import { countOfDifferences } from './plan-rows.js';
 import { SettingsActions } from './SettingsActions.js';
 import { SettingsEditor } from '../editor/SettingsEditor.js';
-import type { GivenProgram } from './settings-fact.js';
+import type { GivenProgram } from '../editor/settings-fact.js';
 import { useSettings } from './use-settings.js';
 
 export const controllerToSet = graphql(`
@@ -63,12 +64,6 @@ export const controllerToSet = graphql(`
     }
   }
 `);
-
-/** A station of the controller and the zone that it waters. */
-export interface NamedStation {
-  readonly station: number;
-  readonly name: string;
-}
 
 interface Props extends Pick<StepProps, 'frame' | 'now' | 'sending'> {
   readonly controller: FragmentType<ControllerToSetFragment>;

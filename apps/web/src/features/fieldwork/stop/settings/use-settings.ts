@@ -4,7 +4,7 @@ import { graphql } from '../../../../graphql/__generated__/gql.js';
 import { useDeed } from '../../../../page/use-deed.js';
 import { forgetRecord, recordName } from '../../device/record-name.js';
 import type { Sending } from '../../device/use-sending.js';
-import { type GivenProgram, sentPrograms } from './settings-fact.js';
+import { type GivenProgram, sentPrograms } from '../editor/settings-fact.js';
 
 const recordSettingsDocument = graphql(`
   mutation RecordSettings($input: SettingsInput!) {

@@ -37,7 +37,7 @@ export const things = {
   'setup.properties.title': 'Each property has its place, its client, and what it is allowed',
   'setup.properties.lede': 'What stands on it (meters, controllers, zones) has a page of its own.',
   'setup.properties.things': 'What stands on it',
-  'setup.properties.thingsOf': 'What stands on {name}',
+  'setup.properties.thingsOf': 'What stands on it: {name}',
   'setup.property.title': 'What stands on {name}',
   'setup.property.see': 'See its account',
   'setup.property.gone': 'This property is not here any more',

@@ -40,7 +40,7 @@ export const things: Record<keyof typeof english, string> = {
   'setup.properties.title': 'Cada propiedad tiene su lugar, su cliente y lo que se le permite',
   'setup.properties.lede': 'Lo que hay en ella (medidores, controladores, zonas) tiene su propia página.',
   'setup.properties.things': 'Lo que hay en ella',
-  'setup.properties.thingsOf': 'Lo que hay en {name}',
+  'setup.properties.thingsOf': 'Lo que hay en ella: {name}',
   'setup.property.title': 'Lo que hay en {name}',
   'setup.property.see': 'Ver su cuenta',
   'setup.property.gone': 'Esta propiedad ya no está aquí',

@@ -1,0 +1,159 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser } from '../support/browser.js';
+import { type Product, startProduct } from './product.js';
+
+// Every page of the demonstration, as the person who opens it: nothing on the console, nothing wider than the screen, and no
+// breach of WCAG 2.2 AA that axe-core can see.
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+const DESK = { width: 1280, height: 900 };
+const PHONE = { width: 390, height: 844 };
+const NARROW = { width: 320, height: 700 };
+
+let product: Product;
+let browser: Browser;
+const entered = new Map<string, Awaited<ReturnType<BrowserContext['storageState']>>>();
+
+async function ask(page: Page, query: string): Promise<Record<string, any>> {
+  return page.evaluate(async (sent) => {
+    const answer = await fetch('/graphql', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ query: sent }),
+    });
+    return ((await answer.json()) as { data: Record<string, unknown> }).data;
+  }, query);
+}
+
+/** A page signed in by the demonstration's own door. */
+async function as(role: string, viewport: { width: number; height: number }, colorScheme: 'light' | 'dark' = 'light'): Promise<Page> {
+  const state = entered.get(role);
+  const context = await browser.newContext({
+    viewport,
+    colorScheme,
+    baseURL: product.url,
+    locale: 'en-US',
+    ...(state && { storageState: state }),
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(30_000);
+  if (state) return page;
+  await page.goto('/sign-in');
+  await page
+    .getByRole('button', { name: `Enter as ${role} of Larkspur Grounds` })
+    .first()
+    .click();
+  await page.waitForURL((url) => !url.pathname.startsWith('/sign-in'));
+  entered.set(role, await context.storageState());
+  return page;
+}
+
+/** Opens a page, waits until it has what it asked for, and says what is wrong with it. */
+async function faults(page: Page, address: string): Promise<string[]> {
+  const said: string[] = [];
+  const listen = (message: { type(): string; text(): string }): void => {
+    if (message.type() === 'error') said.push(`console: ${message.text()}`);
+  };
+  page.on('console', listen);
+  page.on('pageerror', (problem) => said.push(`thrown: ${problem.message}`));
+  await page.goto(address, { waitUntil: 'networkidle' });
+  await page.locator('h1').first().waitFor();
+  const wider = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  if (wider > 0) said.push(`${wider} px wider than the screen`);
+  // Evaluated, not added as a script: the policy of the pages allows no script but their own.
+  await page.evaluate(AXE);
+  const violations = await page.evaluate(async (tags) => {
+    const { axe } = window as unknown as {
+      axe: { run(where: Document, how: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    return (await axe.run(document, { runOnly: { type: 'tag', values: tags } })).violations.map(
+      ({ id, nodes }) =>
+        `${id}: ${nodes
+          .map(({ html }) => html.slice(0, 120))
+          .slice(0, 3)
+          .join(' | ')}`,
+    );
+  }, TAGS);
+  page.off('console', listen);
+  return [...said, ...violations];
+}
+
+beforeAll(async () => {
+  [product, browser] = await Promise.all([startProduct({ demo: true }), launchBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await product?.stop();
+});
+
+const DESK_PAGES = [
+  '/',
+  '/month',
+  '/findings',
+  '/routes',
+  '/setup',
+  '/setup/properties',
+  '/setup/clients',
+  '/setup/people',
+  '/setup/organization',
+];
+
+describe('the pages of the office', () => {
+  for (const [name, viewport, colorScheme] of [
+    ['desk, light', DESK, 'light'],
+    ['desk, dark', DESK, 'dark'],
+    ['narrow', NARROW, 'light'],
+  ] as const)
+    it(`are without fault: ${name}`, async () => {
+      const page = await as('owner', viewport, colorScheme);
+      await page.goto('/');
+      const { properties } = await ask(page, '{ properties(text: "Quail Commons") { id } }');
+      const found: Record<string, string[]> = {};
+      for (const address of [...DESK_PAGES, `/properties/${properties[0].id}`]) {
+        const wrong = await faults(page, address);
+        if (wrong.length) found[address] = wrong;
+      }
+      await page.context().close();
+      expect(found).toEqual({});
+    });
+});
+
+it('the pages of the phone are without fault', async () => {
+  const page = await as('crew lead', PHONE);
+  await page.goto('/today');
+  const { today } = await ask(page, '{ today { stops { id } } }');
+  const stop = today.flatMap((route: { stops: { id: string }[] }) => route.stops)[0].id as string;
+  const found: Record<string, string[]> = {};
+  for (const address of [
+    '/today',
+    ...['', '?step=meter', '?step=settings', '?step=zones', '?step=done'].map((step) => `/today/${stop}${step}`),
+  ]) {
+    const wrong = await faults(page, address);
+    if (wrong.length) found[address] = wrong;
+  }
+  await page.context().close();
+  expect(found).toEqual({});
+});
+
+it("the client's page and the sign-in are without fault", async () => {
+  const page = await as('client', PHONE);
+  expect(await faults(page, '/water')).toEqual([]);
+  await page.context().close();
+  const context = await browser.newContext({ viewport: PHONE, baseURL: product.url });
+  expect(await faults(await context.newPage(), '/sign-in')).toEqual([]);
+  await context.close();
+});
+
+it('a deep link survives the sign-in', async () => {
+  const context = await browser.newContext({ viewport: DESK, baseURL: product.url });
+  const page = await context.newPage();
+  await page.goto('/findings?state=work');
+  await page.waitForURL(/sign-in/);
+  await page.getByRole('button', { name: 'Enter as office of Larkspur Grounds' }).click();
+  await page.waitForURL(/\/findings/);
+  expect(new URL(page.url()).search).toContain('state=work');
+  await context.close();
+});
