@@ -13,6 +13,7 @@ const steps = [
   ],
   ['rooms', node('.ci/rooms.mjs')],
   ['schema', node('--enable-source-maps', 'apps/api/dist/print-schema.js', '--check')],
+  ['problems', node('--enable-source-maps', 'apps/api/dist/print-problems.js', '--check')],
   ['dead code', node('node_modules/knip/bin/knip.js')],
 ];
 
