@@ -30,11 +30,11 @@ export default defineConfig({
         oxc: { decorator: { legacy: true, emitDecoratorMetadata: true } },
         test: {
           name: 'api',
+          sequence: { groupOrder: 1 },
           include: ['tests/api/**/*.spec.ts'],
           globalSetup: ['tests/support/database.global.ts'],
           testTimeout: 60_000,
           hookTimeout: 120_000,
-          maxWorkers: 2,
         },
       },
       {
@@ -44,7 +44,14 @@ export default defineConfig({
       {
         resolve,
         ssr,
-        test: { name: 'e2e', include: ['tests/e2e/**/*.spec.ts'], testTimeout: 240_000, hookTimeout: 240_000, fileParallelism: false },
+        test: {
+          name: 'e2e',
+          sequence: { groupOrder: 2 },
+          include: ['tests/e2e/**/*.spec.ts'],
+          testTimeout: 240_000,
+          hookTimeout: 240_000,
+          fileParallelism: false,
+        },
       },
     ],
   },

@@ -1,3 +1,4 @@
+import { platformProblems } from '../../platform/problems/platform.problems.js';
 import type { OrganizationTransaction } from '../../platform/database/organization-transaction.js';
 
 /** One property of the portfolio in one month, with what ranks it. */
@@ -43,6 +44,13 @@ const REASONS: Readonly<Record<string, string>> = {
   'not counted': 'not counted',
 };
 
+/** The condition of a reason; a word that is none is refused. */
+function reasonOf(word: string): string {
+  if (!Object.hasOwn(REASONS, word))
+    throw platformProblems.valueRefused({ field: 'reason', found: word, expected: `one of ${Object.keys(REASONS).join(', ')}` });
+  return REASONS[word]!;
+}
+
 const LINES = `
   select p.id as property_id, p.name, c.name as client, p.address, p.city, a.id as account_id, a.above_need_l, a.above_need_money, a.over_l, a.under_l,
     a.metered_l - a.programmed_l as unexplained_l, (a.metered_l is not null and a.needed_l is not null) as counted,
@@ -73,7 +81,8 @@ const condition = (narrowing: PortfolioNarrowing, parameters: unknown[]): string
       `(name || ' ' || client || ' ' || coalesce(address, '') || ' ' || coalesce(city, '')) ilike ${bind(`%${narrowing.text.trim().replace(/[\\%_]/g, '\\$&')}%`)}`,
     );
   if (narrowing.kind) parts.push(`${bind(narrowing.kind)} = any(kinds)`);
-  if (narrowing.reason && REASONS[narrowing.reason]) parts.push(REASONS[narrowing.reason]!);
+  const reason = narrowing.reason && reasonOf(narrowing.reason);
+  if (reason) parts.push(reason);
   if (narrowing.who === 'nobody') parts.push('order_id is null and finding_count > 0');
   else if (narrowing.who) parts.push(`crew_id = ${bind(narrowing.who)}`);
   return parts.join(' and ');

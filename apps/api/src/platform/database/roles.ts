@@ -8,12 +8,25 @@ async function haveRole(client: pg.Client, name: string): Promise<boolean> {
   return (await client.query('select from pg_roles where rolname = $1', [name])).rowCount === 1;
 }
 
+/** The application's login; what only a superuser may say of a role is said when it is made, and looked at when it is there. */
+async function makeLogin(client: pg.Client, password: string): Promise<void> {
+  if (!(await haveRole(client, APP_ROLE))) {
+    await client.query(`create role ${APP_ROLE} login password ${client.escapeLiteral(password)}`);
+    return;
+  }
+  const { rows } = await client.query<{ unsafe: boolean }>('select rolsuper or rolbypassrls as unsafe from pg_roles where rolname = $1', [
+    APP_ROLE,
+  ]);
+  if (rows[0]!.unsafe)
+    throw new StartProblem(
+      `The role ${APP_ROLE} is a superuser or bypasses row-level security. Take that away: alter role ${APP_ROLE} nosuperuser nobypassrls.`,
+    );
+  await client.query(`alter role ${APP_ROLE} login password ${client.escapeLiteral(password)}`);
+}
+
 async function makeRoles(client: pg.Client, appPassword: string): Promise<void> {
-  if (!(await haveRole(client, OWNER_ROLE))) await client.query(`create role ${OWNER_ROLE} nologin nosuperuser nobypassrls`);
-  const verb = (await haveRole(client, APP_ROLE)) ? 'alter' : 'create';
-  await client.query(
-    `${verb} role ${APP_ROLE} login nosuperuser nobypassrls nocreatedb nocreaterole password ${client.escapeLiteral(appPassword)}`,
-  );
+  if (!(await haveRole(client, OWNER_ROLE))) await client.query(`create role ${OWNER_ROLE} nologin`);
+  await makeLogin(client, appPassword);
   await client.query(`grant ${OWNER_ROLE} to current_user`);
   const { rows } = await client.query<{ name: string }>('select quote_ident(current_database()) as name');
   await client.query(`grant create, connect, temporary on database ${rows[0]!.name} to ${OWNER_ROLE}`);

@@ -30,7 +30,8 @@ export const DateScalar = dated('Date', 'YYYY-MM-DD', realDate);
 export const MonthScalar = dated('Month', 'YYYY-MM', (value) => MONTH.test(value));
 
 const parseInstant = (value: unknown): Date => {
-  const instant = typeof value === 'string' && INSTANT.test(value) ? new Date(value) : null;
+  // A day that does not exist would roll over into another month.
+  const instant = typeof value === 'string' && INSTANT.test(value) && realDate(value.slice(0, 10)) ? new Date(value) : null;
   if (!instant || Number.isNaN(instant.getTime()))
     throw new GraphQLError(`DateTime: found ${JSON.stringify(value)}, expected an ISO 8601 instant with its offset.`, {
       extensions: { code: 'VALUE_REFUSED' },

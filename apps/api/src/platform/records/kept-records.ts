@@ -64,6 +64,7 @@ export class KeptRecords {
   ): Promise<Row | VersionConflict> {
     const present = await this.present(tx, row, id);
     if (present.version !== version) return this.conflict(tx, present);
+    staysOnItsProperty(present, values);
     const wished = { ...present, ...values } as Row;
     const what = difference(present, wished);
     const renewed = Object.keys(what.after);
@@ -142,4 +143,15 @@ export class KeptRecords {
     });
     await this.events.emit(tx, new RecordChanged(thing, row, deed));
   }
+}
+
+/** What stands on a property stays there: its past accounts and findings are that property's. */
+function staysOnItsProperty(present: object, values: object): void {
+  const [was, is] = [(present as { propertyId?: string }).propertyId, (values as { propertyId?: string }).propertyId];
+  if (was && is && was.toLowerCase() !== is.toLowerCase())
+    throw platformProblems.valueRefused({
+      field: 'propertyId',
+      found: is,
+      expected: 'the property it stands on; retire it there and create it here',
+    });
 }

@@ -106,12 +106,19 @@ const sameId = (a: string | null | undefined, b: string | null | undefined): boo
 
 const noteOf = (input: ReadingInput): string | null => input.note?.trim() || null;
 
+/** No dial has more than twelve digits; the import refuses more, too. */
+const MOST_REGISTER = 1e12;
+
 function check(input: ReadingInput): void {
   const { deviceRecordId, register, readAt } = input;
   if (!isUuid(deviceRecordId))
     throw platformProblems.valueRefused({ field: 'deviceRecordId', found: deviceRecordId, expected: 'a UUID made by the device' });
-  if (!(register >= 0))
-    throw platformProblems.valueRefused({ field: 'register', found: register, expected: 'a number of at least 0, as on the dial' });
+  if (!(register >= 0 && register < MOST_REGISTER))
+    throw platformProblems.valueRefused({
+      field: 'register',
+      found: register,
+      expected: 'a number of at most twelve digits, as on the dial',
+    });
   if (readAt.getTime() > Date.now() + MOST_AHEAD_MS)
     throw platformProblems.valueRefused({ field: 'readAt', found: readAt.toISOString(), expected: 'a time that is not in the future' });
   if ((noteOf(input)?.length ?? 0) > LONGEST_NOTE)
