@@ -3,6 +3,7 @@ import { useIntl } from 'react-intl';
 import { Navigate, Outlet, useLocation } from 'react-router';
 import { graphql } from '../graphql/__generated__/gql.js';
 import type { MessageId } from '../i18n/catalogue.js';
+import { NotFoundPage } from '../page/NotFoundPage.js';
 import { mayDo, useViewer, type Viewer } from '../session/viewer.js';
 import { useToast } from '../ui/dialogs/Toasts.js';
 import { PageFrame } from '../ui/frame/PageFrame.js';
@@ -63,9 +64,17 @@ export function Desk() {
       onOtherLanguage={() => void chooseLanguage({ variables: { language: other } }).catch(failed)}
       onSignOut={() => void leave().catch(failed)}
     >
-      <Outlet />
+      <OwnPage />
     </PageFrame>
   );
+}
+
+/** A page that this person's role does not have is answered like one that never was. */
+function OwnPage() {
+  const viewer = useViewer();
+  const { pathname } = useLocation();
+  const page = PAGES.find(({ to }) => to !== '/' && (pathname === to || pathname.startsWith(`${to}/`)));
+  return page && !mayDo(viewer, page.permission) ? <NotFoundPage /> : <Outlet />;
 }
 
 function linksOf(viewer: Viewer): readonly Pick<Page, 'to' | 'words'>[] {
