@@ -111,7 +111,7 @@ it('corrects a reading by another one; the one before keeps its row', async () =
 it('refuses what cannot be kept, with a sentence', async () => {
   const refused = async (content: Record<string, unknown>) => record(technician, aRecord(content));
   expect(await refused({ register: -1 })).toMatchObject({
-    message: 'register: found -1, expected a number of at least 0, as on the dial.',
+    message: 'register: found -1, expected a number of at least 0 and at most twelve digits, as on the dial.',
     extensions: { code: 'VALUE_REFUSED' },
   });
   expect(await refused({ deviceRecordId: 'seven' })).toMatchObject({

@@ -117,7 +117,7 @@ function check(input: ReadingInput): void {
     throw platformProblems.valueRefused({
       field: 'register',
       found: register,
-      expected: 'a number of at most twelve digits, as on the dial',
+      expected: 'a number of at least 0 and at most twelve digits, as on the dial',
     });
   if (readAt.getTime() > Date.now() + MOST_AHEAD_MS)
     throw platformProblems.valueRefused({ field: 'readAt', found: readAt.toISOString(), expected: 'a time that is not in the future' });
