@@ -1,4 +1,4 @@
-import { runTimeMultiplier } from '@rillbook/irrigation/hardware/run-time-multiplier.js';
+import { runTimeMultiplier } from '@rillbook/irrigation/hardware/uniformity/run-time-multiplier.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import { litresFromDepth } from '@rillbook/units/volume.js';

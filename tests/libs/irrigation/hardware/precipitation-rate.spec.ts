@@ -1,6 +1,6 @@
-import { cycleLimit, cyclesFor } from '@rillbook/irrigation/hardware/cycle-limit.js';
-import { flowAgreesWithRate } from '@rillbook/irrigation/hardware/flow-agreement.js';
-import { flowFromPrecipitationRate, precipitationRateFromFlow } from '@rillbook/irrigation/hardware/precipitation-rate.js';
+import { cycleLimit, cyclesFor } from '@rillbook/irrigation/hardware/run-time/cycle-limit.js';
+import { flowAgreesWithRate } from '@rillbook/irrigation/hardware/precipitation/flow-agreement.js';
+import { flowFromPrecipitationRate, precipitationRateFromFlow } from '@rillbook/irrigation/hardware/precipitation/precipitation-rate.js';
 import { squareMetres, squareMetresFromSquareFeet } from '@rillbook/units/area.js';
 import {
   inchesPerHourFromMillimetresPerHour,

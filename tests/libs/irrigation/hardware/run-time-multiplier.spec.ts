@@ -1,7 +1,7 @@
-import { defaultPrecipitationRate } from '@rillbook/irrigation/hardware/default-precipitation-rate.js';
-import { defaultUniformity } from '@rillbook/irrigation/hardware/default-uniformity.js';
+import { defaultPrecipitationRate } from '@rillbook/irrigation/hardware/precipitation/default-precipitation-rate.js';
+import { defaultUniformity } from '@rillbook/irrigation/hardware/uniformity/default-uniformity.js';
 import { irrigationMethods } from '@rillbook/irrigation/hardware/irrigation-method.js';
-import { runTimeMultiplier } from '@rillbook/irrigation/hardware/run-time-multiplier.js';
+import { runTimeMultiplier } from '@rillbook/irrigation/hardware/uniformity/run-time-multiplier.js';
 import { describe, expect, it } from 'vitest';
 import { multiplierTable, multiplierTolerance } from '../../../golden/run-time-multiplier/values.js';
 import { defaultUniformities, hydrozone } from '../../../golden/watersense-budget/values.js';

@@ -1,5 +1,5 @@
-import { flowFromPrecipitationRate } from '@rillbook/irrigation/hardware/precipitation-rate.js';
-import { flowAgreesWithRate } from '@rillbook/irrigation/hardware/flow-agreement.js';
+import { flowFromPrecipitationRate } from '@rillbook/irrigation/hardware/precipitation/precipitation-rate.js';
+import { flowAgreesWithRate } from '@rillbook/irrigation/hardware/precipitation/flow-agreement.js';
 import { squareMetres } from '@rillbook/units/area.js';
 import { millimetresPerHour } from '@rillbook/units/depth-rate.js';
 import { gallonsPerMinuteFromLitresPerMinute, litresPerMinute } from '@rillbook/units/flow.js';

@@ -1,7 +1,7 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { millimetresPerHourFromInchesPerHour } from '@rillbook/units/depth-rate.js';
-import type { MethodDefault } from './default-uniformity.js';
-import type { IrrigationMethod } from './irrigation-method.js';
+import type { MethodDefault } from '../uniformity/default-uniformity.js';
+import type { IrrigationMethod } from '../irrigation-method.js';
 
 const COMMON_PRACTICE = 'common practice';
 

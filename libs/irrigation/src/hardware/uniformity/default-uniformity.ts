@@ -1,5 +1,5 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
-import type { IrrigationMethod } from './irrigation-method.js';
+import type { IrrigationMethod } from '../irrigation-method.js';
 
 /** A documented default and where it comes from; 'common practice' where no published source was read. */
 export interface MethodDefault {
