@@ -35,6 +35,20 @@ it('shows a crew its own work only; its lead also what nobody has on the propert
   ).toEqual([{ id: othersGiven.id }]);
 });
 
+it("tells the crew the client's name, not whom the office writes to nor what may be spent", async () => {
+  const own = await day.given({ propertyId: (await day.property()).id }, '2026-07-06');
+  await product.database.admin(`update client set emails = '{board@example.test}', not_to_exceed = 400 where organization_id = $1`, [
+    day.office.organizationId,
+  ]);
+  const client = async (who: Somebody) =>
+    (await who.send('query($stop: ID!) { stop(id: $stop) { property { client { name emails notToExceed } } } }', { stop: own.stopId })).data
+      .stop.property.client;
+  const { name } = await client(day.office);
+  expect(await client(day.office)).toEqual({ name, emails: ['board@example.test'], notToExceed: 400 });
+  expect(await client(day.lead)).toEqual({ name, emails: null, notToExceed: null });
+  expect(await client(day.technician)).toEqual({ name, emails: null, notToExceed: null });
+});
+
 it("answers not found for another crew's order, stop, crew and visit", async () => {
   const own = await day.given({ propertyId: (await day.property()).id }, '2026-07-07');
   expect((await close(day.stranger, own, { done: true })).errors[0]!.extensions).toEqual({

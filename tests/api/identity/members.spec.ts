@@ -52,6 +52,21 @@ it('invites somebody by a link that works once and sets the password', async () 
   expect((await owner.send('{ invitations { id } }')).data.invitations).toEqual([]);
 });
 
+it('takes an invitation back: its link no longer opens, and it cannot be taken back twice', async () => {
+  await fresh();
+  const link = await invite('gone@example.test');
+  await invite('stays@example.test');
+  const waiting = (await owner.send('{ invitations { id email } }')).data.invitations as { id: string; email: string }[];
+  const { id } = waiting.find(({ email }) => email === 'gone@example.test')!;
+  const withdraw = (who: Somebody) => who.send('mutation($id: ID!) { withdrawInvitation(id: $id) { email } }', { id });
+  const another = await product.somebody(await product.organization(), 'owner');
+  expect(code(await withdraw(another))).toBe('NOT_FOUND');
+  expect((await withdraw(owner)).data.withdrawInvitation).toEqual([{ email: 'stays@example.test' }]);
+  expect(code(await withdraw(owner))).toBe('NOT_FOUND');
+  expect((await product.send(`{ invitation(link: "${link}") { email } }`)).data.invitation).toBeNull();
+  expect(code(await accept(link))).toBe('INVITATION_NOT_VALID');
+});
+
 it('keeps no secret of the link: the table has its hash', async () => {
   await fresh();
   const link = await invite('hash@example.test');

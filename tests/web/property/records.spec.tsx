@@ -46,7 +46,7 @@ describe('the controllers of a property', () => {
 describe('the meters of a property', () => {
   it('lists readings with what each was judged to be', async () => {
     page();
-    const shown = await section('Meter Irrigation stood at 18,922.9 CCF on Thu 24 Sep, 6:50 am');
+    const shown = await section('Meter Irrigation: 18,922.9 CCF on Thu 24 Sep, 6:50 am is doubted (implausibly high)');
     expect(shown.getByText('irrigation only, recycled water; reads CCF. A CCF costs $4.23.')).toBeTruthy();
     expect(rows(shown.getByRole('table'))).toEqual([
       ['Thu 24 Sep, 6:50 am', '18,922.9', '118,900', 'Marisol Vance', 'implausibly high'],

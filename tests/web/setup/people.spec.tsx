@@ -29,6 +29,16 @@ describe('people', () => {
     expect(within(screen.getByRole('row', { name: /Tomas Vela/ })).getByText(/the link is good until Thu 1 Oct/)).toBeDefined();
   });
 
+  it('an invitation is withdrawn by one press and one that says what follows', async () => {
+    const { user, calls } = draw({ withdrawInvitation: [] });
+    const row = within(await screen.findByRole('row', { name: /Tomas Vela/ }));
+    await user.click(row.getByRole('button', { name: 'Withdraw Tomas Vela' }));
+    expect(calls.some(({ name }) => name === 'WithdrawInvitation')).toBe(false);
+    await user.click(row.getByRole('button', { name: /^Yes, withdraw: the link stops working/ }));
+    await waitFor(() => expect(calls.find(({ name }) => name === 'WithdrawInvitation')?.variables).toEqual({ id: 'i1' }));
+    expect(await screen.findByText('The invitation of Tomas Vela is withdrawn.')).toBeDefined();
+  });
+
   it('a role is changed', async () => {
     const { user, calls } = draw({ changeMember: { ...ana, version: 3, role: 'crewLead' } });
     await user.click(await screen.findByRole('button', { name: 'Change Ana Prado' }));

@@ -6,6 +6,7 @@ import { GraphQLError, type GraphQLFormattedError } from 'graphql';
 import type { Request } from 'express';
 import type { RequestScope, ScopedRequest } from './identity/request-scope.js';
 import { asProblem } from './problems/answer.js';
+import { finiteNumbersRule } from './graphql/finite-numbers.js';
 import { limitsRule } from './graphql/limits.js';
 
 interface Context {
@@ -26,7 +27,8 @@ const OWN_CODES = new Set([
 /** What GraphQL itself found wrong with the request. */
 const ofTheRequest = (error: GraphQLFormattedError, code: string): GraphQLFormattedError => ({
   message: error.message,
-  extensions: { code, details: error.extensions?.['details'] ?? {} },
+  // A rule of ours that refuses a document has its code here: that of the error itself becomes GraphQL's own.
+  extensions: { code: String(error.extensions?.['problem'] ?? code), details: error.extensions?.['details'] ?? {} },
   ...(error.locations && { locations: error.locations }),
 });
 
@@ -72,7 +74,7 @@ export const graphql = () =>
     hideSchemaDetailsFromClientErrors: true,
     csrfPrevention: true,
     parseOptions: { maxTokens: 4000 },
-    validationRules: [limitsRule],
+    validationRules: [limitsRule, finiteNumbersRule],
     context: ({ req }: { req: ScopedRequest & Request }): Context => ({ scope: req.scope! }),
     formatError: formatted,
     plugins: [oneFate],

@@ -7,5 +7,4 @@ export const paths = {
   property: (id: string, month?: string | null): string => `/properties/${id}${month ? `?month=${month}` : ''}`,
   routes: '/routes',
   setup: '/setup',
-  reports: '/reports',
 } as const;

@@ -27,7 +27,7 @@ export function limitsRule(context: ValidationContext): ASTVisitor {
   };
   const refuse = (details: { found: number; most: number; what: string }) => {
     const problem = platformProblems.tooDeep(details);
-    context.reportError(new GraphQLError(problem.message, { extensions: { code: problem.code, details } }));
+    context.reportError(new GraphQLError(problem.message, { extensions: { problem: problem.code, details } }));
   };
   return {
     OperationDefinition(operation) {

@@ -1,5 +1,6 @@
 import { Injectable, type OnModuleInit } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { OrganizationChanged } from '../../../platform/identity/organizations/organization-changed.event.js';
 import { Jobs } from '../../../platform/jobs/jobs.js';
 import { Events } from '../../../platform/records/events.js';
 import { RecordChanged } from '../../../platform/records/record-changed.event.js';
@@ -35,6 +36,8 @@ export class TouchAccounts implements OnModuleInit {
     this.events.on(WeatherChanged, (tx, event) => this.of(tx, 'weather_station', event.stationId));
     this.events.on(ReadingRecorded, (tx, { reading }) => this.of(tx, 'meter', reading.meterId));
     this.events.on(SettingsRecorded, (tx, event) => this.of(tx, 'controller', event.controllerId));
+    // What opens a finding may have changed: accounts stay as they are and are judged again.
+    this.events.on(OrganizationChanged, async (tx) => void (await this.jobs.ask(tx, RECOMPUTE, {})));
     this.events.on(PauseChanged, (tx, event) => this.of(tx, 'controller', event.controllerId));
   }
 

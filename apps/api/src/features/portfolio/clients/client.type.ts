@@ -18,8 +18,8 @@ export class Client {
   @Field(() => String)
   name: string;
 
-  @Field(() => [String])
-  emails: string[];
+  @Field(() => [String], { nullable: true, description: 'Null for those who do not read the portfolio.' })
+  emails: string[] | null;
 
   @Field(() => Language, { nullable: true })
   language: Language | null;
@@ -27,7 +27,7 @@ export class Client {
   @Field(() => UnitSystem, { nullable: true })
   units: UnitSystem | null;
 
-  @Field(() => Float, { nullable: true })
+  @Field(() => Float, { nullable: true, description: 'Null where none is set, and for those who do not read the portfolio.' })
   notToExceed: number | null;
 }
 

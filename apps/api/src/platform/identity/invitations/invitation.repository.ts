@@ -27,6 +27,12 @@ export const invitations = {
     return affected === 1;
   },
 
+  /** Takes an invitation back; whether it still waited. */
+  async withdraw(tx: OrganizationTransaction, id: string): Promise<boolean> {
+    const { affected } = await tx.of(InvitationRow).delete({ organizationId: tx.organizationId, id, acceptedAt: IsNull() });
+    return affected === 1;
+  },
+
   /** A new invitation replaces those of the same address that wait. */
   async add(
     tx: OrganizationTransaction,

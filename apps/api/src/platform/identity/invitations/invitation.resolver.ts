@@ -1,7 +1,9 @@
-import { Args, Mutation, Query, Resolver } from '@nestjs/graphql';
+import { Args, ID, Mutation, Query, Resolver } from '@nestjs/graphql';
 import { inTransaction, type OrganizationTransaction } from '../../database/organization-transaction.js';
 import { Language } from '../../graphql/choices.type.js';
 import { organizationActor } from '../../database/actor.js';
+import { platformProblems } from '../../problems/platform.problems.js';
+import { isUuid } from '../../records/uuid.js';
 import { Allow, Public } from '../allow.js';
 import { organizations } from '../organizations/organization.repository.js';
 import { Permission } from '../permission.js';
@@ -55,6 +57,13 @@ export class InvitationResolver {
     const language = invited.language ?? (await organizations.own(tx)).language;
     const made = await this.inviteMember.run(tx, { email, name, role, clientId: invited.clientId ?? null, language });
     return Object.assign(new InvitationMade(), { invitation: showInvitation(made.invitation), link: made.link });
+  }
+
+  @Allow(Permission.ManageMembers)
+  @Mutation(() => [Invitation], { name: 'withdrawInvitation', description: 'The link no longer opens. Answers those that still wait.' })
+  async withdraw(@Tx() tx: OrganizationTransaction, @Args('id', { type: () => ID }) id: string): Promise<Invitation[]> {
+    if (!isUuid(id) || !(await invitations.withdraw(tx, id))) throw platformProblems.notFound({ thing: 'invitation', id });
+    return (await invitations.waiting(tx)).map(showInvitation);
   }
 
   @Public('whoever is invited is not signed in yet; the link is the secret')

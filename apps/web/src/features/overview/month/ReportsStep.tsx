@@ -1,7 +1,5 @@
 import { FormattedMessage } from 'react-intl';
-import { Link } from 'react-router';
 import type { MonthPageQuery } from '../../../graphql/__generated__/graphql.js';
-import { paths } from '../../../page/paths.js';
 
 interface Props {
   readonly reports: MonthPageQuery['waterReports'];
@@ -18,20 +16,15 @@ export function ReportsStep({ reports, month }: Props) {
         <h3>
           <FormattedMessage id="overview.step.reports" />
         </h3>
-        <Link to={paths.reports}>
+        <span>
           <FormattedMessage id="overview.step.of" values={{ done: sent, total: own.length, b: (words) => <b key="done">{words}</b> }} />
-        </Link>
+        </span>
       </div>
       <p className="w">
         {own.length > 0 ? (
           <FormattedMessage id="overview.step.reports.drafts" values={{ count: own.length - sent }} />
         ) : (
-          <>
-            <FormattedMessage id="overview.step.reports.none" />
-            <Link to={paths.reports}>
-              <FormattedMessage id="overview.step.reports.toReports" />
-            </Link>
-          </>
+          <FormattedMessage id="overview.step.reports.none" />
         )}
       </p>
     </li>

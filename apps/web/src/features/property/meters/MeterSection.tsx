@@ -8,6 +8,7 @@ import { useSays } from '../../../says/use-says.js';
 import { mayDo, useViewer } from '../../../session/viewer.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { ReadingsTable } from './ReadingsTable.js';
+import { isFitting } from './is-fitting.js';
 import { TypeReading } from './TypeReading.js';
 
 const meterOfProperty = graphql(`
@@ -44,8 +45,14 @@ export function MeterSection({ meter: masked }: { readonly meter: FragmentType<M
   const newest = readings.find(({ replacedById }) => !replacedById);
   const heading = newest
     ? intl.formatMessage(
-        { id: 'property.meter.read' },
-        { name: meter.name, register: formats.number(newest.register, 3), unit: meter.unit, day: formats.moment(newest.readAt) },
+        { id: isFitting(newest) ? 'property.meter.read' : 'property.meter.doubted' },
+        {
+          name: meter.name,
+          register: formats.number(newest.register, 3),
+          unit: meter.unit,
+          day: formats.moment(newest.readAt),
+          judgement: word('judgement', newest.judgement),
+        },
       )
     : intl.formatMessage({ id: 'property.meter.neverRead' }, { name: meter.name });
   const facts = {

@@ -4,6 +4,7 @@ import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { Fold } from '../../../page/drawing/Fold.js';
 import { useVolumeColumn } from '../../../page/use-volume-column.js';
 import { useSays } from '../../../says/use-says.js';
+import { isFitting } from './is-fitting.js';
 import { Head, Num, Table } from '../../../ui/tables/Table.js';
 
 type Reading = MeterOfPropertyFragment['readings'][number];
@@ -67,8 +68,6 @@ function OneTable({ name, unit, readings, largest }: Props & { readonly largest:
   );
 }
 
-const FITS = new Set(['ok', 'first', 'rollover']);
-
 function ReadingRow({ reading, figure }: { readonly reading: Reading; readonly figure: (litres: number | null | undefined) => string }) {
   const { moment, number } = useFormats();
   const { word } = useSays();
@@ -79,7 +78,7 @@ function ReadingRow({ reading, figure }: { readonly reading: Reading; readonly f
       <Num>{number(register, 3)}</Num>
       <Num>{figure(litresSinceLast)}</Num>
       <td>{recordedBy ?? word('source', source)}</td>
-      <td className={FITS.has(judgement) || replacedById ? 'soft' : 'clay'}>
+      <td className={isFitting(reading) || replacedById ? 'soft' : 'clay'}>
         {replacedById ? <FormattedMessage id="property.meter.replaced" /> : word('judgement', judgement)}
         {note && <span className="xs soft line">{note}</span>}
       </td>

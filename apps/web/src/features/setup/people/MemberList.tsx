@@ -4,6 +4,7 @@ import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { useSays } from '../../../says/use-says.js';
 import { Head, Table } from '../../../ui/tables/Table.js';
 import { MemberRow } from './MemberRow.js';
+import { WithdrawInvitation } from './WithdrawInvitation.js';
 
 type Props = Pick<PeopleQuery, 'members' | 'clients' | 'invitations'>;
 
@@ -42,7 +43,8 @@ export function MemberList({ members, clients, invitations }: Props) {
             </td>
             <td>{word('role', role)}</td>
             <td className="soft">
-              <FormattedMessage id="setup.people.invitedUntil" values={{ when: moment(expiresAt) }} />
+              <FormattedMessage id="setup.people.invitedUntil" values={{ when: moment(expiresAt) }} />{' '}
+              <WithdrawInvitation id={id} name={name} />
             </td>
           </tr>
         ))}

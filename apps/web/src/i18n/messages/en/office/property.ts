@@ -111,6 +111,7 @@ export const property = {
   'property.meter.none': 'No meter yet',
   'property.meter.none.how': 'Type it in Setup, or bring in a list of meters and readings.',
   'property.meter.read': 'Meter {name} stood at {register} {unit} on {day}',
+  'property.meter.doubted': 'Meter {name}: {register} {unit} on {day} is doubted ({judgement})',
   'property.meter.neverRead': 'Meter {name} was never read',
   'property.meter.facts': '{kind}, {water}; reads {unit}{multiplier, select, one {} other { times {multiplier}}}.',
   'property.meter.price': 'A {unit} costs {price}.',

@@ -82,8 +82,7 @@ export const overview: Record<keyof typeof english, string> = {
   'overview.step.work.approval': '{count, plural, one {Una reparación espera} other {# reparaciones esperan}} aprobación.',
   'overview.step.done.next': 'Siguen: {names}.',
   'overview.step.done.none': 'Ningún trabajo tiene día ahora.',
-  'overview.step.reports.none': 'No se ha preparado ningún informe de este mes. ',
-  'overview.step.reports.toReports': 'Ir a los informes',
+  'overview.step.reports.none': 'No se ha preparado ningún informe de este mes.',
   'overview.step.reports.drafts':
     '{count, plural, =0 {Se enviaron todos los preparados.} one {Un borrador espera.} other {# borradores esperan.}}',
   'overview.step.more': '{count, plural, one {una más} other {# más}}',

@@ -114,6 +114,7 @@ export const property: Record<keyof typeof english, string> = {
   'property.meter.none': 'Todavía no hay medidor',
   'property.meter.none.how': 'Escríbalo en Preparación, o traiga una lista de medidores y lecturas.',
   'property.meter.read': 'El medidor {name} marcaba {register} {unit} el {day}',
+  'property.meter.doubted': 'Medidor {name}: {register} {unit} el {day} es dudoso ({judgement})',
   'property.meter.neverRead': 'El medidor {name} nunca se leyó',
   'property.meter.facts': '{kind}, {water}; lee {unit}{multiplier, select, one {} other { por {multiplier}}}.',
   'property.meter.price': 'Un {unit} cuesta {price}.',
