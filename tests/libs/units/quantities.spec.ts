@@ -1,4 +1,4 @@
-import { degrees, radiansFromDegrees } from '@rillbook/units/angle.js';
+import { degrees, degreesFromRadians, radians, radiansFromDegrees } from '@rillbook/units/angle.js';
 import { squareFeetFromSquareMetres, squareMetres, squareMetresFromSquareFeet } from '@rillbook/units/area.js';
 import {
   inchesPerHourFromMillimetresPerHour,
@@ -19,10 +19,19 @@ import {
 import { kilopascals, kilopascalsFromPsi, psiFromKilopascals } from '@rillbook/units/pressure.js';
 import {
   langleysFromMegajoulesPerSquareMetreDay,
+  langleysFromMegajoulesPerSquareMetreHour,
   megajoulesPerSquareMetreDay,
   megajoulesPerSquareMetreDayFromLangleys,
+  megajoulesPerSquareMetreHour,
+  megajoulesPerSquareMetreHourFromLangleys,
 } from '@rillbook/units/radiation.js';
-import { metresPerSecond, metresPerSecondFromMilesPerHour, milesPerHourFromMetresPerSecond } from '@rillbook/units/speed.js';
+import {
+  kilometresPerHourFromMetresPerSecond,
+  metresPerSecond,
+  metresPerSecondFromKilometresPerHour,
+  metresPerSecondFromMilesPerHour,
+  milesPerHourFromMetresPerSecond,
+} from '@rillbook/units/speed.js';
 import { celsius, celsiusFromFahrenheit, fahrenheitFromCelsius, kelvinFromCelsius } from '@rillbook/units/temperature.js';
 import { isVolumeUnit, litres, litresFrom, litresFromGallons, type VolumeUnit, volumeIn, volumeUnits } from '@rillbook/units/volume.js';
 import fc from 'fast-check';
@@ -40,12 +49,16 @@ const roundTrips: readonly [string, (value: number) => number][] = [
   ['in/h and mm/h', (value) => inchesPerHourFromMillimetresPerHour(millimetresPerHourFromInchesPerHour(value))],
   ['psi and kPa', (value) => psiFromKilopascals(kilopascalsFromPsi(value))],
   ['mph and m/s', (value) => milesPerHourFromMetresPerSecond(metresPerSecondFromMilesPerHour(value))],
+  ['° and rad', (value) => degreesFromRadians(radiansFromDegrees(degrees(value)))],
+  ['km/h and m/s', (value) => kilometresPerHourFromMetresPerSecond(metresPerSecondFromKilometresPerHour(value))],
+  ['langley an hour and MJ/m2', (value) => langleysFromMegajoulesPerSquareMetreHour(megajoulesPerSquareMetreHourFromLangleys(value))],
   ['langley and MJ/m2', (value) => langleysFromMegajoulesPerSquareMetreDay(megajoulesPerSquareMetreDayFromLangleys(value))],
   ...volumeUnits.map((unit): [string, (value: number) => number] => [`${unit} and L`, (value) => volumeIn(litresFrom(value, unit), unit)]),
 ];
 
 const constructors: readonly [string, (value: number) => number, string][] = [
   ['degrees', degrees, 'ANGLE_OUT_OF_DOMAIN'],
+  ['radians', radians, 'ANGLE_OUT_OF_DOMAIN'],
   ['squareMetres', squareMetres, 'AREA_OUT_OF_DOMAIN'],
   ['millimetresPerHour', millimetresPerHour, 'DEPTH_RATE_OUT_OF_DOMAIN'],
   ['litresPerMinute', litresPerMinute, 'FLOW_OUT_OF_DOMAIN'],
@@ -53,6 +66,7 @@ const constructors: readonly [string, (value: number) => number, string][] = [
   ['millimetres', millimetres, 'LENGTH_OUT_OF_DOMAIN'],
   ['kilopascals', kilopascals, 'PRESSURE_OUT_OF_DOMAIN'],
   ['megajoulesPerSquareMetreDay', megajoulesPerSquareMetreDay, 'RADIATION_OUT_OF_DOMAIN'],
+  ['megajoulesPerSquareMetreHour', megajoulesPerSquareMetreHour, 'RADIATION_OUT_OF_DOMAIN'],
   ['metresPerSecond', metresPerSecond, 'SPEED_OUT_OF_DOMAIN'],
   ['celsius', celsius, 'TEMPERATURE_OUT_OF_DOMAIN'],
   ['litres', litres, 'VOLUME_OUT_OF_DOMAIN'],
