@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import { millimetres } from '@rillbook/units/length.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 
@@ -30,4 +31,23 @@ export function landscapeCoefficient(plantFactor: number, densityFactor: number,
  */
 export function landscapeEvapotranspiration(landscapeCoefficient: number, eto: Quantity<'mm'>): Quantity<'mm'> {
   return millimetres(landscapeCoefficient * eto);
+}
+
+/**
+ * Total water applied, TWA (Costello et al., landscape coefficient method).
+ *
+ * TWA = ETL / IE
+ *
+ * @param landscapeEvapotranspiration - Water that the plants need from irrigation, ETL. [mm]
+ * @param irrigationEfficiency - Share of the applied water that the plants get, IE. [–]
+ * @returns Water to be applied. [mm]
+ * @throws {DomainError} `IRRIGATION_EFFICIENCY_OUT_OF_DOMAIN` when not above 0 and up to 1.
+ * @source Costello, Matheny, Clark and Jones (2000), A Guide to Estimating Irrigation Water Needs of Landscape Plantings in California, page 39.
+ * @example totalWaterApplied(millimetresFromInches(3.72), 0.6) // 6.2 in
+ */
+export function totalWaterApplied(landscapeEvapotranspiration: Quantity<'mm'>, irrigationEfficiency: number): Quantity<'mm'> {
+  if (!(irrigationEfficiency > 0 && irrigationEfficiency <= 1)) {
+    throw new DomainError('IRRIGATION_EFFICIENCY_OUT_OF_DOMAIN', { irrigationEfficiency });
+  }
+  return millimetres(landscapeEvapotranspiration / irrigationEfficiency);
 }
