@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import type { FileName } from '../../../apps/api/src/features/exchange/columns/import-files.js';
 import { csvTable } from '../../../apps/api/src/features/exchange/files/csv-table.js';
 import type { ImportSource } from '../../../apps/api/src/features/exchange/files/table-file.js';
-import type { Known } from '../../../apps/api/src/features/exchange/names/known.js';
+import type { Known } from '../../../apps/api/src/features/exchange/drafts/known.js';
 import type { Problem } from '../../../apps/api/src/features/exchange/problems/problem.js';
 import { problemSentence } from '../../../apps/api/src/features/exchange/problems/problem-sentence.js';
 import type { AcceptedRow, ImportedRow, ImportedValues, RejectedRow } from '../../../apps/api/src/features/exchange/rows/imported-row.js';

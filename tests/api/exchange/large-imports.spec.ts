@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { csvTable } from '../../../apps/api/src/features/exchange/files/csv-table.js';
-import { nothingKnown } from '../../../apps/api/src/features/exchange/names/known.js';
+import { nothingKnown } from '../../../apps/api/src/features/exchange/drafts/known.js';
 import { readImport } from '../../../apps/api/src/features/exchange/rows/read-import.js';
 import { writeRows } from '../../../apps/api/src/features/exchange/rows/write-rows.js';
 import { known } from './imports-in-memory.js';

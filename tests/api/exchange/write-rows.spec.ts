@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { sameValue } from '../../../apps/api/src/features/exchange/columns/column.js';
 import { type FileName, importFiles } from '../../../apps/api/src/features/exchange/columns/import-files.js';
 import { folderFiles } from '../../../apps/api/src/features/exchange/files/folder-files.js';
-import { nothingKnown } from '../../../apps/api/src/features/exchange/names/known.js';
+import { nothingKnown } from '../../../apps/api/src/features/exchange/drafts/known.js';
 import { csvLine, guarded, unguarded } from '../../../apps/api/src/features/exchange/rows/csv-cell.js';
 import type { AcceptedRow } from '../../../apps/api/src/features/exchange/rows/imported-row.js';
 import { rejectedCsv } from '../../../apps/api/src/features/exchange/rows/rejected-rows.js';

@@ -1,7 +1,7 @@
 import type { FileName } from '../columns/import-files.js';
 import { billsCheck, pausesCheck, readingsCheck, usageCheck, weatherCheck } from './history-checks.js';
 import type { FileCheck, GroupCheck } from './file-check.js';
-import type { Names } from '../names/names.js';
+import type { Names } from '../drafts/names.js';
 import { clientsCheck, controllersCheck, metersCheck, plantingsCheck, propertiesCheck, stationsCheck } from './portfolio-checks.js';
 import { rateScheduleCheck, ratesCheck } from './rates-checks.js';
 import { backflowCheck, rulesCheck } from './rules-checks.js';

@@ -1,9 +1,9 @@
 import type { VolumeUnit } from '@rillbook/units/volume.js';
 import type { DraftRow } from '../drafts/draft-row.js';
 import type { FileCheck } from './file-check.js';
-import type { KnownController } from '../names/known.js';
-import type { Names, OwnedName, OwnName } from '../names/names.js';
-import { referClient, referProperty, referZone } from '../names/refer.js';
+import type { KnownController } from '../drafts/known.js';
+import type { Names, OwnedName, OwnName } from '../drafts/names.js';
+import { referClient, referProperty, referZone } from '../drafts/refer.js';
 import { keyPart, sameKeyCheck } from '../drafts/same-key.js';
 
 /** Registers an accepted row's name, or remembers that its row was rejected. */

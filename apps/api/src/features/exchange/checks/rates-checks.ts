@@ -1,7 +1,7 @@
 import type { DraftRow } from '../drafts/draft-row.js';
 import type { FileCheck, GroupCheck } from './file-check.js';
 import { keyOf } from '../drafts/key-table.js';
-import type { Names } from '../names/names.js';
+import type { Names } from '../drafts/names.js';
 import { supplierCheck } from './rules-checks.js';
 import { mustAgree } from './must-agree.js';
 import { keyPart, sameKeyCheck } from '../drafts/same-key.js';

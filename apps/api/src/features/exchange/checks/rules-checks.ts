@@ -1,8 +1,8 @@
 import type { DraftRow } from '../drafts/draft-row.js';
 import type { FileCheck } from './file-check.js';
-import type { Names } from '../names/names.js';
+import type { Names } from '../drafts/names.js';
 import { bothOrNeither } from './portfolio-checks.js';
-import { referProperty } from '../names/refer.js';
+import { referProperty } from '../drafts/refer.js';
 import { keyPart, sameKeyCheck } from '../drafts/same-key.js';
 
 /** Warns of a water supplier that no property names: most often a misspelt one. */

@@ -1,11 +1,11 @@
 import type { DraftRow } from '../drafts/draft-row.js';
 import type { FileCheck, GroupCheck } from './file-check.js';
 import { keyOf } from '../drafts/key-table.js';
-import type { KnownController } from '../names/known.js';
+import type { KnownController } from '../drafts/known.js';
 import { mustAgree } from './must-agree.js';
-import type { Names } from '../names/names.js';
+import type { Names } from '../drafts/names.js';
 import { placeInstant } from '../drafts/place-instants.js';
-import { referController } from '../names/refer.js';
+import { referController } from '../drafts/refer.js';
 import { sameKeyCheck } from '../drafts/same-key.js';
 
 /** The cells that only a controller in state `on` has: field and column. */

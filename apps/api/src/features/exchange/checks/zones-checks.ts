@@ -6,9 +6,9 @@ import { gallonsPerMinuteFromLitresPerMinute, litresPerMinute } from '@rillbook/
 import type { DraftRow } from '../drafts/draft-row.js';
 import type { FileCheck } from './file-check.js';
 import { KeyTable, keyOf } from '../drafts/key-table.js';
-import type { Names } from '../names/names.js';
+import type { Names } from '../drafts/names.js';
 import { bothOrNeither, nameOrReject } from './portfolio-checks.js';
-import { referController, referMeter, referProperty } from '../names/refer.js';
+import { referController, referMeter, referProperty } from '../drafts/refer.js';
 import { keyPart, sameKeyCheck } from '../drafts/same-key.js';
 
 export function zonesCheck(names: Names): FileCheck {

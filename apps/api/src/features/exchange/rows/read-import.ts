@@ -1,7 +1,7 @@
 import { type FileName, fileNames, recognizeFile } from '../columns/import-files.js';
 import type { ImportSource, TableFile } from '../files/table-file.js';
-import type { Known } from '../names/known.js';
-import { Names } from '../names/names.js';
+import type { Known } from '../drafts/known.js';
+import { Names } from '../drafts/names.js';
 import { type Problem, problemAt } from '../problems/problem.js';
 import type { ImportedFile, ImportedRow } from './imported-row.js';
 import { readBatches, type Survey, survey } from './read-table.js';

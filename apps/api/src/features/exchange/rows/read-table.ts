@@ -4,7 +4,7 @@ import { columnsByKey, type FileName, importFiles, plainKey } from '../columns/i
 import type { DraftRow } from '../drafts/draft-row.js';
 import { KeyTable } from '../drafts/key-table.js';
 import { FileRefusal, type RawRecord, type TableFile } from '../files/table-file.js';
-import type { Names } from '../names/names.js';
+import type { Names } from '../drafts/names.js';
 import { type Problem, problemAt } from '../problems/problem.js';
 import { HeldGroups } from './held-groups.js';
 import { BATCH_ROWS, type ImportedRow } from './imported-row.js';

@@ -1,5 +1,5 @@
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
-import type { Known } from '../../names/known.js';
+import type { Known } from '../../drafts/known.js';
 import { type DirectoryRows, directoryRows, type NamedRow, type OwnedName } from './directory.repository.js';
 import { Ids } from './ids.js';
 

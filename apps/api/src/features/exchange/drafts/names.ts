@@ -1,5 +1,5 @@
 import { nameKey } from '../columns/text-cells.js';
-import { keyOf } from '../drafts/key-table.js';
+import { keyOf } from './key-table.js';
 import type { Known, KnownController, KnownMeter, KnownProperty, KnownZone } from './known.js';
 
 /** Things with a name of their own in the organization. */

@@ -1,4 +1,4 @@
-import type { DraftRow } from '../drafts/draft-row.js';
+import type { DraftRow } from './draft-row.js';
 import type { KnownController, KnownMeter, KnownProperty, KnownZone } from './known.js';
 import type { Names, OwnedName, OwnName } from './names.js';
 
