@@ -1,0 +1,16 @@
+import path from 'node:path';
+import { defineConfig } from 'vitest/config';
+
+// The tests of the libraries as mutation testing runs them: from a copy of the tree, so that the libraries are taken
+// from that copy and not through node_modules, which leads back to the original.
+const top = path.resolve(import.meta.dirname, '../..');
+
+export default defineConfig({
+  root: top,
+  resolve: { alias: [{ find: /^@rillbook\/([a-z]+)\/(.*)\.js$/, replacement: `${top}/libs/$1/src/$2.ts` }] },
+  test: {
+    include: ['tests/libs/**/*.spec.ts', 'tests/golden/**/*.spec.ts'],
+    exclude: ['tests/libs/agronomy/nomenclature.spec.ts'],
+    testTimeout: 60_000,
+  },
+});
