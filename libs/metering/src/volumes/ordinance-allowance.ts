@@ -1,3 +1,4 @@
+import { yearlyNormal } from '@rillbook/agronomy/budgets/normal-year.js';
 import { squareFeetFromSquareMetres, squareMetresFromSquareFeet } from '@rillbook/units/area.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { inchesFromMillimetres } from '@rillbook/units/length.js';
@@ -47,8 +48,7 @@ export function ordinanceAllowance(referenceEvapotranspiration: Quantity<'mm'>, 
  * @source California Model Water Efficient Landscape Ordinance, 23 CCR 492.4, Appendix A and B.
  */
 export function yearlyOrdinanceAllowance(monthlyNormals: readonly Quantity<'mm'>[], area: OrdinanceArea): Quantity<'L'> {
-  if (monthlyNormals.length !== 12) throw new DomainError('MONTHLY_NORMALS_INVALID', { months: monthlyNormals.length });
-  return ordinanceAllowance(monthlyNormals.reduce<number>((sum, month) => sum + month, 0) as Quantity<'mm'>, area);
+  return ordinanceAllowance(yearlyNormal(monthlyNormals), area);
 }
 
 /**
