@@ -101,6 +101,6 @@ describe('the month', () => {
 
   it('speaks Spanish', async () => {
     drawPage(<MonthPage />, { answers, language: 'es' });
-    await screen.findByRole('heading', { level: 1, name: 'Septiembre 2026: 2 hallazgos esperan una decisión, una propiedad una cuenta' });
+    await screen.findByRole('heading', { level: 1, name: 'Septiembre de 2026: 2 hallazgos esperan una decisión, una propiedad una cuenta' });
   });
 });

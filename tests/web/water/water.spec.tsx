@@ -63,7 +63,7 @@ describe('a client’s water', () => {
     });
     page({ reports: [report('r1', 'sent'), report('r2', 'draft')], language: 'es' });
     expect(await screen.findByRole('heading', { name: 'Un informe del agua' })).toBeTruthy();
-    expect(screen.getByText('1 a 31 agosto 2026')).toBeTruthy();
+    expect(screen.getByText('1 a 31 de agosto de 2026')).toBeTruthy();
   });
 
   it('says what to do when nothing is there', async () => {

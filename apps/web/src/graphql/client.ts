@@ -24,6 +24,9 @@ const SIGN_IN_CODES: ReadonlySet<string> = new Set(['SIGN_IN_NEEDED', 'UNAUTHENT
 /** A header that no form of another site can set, so that a cookie alone does no deed. */
 const OWN_REQUEST = { 'x-rillbook-request': '1' };
 
+/** Parts of a thing have no id of their own: two questions about the same thing complete each other. */
+const typePolicies = { Volume: { merge: true }, Gap: { merge: true } };
+
 /** One connection to the server for one person; components see only what they asked for. */
 export function makeClient({ uri = '/graphql', fetch, onSignedOut }: Options): ApolloClient {
   let isLeaving = false;
@@ -34,5 +37,5 @@ export function makeClient({ uri = '/graphql', fetch, onSignedOut }: Options): A
     onSignedOut();
   });
   const http = new HttpLink({ uri, credentials: 'same-origin', headers: OWN_REQUEST, ...(fetch ? { fetch } : {}) });
-  return new ApolloClient({ link: ApolloLink.from([signedOut, http]), cache: new InMemoryCache(), dataMasking: true });
+  return new ApolloClient({ link: ApolloLink.from([signedOut, http]), cache: new InMemoryCache({ typePolicies }), dataMasking: true });
 }

@@ -29,11 +29,14 @@ const dayAsInstant = (day: string): Date => new Date(`${day}T00:00:00Z`);
 const parts = (writer: Intl.DateTimeFormat, at: Date): Partial<Record<Part, string>> =>
   Object.fromEntries(writer.formatToParts(at).map(({ type, value }) => [type, value.replace(/\.$/, '')]));
 
-const inOrder = (found: Partial<Record<Part, string>>, order: readonly Part[]): string =>
+const inOrder = (found: Partial<Record<Part, string>>, order: readonly Part[], link = ' '): string =>
   order
-    .map((part) => found[part])
-    .filter(Boolean)
-    .join(' ');
+    .filter((part) => found[part])
+    .map((part, at) => (at > 0 && (part === 'month' || part === 'year') ? link : at > 0 ? ' ' : '') + found[part])
+    .join('');
+
+/** What stands between day, month and year where they are written out. */
+const links = { en: ' ', es: ' de ' } as const;
 
 const until = { en: 'to', es: 'a' } as const;
 
@@ -43,7 +46,7 @@ export function dateFormats(language: Language, timeZone: string): DateFormats {
   const day = new Intl.DateTimeFormat(locale, { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
   const long = new Intl.DateTimeFormat(locale, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
   const ofDay = (text: Words, writer: Intl.DateTimeFormat, order: readonly Part[]): string =>
-    text ? inOrder(parts(writer, dayAsInstant(text)), order) : NOT_KNOWN;
+    text ? inOrder(parts(writer, dayAsInstant(text)), order, writer === long ? links[language] : ' ') : NOT_KNOWN;
   const ofMonth = (text: Words, writer: Intl.DateTimeFormat, order: readonly Part[]): string =>
     ofDay(text && `${text.slice(0, 7)}-01`, writer, order);
   const clock = (instant: Words, zone = timeZone): string => {
