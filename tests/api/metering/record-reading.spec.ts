@@ -12,7 +12,7 @@ const RECORD = `mutation($input: ReadingInput!) { recordReading(input: $input) {
   ... on Reading { id meterId readAt register source note replacedById recordedBy litresSinceLast judgement }
   ... on ReadingConflict { kept { id register replacedById } } } }`;
 const JUDGE = `query($meterId: ID!, $readAt: DateTime!, $register: Float!) { judgeReading(meterId: $meterId, readAt: $readAt, register: $register) {
-  judgement litresSinceLast lastReadAt lastRegister likelyRegister programmedLitres } }`;
+  judgement litresSinceLast lastReadAt lastRegister likelyRegister } }`;
 /** NIST SP 811 (2008), Appendix B.8: 1 ft³ = 28.316 846 592 L, so a CCF is a hundred times that. */
 const LITRES_PER_CCF = 2831.6846592;
 
@@ -162,7 +162,6 @@ it('judges a register before it is saved, by the last that was right', async () 
     lastReadAt: '2026-06-01T15:00:00.000Z',
     lastRegister: 4650,
     likelyRegister: null,
-    programmedLitres: null,
   });
   expect(await judge(4600)).toMatchObject({ judgement: 'lower than last', litresSinceLast: null, likelyRegister: null });
   expect(await judge(4270)).toMatchObject({ judgement: 'digits swapped', likelyRegister: 4720 });

@@ -21,11 +21,6 @@ export class ReadingJudgement {
   /** what was probably meant */
   @Field(() => Float, { nullable: true })
   likelyRegister: number | null;
-
-  /** what the settings would have put out since the last reading; null where nobody has computed it */
-  @Field(() => Float, { nullable: true })
-  programmedLitres: number | null;
 }
 
-export const showJudgement = (judged: JudgedRegister): ReadingJudgement =>
-  Object.assign(new ReadingJudgement(), { ...judged, programmedLitres: null });
+export const showJudgement = (judged: JudgedRegister): ReadingJudgement => Object.assign(new ReadingJudgement(), judged);
