@@ -4,14 +4,26 @@ import { finiteQuantity, type Quantity } from './quantity.js';
 /** A unit of volume as meters and bills print it: CCF and HCF are both a hundred cubic feet, kgal a thousand US gallons. */
 export type VolumeUnit = 'CCF' | 'HCF' | 'kgal' | 'gal' | 'ft3' | 'm3' | 'L';
 
+/** A unit of volume of budgets, farms and other countries, in which no meter of the import folder counts. */
+export type OtherVolumeUnit = 'acre-ft' | 'acre-in' | 'imperial gal' | 'mL';
+
 /** Litres in a US liquid gallon: exact, 231 cubic inches. */
 const LITRES_PER_GALLON = 3.785411784;
+
+/** Litres in an imperial gallon: exact, by the United Kingdom's Units of Measurement Regulations 1995. A fifth more than the US gallon. */
+const LITRES_PER_IMPERIAL_GALLON = 4.54609;
 
 /** Litres in a cubic foot: exact, from 1 ft = 3.048 dm. */
 const LITRES_PER_CUBIC_FOOT = 3.048 ** 3;
 
-/** Litres in each unit that a meter may count in. */
-const LITRES_PER: Readonly<Record<VolumeUnit, number>> = {
+/** Square feet in an acre: exact, 66 by 660 ft. */
+const SQUARE_FEET_PER_ACRE = 43_560;
+
+/** Inches in a foot. */
+const INCHES_PER_FOOT = 12;
+
+/** Litres in each unit. */
+const LITRES_PER: Readonly<Record<VolumeUnit | OtherVolumeUnit, number>> = {
   CCF: 100 * LITRES_PER_CUBIC_FOOT,
   HCF: 100 * LITRES_PER_CUBIC_FOOT,
   kgal: 1000 * LITRES_PER_GALLON,
@@ -19,6 +31,10 @@ const LITRES_PER: Readonly<Record<VolumeUnit, number>> = {
   ft3: LITRES_PER_CUBIC_FOOT,
   m3: 1000,
   L: 1,
+  'acre-ft': SQUARE_FEET_PER_ACRE * LITRES_PER_CUBIC_FOOT,
+  'acre-in': (SQUARE_FEET_PER_ACRE / INCHES_PER_FOOT) * LITRES_PER_CUBIC_FOOT,
+  'imperial gal': LITRES_PER_IMPERIAL_GALLON,
+  mL: 0.001,
 };
 
 /** The units that a meter may count in, in the order of the import folder's list. */
@@ -46,28 +62,28 @@ export function litres(value: number): Quantity<'L'> {
 }
 
 /**
- * Volume: any unit of a meter or bill to L.
+ * Volume: any unit of a meter, bill or budget to L.
  *
  * @param value - The volume in that unit. [any]
- * @param unit - The unit, as the import folder spells it. [code]
+ * @param unit - The unit; that of a meter as the import folder spells it. [code]
  * @returns The same volume. [L]
  * @throws {DomainError} `VOLUME_OUT_OF_DOMAIN` when not finite; `VOLUME_UNIT_UNKNOWN` when the unit is none of the list.
- * @source NIST Special Publication 811 (2008), Appendix B.8: 1 gal = 3.785 411 784 L, 1 ft³ = 28.316 846 592 L.
+ * @source NIST Special Publication 811 (2008), Appendix B.8: 1 gal = 3.785 411 784 L, 1 ft³ = 28.316 846 592 L, imperial gallon 4.546 09 L.
  * @example litresFrom(1, 'CCF') // 2831.6846592, 748.05 gal
  */
-export function litresFrom(value: number, unit: VolumeUnit): Quantity<'L'> {
+export function litresFrom(value: number, unit: VolumeUnit | OtherVolumeUnit): Quantity<'L'> {
   return finiteQuantity(value * litresPer(unit), 'VOLUME_OUT_OF_DOMAIN');
 }
 
 /**
- * Volume: L to any unit of a meter or bill.
+ * Volume: L to any unit of a meter, bill or budget.
  *
  * @param volume - The volume to convert. [L]
- * @param unit - The unit wanted, as the import folder spells it. [code]
+ * @param unit - The unit wanted; that of a meter as the import folder spells it. [code]
  * @returns The same volume in that unit. [any]
  * @throws {DomainError} `VOLUME_OUT_OF_DOMAIN` when not finite; `VOLUME_UNIT_UNKNOWN` when the unit is none of the list.
  */
-export function volumeIn<Unit extends VolumeUnit>(volume: Quantity<'L'>, unit: Unit): Quantity<Unit> {
+export function volumeIn<Unit extends VolumeUnit | OtherVolumeUnit>(volume: Quantity<'L'>, unit: Unit): Quantity<Unit> {
   return finiteQuantity(volume / litresPer(unit), 'VOLUME_OUT_OF_DOMAIN');
 }
 
@@ -105,7 +121,7 @@ export function litresFromDepth(depth: Quantity<'mm'>, area: Quantity<'m2'>): Qu
   return finiteQuantity(depth * area, 'VOLUME_OUT_OF_DOMAIN');
 }
 
-function litresPer(unit: VolumeUnit): number {
-  if (!isVolumeUnit(unit)) throw new DomainError('VOLUME_UNIT_UNKNOWN', { unit });
+function litresPer(unit: VolumeUnit | OtherVolumeUnit): number {
+  if (!Object.hasOwn(LITRES_PER, unit)) throw new DomainError('VOLUME_UNIT_UNKNOWN', { unit });
   return LITRES_PER[unit];
 }
