@@ -1,7 +1,7 @@
 import { atmosphericPressure } from '@rillbook/agronomy/evapotranspiration/air/atmospheric-pressure.js';
 import { psychrometricConstant } from '@rillbook/agronomy/evapotranspiration/air/psychrometric-constant.js';
 import { windSpeedAt2M } from '@rillbook/agronomy/evapotranspiration/air/wind-speed-at-2-m.js';
-import { EVAPORATION_PER_RADIATION } from '@rillbook/agronomy/evapotranspiration/methods/penman-monteith.js';
+import { EVAPORATION_PER_RADIATION } from '@rillbook/agronomy/evapotranspiration/methods/combination-equation.js';
 import { daylightHours } from '@rillbook/agronomy/evapotranspiration/sun/daylight-hours.js';
 import { extraterrestrialRadiation } from '@rillbook/agronomy/evapotranspiration/sun/extraterrestrial-radiation.js';
 import { inverseRelativeDistance } from '@rillbook/agronomy/evapotranspiration/sun/inverse-relative-distance.js';

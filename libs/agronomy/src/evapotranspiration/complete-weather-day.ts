@@ -25,6 +25,26 @@ const NOTHING: readonly AssumedInput[] = [];
 export type CompletedDay = { readonly day: CompleteDay; readonly site: Site; readonly assumed: readonly AssumedInput[] };
 
 /**
+ * The two temperatures of a day, where both were measured.
+ *
+ * @param measured - The day as measured. [any]
+ * @returns Highest and lowest temperature, or null. [°C]
+ */
+export function measuredTemperatures(measured: WeatherDay): DayTemperatures | null {
+  return measured.tmax === null || measured.tmin === null ? null : { maximumTemperature: measured.tmax, minimumTemperature: measured.tmin };
+}
+
+/**
+ * Whether anything of humidity, wind or sun was measured, so that the combination equation says more than the temperatures.
+ *
+ * @param measured - The day as measured. [any]
+ * @returns True when one of them was. [–]
+ */
+export function hasMoreThanTemperatures(measured: WeatherDay): boolean {
+  return [measured.dewPoint, measured.rhmax, measured.rhmin, measured.wind, measured.solar].some((value) => value !== null);
+}
+
+/**
  * Completes a day whose temperatures were measured, by the procedures for missing data (FAO-56, chapter 3).
  *
  * Vapour pressure from the dew point, else from both humidities, else from the highest, else from the lowest, else from Tdew = Tmin;

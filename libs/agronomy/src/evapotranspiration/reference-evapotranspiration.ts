@@ -5,13 +5,12 @@ import type { WeatherDay } from '../weather/weather-day.js';
 import type { WeatherStation } from '../weather/weather-station.js';
 import { meanTemperature } from './air/mean-temperature.js';
 import type { AssumedInput } from './assumed-input.js';
-import { completeWeatherDay } from './complete-weather-day.js';
+import { completeWeatherDay, hasMoreThanTemperatures, measuredTemperatures } from './complete-weather-day.js';
 import { type EvapotranspirationMethod, evapotranspirationSd } from './evapotranspiration-sd.js';
 import { hargreavesSamani } from './methods/hargreaves-samani.js';
 import { shortReferenceEvapotranspiration } from './methods/penman-monteith.js';
 import { standardizedTerms } from './methods/standardized-terms.js';
 import { extraterrestrialRadiation } from './sun/extraterrestrial-radiation.js';
-import type { DayTemperatures } from './vapour/vapour-pressure-from-humidity.js';
 
 /** Why a day has no reference evapotranspiration. */
 export type EvapotranspirationGap = 'no-temperatures' | 'temperatures-refused';
@@ -49,7 +48,7 @@ export type ReferenceEvapotranspiration =
 export function referenceEvapotranspiration(day: WeatherDay, station: WeatherStation): ReferenceEvapotranspiration {
   const plausible = plausibleWeatherDay(day);
   const measured = plausible.day;
-  const temperatures = temperaturesOf(measured);
+  const temperatures = measuredTemperatures(measured);
   const answer = (etoMm: Quantity<'mm'>, method: EvapotranspirationMethod, assumed: readonly AssumedInput[]) => {
     return { etoMm, method, assumed, refused: plausible.refused, relativeSd: evapotranspirationSd(method, assumed) };
   };
@@ -66,12 +65,4 @@ export function referenceEvapotranspiration(day: WeatherDay, station: WeatherSta
   }
   const refusedThem = plausible.refused.includes('tmax') || plausible.refused.includes('tmin');
   return { etoMm: null, reason: refusedThem ? 'temperatures-refused' : 'no-temperatures', refused: plausible.refused };
-}
-
-function temperaturesOf(day: WeatherDay): DayTemperatures | null {
-  return day.tmax === null || day.tmin === null ? null : { maximumTemperature: day.tmax, minimumTemperature: day.tmin };
-}
-
-function hasMoreThanTemperatures(day: WeatherDay): boolean {
-  return [day.dewPoint, day.rhmax, day.rhmin, day.wind, day.solar].some((value) => value !== null);
 }

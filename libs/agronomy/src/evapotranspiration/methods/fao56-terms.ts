@@ -11,7 +11,7 @@ import { extraterrestrialRadiation } from '../sun/extraterrestrial-radiation.js'
 import { meanSaturationVapourPressure } from '../vapour/mean-saturation-vapour-pressure.js';
 import { slopeOfSaturationVapourPressure } from '../vapour/slope-of-saturation-vapour-pressure.js';
 import type { CompleteDay, Site } from './complete-day.js';
-import type { PenmanMonteithTerms } from './penman-monteith.js';
+import type { PenmanMonteithTerms } from './combination-equation.js';
 
 /** Calmest wind used: the equation ignores that light air still moves over warm grass (FAO-56, chapter 3, missing wind data). [m/s] */
 const CALMEST_WIND = 0.5;

@@ -2,7 +2,7 @@ import { DomainError } from '@rillbook/units/domain-error.js';
 import { millimetres } from '@rillbook/units/length.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import type { DayTemperatures } from '../vapour/vapour-pressure-from-humidity.js';
-import { EVAPORATION_PER_RADIATION } from './penman-monteith.js';
+import { EVAPORATION_PER_RADIATION } from './combination-equation.js';
 
 /**
  * Reference evapotranspiration from temperatures alone, Hargreaves-Samani (FAO-56, Eq. 52).

@@ -12,7 +12,7 @@ import { sineOfMeanSunAngle } from '../sun/sine-of-mean-sun-angle.js';
 import { meanSaturationVapourPressure } from '../vapour/mean-saturation-vapour-pressure.js';
 import { standardizedSlopeOfSaturationVapourPressure } from '../vapour/slope-of-saturation-vapour-pressure.js';
 import type { CompleteDay, Site } from './complete-day.js';
-import type { PenmanMonteithTerms } from './penman-monteith.js';
+import type { PenmanMonteithTerms } from './combination-equation.js';
 
 /**
  * Clear-sky radiation of a day and site by the full method (ASCE-EWRI, Appendix D).

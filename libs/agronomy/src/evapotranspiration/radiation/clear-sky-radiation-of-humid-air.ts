@@ -1,5 +1,5 @@
 import { finiteQuantity, type Quantity } from '@rillbook/units/quantity.js';
-import { megajoulesPerSquareMetreDay } from '@rillbook/units/radiation.js';
+import type { RadiationUnit } from './radiation-unit.js';
 
 /** What the light passes: how much air, how moist, how steep. */
 export type AirPassed = {
@@ -7,7 +7,7 @@ export type AirPassed = {
   readonly pressure: Quantity<'kPa'>;
   /** Actual vapour pressure, ea. [kPa] */
   readonly vapourPressure: Quantity<'kPa'>;
-  /** Sine of the mean angle of the sun, sin β. [–] */
+  /** Sine of the sun's angle above the horizon, sin β: of a day its mean, of an hour that of its middle. [–] */
   readonly sineOfSunAngle: number;
 };
 
@@ -29,21 +29,47 @@ export function precipitableWater(vapourPressure: Quantity<'kPa'>, pressure: Qua
 }
 
 /**
- * Clear-sky radiation from the air's moisture and the sun's height, Rso (ASCE-EWRI, Eq. D.1 to D.4).
+ * Clearness index of the direct beam, KB (ASCE-EWRI, Eq. D.2).
  *
- * Rso = (KB + KD)·Ra;
- * KB = 0.98·exp(-0.00146·P/(Kt·sin β) - 0.075·(W/sin β)^0.4);
- * KD = 0.35 - 0.36·KB where KB ≥ 0.15, else 0.18 + 0.82·KB
+ * KB = 0.98·exp(-0.00146·P/(Kt·sin β) - 0.075·(W/sin β)^0.4)
  *
- * @param extraterrestrialRadiation - Radiation above the atmosphere. [MJ/m2/d]
  * @param air - What the light passes. [any]
- * @returns Solar radiation of a day without clouds. [MJ/m2/d]
+ * @returns Share of the light that comes straight through. [–]
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Appendix D.
  */
-export function clearSkyRadiationOfHumidAir(extraterrestrialRadiation: Quantity<'MJ/m2/d'>, air: AirPassed): Quantity<'MJ/m2/d'> {
+export function directBeamClearness(air: AirPassed): number {
   const water = precipitableWater(air.vapourPressure, air.pressure);
   const airTerm = (0.00146 * air.pressure) / (TURBIDITY * air.sineOfSunAngle);
-  const direct = 0.98 * Math.exp(-airTerm - 0.075 * (water / air.sineOfSunAngle) ** 0.4);
-  const diffuse = direct >= 0.15 ? 0.35 - 0.36 * direct : 0.18 + 0.82 * direct;
-  return megajoulesPerSquareMetreDay((direct + diffuse) * extraterrestrialRadiation);
+  return 0.98 * Math.exp(-airTerm - 0.075 * (water / air.sineOfSunAngle) ** 0.4);
+}
+
+/**
+ * Clearness index of the diffuse light, KD (ASCE-EWRI, Eq. D.4).
+ *
+ * KD = 0.35 - 0.36·KB where KB ≥ 0.15, else 0.18 + 0.82·KB
+ *
+ * @param directBeamClearness - Clearness index of the direct beam, KB. [–]
+ * @returns Share of the light that comes scattered. [–]
+ * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Appendix D.
+ */
+export function diffuseClearness(directBeamClearness: number): number {
+  return directBeamClearness >= 0.15 ? 0.35 - 0.36 * directBeamClearness : 0.18 + 0.82 * directBeamClearness;
+}
+
+/**
+ * Clear-sky radiation from the air's moisture and the sun's height, Rso (ASCE-EWRI, Eq. D.1).
+ *
+ * Rso = (KB + KD)·Ra
+ *
+ * @param extraterrestrialRadiation - Radiation above the atmosphere. [MJ/m2/d or MJ/m2/h]
+ * @param air - What the light passes. [any]
+ * @returns Solar radiation of a day or an hour without clouds. [MJ/m2/d or MJ/m2/h]
+ * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Appendix D.
+ */
+export function clearSkyRadiationOfHumidAir<Unit extends RadiationUnit>(
+  extraterrestrialRadiation: Quantity<Unit>,
+  air: AirPassed,
+): Quantity<Unit> {
+  const direct = directBeamClearness(air);
+  return finiteQuantity((direct + diffuseClearness(direct)) * extraterrestrialRadiation, 'RADIATION_OUT_OF_DOMAIN');
 }

@@ -1,4 +1,5 @@
 import type { Quantity } from '@rillbook/units/quantity.js';
+import type { RadiationUnit } from './radiation-unit.js';
 
 /** Lowest ratio of solar to clear-sky radiation that the fit holds for (ASCE-EWRI 2005, below Eq. 18). */
 const LOWEST_RATIO = 0.3;
@@ -11,12 +12,15 @@ const RATIO_WITHOUT_SUN = 0.7;
  *
  * fcd = 1.35·Rs/Rso - 0.35, Rs/Rso limited to 0.3 … 1.0
  *
- * @param solarRadiation - Solar radiation measured. [MJ/m2/d]
- * @param clearSkyRadiation - Solar radiation of a clear day. [MJ/m2/d]
+ * @param solarRadiation - Solar radiation measured. [MJ/m2/d or MJ/m2/h]
+ * @param clearSkyRadiation - Solar radiation under a clear sky in the same time. [MJ/m2/d or MJ/m2/h]
  * @returns 1 under a clear sky, 0.055 under the darkest. [–]
  * @source ASCE-EWRI (2005), Eq. 18; Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 39, which has no lower limit.
  */
-export function cloudinessFactor(solarRadiation: Quantity<'MJ/m2/d'>, clearSkyRadiation: Quantity<'MJ/m2/d'>): number {
+export function cloudinessFactor<Unit extends RadiationUnit>(
+  solarRadiation: Quantity<Unit>,
+  clearSkyRadiation: Quantity<NoInfer<Unit>>,
+): number {
   const ratio = clearSkyRadiation > 0 ? solarRadiation / clearSkyRadiation : RATIO_WITHOUT_SUN;
   return 1.35 * Math.min(1, Math.max(LOWEST_RATIO, ratio)) - 0.35;
 }
