@@ -23,6 +23,8 @@ const traits = {
   monthlyAdjustPercent: null,
   runsAtOnce: 1,
   cycleSoak: true,
+  rainSensor: null,
+  rainSensorMm: null,
 };
 
 const zone = (at) => ({

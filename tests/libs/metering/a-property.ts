@@ -18,6 +18,8 @@ export const plainTraits: ControllerTraits = {
   monthlyAdjustPercent: null,
   runsAtOnce: null,
   cycleSoak: true,
+  rainSensor: null,
+  rainSensorMm: null,
 };
 
 /** A zone of 100 m2 that needs what it loses, evenly watered; each test says what differs. */

@@ -20,6 +20,8 @@ const traits = {
   monthlyAdjustPercent: null,
   runsAtOnce: null,
   cycleSoak: true,
+  rainSensor: null,
+  rainSensorMm: null,
 };
 
 const dates = Array.from({ length: dayNumberOfDate(LAST_DATE) - dayNumberOfDate(FIRST_DATE) + 1 }, (_, at) =>

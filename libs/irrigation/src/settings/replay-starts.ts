@@ -21,13 +21,20 @@ export interface ReplayedRun {
   readonly first: boolean;
 }
 
-/** What `replayStarts` reads besides the timeline. */
+/** What `replayStarts` reads besides the timeline; on `daysWithoutStarts` (day numbers) a rain sensor holds every start back. */
 export interface StartsInput {
   readonly firstDay: number;
   readonly days: number;
   readonly pauses: readonly RainPause[];
   readonly traits: ControllerTraits;
   readonly clockChanges: readonly ClockChange[];
+  readonly daysWithoutStarts?: ReadonlySet<number>;
+}
+
+/** A span of elapsed minutes. */
+export interface Span {
+  readonly from: number;
+  readonly until: number;
 }
 
 interface Start {
@@ -36,15 +43,11 @@ interface Start {
   readonly program: Program;
 }
 
-interface Span {
-  readonly from: number;
-  readonly until: number;
-}
-
 /**
  * All runs of a controller over some days: every start of every program, one after the other where the controller runs one at once.
  *
- * A start that finds the controller busy waits; a start within a pause does not happen; a pause or a change to a state other than on ends
+ * A start that finds the controller busy waits, of two at one instant the program that comes later by name; the same start twice in a
+ * program is one. A start within a pause or on a day without starts does not happen; a pause or a change to a state other than on ends
  * whatever runs. A change of programs leaves a run that has begun as it was.
  *
  * @param input - Days, pauses, traits and changes of clock. [code]
@@ -53,7 +56,7 @@ interface Span {
  * @throws {DomainError} `WALL_TIME_INVALID`, `SETTINGS_OUT_OF_DOMAIN`, `PROGRAM_DAYS_INVALID` or `MONTHLY_ADJUST_INVALID` on bad settings.
  */
 export function replayStarts(input: StartsInput, timeline: readonly FactInForce[]): readonly ReplayedRun[] {
-  const pauses = input.pauses.map((pause) => pauseSpan(pause, input.clockChanges));
+  const pauses = pauseSpans(input.pauses, input.clockChanges);
   const stops = [...pauses.map(({ from }) => from), ...timeline.filter(({ fact }) => fact.state !== 'on').map(({ from }) => from)];
   const freeAt = new Array<number>(Math.max(1, Math.floor(input.traits.runsAtOnce ?? 1))).fill(Number.NEGATIVE_INFINITY);
   const runs: ReplayedRun[] = [];
@@ -69,18 +72,38 @@ export function replayStarts(input: StartsInput, timeline: readonly FactInForce[
   return runs;
 }
 
+/**
+ * Rain pauses on the line of elapsed minutes.
+ *
+ * @param pauses - Pauses in the property's wall time. [code]
+ * @param clockChanges - The place's changes of clock, in order of time. [code]
+ * @returns Their spans; one without an end has none. [min]
+ * @throws {DomainError} `WALL_TIME_INVALID` when a time cannot be read.
+ */
+export function pauseSpans(pauses: readonly RainPause[], clockChanges: readonly ClockChange[]): readonly Span[] {
+  return pauses.map(({ from, until }) => ({
+    from: elapsedMinutesOfWallTime(from, clockChanges),
+    until: until === null ? Number.POSITIVE_INFINITY : elapsedMinutesOfWallTime(until, clockChanges),
+  }));
+}
+
 function startsOf(input: StartsInput, timeline: readonly FactInForce[]): readonly Start[] {
   const starts: Start[] = [];
   for (let day = input.firstDay - DAYS_BEFORE; day < input.firstDay + input.days; day += 1) {
+    if (input.daysWithoutStarts?.has(day)) continue;
     const monthIndex = Number(dateOfDayNumber(day).slice(5, 7)) - 1;
     for (const { fact, from, until } of timeline.filter((each) => each.fact.state === 'on' && touchesDay(each, day, input.clockChanges))) {
       for (const program of fact.programs.filter(({ days }) => programStartsOn(days, day))) {
-        const at = program.starts.map((minute) => elapsedMinutes(day, minute, input.clockChanges));
+        const at = [...new Set(program.starts)].map((minute) => elapsedMinutes(day, minute, input.clockChanges));
         starts.push(...at.filter((instant) => from <= instant && instant < until).map((instant) => ({ at: instant, monthIndex, program })));
       }
     }
   }
-  return starts.sort((a, b) => a.at - b.at);
+  return starts.sort((a, b) => a.at - b.at || byName(a, b));
+}
+
+function byName(a: Start, b: Start): number {
+  return Number(a.program.name > b.program.name) - Number(a.program.name < b.program.name);
 }
 
 function touchesDay({ from, until }: Span, day: number, clockChanges: readonly ClockChange[]): boolean {
@@ -88,9 +111,9 @@ function touchesDay({ from, until }: Span, day: number, clockChanges: readonly C
 }
 
 function runsOfStart(start: Start, begin: number, stop: number, traits: ControllerTraits): readonly ReplayedRun[] {
-  const percent = percentInForce(start.program.adjustPercent, traits.monthlyAdjustPercent, start.monthIndex);
+  const percent = percentInForce(start.program.adjustPercent, traits, start.monthIndex);
   const seen = new Set<number>();
-  return layOutStart(start.program.stations, percent, traits.minuteStep)
+  return layOutStart(start.program.stations, percent, traits)
     .map((segment) => {
       const first = !seen.has(segment.station);
       seen.add(segment.station);
@@ -98,9 +121,4 @@ function runsOfStart(start: Start, begin: number, stop: number, traits: Controll
       return { station: segment.station, program: start.program.name, begin: begin + segment.begin, end, first };
     })
     .filter((run) => run.end > run.begin);
-}
-
-function pauseSpan(pause: RainPause, clockChanges: readonly ClockChange[]): Span {
-  const until = pause.until === null ? Number.POSITIVE_INFINITY : elapsedMinutesOfWallTime(pause.until, clockChanges);
-  return { from: elapsedMinutesOfWallTime(pause.from, clockChanges), until };
 }

@@ -56,7 +56,8 @@ export function sameSettings(wanted: SettingsFact, found: SettingsFact): boolean
 
 function programDifferences(wanted: Program, found: Program): readonly SettingsDifference[] {
   const { name } = wanted;
-  const sorted = (starts: readonly number[]) => [...starts].sort((a, b) => a - b);
+  // The same start twice is one start.
+  const sorted = (starts: readonly number[]) => [...new Set(starts)].sort((a, b) => a - b);
   const differences: SettingsDifference[] = [];
   if (daysKey(wanted.days) !== daysKey(found.days)) differences.push(difference('days', name, null, [wanted.days, found.days]));
   if (sorted(wanted.starts).join() !== sorted(found.starts).join()) {

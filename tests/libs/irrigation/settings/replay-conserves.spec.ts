@@ -16,6 +16,8 @@ const traits = {
   monthlyAdjustPercent: null,
   runsAtOnce: null,
   cycleSoak: null,
+  rainSensor: null,
+  rainSensorMm: null,
 };
 const firstDay = dayNumberOfDate('2026-06-01');
 const stationRun = (station: number): fc.Arbitrary<StationRun> =>
@@ -57,7 +59,7 @@ describe('the replay conserves minutes', () => {
             const dates = Array.from({ length: 29 }, (_, day) => day).filter(
               (day) => days.kind === 'daily' || (days.kind === 'odd' ? day % 2 === 0 : (day + 30) % 3 === 0),
             );
-            return sum + (dates.length * starts.length * (stations[station - 1]?.minutes ?? 0) * adjustPercent) / 100;
+            return sum + (dates.length * new Set(starts).size * (stations[station - 1]?.minutes ?? 0) * adjustPercent) / 100;
           }, 0);
           expect(total(programs, station)).toBeCloseTo(expected, 6);
         }

@@ -16,6 +16,8 @@ const traits: ControllerTraits = {
   monthlyAdjustPercent: null,
   runsAtOnce: null,
   cycleSoak: true,
+  rainSensor: null,
+  rainSensorMm: null,
 };
 const program = (changes: Partial<Program> = {}): Program => ({
   name: 'A',

@@ -66,6 +66,8 @@ export interface ControllerFact {
   readonly monthlyAdjustPercent: readonly number[] | null;
   readonly runsAtOnce: number | null;
   readonly cycleSoak: boolean | null;
+  readonly rainSensor: boolean | null;
+  readonly rainSensorMm: number | null;
 }
 
 /** One settings fact as kept; `localTime` is the property's wall time. */
