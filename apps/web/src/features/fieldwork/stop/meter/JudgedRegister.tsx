@@ -36,7 +36,7 @@ export function JudgedRegister({ judged: { judgement, isAsked, isUnanswered }, u
 function Told({ judgement, unit, timeZone }: Pick<Props, 'unit' | 'timeZone'> & { readonly judgement: Judgement }) {
   const { moment, number } = useFormats();
   const { volume } = useSays();
-  const { litresSinceLast: since, programmedLitres } = judgement;
+  const { litresSinceLast: since } = judgement;
   const inUnit = typeof since === 'number' && isVolumeUnit(unit) ? `${number(volumeIn(litres(since), unit), 1)} ${unit}` : '';
   const values = {
     b: (words: readonly React.ReactNode[]) => <b>{words}</b>,
@@ -46,16 +46,9 @@ function Told({ judgement, unit, timeZone }: Pick<Props, 'unit' | 'timeZone'> & 
     last: number(judgement.lastRegister, 3),
     when: moment(judgement.lastReadAt, timeZone),
   };
-  const more = typeof since === 'number' && typeof programmedLitres === 'number' ? since - programmedLitres : null;
   return (
     <p>
       <FormattedMessage id={idOf(judgement.judgement)} values={values} />
-      {more !== null && more > 0 && (
-        <>
-          {' '}
-          <FormattedMessage id="field.judged.more" values={{ volume: volume(more) }} />
-        </>
-      )}
     </p>
   );
 }

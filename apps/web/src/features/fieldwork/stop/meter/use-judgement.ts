@@ -11,7 +11,6 @@ const judgeReadingDocument = graphql(`
       lastReadAt
       lastRegister
       likelyRegister
-      programmedLitres
     }
   }
 `);

@@ -77,7 +77,6 @@ export const stop = {
   'field.judged.digits': '<b>Perhaps two digits are swapped.</b> Look at the dial again.',
   'field.judged.other': '<b>Look at the dial again:</b> the number does not fit the readings before it.',
   'field.judged.useLikely': 'It shows {register}',
-  'field.judged.more': 'That is {volume} more than the settings explain. Is the dial still turning?',
   'field.settings.none': 'No controller is on record here',
   'field.settings.noneHow': 'If you find one, write its place and number of stations in the note at the end of the stop.',
   'field.settings.which': 'Which controller',

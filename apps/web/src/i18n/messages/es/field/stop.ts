@@ -79,7 +79,6 @@ export const stop: Record<keyof typeof english, string> = {
   'field.judged.digits': '<b>Quizá hay dos cifras cambiadas.</b> Mira la carátula otra vez.',
   'field.judged.other': '<b>Mira la carátula otra vez:</b> el número no va con las lecturas anteriores.',
   'field.judged.useLikely': 'Muestra {register}',
-  'field.judged.more': 'Son {volume} más de lo que explican los ajustes. ¿Sigue girando la aguja?',
   'field.settings.none': 'Aquí no hay ningún controlador registrado',
   'field.settings.noneHow': 'Si encuentras uno, escribe dónde está y cuántas estaciones tiene en la nota al final de la parada.',
   'field.settings.which': 'Qué controlador',
