@@ -60,19 +60,22 @@ export type Allowance =
   | { readonly from: 'contract'; readonly litresPerMonth: readonly number[] };
 
 /**
- * All that one month account of one property is computed from.
+ * What one month account of one property is computed from, but for the weather.
  *
  * `month` is 'YYYY-MM'; `through` the last complete local date (the running month's four volumes cover the same days), null when there is
- * none; `days` run from 90 days before the month (later if weather starts later) and need not be complete; `clockChanges` are those of the
- * property's time zone from the day before the month to its end.
+ * none; `clockChanges` are those of the property's time zone from the day before the month to its end.
  */
-export interface AccountInput {
+export interface AccountFacts {
   readonly month: string;
   readonly through: string | null;
-  readonly days: readonly AccountDay[];
   readonly zones: readonly AccountZone[];
   readonly controllers: readonly AccountController[];
   readonly meters: readonly AccountMeter[];
   readonly allowance: Allowance | null;
   readonly clockChanges: readonly ClockChange[];
+}
+
+/** All that one month account is computed from: `days` run from 90 days before the month (later if weather starts later), maybe with holes. */
+export interface AccountInput extends AccountFacts {
+  readonly days: readonly AccountDay[];
 }

@@ -1,13 +1,13 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { DAYS_BEFORE_MONTH } from '../volumes/weather-series.js';
-import type { AccountInput } from './account-input.js';
+import type { AccountFacts } from './account-input.js';
+import type { CoveredMonth } from './covered-month.js';
 import type { MeteredOfMeter } from './metered-of-meter.js';
 import type { AccountNote, Volumes } from './month-account.js';
-import type { CoveredMonth } from './needed-of-zone.js';
 
 /** What the notes are taken from. */
 export interface NotedAccount {
-  readonly input: AccountInput;
+  readonly input: AccountFacts;
   readonly month: CoveredMonth;
   readonly property: Volumes;
   readonly meters: readonly (readonly [string, MeteredOfMeter])[];
@@ -29,21 +29,24 @@ export function accountNotes(account: NotedAccount): readonly AccountNote[] {
   ];
 }
 
-function weatherNotes({ series, firstDay }: CoveredMonth): readonly AccountNote[] {
-  const before = firstDay - series.firstDay;
-  const missing = series.etoMm.slice(0, before).filter((eto, day) => eto === null || series.rainMm[day] === null).length;
+function weatherNotes({ weather, weatherFrom, firstDay }: CoveredMonth): readonly AccountNote[] {
+  const before = firstDay - weatherFrom;
+  const at = weatherFrom - weather.firstDay;
+  let missing = 0;
+  for (let day = at; day < at + before; day += 1)
+    if (Number.isNaN((weather.etoMm[day] ?? Number.NaN) + (weather.rainMm[day] ?? Number.NaN))) missing += 1;
   const notes: AccountNote[] = [];
   if (before < DAYS_BEFORE_MONTH) {
     notes.push({
       code: 'weather-starts-later',
-      details: { from: dateOfDayNumber(series.firstDay), daysBefore: before, daysWanted: DAYS_BEFORE_MONTH },
+      details: { from: dateOfDayNumber(weatherFrom), daysBefore: before, daysWanted: DAYS_BEFORE_MONTH },
     });
   }
   if (missing > 0) notes.push({ code: 'weather-missing-before-month', details: { days: missing } });
   return notes;
 }
 
-function areaNotes({ allowance, zones }: AccountInput): readonly AccountNote[] {
+function areaNotes({ allowance, zones }: AccountFacts): readonly AccountNote[] {
   if (allowance?.from !== 'ordinance') return [];
   const irrigatedAreaM2 = zones.filter((zone) => !zone.handWatered && zone.meterId !== 'none').reduce((sum, { areaM2 }) => sum + areaM2, 0);
   const { specialLandscapeAreaM2 } = allowance;
@@ -75,6 +78,6 @@ function contradictionNotes({ meters }: NotedAccount): readonly AccountNote[] {
   );
 }
 
-function assumedNotes({ zones }: AccountInput): readonly AccountNote[] {
+function assumedNotes({ zones }: AccountFacts): readonly AccountNote[] {
   return zones.flatMap(({ id, assumed }) => assumed.map((input) => ({ code: 'input-assumed' as const, details: { zoneId: id, input } })));
 }

@@ -6,9 +6,11 @@ import { absence } from '../volumes/absence.js';
 import { contractAllowance } from '../volumes/contract-allowance.js';
 import { absent, type Figure, known } from '../volumes/figure.js';
 import { fillMissingDays } from '../volumes/fill-missing-days.js';
+import { etoOfDay } from '../volumes/weather-series.js';
 import { ordinanceAllowance } from '../volumes/ordinance-allowance.js';
 import type { AccountZone, Allowance } from './account-input.js';
-import { areaSd, type CoveredMonth } from './needed-of-zone.js';
+import type { CoveredMonth } from './covered-month.js';
+import { areaSd } from './needed-of-zone.js';
 
 /** An allowance with the special landscape area that belongs to the zones at hand. */
 export interface ZonesAllowance {
@@ -32,8 +34,7 @@ export function allowedOfZones(zones: readonly AccountZone[], of: ZonesAllowance
   if (allowance.from === 'contract')
     return known(exactly(contractAllowance(allowance.litresPerMonth, month.month, month.days, month.daysInMonth)));
   if (zones.length === 0) return absent(absence('no-zones'));
-  const from = month.firstDay - month.series.firstDay;
-  const eto = month.series.etoMm.slice(from);
+  const eto = Array.from({ length: month.days }, (_, day) => etoOfDay(month.weather, month.firstDay + day));
   const filled = fillMissingDays(
     eto.map((value, day) => ({
       litres: value ?? 0,
@@ -51,7 +52,8 @@ export function allowedOfZones(zones: readonly AccountZone[], of: ZonesAllowance
   };
   const litres = ordinanceAllowance(filled.litres as Quantity<'mm'>, area);
   const perMm = filled.litres > 0 ? litres / filled.litres : 0;
-  const etoSd = eto.reduce<number>((sum, value, day) => sum + (value ?? 0) * (month.series.etoRelativeSd[from + day] ?? 0), 0);
+  const from = month.firstDay - month.weather.firstDay;
+  const etoSd = eto.reduce<number>((sum, value, day) => sum + (value ?? 0) * (month.weather.etoRelativeSd[from + day] ?? 0), 0);
   const ofZone = (zone: AccountZone) =>
     ordinanceAllowance(filled.litres as Quantity<'mm'>, {
       ...area,

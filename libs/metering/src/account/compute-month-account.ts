@@ -1,16 +1,19 @@
-import { dateOfDayNumber, dayNumberOfDate, daysOfMonth } from '@rillbook/irrigation/calendar/local-date.js';
+import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { type ControllerReplay, replayController } from '@rillbook/irrigation/settings/replay-controller.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { absence } from '../volumes/absence.js';
 import { absent, type Figure } from '../volumes/figure.js';
+import type { NeededDepths } from '../volumes/needed-depths.js';
 import { weatherSeries } from '../volumes/weather-series.js';
-import type { AccountInput, AccountMeter } from './account-input.js';
+import type { AccountFacts, AccountInput, AccountMeter } from './account-input.js';
 import { type ComputedZone, controllerLine, zoneLine } from './account-lines.js';
 import { accountNotes } from './account-notes.js';
+import type { CoveredMonth } from './covered-month.js';
 import { assignScope, type ScopedZone } from './assign-scope.js';
 import { type MeteredOfMeter, meteredOfMeter } from './metered-of-meter.js';
 import type { MonthAccount } from './month-account.js';
-import { type CoveredMonth, neededOfZone } from './needed-of-zone.js';
+import { type NeededOfZone, neededOfZone } from './needed-of-zone.js';
+import { type PreparedMonth, preparedMonths } from './prepared-months.js';
 import { programmedOfZone } from './programmed-of-zone.js';
 import { meterVolumes, propertyVolumes } from './property-and-meters.js';
 
@@ -24,9 +27,22 @@ import { meterVolumes, propertyVolumes } from './property-and-meters.js';
  * @throws {DomainError} With the offending zone, meter, day or setting where an input is no possible value.
  */
 export function computeMonthAccount(input: AccountInput): MonthAccount {
-  const month = coveredMonth(input);
+  const [prepared] = preparedMonths([input], weatherSeries(input.days));
+  return accountOfMonth(input, prepared as PreparedMonth);
+}
+
+/**
+ * The month account of a month that was prepared together with others of the same property: the same account as of the month alone.
+ *
+ * @param input - Zones, controllers with their settings, meters with their intervals, and the allowance. [code]
+ * @param prepared - The month with its weather and what its zones needed. [mm]
+ * @returns The account; what cannot be known is null with its reason. [L]
+ * @throws {DomainError} With the offending zone, meter, day or setting where an input is no possible value.
+ */
+export function accountOfMonth(input: AccountFacts, prepared: PreparedMonth): MonthAccount {
+  const month = prepared.covered;
   const scoped = assignScope(input.zones, input.meters);
-  const zones = month.days > 0 ? computedZones(input, month, scoped) : scoped.map(nothingYet);
+  const zones = month.days > 0 ? computedZones(input, prepared, scoped) : scoped.map(nothingYet);
   const meters = input.meters.map((meter) => [meter.id, month.days > 0 ? metered(meter, month, zones) : NO_WATER_YET] as const);
   const figures = { zones, meters, allowance: input.allowance, month };
   const property = propertyVolumes(figures);
@@ -45,25 +61,15 @@ export function computeMonthAccount(input: AccountInput): MonthAccount {
 }
 
 const NO_DAY: Figure = absent(absence('no-complete-day'));
+const NO_NEED: NeededOfZone = { figure: NO_DAY, byDay: null };
 const NO_WATER_YET: MeteredOfMeter = { figure: NO_DAY, meteredThrough: null, contradictions: [] };
 
 function nothingYet(zone: ScopedZone): ComputedZone {
-  return { ...zone, needed: { figure: NO_DAY, byDay: null }, programmed: { figure: NO_DAY, runs: null, minutes: null, programs: [] } };
+  return { ...zone, needed: NO_NEED, programmed: { figure: NO_DAY, runs: null, minutes: null, programs: [] } };
 }
 
-function coveredMonth(input: AccountInput): CoveredMonth {
-  const { firstDay, days: daysInMonth } = daysOfMonth(input.month);
-  const endDay = input.through === null ? firstDay : Math.min(dayNumberOfDate(input.through) + 1, firstDay + daysInMonth);
-  const days = Math.max(0, endDay - firstDay);
-  const series = weatherSeries(input.days, firstDay, firstDay + days);
-  const eto = series.etoMm.slice(firstDay - series.firstDay);
-  const known = eto.filter((value) => value !== null);
-  // A day of unknown weather weighs as much as the mean of the others.
-  const mean = known.length > 0 ? known.reduce((sum, value) => sum + value, 0) / known.length : 1;
-  return { month: input.month, firstDay, days, daysInMonth, series, etWeights: eto.map((value) => value ?? mean) };
-}
-
-function computedZones(input: AccountInput, month: CoveredMonth, scoped: readonly ScopedZone[]): readonly ComputedZone[] {
+function computedZones(input: AccountFacts, prepared: PreparedMonth, scoped: readonly ScopedZone[]): readonly ComputedZone[] {
+  const { covered: month, depths } = prepared;
   const { firstDay, days } = month;
   const { clockChanges } = input;
   const replays = new Map(
@@ -72,8 +78,8 @@ function computedZones(input: AccountInput, month: CoveredMonth, scoped: readonl
       replayController({ firstDay, days, facts, pauses, traits, clockChanges }),
     ]),
   );
-  return scoped.map((each) => {
-    const needed = neededOfZone(each.zone, month);
+  return scoped.map((each, at) => {
+    const needed = neededOfZone(each.zone, depths[at] as NeededDepths, month.missing);
     return { ...each, needed, programmed: programmedOfZone(each.zone, month, replayOf(each, replays), needed) };
   });
 }
@@ -86,10 +92,13 @@ function replayOf({ zone }: ScopedZone, replays: ReadonlyMap<string, ControllerR
 }
 
 function metered(meter: AccountMeter, month: CoveredMonth, zones: readonly ComputedZone[]): MeteredOfMeter {
-  const own = zones.filter(({ meterId }) => meterId === meter.id).map(({ needed }) => needed.byDay);
-  const known = own.filter((byDay) => byDay !== null);
+  const own = zones.filter(({ meterId }) => meterId === meter.id);
   const unassigned = zones.some(({ scope }) => scope === 'unassigned');
-  const whole = own.length > 0 && known.length === own.length && !unassigned;
-  const sums = month.etWeights.map((_, day) => known.reduce((sum, byDay) => sum + (byDay[day] ?? 0), 0));
-  return meteredOfMeter(meter, month, whole ? sums : null);
+  return meteredOfMeter(meter, month, () => (own.length > 0 && !unassigned ? neededByDay(own, month) : null));
+}
+
+function neededByDay(zones: readonly ComputedZone[], month: CoveredMonth): readonly number[] | null {
+  const known = zones.map(({ needed }) => needed.byDay).filter((byDay) => byDay !== null);
+  if (known.length < zones.length) return null;
+  return Array.from(month.etWeights, (_, day) => known.reduce((sum, byDay) => sum + (byDay[day] ?? 0), 0));
 }

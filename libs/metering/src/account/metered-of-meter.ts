@@ -6,9 +6,10 @@ import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
 import { inputKey } from '../uncertainty/input-share.js';
 import { absence } from '../volumes/absence.js';
 import { absent, type Figure, known } from '../volumes/figure.js';
+import { etoOfDay } from '../volumes/weather-series.js';
 import { fillMissingDays } from '../volumes/fill-missing-days.js';
 import type { AccountMeter } from './account-input.js';
-import type { CoveredMonth } from './needed-of-zone.js';
+import type { CoveredMonth } from './covered-month.js';
 
 /** What one meter says went through: the volume less the indoor share, how far it reaches, and where its sources contradict each other. */
 export interface MeteredOfMeter {
@@ -33,18 +34,18 @@ interface IndoorUse {
  * @returns The volume, the last date reached without a hole, and contradictions. [L]
  * @throws {DomainError} `USAGE_INTERVAL_OUT_OF_DOMAIN` when an interval runs backwards or its volume is not finite.
  */
-export function meteredOfMeter(meter: AccountMeter, month: CoveredMonth, neededByDay: readonly number[] | null): MeteredOfMeter {
+export function meteredOfMeter(meter: AccountMeter, month: CoveredMonth, neededByDay: () => readonly number[] | null): MeteredOfMeter {
   for (const interval of meter.intervals) {
     const good = interval.toLocalDay > interval.fromLocalDay && Number.isFinite(interval.litres) && interval.sdLitres >= 0;
     if (!good) throw new DomainError('USAGE_INTERVAL_OUT_OF_DOMAIN', { meterId: meter.id, ...interval });
   }
-  const dayWeight = (day: number) => month.series.etoMm[day - month.series.firstDay] ?? null;
+  const dayWeight = (day: number) => (day < month.weatherFrom || day >= month.firstDay + month.days ? null : etoOfDay(month.weather, day));
   const touching = meter.intervals.filter((each) => each.toLocalDay > month.firstDay && each.fromLocalDay < month.firstDay + month.days);
   const metered = meteredDays(touching, month.firstDay, month.days, dayWeight, defaultRelativeSd.apportioning);
   const holeAt = metered.days.findIndex(({ coveredShare }) => coveredShare < 1);
   const reached = holeAt < 0 ? month.days : holeAt;
   return {
-    figure: figureOf(meter, month, metered, neededByDay),
+    figure: figureOf(meter, month, metered, holeAt < 0 ? null : neededByDay()),
     meteredThrough: reached === 0 ? null : dateOfDayNumber(month.firstDay + reached - 1),
     contradictions: contradictions(touching, dayWeight),
   };

@@ -3,9 +3,9 @@ import { absent, type Figure, sumOfFigures } from '../volumes/figure.js';
 import type { Allowance } from './account-input.js';
 import { allowedOfZones } from './allowed-of-zones.js';
 import { type ComputedZone, settingsGapOfZone } from './account-lines.js';
+import type { CoveredMonth } from './covered-month.js';
 import type { MeteredOfMeter } from './metered-of-meter.js';
 import type { MeterVolumes, Volumes } from './month-account.js';
-import type { CoveredMonth } from './needed-of-zone.js';
 import { volumesOfScope } from './volumes-of-scope.js';
 
 /** A meter's metered water by the meter's id, and the zones of the property. */

@@ -1,46 +1,160 @@
-import { irrigationNeed } from '@rillbook/agronomy/water-balance/irrigation-need.js';
-import type { Quantity } from '@rillbook/units/quantity.js';
-import type { WeatherSeries } from './weather-series.js';
+import { needByMonth, type NeedMonths, type NeedSeries } from '@rillbook/agronomy/water-balance/need-by-month.kernel.js';
+import { DomainError } from '@rillbook/units/domain-error.js';
+import { DAYS_BEFORE_MONTH, type WeatherSeries } from './weather-series.js';
 
-/** A root zone's coefficient (plant, density and shade factor together) and readily available water. */
+/** A root zone: coefficient (plant, density and shade factor together), readily available water, and how uncertain both are. */
 export interface NeedingZone {
   readonly plantCoefficient: number;
   readonly rawMm: number;
+  readonly plantRelativeSd: number;
+  readonly storageRelativeSd: number;
 }
 
-/** By how many of its standard deviations an input is moved, to see what it does. */
-export interface WeatherShift {
-  readonly etoSds: number;
-  readonly rainFactor: number;
+/** A month as it is covered, with the root zones as they were in it: the same number of zones, in the same order, in every month. */
+export interface NeedingMonth {
+  readonly firstDay: number;
+  readonly days: number;
+  readonly zones: readonly NeedingZone[];
 }
-
-const AS_IT_CAME: WeatherShift = { etoSds: 0, rainFactor: 1 };
 
 /**
- * Net irrigation that a zone needed, day by day, with the weather that really came.
+ * Net depth that a zone needed in the days of a month that have weather; `ofDays` is one per covered day, 0 where the weather is not known.
+ * `moved` is half the difference that an input makes when it is one standard deviation above and below.
+ */
+export interface NeededDepths {
+  readonly netMm: number;
+  readonly ofDays: Float64Array;
+  readonly moved: { readonly plantFactor: number; readonly rootStorage: number; readonly eto: number; readonly rain: number };
+}
+
+interface Weathers {
+  readonly asItCame: NeedSeries;
+  readonly moreEto: NeedSeries;
+  readonly lessEto: NeedSeries;
+  readonly moreRain: NeedSeries;
+  readonly lessRain: NeedSeries;
+}
+
+/**
+ * Net irrigation that zones needed in some months with the weather that really came, and with each uncertain input moved.
  *
- * A day without weather needs an unknown depth and leaves the root zone as it found it.
+ * Every month has a balance of its own, which begins at RAW 90 days earlier. A day without weather needs an unknown depth and leaves the
+ * root zone as it found it.
  *
- * @param series - Weather from before the month to the last day covered. [mm], one per day
- * @param firstDay - Day number of the first day wanted. [d]
- * @param zone - Plant coefficient and readily available water. [–] and [mm]
- * @param shift - Moves reference evapotranspiration and rain, for uncertainty; none by default. [–]
- * @returns Net depth, or null where the day's weather is not known. [mm], one per day
- * @throws {DomainError} `ROOT_ZONE_OUT_OF_DOMAIN` when coefficient or storage is below zero.
+ * @param weather - Weather that leads up to and covers the months. [mm], one per day
+ * @param months - Months, oldest first and not overlapping, with their zones. [d]
+ * @param rainRelativeSd - Relative standard deviation of rain at the property. [–]
+ * @returns For each month, for each of its zones, the depths. [mm]
+ * @throws {DomainError} `ROOT_ZONE_OUT_OF_DOMAIN` when coefficient or storage is below zero or not finite.
  */
 export function neededDepths(
-  series: WeatherSeries,
-  firstDay: number,
-  zone: NeedingZone,
-  shift: WeatherShift = AS_IT_CAME,
-): readonly (number | null)[] {
-  const known = series.etoMm.map((eto, day) => eto !== null && series.rainMm[day] !== null);
-  const eto = series.etoMm.map((value, day) =>
-    known[day] ? Math.max(0, (value ?? 0) * (1 + shift.etoSds * (series.etoRelativeSd[day] ?? 0))) : 0,
+  weather: WeatherSeries,
+  months: readonly NeedingMonth[],
+  rainRelativeSd: number,
+): readonly (readonly NeededDepths[])[] {
+  const from = months.reduce((first, month) => Math.min(first, month.firstDay), Number.POSITIVE_INFINITY) - DAYS_BEFORE_MONTH;
+  const length = months.reduce((until, { firstDay, days }) => Math.max(until, firstDay + days - from), 0);
+  const weathers = weathersOf(weather, from, length, rainRelativeSd);
+  const spans: NeedMonths = {
+    starts: Int32Array.from(months, (month) => month.firstDay - from),
+    ends: Int32Array.from(months, ({ firstDay, days }) => firstDay + days - from),
+    warmUpDays: DAYS_BEFORE_MONTH,
+  };
+  const found: NeededDepths[][] = months.map(() => []);
+  const room = { depletion: new Float64Array(length + 1), irrigation: new Float64Array(length) };
+  const zones = months[0]?.zones.length ?? 0;
+  for (let zone = 0; zone < zones; zone += 1) {
+    for (let begin = 0; begin < months.length; ) {
+      const end = sameUntil(months, zone, begin);
+      const some = { ...spans, starts: spans.starts.subarray(begin, end), ends: spans.ends.subarray(begin, end) };
+      const depths = depthsOfZone(checked((months[begin] as NeedingMonth).zones[zone]), some, weathers, room);
+      depths.forEach((each, month) => (found[begin + month] as NeededDepths[]).push(each));
+      begin = end;
+    }
+  }
+  return found;
+}
+
+/** A zone that is the same in the next month can go on with the balance of the month before. */
+function sameUntil(months: readonly NeedingMonth[], zone: number, begin: number): number {
+  const first = months[begin]?.zones[zone];
+  let end = begin + 1;
+  while (end < months.length && isSame(first, months[end]?.zones[zone])) end += 1;
+  return end;
+}
+
+function isSame(one: NeedingZone | undefined, other: NeedingZone | undefined): boolean {
+  return (
+    one?.plantCoefficient === other?.plantCoefficient &&
+    one?.rawMm === other?.rawMm &&
+    one?.plantRelativeSd === other?.plantRelativeSd &&
+    one?.storageRelativeSd === other?.storageRelativeSd
   );
-  const rain = series.rainMm.map((value, day) => (known[day] ? (value ?? 0) * shift.rainFactor : 0));
-  const from = firstDay - series.firstDay;
-  const rootZone = { plantCoefficient: zone.plantCoefficient, readilyAvailableWater: zone.rawMm as Quantity<'mm'> };
-  const need = irrigationNeed({ eto, rain }, rootZone, from);
-  return Array.from(need.irrigationMm, (depth, day) => (known[from + day] ? depth : null));
+}
+
+function depthsOfZone(
+  zone: NeedingZone,
+  months: NeedMonths,
+  weathers: Weathers,
+  room: { readonly depletion: Float64Array; readonly irrigation: Float64Array },
+): readonly NeededDepths[] {
+  const { plantCoefficient, rawMm, plantRelativeSd, storageRelativeSd } = zone;
+  const ofMonths = new Float64Array(room.irrigation.length);
+  const sums = (weather: NeedSeries, coefficient: number, raw: number, days: Float64Array | null = null) => {
+    const written = { ...room, sums: new Float64Array(months.starts.length), ofMonths: days };
+    needByMonth(weather, months, coefficient, raw, written);
+    return written.sums;
+  };
+  const half = (more: Float64Array, less: Float64Array, month: number) => ((more[month] as number) - (less[month] as number)) / 2;
+  const { asItCame, moreEto, lessEto, moreRain, lessRain } = weathers;
+  const net = sums(asItCame, plantCoefficient, rawMm, ofMonths);
+  const morePlant = sums(asItCame, plantCoefficient * (1 + plantRelativeSd), rawMm);
+  const lessPlant = sums(asItCame, plantCoefficient * (1 - plantRelativeSd), rawMm);
+  const moreStorage = sums(asItCame, plantCoefficient, rawMm * (1 + storageRelativeSd));
+  const lessStorage = sums(asItCame, plantCoefficient, rawMm * (1 - storageRelativeSd));
+  const [etoUp, etoDown] = [sums(moreEto, plantCoefficient, rawMm), sums(lessEto, plantCoefficient, rawMm)];
+  const [rainUp, rainDown] = [sums(moreRain, plantCoefficient, rawMm), sums(lessRain, plantCoefficient, rawMm)];
+  return Array.from(net, (netMm, month) => ({
+    netMm,
+    ofDays: ofMonths.subarray(months.starts[month], months.ends[month]),
+    moved: {
+      plantFactor: half(morePlant, lessPlant, month),
+      rootStorage: half(moreStorage, lessStorage, month),
+      eto: half(etoUp, etoDown, month),
+      rain: half(rainUp, rainDown, month),
+    },
+  }));
+}
+
+function weathersOf(weather: WeatherSeries, from: number, length: number, rainRelativeSd: number): Weathers {
+  const blank = () => ({ eto: new Float64Array(length), rain: new Float64Array(length) });
+  const [asItCame, moreEto, lessEto] = [blank(), blank(), blank()];
+  const [moreRain, lessRain] = [new Float64Array(length), new Float64Array(length)];
+  for (let day = 0; day < length; day += 1) {
+    const at = from + day - weather.firstDay;
+    const eto = weather.etoMm[at] ?? Number.NaN;
+    const rain = weather.rainMm[at] ?? Number.NaN;
+    if (Number.isNaN(eto + rain)) continue;
+    const sd = weather.etoRelativeSd[at] ?? 0;
+    asItCame.eto[day] = eto;
+    asItCame.rain[day] = rain;
+    moreEto.eto[day] = eto * (1 + sd);
+    lessEto.eto[day] = Math.max(0, eto * (1 - sd));
+    moreRain[day] = rain * (1 + rainRelativeSd);
+    lessRain[day] = rain * (1 - rainRelativeSd);
+  }
+  return {
+    asItCame,
+    moreEto: { ...moreEto, rain: asItCame.rain },
+    lessEto: { ...lessEto, rain: asItCame.rain },
+    moreRain: { eto: asItCame.eto, rain: moreRain },
+    lessRain: { eto: asItCame.eto, rain: lessRain },
+  };
+}
+
+function checked(zone: NeedingZone | undefined): NeedingZone {
+  const { plantCoefficient, rawMm } = zone ?? { plantCoefficient: Number.NaN, rawMm: Number.NaN };
+  if (!zone || !(plantCoefficient >= 0 && rawMm >= 0 && Number.isFinite(plantCoefficient + rawMm)))
+    throw new DomainError('ROOT_ZONE_OUT_OF_DOMAIN', { plantCoefficient, readilyAvailableWater: rawMm });
+  return zone;
 }

@@ -9,39 +9,52 @@ export interface AccountDay {
   readonly etoRelativeSd: number;
 }
 
-/** Weather day by day without holes in the calendar; a day that nobody sent is not known. */
+/** Weather of consecutive days from `firstDay` on, without holes in the calendar; what is not known is NaN, never zero. */
 export interface WeatherSeries {
   readonly firstDay: number;
-  readonly etoMm: readonly (number | null)[];
-  readonly rainMm: readonly (number | null)[];
-  readonly etoRelativeSd: readonly number[];
+  readonly etoMm: Float64Array;
+  readonly rainMm: Float64Array;
+  readonly etoRelativeSd: Float64Array;
 }
 
 /** The root zone's balance begins this many days before the month. */
 export const DAYS_BEFORE_MONTH = 90;
 
 /**
- * Weather from 90 days before a month (later if weather starts later) to the last day covered.
+ * Weather days as a series by day number.
  *
- * @param days - Weather days in any order; others are ignored. [mm], one per day
- * @param firstOfMonth - Day number of the month's first. [d]
- * @param endDay - Day number after the last one covered. [d]
- * @returns The series, which begins no later than the month. [mm], one per day
+ * @param days - Weather days in any order; of two for one date the last counts. [mm], one per day
+ * @returns The series from the first to the last of them; a day that nobody sent is not known. [mm], one per day
  * @throws {DomainError} `WEATHER_DAY_INVALID` when a value is below zero or not finite.
  */
-export function weatherSeries(days: readonly AccountDay[], firstOfMonth: number, endDay: number): WeatherSeries {
-  const numbered = days
-    .map((day) => [dayNumberOfDate(day.date), checked(day)] as const)
-    .filter(([number, day]) => number >= firstOfMonth - DAYS_BEFORE_MONTH && number < endDay && day.etoMm !== null);
-  const firstDay = Math.min(firstOfMonth, ...numbered.map(([number]) => number));
-  const byNumber = new Map(days.map((day) => [dayNumberOfDate(day.date), day]));
-  const series = Array.from({ length: Math.max(0, endDay - firstDay) }, (_, index) => byNumber.get(firstDay + index));
-  return {
-    firstDay,
-    etoMm: series.map((day) => day?.etoMm ?? null),
-    rainMm: series.map((day) => day?.rainMm ?? null),
-    etoRelativeSd: series.map((day) => day?.etoRelativeSd ?? 0),
-  };
+export function weatherSeries(days: readonly AccountDay[]): WeatherSeries {
+  const numbers = days.map((day) => dayNumberOfDate(checked(day).date));
+  const firstDay = numbers.length === 0 ? 0 : numbers.reduce((first, number) => Math.min(first, number));
+  const length = numbers.length === 0 ? 0 : numbers.reduce((last, number) => Math.max(last, number)) - firstDay + 1;
+  const series = { firstDay, etoMm: notKnown(length), rainMm: notKnown(length), etoRelativeSd: new Float64Array(length) };
+  days.forEach((day, index) => {
+    const at = (numbers[index] as number) - firstDay;
+    series.etoMm[at] = day.etoMm ?? Number.NaN;
+    series.rainMm[at] = day.rainMm ?? Number.NaN;
+    series.etoRelativeSd[at] = day.etoRelativeSd;
+  });
+  return series;
+}
+
+/**
+ * Reference evapotranspiration of a day of the series.
+ *
+ * @param series - The weather. [mm], one per day
+ * @param day - Day number. [d]
+ * @returns The day's value, null where it is not known or lies outside. [mm]
+ */
+export function etoOfDay(series: WeatherSeries, day: number): number | null {
+  const eto = series.etoMm[day - series.firstDay];
+  return eto === undefined || Number.isNaN(eto) ? null : eto;
+}
+
+function notKnown(length: number): Float64Array {
+  return new Float64Array(length).fill(Number.NaN);
 }
 
 function checked(day: AccountDay): AccountDay {

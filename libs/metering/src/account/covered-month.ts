@@ -1,0 +1,68 @@
+import { dayNumberOfDate, daysOfMonth } from '@rillbook/irrigation/calendar/local-date.js';
+import { missingWeather, type MissingWeather } from '../volumes/missing-weather.js';
+import { DAYS_BEFORE_MONTH, type WeatherSeries } from '../volumes/weather-series.js';
+import type { AccountFacts } from './account-input.js';
+
+/**
+ * The month as far as it is covered, with the weather, the ET weight of each covered day, and which of them have no weather. `weatherFrom`
+ * is the day number of the first known weather among the days that lead up to the month; at the latest the month's first.
+ */
+export interface CoveredMonth {
+  readonly month: string;
+  readonly firstDay: number;
+  readonly days: number;
+  readonly daysInMonth: number;
+  readonly weather: WeatherSeries;
+  readonly weatherFrom: number;
+  readonly etWeights: Float64Array;
+  readonly missing: MissingWeather;
+}
+
+/**
+ * The covered days of an account's month with their weather.
+ *
+ * @param of - The month and the last complete date. [code]
+ * @param weather - The weather. [mm], one per day
+ * @returns The month; without any day where none is complete. [d] and [mm]
+ * @throws {DomainError} `MONTH_INVALID` or `LOCAL_DATE_INVALID` where there is no such month or date.
+ */
+export function coveredMonth(of: Pick<AccountFacts, 'month' | 'through'>, weather: WeatherSeries): CoveredMonth {
+  const { firstDay, days: daysInMonth } = daysOfMonth(of.month);
+  const endDay = of.through === null ? firstDay : Math.min(dayNumberOfDate(of.through) + 1, firstDay + daysInMonth);
+  const days = Math.max(0, endDay - firstDay);
+  const weights = etWeights(weather, firstDay, days);
+  return {
+    month: of.month,
+    firstDay,
+    days,
+    daysInMonth,
+    weather,
+    weatherFrom: weatherFrom(weather, firstDay),
+    etWeights: weights,
+    missing: missingWeather(weather, firstDay, weights),
+  };
+}
+
+function weatherFrom({ firstDay, etoMm }: WeatherSeries, firstOfMonth: number): number {
+  let day = Math.max(firstDay, firstOfMonth - DAYS_BEFORE_MONTH);
+  while (day < firstOfMonth && !((etoMm[day - firstDay] ?? Number.NaN) >= 0)) day += 1;
+  return Math.min(day, firstOfMonth);
+}
+
+// A day of unknown weather weighs as much as the mean of the others.
+function etWeights({ firstDay, etoMm }: WeatherSeries, from: number, days: number): Float64Array {
+  const weights = new Float64Array(days);
+  let known = 0;
+  let sum = 0;
+  for (let day = 0; day < days; day += 1) {
+    const eto = etoMm[from + day - firstDay] ?? Number.NaN;
+    weights[day] = eto;
+    if (eto >= 0) {
+      known += 1;
+      sum += eto;
+    }
+  }
+  const mean = known > 0 ? sum / known : 1;
+  for (let day = 0; day < days; day += 1) if (Number.isNaN(weights[day])) weights[day] = mean;
+  return weights;
+}

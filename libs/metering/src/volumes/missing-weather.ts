@@ -1,0 +1,46 @@
+import { fillMissingDays } from './fill-missing-days.js';
+import type { WeatherSeries } from './weather-series.js';
+
+/** Which covered days have weather (1) and which do not (0); `isTooMuch` where what is missing makes a volume absent. */
+export interface MissingWeather {
+  readonly known: Uint8Array;
+  readonly missingDays: number;
+  readonly isTooMuch: boolean;
+}
+
+/**
+ * The days of a span without reference evapotranspiration or rain.
+ *
+ * @param weather - The weather. [mm], one per day
+ * @param firstDay - Day number of the first covered day. [d]
+ * @param etWeights - ET weight of each covered day. [mm], one per day
+ * @returns Which days are known, and whether too much is missing to fill it in. [–]
+ */
+export function missingWeather(weather: WeatherSeries, firstDay: number, etWeights: Float64Array): MissingWeather {
+  const known = new Uint8Array(etWeights.length);
+  let missingDays = 0;
+  for (let day = 0; day < known.length; day += 1) {
+    const at = firstDay + day - weather.firstDay;
+    const isKnown = (weather.etoMm[at] ?? Number.NaN) + (weather.rainMm[at] ?? Number.NaN) >= 0;
+    known[day] = isKnown ? 1 : 0;
+    missingDays += isKnown ? 0 : 1;
+  }
+  return { known, missingDays, isTooMuch: missingDays > 0 && isTooMuch(known, etWeights) };
+}
+
+/**
+ * A depth over the days with weather, with the other days filled in as the mean of them.
+ *
+ * @param depth - Depth of the days that are known. [mm]
+ * @param missing - The days without weather. [d]
+ * @returns The depth of all days; null where too much is missing. [mm]
+ */
+export function fillMissingWeather(depth: number, { known, missingDays, isTooMuch }: MissingWeather): number | null {
+  if (isTooMuch) return null;
+  return missingDays === 0 ? depth : depth + (depth * missingDays) / (known.length - missingDays);
+}
+
+function isTooMuch(known: Uint8Array, etWeights: Float64Array): boolean {
+  const days = Array.from(known, (each, day) => ({ litres: 0, knownShare: each, etWeight: etWeights[day] ?? 1, neededLitres: null }));
+  return fillMissingDays(days).litres === null;
+}
