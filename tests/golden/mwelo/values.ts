@@ -1,25 +1,156 @@
-/** Yearly allowance (MAWA): ETo [in/yr], areas [ft2], printed gallons a year, tolerance [gal]. */
-export const allowances = [
-  { eto: 51.1, etaf: 0.7, irrigated: 50_000, special: 0, gallons: 1_108_870, tolerance: 1 },
-  { eto: 51.1, etaf: 0.7, irrigated: 50_000, special: 2_000, gallons: 1_127_808, tolerance: 340 },
-  { eto: 43, etaf: 0.55, irrigated: 2_453, special: 68, gallons: 36_784, tolerance: 1 },
-] as const;
+import type { GoldenChecks } from '../golden-check.js';
 
-/** Rows of a filled-in Appendix B worksheet, ETo 43.0 in: plant factor, irrigation efficiency, printed ETAF, area [ft2], printed gallons. */
-export const worksheetRows = [
-  { plantFactor: 0.5, efficiency: 0.81, etaf: 0.617, squareFeet: 204, gallons: 3_355.64 },
-  { plantFactor: 0.2, efficiency: 0.81, etaf: 0.247, squareFeet: 1_310, gallons: 8_626.38 },
-  { plantFactor: 0.8, efficiency: 0.75, etaf: 1.067, squareFeet: 677, gallons: 19_258.09 },
-  { plantFactor: 0.2, efficiency: 0.81, etaf: 0.247, squareFeet: 194, gallons: 1_277.49 },
-  { plantFactor: 1, efficiency: 1, etaf: 1, squareFeet: 68, gallons: 1_812.88 },
-] as const;
-
-/** Totals printed on the same worksheet. */
-export const worksheetTotals = { eto: 43, gallons: 34_330.48, relativeTolerance: 0.002 } as const;
-
-/** Monthly reference evapotranspiration [in] with the yearly figure printed beside it, Vacaville (city). */
-export const vacaville = {
-  monthlyEto: [0.7, 1.4, 3.2, 5.2, 6.3, 7.6, 8.2, 7.2, 5.5, 4.3, 1.6, 1.1],
-  yearlyEto: 52.3,
-  tolerance: 0.05,
-} as const;
+export const checks = {
+  'ob-001': {
+    source: '23 CCR 492.4 (2009 text) example as quoted on a public page: Fresno, LA 50,000 ft2, SLA 0, ETAF 0.7',
+    known: 'text',
+    inputs: { ETo: [51.1, 'in/yr'], LA: [50000, 'ft2'], SLA: [0, 'ft2'], ETAF: [0.7, ''] },
+    expected: { MAWA: [1108870, 'gal/yr'] },
+    tolerance: { abs: 1 },
+  },
+  'ob-003': {
+    source: '23 CCR 492.4 (2009 text): ETWU example: sum(PF*HA)=24,700, IE 0.71, SLA 0',
+    known: 'memory',
+    inputs: { ETo: [51.1, 'in/yr'], sum_PFxHA: [24700, 'ft2'], IE: [0.71, ''], SLA: [0, 'ft2'] },
+    expected: { ETWU: [1102116, 'gal/yr'] },
+    tolerance: { rel: 0.0003 },
+    note: 'hydrozones 0.8x7000 + 0.7x10000 + 0.5x16000 + 0.3x7000 + 0.2x10000',
+  },
+  'ob-004': {
+    source: '23 CCR 492.4 (2009 text): ETWU example with SLA 2,000: sum(PF*HA)=23,500',
+    known: 'memory',
+    inputs: { ETo: [51.1, 'in/yr'], sum_PFxHA: [23500, 'ft2'], IE: [0.71, ''], SLA: [2000, 'ft2'] },
+    expected: { ETWU: [1111936, 'gal/yr'] },
+    tolerance: { rel: 0.0003 },
+  },
+  'ob-011': {
+    source: 'filled-in Appendix B worksheet, public document (2021), ETo 43.0 in: hydrozone row: low, drip',
+    known: 'text',
+    inputs: { ETo: [43, 'in/yr'], PF: [0.2, ''], IE: [0.81, ''], area: [1310, 'ft2'] },
+    expected: { ETAF: [0.247, ''], ETWU: [8626.38, 'gal/yr'] },
+    tolerance: { ETAF: 0.0006, ETWU_rel: 0.002 },
+    note: 'sheet uses ETAF rounded to 3 decimals',
+  },
+  'ob-012': {
+    source: 'filled-in Appendix B worksheet, public document (2021), ETo 43.0 in: hydrozone row: lawn, spray',
+    known: 'text',
+    inputs: { ETo: [43, 'in/yr'], PF: [0.8, ''], IE: [0.75, ''], area: [677, 'ft2'] },
+    expected: { ETAF: [1.067, ''], ETWU: [19258.09, 'gal/yr'] },
+    tolerance: { ETAF: 0.0006, ETWU_rel: 0.002 },
+    note: 'sheet uses ETAF rounded to 3 decimals',
+  },
+  'ob-014': {
+    source: 'filled-in Appendix B worksheet, public document (2021), ETo 43.0 in: hydrozone row: special landscape area',
+    known: 'text',
+    inputs: { ETo: [43, 'in/yr'], PF: [1, ''], IE: [1, ''], area: [68, 'ft2'] },
+    expected: { ETAF: [1, ''], ETWU: [1812.88, 'gal/yr'] },
+    tolerance: { ETAF: 0.0006, ETWU_rel: 0.002 },
+    note: 'sheet uses ETAF rounded to 3 decimals',
+  },
+  'ob-015': {
+    source: 'filled-in Appendix B worksheet, public document (2021), ETo 43.0 in: totals',
+    known: 'text',
+    inputs: { rows: ['ob-010..ob-014', ''] },
+    expected: {
+      ETWU_total: [34330.48, 'gal/yr'],
+      average_ETAF_regular: [0.511, ''],
+      sitewide_ETAF: [0.525, ''],
+      LA_regular: [2385, 'ft2'],
+      SLA: [68, 'ft2'],
+    },
+    tolerance: { ETWU_total_rel: 0.002, ETAF: 0.001 },
+    note: 'the MAWA printed on that sheet (35,968.34) used 0.55*2385+0.55*68; by the regulation formula with LA=2453, SLA=68 it is 36,784',
+  },
+  'ob-017': {
+    source: '23 CCR 492.4 (current): Westlaw text read',
+    known: 'text',
+    inputs: { use: ['residential | non-residential', ''] },
+    expected: { max_ETAF: ['0.55 | 0.45', ''] },
+    tolerance: { exact: true },
+  },
+  'ob-018': {
+    source: 'City of San Diego code, landscape regulations: MAWA section read',
+    known: 'text',
+    inputs: { jurisdiction: ['San Diego', ''] },
+    expected: { ETAF: [0.42, ''] },
+    tolerance: { exact: true },
+    note: 'shows that local ETAF can be stricter',
+  },
+  'ob-020': {
+    source: 'municipal code quoting 2009 rule (ecode360 50406096): minimum IE and factors',
+    known: 'text',
+    inputs: { era: ['2009', ''] },
+    expected: { ETAF: [0.7, ''], SLA_extra: [0.3, ''], IE_min: [0.71, ''] },
+    tolerance: { exact: true },
+  },
+  'ob-024': {
+    source: 'Vacaville code (ecode360 48417262): optional effective rainfall form',
+    known: 'text',
+    inputs: { formula: ['MAWA=(ETo-Eppt)(0.62)[(0.55 LA)+(0.45 SLA)]', ''] },
+    expected: { Eppt_fraction_of_annual_rain: [0.25, ''] },
+    tolerance: { exact: true },
+  },
+  'ob-026': {
+    source: '23 CCR 492.7(a)(1): Colton scan of 2015 text, page 10',
+    known: 'text',
+    inputs: { slope: ['> 25%', ''] },
+    expected: {
+      max_application_rate: [0.75, 'in/h'],
+      overhead_setback_from_hardscape: [24, 'in'],
+      narrow_area_width_needing_subsurface: [10, 'ft'],
+    },
+    tolerance: { exact: true },
+  },
+  'ob-027': {
+    source: '23 CCR 492.10(a)(2): Westlaw text read',
+    known: 'text',
+    inputs: { device: ['overhead irrigation', ''] },
+    expected: { allowed_window: ['20:00-10:00', ''] },
+    tolerance: { exact: true },
+  },
+  'ob-050': {
+    source: 'Gridley CA municipal code Appendix B (MWELO worksheet): formulas as printed',
+    known: 'text',
+    inputs: { worksheet: ['Appendix B', ''] },
+    expected: {
+      ETWU: ['ETo x 0.62 x ETAF x area', ''],
+      MAWA: ['ETo x 0.62 x [ETAF x LA + (1-ETAF) x SLA]', ''],
+      IE_spray: [0.75, ''],
+      IE_drip: [0.81, ''],
+      ETAF_res: [0.55, ''],
+      ETAF_nonres: [0.45, ''],
+    },
+    tolerance: { exact: true },
+  },
+  'mawa-special-2000': {
+    source: '23 CCR 492.4 (2009 text): MAWA example with SLA 2,000 ft2; the regulation rounds 51.1 x 0.62 to 31.68 there',
+    known: 'memory',
+    inputs: { ETo: [51.1, 'in/yr'], LA: [50000, 'ft2'], SLA: [2000, 'ft2'], ETAF: [0.7, ''] },
+    expected: { MAWA: [1127808, 'gal/yr'] },
+    tolerance: { rel: 0.0003 },
+  },
+  'mawa-worksheet': {
+    source: '23 CCR 492.4 (current): formula on the areas of the filled-in Appendix B worksheet (2021)',
+    known: 'memory',
+    inputs: { ETo: [43, 'in/yr'], LA: [2453, 'ft2'], SLA: [68, 'ft2'], ETAF: [0.55, ''] },
+    expected: { MAWA: [36784, 'gal/yr'] },
+    tolerance: { abs: 1 },
+    note: 'arithmetic; the 35,968.34 printed on that sheet misapplies the formula',
+  },
+  'etwu-moderate-drip': {
+    source: 'filled-in Appendix B worksheet, public document (2021), ETo 43.0 in: hydrozone row: moderate, drip',
+    known: 'text',
+    inputs: { ETo: [43, 'in/yr'], PF: [0.5, ''], IE: [0.81, ''], area: [204, 'ft2'] },
+    expected: { ETAF: [0.617, ''], ETWU: [3355.64, 'gal/yr'] },
+    tolerance: { ETAF: 0.0006, ETWU_rel: 0.002 },
+    note: 'sheet uses ETAF rounded to 3 decimals',
+  },
+  'etwu-low-drip-side': {
+    source: 'filled-in Appendix B worksheet, public document (2021), ETo 43.0 in: hydrozone row: low, drip, side',
+    known: 'text',
+    inputs: { ETo: [43, 'in/yr'], PF: [0.2, ''], IE: [0.81, ''], area: [194, 'ft2'] },
+    expected: { ETAF: [0.247, ''], ETWU: [1277.49, 'gal/yr'] },
+    tolerance: { ETAF: 0.0006, ETWU_rel: 0.002 },
+    note: 'sheet uses ETAF rounded to 3 decimals',
+  },
+} satisfies GoldenChecks;

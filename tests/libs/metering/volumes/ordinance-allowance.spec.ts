@@ -1,12 +1,13 @@
 import { contractAllowance } from '@rillbook/metering/volumes/contract-allowance.js';
 import { grossVolume } from '@rillbook/metering/volumes/gross-volume.js';
-import { estimatedTotalWaterUse, ordinanceAllowance, yearlyOrdinanceAllowance } from '@rillbook/metering/volumes/ordinance-allowance.js';
+import { ordinanceAllowance, yearlyOrdinanceAllowance } from '@rillbook/metering/volumes/ordinance-allowance.js';
 import { squareMetresFromSquareFeet } from '@rillbook/units/area.js';
 import { millimetres, millimetresFromInches } from '@rillbook/units/length.js';
 import { gallonsFromLitres } from '@rillbook/units/volume.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { allowances, vacaville, worksheetRows, worksheetTotals } from '../../../golden/mwelo/values.js';
+import { givenRow } from '../../../golden/golden-check.js';
+import { checks as places } from '../../../golden/eto-of-places/values.js';
 import { gallonsPerInchSquareFoot } from '../../../golden/volume-equivalents/values.js';
 import { hydrozone } from '../../../golden/watersense-budget/values.js';
 
@@ -17,35 +18,14 @@ const areaOf = (etaf: number, irrigated: number, special: number) => ({
 });
 
 describe('ordinance', () => {
-  // California Model Water Efficient Landscape Ordinance, 23 CCR 492.4; tests/golden/mwelo.
-  it.each(allowances)('allows $gallons gal for $irrigated ft2 at ETo $eto in', ({ eto, etaf, irrigated, special, gallons, tolerance }) => {
-    const allowed = gallonsFromLitres(ordinanceAllowance(millimetresFromInches(eto), areaOf(etaf, irrigated, special)));
-    expect(Math.abs(allowed - gallons)).toBeLessThanOrEqual(tolerance);
-  });
-
-  // A filled-in Appendix B worksheet, public document (2021); the sheet rounds ETAF to three decimals.
-  it.each(worksheetRows)('estimates $gallons gal for $squareFeet ft2 of plant factor $plantFactor', (row) => {
-    const eto = millimetresFromInches(worksheetTotals.eto);
-    const litres = estimatedTotalWaterUse(eto, row.plantFactor, row.efficiency, squareMetresFromSquareFeet(row.squareFeet));
-    expect(Math.abs(gallonsFromLitres(litres) / row.gallons - 1)).toBeLessThanOrEqual(worksheetTotals.relativeTolerance);
-    expect(Math.abs(row.plantFactor / row.efficiency - row.etaf)).toBeLessThanOrEqual(0.0006);
-  });
-
-  it('totals the worksheet', () => {
-    const eto = millimetresFromInches(worksheetTotals.eto);
-    const total = worksheetRows.reduce(
-      (sum, row) => sum + estimatedTotalWaterUse(eto, row.plantFactor, row.efficiency, squareMetresFromSquareFeet(row.squareFeet)),
-      0,
-    );
-    expect(Math.abs(total / 3.785411784 / worksheetTotals.gallons - 1)).toBeLessThanOrEqual(worksheetTotals.relativeTolerance);
-  });
-
   // Vacaville, California, municipal code, Table 14.27.030.A: months and the year printed beside them.
   it('is the same for a year of months and for the year', () => {
     const area = areaOf(0.55, 10_000, 500);
-    const months = vacaville.monthlyEto.map((inches) => millimetresFromInches(inches));
-    const year = ordinanceAllowance(millimetresFromInches(vacaville.yearlyEto), area);
-    expect(Math.abs(yearlyOrdinanceAllowance(months, area) / year - 1)).toBeLessThanOrEqual(vacaville.tolerance / vacaville.yearlyEto);
+    const vacaville = places['ob-021'];
+    const months = givenRow(vacaville, 'monthly').map((inches) => millimetresFromInches(inches));
+    const printed = vacaville.expected.annual[0];
+    const year = ordinanceAllowance(millimetresFromInches(printed), area);
+    expect(Math.abs(yearlyOrdinanceAllowance(months, area) / year - 1)).toBeLessThanOrEqual(vacaville.tolerance.abs / printed);
     expect(() => yearlyOrdinanceAllowance(months.slice(1), area)).toThrow(expect.objectContaining({ code: 'MONTHLY_NORMALS_INVALID' }));
   });
 
