@@ -35,7 +35,8 @@ export function missingWeather(weather: WeatherSeries, firstDay: number, etWeigh
  * @param missing - The days without weather. [d]
  * @returns The depth of all days; null where too much is missing. [mm]
  */
-export function fillMissingWeather(depth: number, { known, missingDays, isTooMuch }: MissingWeather): number | null {
+export function fillMissingWeather(depth: number, missing: MissingWeather): number | null {
+  const { known, missingDays, isTooMuch } = missing;
   if (isTooMuch) return null;
   return missingDays === 0 ? depth : depth + (depth * missingDays) / (known.length - missingDays);
 }

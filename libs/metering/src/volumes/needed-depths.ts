@@ -27,6 +27,8 @@ export interface NeededDepths {
   readonly moved: { readonly plantFactor: number; readonly rootStorage: number; readonly eto: number; readonly rain: number };
 }
 
+const SAME = ['plantCoefficient', 'rawMm', 'plantRelativeSd', 'storageRelativeSd'] as const;
+
 interface Weathers {
   readonly asItCame: NeedSeries;
   readonly moreEto: NeedSeries;
@@ -75,7 +77,7 @@ export function neededDepths(
   return found;
 }
 
-/** A zone that is the same in the next month can go on with the balance of the month before. */
+// A zone that is the same in the next month can go on with the balance of the month before.
 function sameUntil(months: readonly NeedingMonth[], zone: number, begin: number): number {
   const first = months[begin]?.zones[zone];
   let end = begin + 1;
@@ -84,12 +86,7 @@ function sameUntil(months: readonly NeedingMonth[], zone: number, begin: number)
 }
 
 function isSame(one: NeedingZone | undefined, other: NeedingZone | undefined): boolean {
-  return (
-    one?.plantCoefficient === other?.plantCoefficient &&
-    one?.rawMm === other?.rawMm &&
-    one?.plantRelativeSd === other?.plantRelativeSd &&
-    one?.storageRelativeSd === other?.storageRelativeSd
-  );
+  return one !== undefined && other !== undefined && SAME.every((name) => one[name] === other[name]);
 }
 
 function depthsOfZone(

@@ -11,11 +11,13 @@ const RAIN_SD = 0.15;
 
 /** How far an input is moved, in its standard deviations. */
 interface Moved {
-  readonly plant?: number;
-  readonly storage?: number;
-  readonly eto?: number;
-  readonly rain?: number;
+  readonly plant: number;
+  readonly storage: number;
+  readonly eto: number;
+  readonly rain: number;
 }
+
+const AS_IT_CAME: Moved = { plant: 0, storage: 0, eto: 0, rain: 0 };
 
 /** The definition taken literally: one month alone, its own 90 days before it, one balance for each input moved. */
 function literally(weather: WeatherSeries, month: { firstDay: number; days: number }, zone: NeedingZone, moved: Moved): Float64Array {
@@ -24,13 +26,13 @@ function literally(weather: WeatherSeries, month: { firstDay: number; days: numb
   for (let day = from; day < month.firstDay + month.days; day += 1) {
     const at = day - weather.firstDay;
     const [etoMm, rainMm] = [weather.etoMm[at] ?? Number.NaN, weather.rainMm[at] ?? Number.NaN];
-    const isKnown = !Number.isNaN(etoMm) && !Number.isNaN(rainMm);
-    eto.push(isKnown ? Math.max(0, etoMm * (1 + (moved.eto ?? 0) * (weather.etoRelativeSd[at] ?? 0))) : 0);
-    rain.push(isKnown ? rainMm * (1 + (moved.rain ?? 0) * RAIN_SD) : 0);
+    const isKnown = !Number.isNaN(etoMm + rainMm);
+    eto.push(isKnown ? Math.max(0, etoMm * (1 + moved.eto * weather.etoRelativeSd[at]!)) : 0);
+    rain.push(isKnown ? rainMm * (1 + moved.rain * RAIN_SD) : 0);
   }
   const rootZone = {
-    plantCoefficient: zone.plantCoefficient * (1 + (moved.plant ?? 0) * zone.plantRelativeSd),
-    readilyAvailableWater: (zone.rawMm * (1 + (moved.storage ?? 0) * zone.storageRelativeSd)) as Quantity<'mm'>,
+    plantCoefficient: zone.plantCoefficient * (1 + moved.plant * zone.plantRelativeSd),
+    readilyAvailableWater: (zone.rawMm * (1 + moved.storage * zone.storageRelativeSd)) as Quantity<'mm'>,
   };
   return irrigationNeed({ eto, rain }, rootZone, WARM_UP_DAYS).irrigationMm;
 }
@@ -93,7 +95,7 @@ describe('neededDepths', () => {
         months.forEach((month, at) =>
           month.zones.forEach((zone, index) => {
             const found = depths[at]![index]!;
-            const days = literally(weather, month, zone, {});
+            const days = literally(weather, month, zone, AS_IT_CAME);
             expect(Array.from(found.ofDays)).toEqual(Array.from(days));
             expect(found.netMm).toBe(sum(days));
           }),
@@ -109,8 +111,10 @@ describe('neededDepths', () => {
         const depths = neededDepths(weather, months, RAIN_SD);
         months.forEach((month, at) =>
           month.zones.forEach((zone, index) => {
-            const half = (of: (sign: number) => Moved) =>
-              (sum(literally(weather, month, zone, of(1))) - sum(literally(weather, month, zone, of(-1)))) / 2;
+            const half = (of: (sign: number) => Partial<Moved>) =>
+              (sum(literally(weather, month, zone, { ...AS_IT_CAME, ...of(1) })) -
+                sum(literally(weather, month, zone, { ...AS_IT_CAME, ...of(-1) }))) /
+              2;
             expect(depths[at]![index]!.moved).toEqual({
               plantFactor: half((plant) => ({ plant })),
               rootStorage: half((storage) => ({ storage })),
