@@ -90,7 +90,7 @@ export function accountInput(
     month,
     through: through === null ? null : dateOfDayNumber(through),
     days: eto.between(firstDay - WARM_UP_DAYS, lastDay),
-    zones: facts.zones.map((zone) => inMonth(zoneInput(zone, chainOf), ids)),
+    zones: facts.zones.map((zone) => inMonth(zoneInput(zone, chainOf, month), ids)),
     controllers: controllersOf(facts, dateOfDayNumber(lastDay)),
     meters: measuring.map(({ chain, intervals, winterLitresPerDay }) => ({
       id: chain.id,

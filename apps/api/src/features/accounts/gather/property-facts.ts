@@ -50,6 +50,15 @@ export interface ZoneFact {
   readonly density: number | null;
   readonly rootDepthMm: number | null;
   readonly leachingFraction: number | null;
+  /** the day on which the zone was planted, YYYY-MM-DD */
+  readonly establishedOn: string | null;
+  readonly plantings: readonly PlantingFact[];
+}
+
+/** What stands in a zone, as far as it says how long it has stood there. */
+export interface PlantingFact {
+  readonly coverPercent: number | null;
+  readonly plantedOn: string | null;
 }
 
 export interface ControllerFact {

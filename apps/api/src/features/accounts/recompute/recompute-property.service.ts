@@ -33,7 +33,7 @@ export class RecomputeProperty {
   async run(tx: OrganizationTransaction, facts: PropertyFacts, today: string): Promise<number> {
     const eto = await etoOf(tx, facts.property.stationId);
     const chains = meterChains(facts.meters);
-    const litresPerMm = litresPerMmOf(facts.zones.map((zone) => zoneInput(zone, (meterId) => meterId)));
+    const litresPerMm = litresPerMmOf(facts.zones.map((zone) => zoneInput(zone, (meterId) => meterId, null)));
     const measured = chains.map((chain) => ({ chain, ...meteredIntervals(chain, facts, { eto, litresPerMm }) }));
     const months = monthsToCompute(facts, eto, today);
     const kept = new Map(

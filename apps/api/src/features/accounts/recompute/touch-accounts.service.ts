@@ -17,6 +17,8 @@ const PROPERTIES_OF: Readonly<Record<string, string>> = {
   meter: 'select property_id as id from meter where organization_id = $1 and id = $2',
   controller: 'select property_id as id from controller where organization_id = $1 and id = $2',
   zone: 'select property_id as id from zone where organization_id = $1 and id = $2',
+  planting:
+    'select zone.property_id as id from planting join zone on zone.organization_id = planting.organization_id and zone.id = planting.zone_id where planting.organization_id = $1 and planting.id = $2',
   weather_station: 'select id from property where organization_id = $1 and weather_station_id = $2',
   water_supplier: 'select id from property where organization_id = $1 and water_supplier_id = $2',
   rate_tier:
