@@ -11,6 +11,24 @@ const CONSTANTS: Readonly<Record<ReferenceSurface, { readonly day: SurfaceConsta
   tall: { day: { numerator: 66, denominator: 0.25 }, night: { numerator: 66, denominator: 1.7 } },
 };
 
+/** Constants of short grass by the hour, day and night alike, before the standardized equation told them apart (FAO-56, Eq. 53). */
+const FAO56: SurfaceConstants = { numerator: 37, denominator: 0.34 };
+
+/**
+ * Reference evapotranspiration of short grass in an hour as FAO-56 has it, ETo (FAO-56, Eq. 53).
+ *
+ * ETo = (0.408·Δ·(Rn - G) + γ·37/(T + 273)·u2·(es - ea)) / (Δ + γ·(1 + 0.34·u2)); G = 0.1·Rn by day, 0.5·Rn by night
+ *
+ * @param terms - The terms of the equation. [any]
+ * @returns Water that the reference grass uses in the hour; below 0 when dew forms. [mm]
+ * @throws {DomainError} `LENGTH_OUT_OF_DOMAIN` when the terms give no finite number.
+ * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 53, 45 and 46.
+ * @example 0.63 for N'Diaye, 14 to 15 h, FAO-56 Example 19
+ */
+export function fao56HourlyReferenceEvapotranspiration(terms: HourlyTerms): Quantity<'mm'> {
+  return combinationEquation({ ...terms, soilHeatFlux: hourlySoilHeatFlux(terms.netRadiation, 'short') }, FAO56);
+}
+
 /**
  * Reference evapotranspiration of short grass in an hour, ETo, also ETos (ASCE-EWRI, Eq. 1 with Table 1).
  *
@@ -20,7 +38,7 @@ const CONSTANTS: Readonly<Record<ReferenceSurface, { readonly day: SurfaceConsta
  * @returns Water that the reference grass uses in the hour; below 0 when dew forms. [mm]
  * @throws {DomainError} `LENGTH_OUT_OF_DOMAIN` when the terms give no finite number.
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Eq. 1 with Table 1.
- * @example 0.63 for N'Diaye, 14 to 15 h, FAO-56 Example 19
+ * @example 0.606 for Fallon, Nevada, 1 July 2015, 10 to 11 h Pacific Standard Time
  */
 export function shortHourlyReferenceEvapotranspiration(terms: HourlyTerms): Quantity<'mm'> {
   return ofSurface(terms, 'short');
