@@ -22,6 +22,10 @@ export const noteValues: Readonly<Record<NoteCode, (saying: Saying, details: Det
     share: saying.formats.percent(details.number('share')),
     volume: messageOf(saying, `gauge.${details.text('volume')}`) ?? '',
   }),
+  'programmed-from-weather': ({ formats, names }, details) => ({
+    share: formats.percent(details.number('share')),
+    controller: names.of(details.text('controllerId')) ?? 'none',
+  }),
   'sources-contradict': sourceValues,
   'input-assumed': (saying, details) => ({
     ...zoneValues(saying, zoneIdsOf(details)),

@@ -58,6 +58,7 @@ export function zoneLine(computed: ComputedZone): ZoneLine {
     runs: programmed.runs,
     minutes: programmed.minutes,
     estimatedShare: filled > 0 ? filled / ((need.litres ?? 0) + (program.litres ?? 0)) : 0,
+    estimate: programmed.figure.estimate,
     reason: needed.figure.reason ?? programmed.figure.reason,
   };
 }

@@ -58,7 +58,12 @@ function estimatedNotes(property: Volumes): readonly AccountNote[] {
   const volumes = ['allowed', 'needed', 'programmed', 'metered'] as const;
   return volumes
     .filter((volume) => property[volume].estimatedShare > 0)
-    .map((volume) => ({ code: 'volume-estimated', details: { volume, share: property[volume].estimatedShare } }));
+    .map((volume) => {
+      const share = property[volume].estimatedShare;
+      const { estimate } = property.settingsGap;
+      if (volume !== 'programmed' || estimate === null) return { code: 'volume-estimated', details: { volume, share } };
+      return { code: 'programmed-from-weather', details: { share, controllerId: String(estimate.details['controllerId'] ?? '') } };
+    });
 }
 
 function contradictionNotes({ meters }: NotedAccount): readonly AccountNote[] {

@@ -1,5 +1,5 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
-import { type ControllerReplay, replayController } from '@rillbook/irrigation/settings/replay-controller.js';
+import { replayWithSensor, type SensorReplay } from '@rillbook/irrigation/settings/replay-with-sensor.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { absence } from '../volumes/absence.js';
 import { absent, type Figure } from '../volumes/figure.js';
@@ -75,7 +75,7 @@ function computedZones(input: AccountFacts, prepared: PreparedMonth, scoped: rea
   const replays = new Map(
     input.controllers.map(({ id, traits, facts, pauses }) => [
       id,
-      replayController({ firstDay, days, facts, pauses, traits, clockChanges }),
+      replayWithSensor({ firstDay, days, facts, pauses, traits, clockChanges }, month.weather),
     ]),
   );
   return scoped.map((each, at) => {
@@ -84,7 +84,7 @@ function computedZones(input: AccountFacts, prepared: PreparedMonth, scoped: rea
   });
 }
 
-function replayOf({ zone }: ScopedZone, replays: ReadonlyMap<string, ControllerReplay>): ControllerReplay | null {
+function replayOf({ zone }: ScopedZone, replays: ReadonlyMap<string, SensorReplay>): SensorReplay | null {
   if (zone.controllerId === null) return null;
   const replay = replays.get(zone.controllerId);
   if (!replay) throw new DomainError('ZONE_CONTROLLER_UNKNOWN', { zoneId: zone.id, controllerId: zone.controllerId });

@@ -9,11 +9,15 @@ export interface Volume {
   readonly reason: Absence | null;
 }
 
-/** A difference of two volumes, with its standard deviation from the inputs (a shared input once) and the inputs that matter most, first. */
+/**
+ * A difference of two volumes, with its standard deviation from the inputs (a shared input once) and the five inputs that matter most, first.
+ * `estimate` is why one of the two is an estimate: then the gap proves nothing about settings.
+ */
 export interface Gap {
   readonly litres: number | null;
   readonly sdLitres: number | null;
   readonly reason: Absence | null;
+  readonly estimate: Absence | null;
   readonly inputs: readonly InputShare[];
 }
 
@@ -68,6 +72,8 @@ export interface ZoneLine {
   readonly runs: number | null;
   readonly minutes: number | null;
   readonly estimatedShare: number;
+  /** Why programmed is an estimate; null where it was replayed. */
+  readonly estimate: Absence | null;
   readonly reason: Absence | null;
 }
 
@@ -87,6 +93,7 @@ export interface AccountNote {
     | 'weather-starts-later'
     | 'input-assumed'
     | 'volume-estimated'
+    | 'programmed-from-weather'
     | 'sources-contradict'
     | 'special-landscape-area-capped'
     | 'weather-missing-before-month';

@@ -1,7 +1,9 @@
-import type { ControllerReplay } from '@rillbook/irrigation/settings/replay-controller.js';
+import type { ControllerReplay, UnknownDay } from '@rillbook/irrigation/settings/replay-controller.js';
+import type { SensorReplay } from '@rillbook/irrigation/settings/replay-with-sensor.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
 import { inputKey } from '../uncertainty/input-share.js';
+import { combined, exactly, type UncertainLitres } from '../uncertainty/uncertain-litres.js';
 import { type Absence, absence } from '../volumes/absence.js';
 import { absent, type Figure, known } from '../volumes/figure.js';
 import { fillMissingDays } from '../volumes/fill-missing-days.js';
@@ -22,6 +24,10 @@ const NEITHER = { runs: null, minutes: null, programs: [] } as const;
 /**
  * What the replayed settings would have put out in one zone, with what each uncertain input does to it; a zone watered by hand as told.
  *
+ * Where a rain sensor's threshold is not known, minutes are the mean of those with and without the starts that it may have held back, and half
+ * the difference is their standard deviation. A day on which the controller computes its own run times from weather or soil moisture counts as
+ * the zone's need of that day, as an estimate.
+ *
  * @param zone - The zone. [code]
  * @param month - The covered days and their ET weights. [mm]
  * @param replay - The replay of the zone's controller over the covered days, or null where it has none. [min]
@@ -32,31 +38,111 @@ const NEITHER = { runs: null, minutes: null, programs: [] } as const;
 export function programmedOfZone(
   zone: AccountZone,
   month: CoveredMonth,
-  replay: ControllerReplay | null,
+  replay: SensorReplay | null,
   needed: NeededOfZone,
 ): ProgrammedOfZone {
   if (zone.handWatered) return { figure: byHand(zone, month.days), ...NEITHER };
   if (!replay || zone.station === null) return { figure: absent(absence('no-controller', { zones: [zone.id] })), ...NEITHER };
-  const station = replay.stations.get(zone.station);
-  const minutes = replay.unknown.map((reason, day) => (reason === null ? (station?.minutes[day] ?? 0) : null));
+  const water = waterOf(zone, zone.station, replay, needed);
+  if (water.estimate && needed.figure.value === null) return { figure: absent(water.estimate), ...NEITHER };
   const filled = fillMissingDays(
-    minutes.map((each, day) => ({
-      litres: each ?? 0,
-      knownShare: each === null ? 0 : 1,
+    water.unknown.map((reason, day) => ({
+      litres: (water.minutesByDay[day] ?? 0) * (water.flow ?? 1) + estimateOfDay(water, day),
+      knownShare: reason === 'settings-not-known' ? 0 : 1,
       etWeight: month.etWeights[day] ?? 1,
-      neededLitres: needed.byDay?.[day] ?? null,
+      neededLitres: water.neededByDay?.[day] ?? null,
     })),
   );
-  if (filled.litres === null) return { figure: absent(unknownSettings(replay, filled.missingShare, zone)), ...NEITHER };
-  const sum = (values: readonly (number | null)[]) => values.reduce<number>((total, value) => total + (value ?? 0), 0);
-  const facts = { runs: sum(station?.runs ?? []), minutes: sum(minutes), programs: station?.programs ?? [] };
-  return { figure: throughValve(zone, filled.litres, filled.filledLitres), ...facts };
+  if (filled.litres === null)
+    return { figure: absent(absence('settings-not-known', { ...detailsOf(zone), missingShare: filled.missingShare })), ...NEITHER };
+  const facts = { runs: water.runs, minutes: water.minutes, programs: water.programs };
+  return { figure: figureOf(zone, water, needed.figure.value, filled.filledLitres), ...facts };
 }
 
-function throughValve(zone: AccountZone, minutes: number, filledMinutes: number): Figure {
+interface ZoneWater {
+  readonly unknown: readonly (UnknownDay | null)[];
+  readonly minutesByDay: readonly number[];
+  readonly minutes: number;
+  readonly runs: number;
+  readonly programs: readonly string[];
+  /** Standard deviation that comes from the rain sensor. [min] */
+  readonly sensorSd: number;
+  readonly flow: number | null;
+  readonly estimate: Absence | null;
+  /** Only where some day is unknown. [L] */
+  readonly neededByDay: readonly number[] | null;
+}
+
+function waterOf(zone: AccountZone, station: number, replay: SensorReplay, needed: NeededOfZone): ZoneWater {
+  const { unknown } = replay.most;
+  const [most, least] = [minutesOf(replay.most, station), minutesOf(replay.least, station)];
+  const heldBack = sum(minutesOf(replay.withoutSensor, station)) - sum(most);
+  const perhapsHeldBack = sum(most) - sum(minutesOf(replay.unsure, station));
+  const sensorSd = Math.hypot(
+    (sum(most) - sum(least)) / 2,
+    heldBack * defaultRelativeSd.rainSensor,
+    perhapsHeldBack * defaultRelativeSd.filled,
+  );
+  return {
+    unknown,
+    minutesByDay: most.map((minutes, day) => (minutes + (least[day] ?? 0)) / 2),
+    minutes: (sum(most) + sum(least)) / 2,
+    runs: (runsOf(replay.most, station) + runsOf(replay.least, station)) / 2,
+    programs: replay.most.stations.get(station)?.programs ?? [],
+    sensorSd,
+    flow: flowOf(zone),
+    estimate: unknown.includes('settings-from-weather') ? absence('settings-from-weather', detailsOf(zone)) : null,
+    neededByDay: unknown.some((reason) => reason !== null) ? needed.byDay : null,
+  };
+}
+
+function minutesOf({ stations, unknown }: ControllerReplay, station: number): readonly number[] {
+  return unknown.map((_, day) => stations.get(station)?.minutes[day] ?? 0);
+}
+
+function runsOf({ stations }: ControllerReplay, station: number): number {
+  return sum((stations.get(station)?.runs ?? []).map((runs) => runs ?? 0));
+}
+
+function estimateOfDay({ unknown, neededByDay }: ZoneWater, day: number): number {
+  return unknown[day] === 'settings-from-weather' ? (neededByDay?.[day] ?? 0) : 0;
+}
+
+function figureOf(zone: AccountZone, water: ZoneWater, needed: UncertainLitres | null, filledLitres: number): Figure {
+  // Where nothing ran by a program there is nothing that a flow would tell.
+  if (water.flow === null && !(water.estimate && water.minutes === 0)) return absent(absence('flow-not-known', { zones: [zone.id] }));
+  const flow = water.flow ?? 0;
+  const estimated = water.unknown.reduce((total, _, day) => total + estimateOfDay(water, day), 0);
+  const whole = water.minutes * flow + estimated;
+  const stretch = whole > 0 ? 1 + filledLitres / whole : 1;
+  const filledSd = filledLitres * defaultRelativeSd.filled;
+  const ownSd = estimated * stretch * defaultRelativeSd.settingsFromWeather;
+  const ofController = new Map([
+    [inputKey('filledSettings', zone.controllerId), filledSd],
+    [inputKey('settingsFromWeather', zone.controllerId), ownSd],
+  ]);
+  // An estimate leans on what the need leans on: against the need only the controller's own error is left.
+  const share = estimated > 0 ? (estimated * stretch) / sum(water.neededByDay ?? []) : 0;
+  const value = combined([
+    [1, throughValve(zone, water, flow * stretch)],
+    [share, needed ?? exactly(0)],
+    [1, { litres: 0, parts: ofController }],
+  ]);
+  return known(value, estimated + filledLitres, water.estimate);
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
+
+function flowOf(zone: AccountZone): number | null {
   const flow = zone.flowLPerMin;
-  if (flow === null) return absent(absence('flow-not-known', { zones: [zone.id] }));
-  if (!(flow >= 0 && Number.isFinite(flow))) throw new DomainError('ZONE_FLOW_OUT_OF_DOMAIN', { zoneId: zone.id, flowLPerMin: flow });
+  if (flow !== null && !(flow >= 0 && Number.isFinite(flow)))
+    throw new DomainError('ZONE_FLOW_OUT_OF_DOMAIN', { zoneId: zone.id, flowLPerMin: flow });
+  return flow;
+}
+
+function throughValve(zone: AccountZone, { minutes, sensorSd }: ZoneWater, flow: number): UncertainLitres {
   const litres = minutes * flow;
   const source = zone.assumed.includes('flowLPerMin') && zone.flowSource !== 'derived' ? 'assumed' : zone.flowSource;
   const relative = defaultRelativeSd.flow[source];
@@ -68,8 +154,7 @@ function throughValve(zone: AccountZone, minutes: number, filledMinutes: number)
           [inputKey('area', zone.id), litres * areaSd(zone)],
         ]
       : [[inputKey('flow', zone.id), litres * relative]];
-  const filled = [inputKey('filledSettings', zone.controllerId), filledMinutes * flow * defaultRelativeSd.filled] as const;
-  return known({ litres, parts: new Map([...ofFlow, filled]) }, filledMinutes * flow);
+  return { litres, parts: new Map([...ofFlow, [inputKey('rainSensor', zone.controllerId), sensorSd * flow]]) };
 }
 
 function byHand(zone: AccountZone, days: number): Figure {
@@ -81,9 +166,6 @@ function byHand(zone: AccountZone, days: number): Figure {
   return known({ litres, parts: new Map([[inputKey('handVolume', zone.id), litres * defaultRelativeSd.handVolume]]) });
 }
 
-function unknownSettings(replay: ControllerReplay, missingShare: number, zone: AccountZone): Absence {
-  const weather = replay.unknown.filter((reason) => reason === 'settings-from-weather').length;
-  const notKnown = replay.unknown.filter((reason) => reason === 'settings-not-known').length;
-  const code = weather > notKnown ? 'settings-from-weather' : 'settings-not-known';
-  return absence(code, { zones: [zone.id], controllerId: zone.controllerId ?? '', missingShare });
+function detailsOf(zone: AccountZone): Absence['details'] {
+  return { zones: [zone.id], controllerId: zone.controllerId ?? '' };
 }

@@ -47,10 +47,11 @@ export function volumesOfScope(figures: FourFigures): Volumes {
  * A gap from an uncertain difference.
  *
  * @param difference - The difference with its parts. [L]
+ * @param estimate - Why one of its volumes is an estimate; null where none is. [code]
  * @returns The gap with its standard deviation and ranked inputs. [L]
  */
-export function gapOf(difference: UncertainLitres): Gap {
-  return { litres: difference.litres, sdLitres: standardDeviation(difference), reason: null, inputs: rankedInputs(difference) };
+export function gapOf(difference: UncertainLitres, estimate: Absence | null = null): Gap {
+  return { litres: difference.litres, sdLitres: standardDeviation(difference), reason: null, estimate, inputs: rankedInputs(difference) };
 }
 
 /**
@@ -60,7 +61,7 @@ export function gapOf(difference: UncertainLitres): Gap {
  * @returns The gap without a value. [code]
  */
 export function absentGap(reason: Absence): Gap {
-  return { litres: null, sdLitres: null, reason, inputs: [] };
+  return { litres: null, sdLitres: null, reason, estimate: null, inputs: [] };
 }
 
 function volumeOf({ value, filledLitres, reason }: Figure): Volume {
@@ -78,6 +79,7 @@ function gapBetween(figures: FourFigures, more: FigureName, less: FigureName, bl
         [1, first],
         [-1, second],
       ]),
+      figures[more].estimate ?? figures[less].estimate,
     );
   const volumes = [more, less].filter((name) => figures[name].value === null);
   const reasons = volumes.map((name) => figures[name].reason?.code ?? '');

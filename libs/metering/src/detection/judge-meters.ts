@@ -52,10 +52,11 @@ function againstSettings(input: JudgeInput, meter: MeterVolumes): FindingCandida
   const [metered, programmed] = [meter.metered.litres, meter.programmed.litres];
   if (metered === null || programmed === null) return null;
   const ratio = programmed > 0 ? metered / programmed : null;
-  const habit = ratioHistory(input.history, meter.meterId);
+  // An estimate is taken from the need: its ratio to metered says nothing about recorded flows.
+  const habit = gap.estimate ? null : ratioHistory(input.history, meter.meterId);
   const judged = judgeRatio(input, meter, ratio, habit);
   if (!judged) return null;
-  const evidence = { programmed: meter.programmed, metered: meter.metered, ratio, habit, inputs: gap.inputs };
+  const evidence = { programmed: meter.programmed, metered: meter.metered, ratio, habit, estimate: gap.estimate, inputs: gap.inputs };
   const details = { ratio, usualRatio: habit?.mean ?? null, programmedLitres: programmed, meteredLitres: metered };
   return candidate(input, meter, judged.kind, judged.worthy, evidence, details);
 }

@@ -20,6 +20,10 @@ export const defaultRelativeSd = {
   rain: 0.15,
   /** Flow by its source; for a derived flow this is the precipitation rate, and the area's own error is added. */
   flow: { measured: 0.05, nameplate: 0.15, assumed: 0.3, derived: 0.2 } satisfies Record<FlowSource, number>,
+  /** Starts that a rain sensor of known threshold held back, relative to their water: the hour of the rain and its drying are not known. */
+  rainSensor: 0.3,
+  /** Run times that a controller computes from weather or soil moisture itself, taken as the zone's need. */
+  settingsFromWeather: 0.3,
   /** Water by hand, as told. */
   handVolume: 0.3,
   /** A meter at normal flow: 98.5 to 101.5 % (US Navy MO-221, following industry practice). */

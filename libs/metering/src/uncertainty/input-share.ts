@@ -15,6 +15,8 @@ export type InputName =
   | 'registerResolution'
   | 'apportioning'
   | 'indoor'
+  | 'rainSensor'
+  | 'settingsFromWeather'
   | 'filledWeather'
   | 'filledSettings'
   | 'filledReadings';
@@ -27,7 +29,7 @@ export interface InputShare {
 }
 
 /** How many inputs are named: enough to say what to measure next. */
-const MOST_NAMED = 8;
+const MOST_NAMED = 5;
 
 /** Below this share an input is floating-point dust. */
 const SMALLEST_SHARE = 1e-9;
@@ -47,7 +49,7 @@ export function inputKey(input: InputName, subjectId: string | null): string {
  * The inputs that make a volume uncertain, the largest share of its variance first.
  *
  * @param volume - The volume with its parts. [L]
- * @returns At most eight inputs with their shares of the variance; none where nothing is uncertain. [–]
+ * @returns At most five inputs with their shares of the variance; none where nothing is uncertain. [–]
  */
 export function rankedInputs(volume: UncertainLitres): readonly InputShare[] {
   const squares = [...volume.parts].map(([key, part]) => [key, part * part] as const).filter(([, square]) => square > 0);

@@ -38,9 +38,9 @@ describe('gaps in data', () => {
     expect(account({ controllers }).property.programmed.reason?.code).toBe('settings-not-known');
   });
 
-  it('a controller that computes its own run times has its own reason', () => {
+  it('a controller that computes its own run times, over plants whose need is not known, has its own reason', () => {
     const controllers = [aController([aFact([], { state: 'weather' })])];
-    expect(account({ controllers }).property.programmed.reason?.code).toBe('settings-from-weather');
+    expect(account({ controllers, days: [] }).property.programmed.reason?.code).toBe('settings-from-weather');
   });
 
   it('a controller that is off programs zero, which is known', () => {

@@ -24,7 +24,8 @@ function passedBetween(intervals: readonly UsageInterval[], from: number, until:
 export function winterLitresPerDay(intervals: readonly UsageInterval[], before: readonly ComputedMonth[]): number | null {
   const rates: number[] = [];
   for (const { account } of before) {
-    if (account.property.needed.litres !== 0 || account.property.programmed.litres !== 0) continue;
+    const { needed, programmed, settingsGap } = account.property;
+    if (needed.litres !== 0 || programmed.litres !== 0 || settingsGap.estimate) continue;
     const first = dayNumberOfDate(account.firstDate);
     const litres = passedBetween(intervals, first, first + account.daysInMonth);
     if (litres !== null) rates.push(litres / account.daysInMonth);

@@ -31,7 +31,7 @@ function earlier(months: readonly ComputedMonth[], month: string): EarlierMonth[
         month: one.month,
         meterId: meter.meterId,
         meteredLitres: meter.metered.litres,
-        programmedLitres: meter.programmed.litres,
+        programmedLitres: meter.unexplainedGap.estimate ? null : meter.programmed.litres,
       })),
     );
 }

@@ -42,7 +42,9 @@ export const says = {
     'No meter reading for {share, select, none {a part} other {{share}}} of the month{meters, select, none {} other { ({meters})}}.',
   'says.reason.indoor-not-known': 'How much of the water is used indoors is not known.',
   'says.reason.settings-not-known': 'Settings not known: read the controller{controller, select, none {} other { ({controller})}}.',
-  'says.reason.settings-from-weather': 'The controller sets its own times by weather, so nothing can be replayed.',
+  'says.reason.settings-from-weather':
+    'The controller sets its own times by weather: what it gave can only be estimated, and only where the need is known.',
+  'says.estimate': 'An estimate: the controller sets its own times by weather.',
   'says.reason.flow-not-known':
     '{zones, plural, =0 {The flow of a zone is} one {The flow of {zoneName} is} other {The flows of # zones are}} not known.',
   'says.reason.no-controller':
@@ -61,6 +63,8 @@ export const says = {
   'says.note.special-landscape-area-capped':
     'The special landscape area, {special}, is larger than all that is irrigated, {irrigated}: the smaller was taken.',
   'says.note.volume-estimated': '{share} of {volume} is estimated: the days that are missing were filled in.',
+  'says.note.programmed-from-weather':
+    '{share} of programmed is an estimate: {controller, select, none {a controller} other {controller {controller}}} sets its own times by weather, and was taken to give what the plants needed, give or take 30 %.',
   'says.note.sources-contradict':
     'From {from} to {until} {source} say {volume}, but {betterSource} say {betterVolume}. The account takes {betterSource}.',
   'says.note.input-assumed':

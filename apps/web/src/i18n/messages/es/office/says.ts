@@ -43,7 +43,9 @@ export const says: Record<keyof typeof english, string> = {
     'Sin lectura del medidor para {share, select, none {una parte} other {{share}}} del mes{meters, select, none {} other { ({meters})}}.',
   'says.reason.indoor-not-known': 'No se sabe cuánta de esta agua se usa en interiores.',
   'says.reason.settings-not-known': 'No se conocen los ajustes: lea el controlador{controller, select, none {} other { ({controller})}}.',
-  'says.reason.settings-from-weather': 'El controlador fija sus tiempos según el clima, así que no se puede repetir nada.',
+  'says.reason.settings-from-weather':
+    'El controlador fija sus tiempos según el clima: lo que dio solo se puede estimar, y solo donde se conoce la necesidad.',
+  'says.estimate': 'Una estimación: el controlador fija sus tiempos según el clima.',
   'says.reason.flow-not-known':
     '{zones, plural, =0 {No se conoce el caudal de una zona} one {No se conoce el caudal de {zoneName}} other {No se conocen los caudales de # zonas}}.',
   'says.reason.no-controller':
@@ -62,6 +64,8 @@ export const says: Record<keyof typeof english, string> = {
   'says.note.special-landscape-area-capped':
     'El área de paisaje especial, {special}, es mayor que todo lo regado, {irrigated}: se tomó la menor.',
   'says.note.volume-estimated': '{share} de lo {volume} es estimado: se completaron los días que faltan.',
+  'says.note.programmed-from-weather':
+    '{share} de lo programado es una estimación: {controller, select, none {un controlador} other {el controlador {controller}}} fija sus tiempos según el clima, y se supuso que dio lo que las plantas necesitaban, un 30 % más o menos.',
   'says.note.sources-contradict':
     'Del {from} al {until}, {source} dicen {volume}, pero {betterSource} dicen {betterVolume}. La cuenta toma {betterSource}.',
   'says.note.input-assumed':
