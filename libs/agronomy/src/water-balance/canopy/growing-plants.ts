@@ -1,0 +1,45 @@
+import { metres, millimetres } from '@rillbook/units/length.js';
+import type { Quantity } from '@rillbook/units/quantity.js';
+import type { GrowthStages, StageCoefficients } from './growth-stages.js';
+
+/** Coefficient of dry bare soil with hardly any cover, Kcmin (FAO-56, below Eq. 76: 0.15 to 0.20). [–] */
+const BARE_SOIL_COEFFICIENT = 0.15;
+
+/** Plants over a season: how their coefficient, height and roots change. */
+export type GrowingPlants = {
+  /** Lengths of the growth stages. [d] */
+  readonly stages: GrowthStages;
+  /** Basal crop coefficients, Kcb. [–] */
+  readonly basalCoefficients: StageCoefficients;
+  /** Coefficient of dry bare soil, Kcmin. [–] */
+  readonly minimumCoefficient: number;
+  /** Height at the start. [m] */
+  readonly initialHeight: Quantity<'m'>;
+  /** Height from mid-season on. [m] */
+  readonly fullHeight: Quantity<'m'>;
+  /** Depth of the roots at the start. [mm] */
+  readonly initialRootDepth: Quantity<'mm'>;
+  /** Depth of the roots from mid-season on; not less. [mm] */
+  readonly fullRootDepth: Quantity<'mm'>;
+};
+
+/**
+ * Plants that stand all year with one coefficient: lawns, shrubs and trees that have grown.
+ *
+ * @param basalCoefficient - Basal coefficient, Kcb: transpiration without the soil's evaporation. [–]
+ * @param plantHeight - Their height. [m]
+ * @param rootDepth - Depth of their roots. [mm]
+ * @returns Plants whose stages are all alike. [–]
+ * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, chapter 7; Kcmin below Eq. 76.
+ */
+export function establishedPlants(basalCoefficient: number, plantHeight: Quantity<'m'>, rootDepth: Quantity<'mm'>): GrowingPlants {
+  return {
+    stages: { initialDays: 0, developmentDays: 0, midDays: 0, lateDays: 0 },
+    basalCoefficients: { initial: basalCoefficient, mid: basalCoefficient, end: basalCoefficient },
+    minimumCoefficient: Math.min(BARE_SOIL_COEFFICIENT, basalCoefficient),
+    initialHeight: metres(plantHeight),
+    fullHeight: metres(plantHeight),
+    initialRootDepth: millimetres(rootDepth),
+    fullRootDepth: millimetres(rootDepth),
+  };
+}
