@@ -9,30 +9,46 @@ import { metresPerSecond } from '@rillbook/units/speed.js';
 import { celsius } from '@rillbook/units/temperature.js';
 import { describe, it } from 'vitest';
 import { expectWithin } from '../expect-within.js';
+import { expectGolden, given } from '../golden-check.js';
+import { checks } from './values.js';
 
-// Source: kthorp/pyfao56 at 1d242ee, tests/test02 (Maricopa, Arizona, Ref-ET's FAO-56 Penman-Monteith column).
-const days: readonly [dayOfYear: number, solar: number, tmax: number, tmin: number, dewPoint: number, wind: number, eto: number][] = [
-  [15, 15.53, 12.3, -8.1, -14, 1.9, 2.18],
-  [46, 18.84, 19.1, 0.3, -0.2, 1.2, 2.49],
+/** Two more days of the same source. */
+const more: readonly [dayOfYear: number, solar: number, tmax: number, tmin: number, dewPoint: number, wind: number, eto: number][] = [
   [105, 28.62, 24.5, 11.2, -4.6, 4.2, 7.42],
-  [166, 28.35, 43.1, 22.7, 1, 2.4, 9.27],
-  [196, 21.69, 41.8, 29.2, 12.8, 2.1, 7.66],
   [288, 20.78, 31.5, 8.9, 2.3, 1.2, 4.02],
-  [349, 12.79, 13.9, -0.8, -1, 1.2, 1.34],
 ];
 
+/** What a day of the source has, as there. */
+interface Day {
+  readonly dayOfYear: number;
+  readonly solar: number;
+  readonly tmax: number;
+  readonly tmin: number;
+  readonly dewPoint: number;
+  readonly wind: number;
+}
+
+function etoOf({ dayOfYear, solar, tmax, tmin, dewPoint, wind }: Day): number {
+  const day = {
+    dayOfYear,
+    maximumTemperature: celsius(tmax),
+    minimumTemperature: celsius(tmin),
+    vapourPressure: vapourPressureFromDewPoint(celsius(dewPoint)),
+    windSpeedAt2M: windSpeedAt2M(metresPerSecond(wind), metres(3)),
+    solarRadiation: megajoulesPerSquareMetreDay(solar),
+  };
+  return shortReferenceEvapotranspiration(fao56Terms(day, { latitude: degrees(33.069), elevation: metres(361) }));
+}
+
 describe('FAO-56 Penman-Monteith at Maricopa in 2007', () => {
-  it.each(days)('day %d', (...row) => {
+  it.each(Object.entries(checks))('%s', (_, check) => {
+    const [dayOfYear, solar, wind] = [given(check, 'day_of_year'), given(check, 'Rs'), given(check, 'uz')];
+    const [tmax, tmin, dewPoint] = [given(check, 'Tmax'), given(check, 'Tmin'), given(check, 'Tdew')];
+    expectGolden(check, { ETo_FAO56: etoOf({ dayOfYear, solar, tmax, tmin, dewPoint, wind }) });
+  });
+
+  it.each(more)('day %d', (...row) => {
     const [dayOfYear, solar, tmax, tmin, dewPoint, wind, eto] = row;
-    const day = {
-      dayOfYear,
-      maximumTemperature: celsius(tmax),
-      minimumTemperature: celsius(tmin),
-      vapourPressure: vapourPressureFromDewPoint(celsius(dewPoint)),
-      windSpeedAt2M: windSpeedAt2M(metresPerSecond(wind), metres(3)),
-      solarRadiation: megajoulesPerSquareMetreDay(solar),
-    };
-    const site = { latitude: degrees(33.069), elevation: metres(361) };
-    expectWithin(shortReferenceEvapotranspiration(fao56Terms(day, site)), eto, 0.02);
+    expectWithin(etoOf({ dayOfYear, solar, tmax, tmin, dewPoint, wind }), eto, 0.02);
   });
 });

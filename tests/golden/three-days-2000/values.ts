@@ -1,0 +1,55 @@
+import type { GoldenChecks } from '../golden-check.js';
+
+export const checks = {
+  'et-090': {
+    source: 'open library ETo, eto/tests/example_daily*.csv @cea08e7: 2000-01-01 (z 500 m, lat -43.6, no wind: u2=2)',
+    known: 'library-test',
+    inputs: {
+      Rs: [13.4, 'MJ/m2/d'],
+      Tmax: [17.7, 'degC'],
+      Tmin: [13.7, 'degC'],
+      ea: [1.6, 'kPa'],
+      u2: [2, 'm/s'],
+      elevation: [500, 'm'],
+      latitude: [-43.6, 'deg'],
+      day_of_year: [1, 'd'],
+    },
+    expected: { ETo_FAO: [2.31, 'mm/d'], ETo_Hargreaves: [2.79, 'mm/d'] },
+    tolerance: { abs: 0.02 },
+    note: 'inputs rounded to 2 decimals from the file',
+  },
+  'et-092': {
+    source: 'open library ETo, eto/tests/example_daily*.csv @cea08e7: 2000-01-03 (z 500 m, lat -43.6, no wind: u2=2)',
+    known: 'library-test',
+    inputs: {
+      Rs: [12.2, 'MJ/m2/d'],
+      Tmax: [21.7, 'degC'],
+      Tmin: [9.2, 'degC'],
+      ea: [1.09, 'kPa'],
+      u2: [2, 'm/s'],
+      elevation: [500, 'm'],
+      latitude: [-43.6, 'deg'],
+      day_of_year: [3, 'd'],
+    },
+    expected: { ETo_FAO: [3.2, 'mm/d'], ETo_Hargreaves: [4.89, 'mm/d'] },
+    tolerance: { abs: 0.02 },
+    note: 'inputs rounded to 2 decimals from the file',
+  },
+  'et-093': {
+    source: 'open library ETo, eto/tests/example_daily*.csv @cea08e7: 2000-01-05 (z 500 m, lat -43.6, no wind: u2=2)',
+    known: 'library-test',
+    inputs: {
+      Rs: [14.1, 'MJ/m2/d'],
+      Tmax: [11.7, 'degC'],
+      Tmin: [8.9, 'degC'],
+      ea: [1.12, 'kPa'],
+      u2: [2, 'm/s'],
+      elevation: [500, 'm'],
+      latitude: [-43.6, 'deg'],
+      day_of_year: [5, 'd'],
+    },
+    expected: { ETo_FAO: [2, 'mm/d'], ETo_Hargreaves: [1.95, 'mm/d'] },
+    tolerance: { abs: 0.02 },
+    note: 'inputs rounded to 2 decimals from the file',
+  },
+} satisfies GoldenChecks;
