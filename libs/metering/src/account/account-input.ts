@@ -75,7 +75,10 @@ export interface AccountFacts {
   readonly clockChanges: readonly ClockChange[];
 }
 
-/** All that one month account is computed from: `days` run from 90 days before the month (later if weather starts later), maybe with holes. */
+/**
+ * All that one month account is computed from: `days` run from 90 days before the month (later if weather starts later), maybe with holes, and
+ * as far as intervals that touch the month reach.
+ */
 export interface AccountInput extends AccountFacts {
   readonly days: readonly AccountDay[];
 }

@@ -22,6 +22,7 @@ export interface NotedAccount {
 export function accountNotes(account: NotedAccount): readonly AccountNote[] {
   return [
     ...weatherNotes(account.month),
+    ...filledNotes(account.month),
     ...areaNotes(account.input),
     ...estimatedNotes(account.property),
     ...contradictionNotes(account),
@@ -44,6 +45,14 @@ function weatherNotes({ weather, weatherFrom, firstDay }: CoveredMonth): readonl
   }
   if (missing > 0) notes.push({ code: 'weather-missing-before-month', details: { days: missing } });
   return notes;
+}
+
+// A day filled from normals whose rain nobody knows is filled by the account itself, and stands under that share.
+function filledNotes({ weather, firstDay, days }: CoveredMonth): readonly AccountNote[] {
+  const filled = Array.from({ length: days }, (_, day) => weather.filledDays?.get(firstDay + day - weather.firstDay));
+  const [neighbourDays, normalDays] = (['neighbour', 'normals'] as const).map((from) => filled.filter((one) => one === from).length);
+  if (!neighbourDays && !normalDays) return [];
+  return [{ code: 'weather-filled', details: { neighbourDays: neighbourDays ?? 0, normalDays: normalDays ?? 0 } }];
 }
 
 function areaNotes({ allowance, zones }: AccountFacts): readonly AccountNote[] {

@@ -65,5 +65,6 @@ export function allowedOfZones(zones: readonly AccountZone[], of: ZonesAllowance
     [inputKey('filledWeather', null), perMm * filled.filledLitres * defaultRelativeSd.filled],
     ...zones.map((zone) => [inputKey('area', zone.id), ofZone(zone) * areaSd(zone)] as const),
   ]);
-  return known({ litres, parts }, perMm * filled.filledLitres);
+  const estimated = eto.reduce<number>((sum, value, day) => sum + (month.weather.filledDays?.has(from + day) ? (value ?? 0) : 0), 0);
+  return known({ litres, parts }, perMm * (filled.filledLitres + estimated));
 }

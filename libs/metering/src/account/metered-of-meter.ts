@@ -39,7 +39,8 @@ export function meteredOfMeter(meter: AccountMeter, month: CoveredMonth, neededB
     const good = interval.toLocalDay > interval.fromLocalDay && Number.isFinite(interval.litres) && interval.sdLitres >= 0;
     if (!good) throw new DomainError('USAGE_INTERVAL_OUT_OF_DOMAIN', { meterId: meter.id, ...interval });
   }
-  const dayWeight = (day: number) => (day < month.weatherFrom || day >= month.firstDay + month.days ? null : etoOfDay(month.weather, day));
+  // Also of days outside the month: an interval that crosses its end is divided alike in both months.
+  const dayWeight = (day: number) => etoOfDay(month.weather, day);
   const touching = meter.intervals.filter((each) => each.toLocalDay > month.firstDay && each.fromLocalDay < month.firstDay + month.days);
   const metered = meteredDays(touching, month.firstDay, month.days, dayWeight, defaultRelativeSd.apportioning);
   const holeAt = metered.days.findIndex(({ coveredShare }) => coveredShare < 1);

@@ -96,7 +96,8 @@ export interface AccountNote {
     | 'programmed-from-weather'
     | 'sources-contradict'
     | 'special-landscape-area-capped'
-    | 'weather-missing-before-month';
+    | 'weather-missing-before-month'
+    | 'weather-filled';
   readonly details: Readonly<Record<string, string | number>>;
 }
 

@@ -44,7 +44,9 @@ export function neededOfZone(zone: AccountZone, depths: NeededDepths, missing: M
     [inputKey('eto', null), moved(depths.moved.eto)],
     [inputKey('rain', null), moved(depths.moved.rain)],
   ]);
-  return needOf(known({ litres, parts }, filledLitres), byDay);
+  // Days of filled weather are as uncertain as their ETo says, and are part of what is estimated.
+  const estimatedMm = missing.filledDays.reduce((sum, day) => sum + (depths.ofDays[day] ?? 0), 0);
+  return needOf(known({ litres, parts }, filledLitres + estimatedMm * perMm), byDay);
 }
 
 // Most accounts never ask for the days.

@@ -1,21 +1,19 @@
 import { dateOfDayNumber, dayNumberOfDate, daysOfMonth } from '@rillbook/irrigation/calendar/local-date.js';
 import type { RainPause } from '@rillbook/irrigation/settings/rain-pause.js';
 import type { SettingsFact } from '@rillbook/irrigation/settings/settings-fact.js';
-import type { AccountController, AccountInput, AccountMeter, AccountZone, Allowance } from '@rillbook/metering/account/account-input.js';
+import type { AccountController, AccountFacts, AccountMeter, AccountZone, Allowance } from '@rillbook/metering/account/account-input.js';
 import { WARM_UP_DAYS } from '@rillbook/agronomy/water-balance/irrigation-need.js';
 import { programFromKept } from '../../settings/program-from-kept.service.js';
 import { clockChanges } from './clock-changes.js';
 import type { EtoSeries } from './eto-series.js';
 import { type MeterChain, measuresBetween } from './meter-chains.js';
-import type { PropertyFact, PropertyFacts } from './property-facts.js';
+import type { PauseFact, PropertyFact, PropertyFacts, SettingsFactRow } from './property-facts.js';
 import { zoneInput } from './zone-input.js';
 
 /** A place of measuring with all volumes it has on record. */
 export interface MeteredChain {
   readonly chain: MeterChain;
   readonly intervals: AccountMeter['intervals'];
-  /** what passes in winter when nothing is watered, for a mixed meter; null when no such month is known [L/d] */
-  readonly winterLitresPerDay: number | null;
 }
 
 const allowanceOf = (property: PropertyFact): Allowance | null => {
@@ -26,25 +24,39 @@ const allowanceOf = (property: PropertyFact): Allowance | null => {
   return null;
 };
 
-function controllersOf(facts: PropertyFacts, monthEnd: string): AccountController[] {
-  return facts.controllers.map((controller) => ({
-    id: controller.id,
-    traits: { ...controller, adjustScope: controller.adjustScope ?? 'program' },
-    facts: facts.settings
-      .filter((fact) => fact.controllerId === controller.id && fact.localTime.slice(0, 10) <= monthEnd)
-      .map(
-        (fact): SettingsFact => ({
-          effectiveAt: fact.localTime,
-          record: fact.record,
-          state: fact.state,
-          programs: fact.programs.map(programFromKept),
-        }),
-      ),
-    pauses: facts.pauses
-      .filter((pause) => pause.controllerId === controller.id && pause.from.slice(0, 10) <= monthEnd)
-      .map((pause): RainPause => ({ from: pause.from, until: pause.until })),
+/** The controllers of a property as they were known at the end of a month: the same object for months between which nothing was set. */
+function controllersUntil(facts: PropertyFacts): (monthEnd: string) => readonly AccountController[] {
+  const settings = facts.settings.map((fact) => ({
+    controllerId: fact.controllerId,
+    on: fact.localTime.slice(0, 10),
+    fact: settingsFact(fact),
   }));
+  const pauses = facts.pauses.map((pause) => ({ controllerId: pause.controllerId, on: pause.from.slice(0, 10), pause: rainPause(pause) }));
+  const known = new Map<string, readonly AccountController[]>();
+  return (monthEnd) => {
+    const [until, paused] = [settings.filter(({ on }) => on <= monthEnd), pauses.filter(({ on }) => on <= monthEnd)];
+    const key = `${until.length} ${paused.length}`;
+    const present = known.get(key);
+    if (present) return present;
+    const controllers = facts.controllers.map((controller) => ({
+      id: controller.id,
+      traits: { ...controller, adjustScope: controller.adjustScope ?? ('program' as const) },
+      facts: until.flatMap(({ controllerId, fact }) => (controllerId === controller.id ? [fact] : [])),
+      pauses: paused.flatMap(({ controllerId, pause }) => (controllerId === controller.id ? [pause] : [])),
+    }));
+    known.set(key, controllers);
+    return controllers;
+  };
 }
+
+const settingsFact = (fact: SettingsFactRow): SettingsFact => ({
+  effectiveAt: fact.localTime,
+  record: fact.record,
+  state: fact.state,
+  programs: fact.programs.map(programFromKept),
+});
+
+const rainPause = (pause: PauseFact): RainPause => ({ from: pause.from, until: pause.until });
 
 /** The last day that weather and, where meters were read in the month, all meters cover: the four volumes cover the same days. */
 function lastCompleteDay(
@@ -71,35 +83,62 @@ function inMonth(zone: AccountZone, measuring: ReadonlySet<string>): AccountZone
   return { ...zone, meterId: measuring.size ? 'none' : null };
 }
 
-/** One property's input for one month, as the pure account takes it. */
-export function accountInput(
+/** Zones as they were in a month: the same object for months in which neither their plants nor the meters differ. */
+function zonesOf(
+  facts: PropertyFacts,
+  metered: readonly MeteredChain[],
+): (month: string, measuring: readonly MeteredChain[]) => readonly AccountZone[] {
+  const chainOf = (meterId: string): string =>
+    metered.find(({ chain }) => chain.meters.some((meter) => meter.id === meterId))?.chain.id ?? meterId;
+  // Only what was planted on a known day may be young.
+  const isDated = facts.zones.some((zone) => zone.establishedOn !== null || zone.plantings.some(({ plantedOn }) => plantedOn !== null));
+  const known = new Map<string, readonly AccountZone[]>();
+  return (month, measuring) => {
+    const ids = new Set(measuring.map(({ chain }) => chain.id));
+    const key = [isDated ? month : '', ...ids].join();
+    const present = known.get(key);
+    if (present) return present;
+    const zones = facts.zones.map((zone) => inMonth(zoneInput(zone, chainOf, isDated ? month : null), ids));
+    known.set(key, zones);
+    return zones;
+  };
+}
+
+/** What one month of a property is computed from, and the weather that leads up to it by its version. */
+export interface MonthInput extends AccountFacts {
+  readonly weatherVersion: string;
+}
+
+/** One property's inputs by month, as the pure account takes them; what a mixed meter passes in winter is not known yet. */
+export function accountInputs(
   facts: PropertyFacts,
   metered: readonly MeteredChain[],
   eto: EtoSeries,
-  month: string,
   today: string,
-): AccountInput {
-  const { firstDay, days } = daysOfMonth(month);
-  const lastDay = firstDay + days - 1;
-  const measuring = metered.filter(({ chain }) => measuresBetween(chain, firstDay, lastDay));
-  const through = lastCompleteDay({ firstDay, lastDay }, dayNumberOfDate(today) - 1, eto, measuring);
-  const chainOf = (meterId: string): string =>
-    metered.find(({ chain }) => chain.meters.some((meter) => meter.id === meterId))?.chain.id ?? meterId;
-  const ids = new Set(measuring.map(({ chain }) => chain.id));
-  return {
-    month,
-    through: through === null ? null : dateOfDayNumber(through),
-    days: eto.between(firstDay - WARM_UP_DAYS, lastDay),
-    zones: facts.zones.map((zone) => inMonth(zoneInput(zone, chainOf, month), ids)),
-    controllers: controllersOf(facts, dateOfDayNumber(lastDay)),
-    meters: measuring.map(({ chain, intervals, winterLitresPerDay }) => ({
-      id: chain.id,
-      kind: chain.meters.at(-1)!.kind,
-      indoorLitresPerDay: chain.meters.at(-1)!.indoorLPerDay,
-      winterLitresPerDay,
-      intervals: intervals.filter((interval) => interval.toLocalDay > firstDay && interval.fromLocalDay < lastDay + 1),
-    })),
-    allowance: allowanceOf(facts.property),
-    clockChanges: clockChanges(facts.property.timeZone, firstDay - 1, lastDay),
+): (month: string) => MonthInput {
+  const controllers = controllersUntil(facts);
+  const zones = zonesOf(facts, metered);
+  const allowance = allowanceOf(facts.property);
+  return (month) => {
+    const { firstDay, days } = daysOfMonth(month);
+    const lastDay = firstDay + days - 1;
+    const measuring = metered.filter(({ chain }) => measuresBetween(chain, firstDay, lastDay));
+    const through = lastCompleteDay({ firstDay, lastDay }, dayNumberOfDate(today) - 1, eto, measuring);
+    return {
+      month,
+      through: through === null ? null : dateOfDayNumber(through),
+      zones: zones(month, measuring),
+      controllers: controllers(dateOfDayNumber(lastDay)),
+      meters: measuring.map(({ chain, intervals }) => ({
+        id: chain.id,
+        kind: chain.meters.at(-1)!.kind,
+        indoorLitresPerDay: chain.meters.at(-1)!.indoorLPerDay,
+        winterLitresPerDay: null,
+        intervals: intervals.filter((interval) => interval.toLocalDay > firstDay && interval.fromLocalDay < lastDay + 1),
+      })),
+      allowance,
+      clockChanges: clockChanges(facts.property.timeZone, firstDay - 1, lastDay),
+      weatherVersion: eto.versionBetween(firstDay - WARM_UP_DAYS, lastDay),
+    };
   };
 }
