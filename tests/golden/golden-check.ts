@@ -9,7 +9,8 @@ export type GoldenQuantity = readonly [value: GoldenValue, unit: string];
 /**
  * One published example, transcribed: inputs and results as printed, in the units of the source.
  *
- * `tolerance` is by result (with `_rel` behind its name where relative), or `abs` or `rel` for all of them, or `exact`. `leftOut` names the results that are not computed here, with why.
+ * `tolerance` is by result (with `_rel` behind its name where relative), or `abs` or `rel` for all of them, or `exact`, or
+ * `not_below` where the source says 'more than'. `leftOut` names the results that are not computed here, with why.
  */
 export interface GoldenCheck {
   readonly source: string;
@@ -58,6 +59,10 @@ function compare(check: GoldenCheck, name: string, actual: GoldenValue): void {
 }
 
 function within(check: GoldenCheck, name: string, got: number | string | undefined, published: number): void {
+  if (check.tolerance['not_below'] === true) {
+    expect(Number(got) >= published, `${name}: ${got} is below the published ${published}`).toBe(true);
+    return;
+  }
   const allowed = allowance(check, name, published);
   const off = Math.abs(Number(got) - published);
   expect(off <= allowed, `${name}: ${got} is ${off} away from the published ${published} (allowed ${allowed})`).toBe(true);

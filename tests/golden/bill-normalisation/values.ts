@@ -1,2 +1,12 @@
-/** A bill split over calendar months by day count: first day, first day not billed, volume [CCF], printed shares [CCF]. */
-export const bill = { from: '2026-05-18', until: '2026-06-18', ccf: 62, perDay: 2, may: 28, june: 34 } as const;
+import type { GoldenChecks } from '../golden-check.js';
+
+export const checks = {
+  'bill-over-two-months': {
+    source: 'day-count rule of bill normalisation, use per day = volume / days: 18 May to 17 June (31 days), by arithmetic',
+    known: 'memory',
+    inputs: { first_day: ['2026-05-18', ''], first_day_not_billed: ['2026-06-18', ''], volume: [62, 'CCF'] },
+    expected: { per_day: [2, 'CCF'], May: [28, 'CCF'], June: [34, 'CCF'] },
+    tolerance: { abs: 1e-9 },
+    note: 'the year is of this project, the rule knows none',
+  },
+} satisfies GoldenChecks;

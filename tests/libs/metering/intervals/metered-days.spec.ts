@@ -1,4 +1,3 @@
-import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import { shareOfInterval } from '@rillbook/metering/intervals/apportion-interval.js';
 import { contradictions } from '@rillbook/metering/intervals/contradictions.js';
 import { meteredDays } from '@rillbook/metering/intervals/metered-days.js';
@@ -6,7 +5,6 @@ import { oneSourcePerInstant } from '@rillbook/metering/intervals/one-source-per
 import type { IntervalSource, UsageInterval } from '@rillbook/metering/intervals/usage-interval.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bill } from '../../../golden/bill-normalisation/values.js';
 
 /** A cut interval's uncertainty: by its share, and by the run nearest to the cut in mean days. */
 const CUT = { share: 0.2, run: 1.25 };
@@ -23,14 +21,6 @@ const total = (intervals: readonly UsageInterval[], first: number, days: number,
   meteredDays(intervals, first, days, weight, CUT).days.reduce((sum, { litres }) => sum + litres, 0);
 
 describe('apportioning to days', () => {
-  // Day-count rule of bill normalisation, by arithmetic; tests/golden/bill-normalisation.
-  it('splits the published bill over its months', () => {
-    const whole = interval(dayNumberOfDate(bill.from), dayNumberOfDate(bill.until), bill.ccf, 'bills');
-    expect(total([whole], dayNumberOfDate('2026-05-01'), 31)).toBeCloseTo(bill.may, 9);
-    expect(total([whole], dayNumberOfDate('2026-06-01'), 30)).toBeCloseTo(bill.june, 9);
-    expect(total([whole], dayNumberOfDate('2026-06-10'), 1)).toBeCloseTo(bill.perDay, 9);
-  });
-
   it('follows evapotranspiration where it is known, a day of unknown weight being the mean', () => {
     const weight = (day: number) => [2, 6, null, 4][day] ?? null;
     const days = meteredDays([interval(0, 4, 160)], 0, 4, weight, CUT).days.map(({ litres }) => litres);
