@@ -20,7 +20,7 @@ beforeAll(async () => {
 });
 afterAll(() => product.close());
 
-const ETO = 'day tmaxC rainMm etoMm etoMethod etoAssumed';
+const ETO = 'day tmaxC rainMm etoMm etoMethod etoAssumed etoReason';
 const days = (who: Somebody, stationId: string, from: string, until: string) =>
   who.send(`query($id: ID!, $from: Date!, $until: Date!) { weatherDays(stationId: $id, from: $from, until: $until) { ${ETO} } }`, {
     id: stationId,
@@ -65,10 +65,12 @@ describe('reference evapotranspiration of kept days', () => {
       ['2026-07-01', 'hargreaves-samani', ['humidity', 'wind', 'solar-radiation']],
       ['2026-07-02', 'penman-monteith', ['humidity', 'wind']],
       ['2026-07-03', 'given', []],
+      ['2026-07-04', null, []],
       ['2026-07-05', null, []],
     ]);
     expect(found[2].etoMm).toBe(6.5);
-    expect(found[3]).toMatchObject({ etoMm: null, rainMm: 3 });
+    expect(found.slice(3).map((day: { etoReason: string }) => day.etoReason)).toEqual(['not-recorded', 'no-temperatures']);
+    expect(found[4]).toMatchObject({ etoMm: null, rainMm: 3 });
   });
 
   it('is asked of a span that can be', async () => {

@@ -47,6 +47,8 @@ const details = {
   days: 24,
   daysBefore: 12,
   daysWanted: 90,
+  neighbourDays: 2,
+  normalDays: 1,
   specialLandscapeAreaM2: 900,
   irrigatedAreaM2: 500,
   volume: 'metered',

@@ -1,20 +1,28 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 
-/** One local day of weather: null is not known, never zero. `etoRelativeSd` is the relative standard deviation of the day's ETo. */
+/**
+ * One local day of weather: null is not known, never zero. `etoRelativeSd` is the relative standard deviation of the day's ETo; `filledFrom`
+ * says where the ETo is from when the station itself did not measure it.
+ */
 export interface AccountDay {
   readonly date: string;
   readonly etoMm: number | null;
   readonly rainMm: number | null;
   readonly etoRelativeSd: number;
+  readonly filledFrom?: 'neighbour' | 'normals';
 }
 
-/** Weather of consecutive days from `firstDay` on, without holes in the calendar; what is not known is NaN, never zero. */
+/**
+ * Weather of consecutive days from `firstDay` on, without holes in the calendar; what is not known is NaN, never zero. `filledDays` are the
+ * days, by place, whose ETo the station itself did not measure.
+ */
 export interface WeatherSeries {
   readonly firstDay: number;
   readonly etoMm: Float64Array;
   readonly rainMm: Float64Array;
   readonly etoRelativeSd: Float64Array;
+  readonly filledDays?: ReadonlyMap<number, 'neighbour' | 'normals'>;
 }
 
 /** The root zone's balance begins this many days before the month. */
@@ -31,12 +39,14 @@ export function weatherSeries(days: readonly AccountDay[]): WeatherSeries {
   const numbers = days.map((day) => dayNumberOfDate(checked(day).date));
   const firstDay = numbers.length === 0 ? 0 : numbers.reduce((first, number) => Math.min(first, number));
   const length = numbers.length === 0 ? 0 : numbers.reduce((last, number) => Math.max(last, number)) - firstDay + 1;
-  const series = { firstDay, etoMm: notKnown(length), rainMm: notKnown(length), etoRelativeSd: new Float64Array(length) };
+  const filledDays = new Map<number, 'neighbour' | 'normals'>();
+  const series = { firstDay, etoMm: notKnown(length), rainMm: notKnown(length), etoRelativeSd: new Float64Array(length), filledDays };
   days.forEach((day, index) => {
     const at = (numbers[index] as number) - firstDay;
     series.etoMm[at] = day.etoMm ?? Number.NaN;
     series.rainMm[at] = day.rainMm ?? Number.NaN;
     series.etoRelativeSd[at] = day.etoRelativeSd;
+    if (day.filledFrom) filledDays.set(at, day.filledFrom);
   });
   return series;
 }

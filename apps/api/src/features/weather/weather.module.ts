@@ -2,11 +2,19 @@ import { Module } from '@nestjs/common';
 import { RecordWeatherDay } from './days/record-weather-day.service.js';
 import { StationLastDayResolver } from './days/station-last-day.field-resolver.js';
 import { WeatherDayResolver } from './days/weather-day.resolver.js';
+import { StationNormalsResolver } from './series/station-normals.field-resolver.js';
 import { PropertyWeatherStationResolver } from './stations/property-weather-station.field-resolver.js';
 import { WeatherStationResolver } from './stations/weather-station.resolver.js';
 
 /** Sources of daily weather, and their days. */
 @Module({
-  providers: [RecordWeatherDay, WeatherStationResolver, WeatherDayResolver, StationLastDayResolver, PropertyWeatherStationResolver],
+  providers: [
+    RecordWeatherDay,
+    WeatherStationResolver,
+    WeatherDayResolver,
+    StationLastDayResolver,
+    StationNormalsResolver,
+    PropertyWeatherStationResolver,
+  ],
 })
 export class WeatherModule {}

@@ -42,7 +42,7 @@ export class RecordWeatherDay {
         expected: `a day that has come: at the latest today, ${today}`,
       });
     const values = Object.fromEntries(VALUES.map((name) => [name, input[name] ?? null])) as Record<keyof typeof RULES, number | null>;
-    const row = await weatherDays.keep(tx, { stationId: input.stationId, day: input.day, ...values, quality: {}, typed: {} });
+    const row = await weatherDays.keep(tx, { stationId: input.stationId, day: input.day, ...values, typed: {} });
     await this.events.emit(tx, new WeatherChanged(input.stationId, input.day, input.day));
     return row;
   }

@@ -43,10 +43,6 @@ export class WeatherDayRow {
   @Column('double precision', { name: 'given_eto_mm', nullable: true })
   givenEtoMm: number | null;
 
-  /** a mark for each value that has one, by column name */
-  @Column('jsonb', { default: {} })
-  quality: Record<string, string>;
-
   /** the cells as they were typed in an imported file, by column name */
   @Column('jsonb', { default: {} })
   typed: Record<string, string>;

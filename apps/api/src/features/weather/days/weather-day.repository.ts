@@ -1,4 +1,3 @@
-import { Between } from 'typeorm';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { WeatherDayRow } from './weather-day.entity.js';
 
@@ -9,13 +8,6 @@ interface Last {
 
 /** All SQL of weather days. */
 export const weatherDays = {
-  /** The days of a station from one to another, both included, in their order. */
-  between(tx: OrganizationTransaction, stationId: string, from: string, until: string): Promise<WeatherDayRow[]> {
-    return tx
-      .of(WeatherDayRow)
-      .find({ where: { organizationId: tx.organizationId, stationId, day: Between(from, until) }, order: { day: 'ASC' } });
-  },
-
   /** The newest day of some stations; a station without days has none. */
   lastOf(tx: OrganizationTransaction, stationIds: readonly string[]): Promise<Last[]> {
     return tx.query<Last>(

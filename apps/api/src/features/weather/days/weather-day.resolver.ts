@@ -7,16 +7,15 @@ import { Tx } from '../../../platform/identity/tx.js';
 import { judgeOrder } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { isUuid } from '../../../platform/records/uuid.js';
-import type { WeatherStationRow } from '../stations/weather-station.entity.js';
-import { weatherStationOfId } from '../stations/weather-station.loader.js';
+import { stationSeriesOf } from '../series/station-series.loader.js';
+import type { StationSeries } from '../series/station-series.js';
 import { RecordWeatherDay } from './record-weather-day.service.js';
 import { WeatherDayInput } from './weather-day.input.js';
-import { weatherDays } from './weather-day.repository.js';
 import { showWeatherDay, WeatherDay } from './weather-day.type.js';
 
 const MOST_YEARS = 10;
 
-/** Days of weather: read with their reference evapotranspiration, recorded. */
+/** Days of weather: read with their marks and reference evapotranspiration, recorded. */
 @Resolver(() => WeatherDay)
 export class WeatherDayResolver {
   constructor(private readonly recordDay: RecordWeatherDay) {}
@@ -36,8 +35,8 @@ export class WeatherDayResolver {
         found: until,
         expected: `at most ${MOST_YEARS} years after the first day: ask in parts`,
       });
-    const station = await stationOf(tx, stationId);
-    return (await weatherDays.between(tx, station.id, from, until)).map((row) => showWeatherDay(row, station));
+    const series = await seriesOf(tx, stationId);
+    return series.days.filter(({ date }) => date >= from && date <= until).map((day) => showWeatherDay(series, day));
   }
 
   @Allow(Permission.WritePortfolio)
@@ -46,13 +45,16 @@ export class WeatherDayResolver {
     @Tx() tx: OrganizationTransaction,
     @Args('input', { type: () => WeatherDayInput }) input: WeatherDayInput,
   ): Promise<WeatherDay> {
-    const row = await this.recordDay.run(tx, input);
-    return showWeatherDay(row, await stationOf(tx, row.stationId));
+    await this.recordDay.run(tx, input);
+    // What was reckoned before in this request did not know the day.
+    stationSeriesOf.of(tx).clearAll();
+    const series = await seriesOf(tx, input.stationId);
+    return showWeatherDay(series, series.days.find(({ date }) => date === input.day)!);
   }
 }
 
-async function stationOf(tx: OrganizationTransaction, id: string): Promise<WeatherStationRow> {
-  const station = isUuid(id) ? await weatherStationOfId.of(tx).load(id) : null;
-  if (!station) throw platformProblems.notFound({ thing: 'weather station', id });
-  return station;
+async function seriesOf(tx: OrganizationTransaction, id: string): Promise<StationSeries> {
+  const series = isUuid(id) ? await stationSeriesOf.of(tx).load(id) : null;
+  if (!series) throw platformProblems.notFound({ thing: 'weather station', id });
+  return series;
 }
