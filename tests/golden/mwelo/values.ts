@@ -121,6 +121,10 @@ export const checks = {
       ETAF_nonres: [0.45, ''],
     },
     tolerance: { exact: true },
+    leftOut: {
+      ETWU: 'a formula as text; the worksheet rows check its numbers',
+      MAWA: 'a formula as text; the allowance examples check its numbers',
+    },
   },
   'mawa-special-2000': {
     source: '23 CCR 492.4 (2009 text): MAWA example with SLA 2,000 ft2; the regulation rounds 51.1 x 0.62 to 31.68 there',

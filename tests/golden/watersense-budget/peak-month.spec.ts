@@ -9,7 +9,7 @@ import { millimetresFromInches } from '@rillbook/units/length.js';
 import { gallonsFromLitres } from '@rillbook/units/volume.js';
 import { describe, expect, it } from 'vitest';
 import { expectGolden, given } from '../golden-check.js';
-import { checks } from './published.values.js';
+import { checks } from './values.js';
 
 describe('federal water budget (EPA WaterSense, from memory)', () => {
   it('ob-029: allowance of the peak month', () => {
