@@ -10,7 +10,7 @@ export type PlausibleWeatherDay = { readonly day: WeatherDay; readonly refused: 
  * Widest range in which each value is believed. Common practice of station quality control, chosen wider than the world's records;
  * the radiation's upper end is above the highest extraterrestrial radiation of any latitude and day (about 45).
  */
-const RANGES: Readonly<Record<WeatherValue, readonly [number, number]>> = {
+export const PLAUSIBLE_RANGES: Readonly<Record<WeatherValue, readonly [number, number]>> = {
   tmax: [-60, 60],
   tmin: [-70, 50],
   rhmax: [1, 105],
@@ -24,7 +24,7 @@ const RANGES: Readonly<Record<WeatherValue, readonly [number, number]>> = {
 };
 
 /** The ranges as a list, made once: this runs for every day of every station. */
-const RANGE_LIST = Object.entries(RANGES) as readonly [WeatherValue, readonly [number, number]][];
+const RANGE_LIST = Object.entries(PLAUSIBLE_RANGES) as readonly [WeatherValue, readonly [number, number]][];
 
 /**
  * Sets aside the values of a day that cannot be: outside their range, or contradicting each other.

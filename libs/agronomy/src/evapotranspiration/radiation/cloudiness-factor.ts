@@ -2,10 +2,10 @@ import type { Quantity } from '@rillbook/units/quantity.js';
 import type { RadiationUnit } from './radiation-unit.js';
 
 /** Lowest ratio of solar to clear-sky radiation that the fit holds for (ASCE-EWRI 2005, below Eq. 18). */
-const LOWEST_RATIO = 0.3;
+export const LOWEST_RATIO = 0.3;
 
 /** Ratio taken where the sun does not rise at all, so that there is none to compute: a sky half covered. An assumption. */
-const RATIO_WITHOUT_SUN = 0.7;
+export const RATIO_WITHOUT_SUN = 0.7;
 
 /**
  * Cloudiness factor of the long-wave exchange, fcd (ASCE-EWRI, Eq. 18; the last factor of FAO-56, Eq. 39).
