@@ -63,10 +63,11 @@ export function seasonBalance(season: Season): SeasonBalance {
   const events = irrigationByDate(season.events, consecutiveDates(season.days));
   let { depletion } = season;
   const days = season.days.map((day) => {
-    const input = { ...day, irrigation: millimetres(events.get(day.date)?.irrigation ?? 0) };
+    const irrigation = millimetres(events.get(day.date)?.irrigation ?? 0);
+    const input = Object.assign({ irrigation, capillaryRise: zone.capillaryRise }, day);
     const terms = seasonDay(depletion, input, zone);
     depletion = terms.depletion;
-    return { ...input, capillaryRise: zone.capillaryRise, ...terms };
+    return Object.assign(input, terms);
   });
   return { days, months: monthSums(days, SUMMED), total: sumsOf(days, SUMMED) };
 }
