@@ -1,11 +1,22 @@
 import { referenceEvapotranspiration } from '../../libs/agronomy/dist/evapotranspiration/reference-evapotranspiration.js';
+import { atmosphericPressure } from '../../libs/agronomy/dist/evapotranspiration/air/atmospheric-pressure.js';
+import { runReferenceEvapotranspiration } from '../../libs/agronomy/dist/evapotranspiration/series/reference-evapotranspiration-series.kernel.js';
+import { sunOfLatitude } from '../../libs/agronomy/dist/evapotranspiration/series/sun-of-latitude.js';
+import { NO_COMPILER, compileC, runC } from '../support/c-baseline.mjs';
 import { count, medians, ratio } from '../support/measure.mjs';
+import { program } from './reference-et-in-c.mjs';
 
-export const tells = 'reference ET of a station-day with its method and what was assumed, against the same equations in one plain function';
+export const tells =
+  'reference ET of a station-day: day by day with method and what was assumed, and in one loop over columns, against the same equations in one plain function and in C';
 
 const STATIONS = 20;
 const DAYS = 365;
 const SAME = 1e-9;
+/** How far the loop and the program in C may stray from the chain of functions. [mm] */
+const SAME_IN_COLUMNS = 1e-10;
+const RUNS = { warmUps: 10, runs: 15 };
+/** Rounds that the program in C measures, and of which it tells the median. */
+const ROUNDS_IN_C = 200;
 
 const station = (at) => ({ latitude: 30 + at, elevation: 100 * at });
 
@@ -57,14 +68,46 @@ function plain(d, { latitude, elevation }) {
   );
 }
 
+/** The days of one station as columns. */
+function columns(at) {
+  const days = Array.from({ length: DAYS }, (_, nth) => day(at, nth + 1));
+  const column = (name) => Float64Array.from(days, (each) => each[name] ?? Number.NaN);
+  const names = ['tmax', 'tmin', 'rhmax', 'rhmin', 'dewPoint', 'wind', 'windHeight', 'solar', 'givenEto'];
+  return { dayOfYear: Uint16Array.from(days, (each) => each.dayOfYear), ...Object.fromEntries(names.map((name) => [name, column(name)])) };
+}
+
+/** The stations as columns, with their sun and pressure and room for the result. */
+const stationsInColumns = () =>
+  Array.from({ length: STATIONS }, (_, at) => {
+    const { latitude, elevation } = station(at);
+    return { days: columns(at), sun: sunOfLatitude(latitude), pressure: atmosphericPressure(elevation), eto: new Float64Array(DAYS) };
+  });
+
+function mustAgree(days, stations) {
+  stations.forEach(({ days: each, sun, pressure, eto }) => runReferenceEvapotranspiration(each, sun, pressure, eto));
+  days.forEach(([d, at], nth) => {
+    const ours = referenceEvapotranspiration(d, at).etoMm;
+    const other = { plainly: plain(d, at), 'in the loop': stations[Math.floor(nth / DAYS)].eto[nth % DAYS] };
+    const where = `day ${d.dayOfYear} at ${at.latitude}°: ${ours} mm`;
+    if (!(Math.abs(ours - other.plainly) <= SAME)) throw new Error(`${where}, plainly ${other.plainly} mm`);
+    if (!(Math.abs(ours - other['in the loop']) <= SAME_IN_COLUMNS)) throw new Error(`${where}, in the loop ${other['in the loop']} mm`);
+  });
+}
+
+/** The same days through the same equations in C: its time by the day and its sum; null where there is no compiler. */
+function inC(days) {
+  const path = compileC(
+    program(days.map(([d, at]) => [d.dayOfYear, d.tmax, d.tmin, d.dewPoint, d.wind, d.windHeight, d.solar, at.latitude, at.elevation])),
+  );
+  return path === null ? null : runC(path, [ROUNDS_IN_C]);
+}
+
 export async function bench() {
   const days = Array.from({ length: STATIONS }, (_, at) =>
     Array.from({ length: DAYS }, (_, nth) => [day(at, nth + 1), station(at)]),
   ).flat();
-  for (const [d, at] of days) {
-    const [ours, theirs] = [referenceEvapotranspiration(d, at).etoMm, plain(d, at)];
-    if (!(Math.abs(ours - theirs) <= SAME)) throw new Error(`day ${d.dayOfYear} at ${at.latitude}°: ${ours} mm, plainly ${theirs} mm`);
-  }
+  const stations = stationsInColumns();
+  mustAgree(days, stations);
   let sum = 0;
   const took = await medians(
     {
@@ -74,13 +117,30 @@ export async function bench() {
       plain: () => {
         for (const [d, at] of days) sum += plain(d, at);
       },
+      loop: () => {
+        for (const { days: each, sun, pressure, eto } of stations) sum += runReferenceEvapotranspiration(each, sun, pressure, eto);
+      },
+      tables: () => {
+        for (let at = 0; at < STATIONS; at++) sum += sunOfLatitude(station(at).latitude).inverseSine[1];
+      },
     },
-    { warmUps: 10, runs: 15 },
+    RUNS,
   );
   if (!Number.isFinite(sum)) throw new Error('the sum is not a number');
   const perSecond = (ms) => count((days.length / ms) * 1000);
   return [
-    `the library ${perSecond(took.ours)} station-days/s, the plain function ${perSecond(took.plain)}`,
-    `ratio: the library takes ${ratio(took.ours / took.plain)} the plain function's time, for the same ${count(days.length)} values`,
+    `day by day ${perSecond(took.ours)} station-days/s, the plain function ${perSecond(took.plain)}, the loop ${perSecond(took.loop)}, and ${(took.tables / STATIONS).toFixed(2)} ms a latitude for its tables`,
+    `ratio: day by day takes ${ratio(took.ours / took.plain)} the plain function's time, the loop ${ratio(took.loop / took.plain)}, for the same ${count(days.length)} values`,
+    comparedWithC(inC(days), stations, (took.loop * NANOSECONDS_PER_MILLISECOND) / days.length),
   ];
+}
+
+const NANOSECONDS_PER_MILLISECOND = 1e6;
+
+function comparedWithC(told, stations, nanoseconds) {
+  if (told === null) return NO_COMPILER;
+  const ours = stations.reduce((sum, { eto }) => eto.reduce((total, value) => total + value, sum), 0);
+  if (!(Math.abs(ours - told.sum) <= SAME_IN_COLUMNS * STATIONS * DAYS))
+    throw new Error(`the loop adds up to ${ours} mm, C to ${told.sum} mm`);
+  return `ratio: the loop takes ${ratio(nanoseconds / told.nanosecondsPerDay)} the time of the same model in C (-O3, sun by latitude tabulated too: ${count(1e9 / told.nanosecondsPerDay)} station-days/s)`;
 }

@@ -3,7 +3,7 @@ const LOWEST_EXPONENT = -10;
 const HIGHEST_EXPONENT = 4;
 
 /** Entries of the table of exponentials for each 1 of exponent. [–] */
-const EXPONENTIAL_STEPS = 32;
+const EXPONENTIAL_STEPS = 64;
 
 /** e to the exponents of the table. */
 const EXPONENTIALS = Float64Array.from({ length: (HIGHEST_EXPONENT - LOWEST_EXPONENT) * EXPONENTIAL_STEPS + 1 }, (_, at) =>
@@ -19,19 +19,20 @@ const INVERSES = Float64Array.from({ length: MOST_WATER * POWER_STEPS }, (_, at)
 const POWERS = Float64Array.from({ length: MOST_WATER * POWER_STEPS }, (_, at) => ((at + 0.5) / POWER_STEPS) ** 0.4);
 
 /**
- * The exponential function from a table and six terms of its series: the same to the last digits, in half the time.
+ * The exponential function from a table and six terms of its series: the same to the last digits, in less time.
  *
- * e^x = e^a · (1 + r + r²/2! + … + r⁶/6!) with the table's nearest a and r = x - a, so that |r| ≤ 1/64
+ * e^x = e^a · (1 + r + r²/2! + … + r⁵/5!) with the table's nearest a and r = x - a, so that |r| ≤ 1/128
  *
  * @param exponent - The exponent. [–]
  * @returns e to it, within 1e-15 of the value; NaN outside the table. [–]
  * @domain -10 … 4
- * @source Taylor's series; the first term left out is below 1e-16.
+ * @source Taylor's series; the first term left out is below 1e-15.
  */
 export function tabulatedExponential(exponent: number): number {
   const at = ((exponent - LOWEST_EXPONENT) * EXPONENTIAL_STEPS + 0.5) | 0;
   const r = exponent - (LOWEST_EXPONENT + at / EXPONENTIAL_STEPS);
-  const series = 1 + r * (1 + r * (1 / 2 + r * (1 / 6 + r * (1 / 24 + r * (1 / 120 + r * (1 / 720))))));
+  const square = r * r;
+  const series = 1 + r + square * (1 / 2 + r * (1 / 6) + square * (1 / 24 + r * (1 / 120)));
   return (EXPONENTIALS[at] as number) * series;
 }
 
@@ -48,7 +49,8 @@ export function tabulatedExponential(exponent: number): number {
 export function twoFifthsPower(precipitableWater: number): number {
   const at = (precipitableWater * POWER_STEPS) | 0;
   const r = precipitableWater * (INVERSES[at] as number) - 1;
-  const high = 0.029952 + r * (-0.0229632 + r * 0.01837056);
-  const series = 1 + r * (0.4 + r * (-0.12 + r * (0.064 + r * (-0.0416 + r * high))));
+  const square = r * r;
+  const high = -0.0416 + r * 0.029952 + square * (-0.0229632 + r * 0.01837056);
+  const series = 1 + r * 0.4 + square * (-0.12 + r * 0.064 + square * high);
   return (POWERS[at] as number) * series;
 }
