@@ -4,7 +4,7 @@ import { runReferenceEvapotranspiration } from '../../libs/agronomy/dist/evapotr
 import { sunOfLatitude } from '../../libs/agronomy/dist/evapotranspiration/series/sun-of-latitude.js';
 import { NO_COMPILER, compileC, runC } from '../support/c-baseline.mjs';
 import { count, medians, ratio } from '../support/measure.mjs';
-import { program } from './reference-et-in-c.mjs';
+import { program } from './baselines/reference-et-in-c.mjs';
 
 export const tells =
   'reference ET of a station-day: day by day with method and what was assumed, and in one loop over columns, against the same equations in one plain function and in C';
