@@ -36,6 +36,11 @@ const account = async (month: string) => {
   const { zones: lines, notes } = data.property.account;
   return {
     needed: (name: string): number => lines.find((line: { zoneId: string }) => line.zoneId === zones[name]!.id).neededLitres as number,
+    establishing: (name: string): number | undefined =>
+      notes.find(
+        (note: { code: string; details: { zoneId: string } }) =>
+          note.code === 'plants-establishing' && note.details.zoneId === zones[name]!.id,
+      )?.details.share,
     assumed: (name: string): string[] =>
       notes
         .filter(
@@ -86,6 +91,8 @@ describe('a zone that was planted lately', () => {
     expect(june.needed('new')).toBeCloseTo(shrubs(30, 0), 6);
     expect(july.needed('new')).toBeCloseTo(shrubs(31, 16 / 365), 6);
     expect(july.assumed('new')).toEqual(['density', 'plantFactor', 'rawMm']);
+    expect(july.establishing('new')).toBeCloseTo(16 / 365, 12);
+    expect(july.establishing('grown')).toBeUndefined();
   });
 
   it('needs more than grown shrubs of the same bed, which need what they always did', async () => {

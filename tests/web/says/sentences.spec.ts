@@ -111,6 +111,14 @@ describe('sentences', () => {
     expect(otherFinding(sayingOf('es'), 'steady flow')).toContain('flujo constante');
   });
 
+  it('says how far new plants have come', () => {
+    const note = { code: 'plants-establishing', details: { zoneId: 'z1', share: 0.25 } };
+    expect(noteSentence(sayingOf('en'), note)).toBe(
+      'Zone 3 (Pool lawn): new plants, 25% of the way to established. Roots, need and cover of young plants are taken.',
+    );
+    expect(noteSentence(sayingOf('es'), note)).toMatch(/^Zona 3 \(Pool lawn\): plantas nuevas, a 25\s?% de su establecimiento/);
+  });
+
   it('gathers what is assumed of several zones', () => {
     const assumed = (zoneId: string, input: string) => ({ code: 'input-assumed', details: { zoneId, input } });
     const gathered = gatheredNotes([

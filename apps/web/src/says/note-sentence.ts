@@ -28,6 +28,10 @@ export const noteValues: Readonly<Record<NoteCode, (saying: Saying, details: Det
     controller: names.of(details.text('controllerId')) ?? 'none',
   }),
   'sources-contradict': sourceValues,
+  'plants-establishing': (saying, details) => ({
+    ...zoneValues(saying, zoneIdsOf(details)),
+    share: saying.formats.percent(details.number('share')),
+  }),
   'input-assumed': (saying, details) => ({
     ...zoneValues(saying, zoneIdsOf(details)),
     input: wordOf(saying.intl, 'assumed', details.text('input') ?? ''),

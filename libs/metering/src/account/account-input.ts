@@ -32,6 +32,8 @@ export interface AccountZone {
   readonly flowLPerMin: number | null;
   readonly flowSource: FlowSource;
   readonly assumed: readonly AssumedInput[];
+  /** Share of the plants' establishment that has passed, below 1; absent where they are grown. [–] */
+  readonly establishedShare?: number;
 }
 
 /** One controller with all its facts up to the month's end (planned ones are ignored) and its rain pauses. */

@@ -26,6 +26,7 @@ export function accountNotes(account: NotedAccount): readonly AccountNote[] {
     ...areaNotes(account.input),
     ...estimatedNotes(account.property),
     ...contradictionNotes(account),
+    ...establishingNotes(account.input),
     ...assumedNotes(account.input),
   ];
 }
@@ -89,6 +90,12 @@ function contradictionNotes({ meters }: NotedAccount): readonly AccountNote[] {
         betterLitres: each.betterLitres,
       },
     })),
+  );
+}
+
+function establishingNotes({ zones }: AccountFacts): readonly AccountNote[] {
+  return zones.flatMap(({ id, establishedShare }) =>
+    establishedShare === undefined ? [] : [{ code: 'plants-establishing' as const, details: { zoneId: id, share: establishedShare } }],
   );
 }
 

@@ -92,6 +92,7 @@ export interface AccountNote {
   readonly code:
     | 'weather-starts-later'
     | 'input-assumed'
+    | 'plants-establishing'
     | 'volume-estimated'
     | 'programmed-from-weather'
     | 'sources-contradict'

@@ -59,6 +59,7 @@ function rootZoneOf(zone: ZoneFact, month: string | null) {
     rawMm: readilyAvailableWater(managementAllowedDepletion(zone.plants), tawMm),
     tawMm,
     assumed: assumed.flatMap(([input, isAssumed]) => (isAssumed ? [input] : [])),
+    ...(isYoung && { establishedShare: share }),
   };
 }
 

@@ -69,6 +69,8 @@ export const says = {
     '{share} of programmed is an estimate: {controller, select, none {a controller} other {controller {controller}}} sets its own times by weather, and was taken to give what the plants needed, give or take 30 %.',
   'says.note.sources-contradict':
     'From {from} to {until} {source} say {volume}, but {betterSource} say {betterVolume}. The account takes {betterSource}.',
+  'says.note.plants-establishing':
+    '{zoneName}: new plants, {share} of the way to established. Roots, need and cover of young plants are taken.',
   'says.note.input-assumed':
     '{zones, plural, =0 {{input} is} one {{zoneName}: {input} is} other {# zones: {input} is}} assumed, not measured.',
   'says.note.other': 'A note that this version has no words for ({code}).',

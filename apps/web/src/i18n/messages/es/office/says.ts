@@ -70,6 +70,8 @@ export const says: Record<keyof typeof english, string> = {
     '{share} de lo programado es una estimación: {controller, select, none {un controlador} other {el controlador {controller}}} fija sus tiempos según el clima, y se supuso que dio lo que las plantas necesitaban, un 30 % más o menos.',
   'says.note.sources-contradict':
     'Del {from} al {until}, {source} dicen {volume}, pero {betterSource} dicen {betterVolume}. La cuenta toma {betterSource}.',
+  'says.note.plants-establishing':
+    '{zoneName}: plantas nuevas, a {share} de su establecimiento. Se toman raíces, necesidad y cobertura de plantas jóvenes.',
   'says.note.input-assumed':
     '{zones, plural, =0 {{input} es} one {{zoneName}: {input} es} other {# zonas: {input} es}} un supuesto, no una medida.',
   'says.note.other': 'Una nota para la que esta versión no tiene palabras ({code}).',
