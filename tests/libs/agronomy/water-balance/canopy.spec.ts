@@ -2,7 +2,7 @@ import { adjustedBasalCoefficient } from '@rillbook/agronomy/water-balance/canop
 import { canopyCover } from '@rillbook/agronomy/water-balance/canopy/canopy-cover.js';
 import { canopyDay } from '@rillbook/agronomy/water-balance/canopy/canopy-day.js';
 import { canopySeries } from '@rillbook/agronomy/water-balance/canopy/canopy-series.js';
-import { establishedPlants } from '@rillbook/agronomy/water-balance/canopy/growing-plants.js';
+import { establishedPlants, plantsInClimate } from '@rillbook/agronomy/water-balance/canopy/growing-plants.js';
 import { developedShare, stageCoefficient } from '@rillbook/agronomy/water-balance/canopy/growth-stages.js';
 import { climateTerm, heightFactor, maximumCropCoefficient } from '@rillbook/agronomy/water-balance/canopy/maximum-crop-coefficient.js';
 import { metres, millimetres } from '@rillbook/units/length.js';
@@ -49,6 +49,11 @@ describe('coefficients and the air (FAO-56, Eq. 70 and 72)', () => {
     expect(adjustedBasalCoefficient(0.44, 0.2, 1)).toBe(0.44);
     expect(adjustedBasalCoefficient(0.45, 0.2, 0.5)).toBeCloseTo(0.55, 12);
     expect(heightFactor(metres(3))).toBe(1);
+  });
+
+  it('adjust plants in mid-season and at the end, not at the start', () => {
+    const plants = { ...establishedPlants(0.6, metres(3), millimetres(300)), basalCoefficients: { initial: 0.5, mid: 1.1, end: 0.3 } };
+    expect(plantsInClimate(plants, 0.1).basalCoefficients).toEqual({ initial: 0.5, mid: 1.1 + 0.1, end: 0.3 });
   });
 
   it('refuse wind and height below nothing', () => {

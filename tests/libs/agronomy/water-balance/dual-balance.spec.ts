@@ -1,6 +1,9 @@
 import { establishedPlants } from '@rillbook/agronomy/water-balance/canopy/growing-plants.js';
 import { dualDay } from '@rillbook/agronomy/water-balance/dual/dual-day.js';
 import { type DualSeason, dualSeason } from '@rillbook/agronomy/water-balance/dual/dual-season.js';
+import { dualZoneOfTexture } from '@rillbook/agronomy/water-balance/dual/dual-zone-of-texture.js';
+import { soilTextures } from '@rillbook/agronomy/soil/soil-texture.js';
+import { irrigationBy } from '@rillbook/agronomy/water-balance/season/irrigation-event.js';
 import { closingDepletion } from '@rillbook/agronomy/water-balance/season/closing-depletion.js';
 import { metres, millimetres } from '@rillbook/units/length.js';
 import { metresPerSecond } from '@rillbook/units/speed.js';
@@ -121,6 +124,38 @@ describe('mulch in the dual balance', () => {
     const [bare, mulched] = [dualSeason(season(0)), dualSeason(season(0.5))];
     expect(mulched.total.evaporation).toBeLessThan(bare.total.evaporation - 1);
     expect(mulched.days.at(-1)?.depletion ?? Number.NaN).toBeLessThan((bare.days.at(-1)?.depletion ?? Number.NaN) - 1);
+  });
+});
+
+describe('a zone of which little is known', () => {
+  const season = (method: 'drip' | 'sprinkler', mulchCover: number) => {
+    const days = Array.from({ length: 60 }, (_, at) => ({
+      date: dateOf(at),
+      eto: millimetres(6),
+      rain: millimetres(0),
+      windSpeedAt2M: metresPerSecond(2),
+      minimumHumidity: 40,
+    }));
+    const zone = dualZoneOfTexture('loam', 0.5, mulchCover);
+    const events = days.filter((_, at) => at % 3 === 0).map(({ date }) => irrigationBy(date, millimetres(12), method));
+    const start = { surfaceDepletion: zone.totalEvaporableWater, depletion: millimetres(20), wettedFraction: 1 };
+    return dualSeason({ days, events, plants: establishedPlants(0.4, metres(0.6), millimetres(500)), zone, start });
+  };
+
+  it('evaporates less from drip than from sprinklers, and less under mulch; the plants transpire the same', () => {
+    const [sprinkled, dripped, mulched] = [season('sprinkler', 0), season('drip', 0), season('drip', 0.8)];
+    expect(dripped.total.evaporation).toBeLessThan(0.8 * sprinkled.total.evaporation);
+    expect(mulched.total.evaporation).toBeLessThan(0.9 * dripped.total.evaporation);
+    expect(mulched.total.transpiration).toBeCloseTo(60 * 0.4 * 6, 9);
+  });
+
+  it('evaporates freely only part of what can evaporate, for every texture (FAO-56, Table 19, from memory)', () => {
+    for (const texture of soilTextures) {
+      const { readilyEvaporableWater, totalEvaporableWater } = dualZoneOfTexture(texture, 0.5, 0);
+      expect(readilyEvaporableWater).toBeGreaterThan(2);
+      expect(totalEvaporableWater).toBeGreaterThan(readilyEvaporableWater);
+      expect(totalEvaporableWater).toBeLessThanOrEqual(29);
+    }
   });
 });
 

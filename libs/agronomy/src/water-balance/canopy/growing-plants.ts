@@ -1,6 +1,8 @@
 import { metres, millimetres } from '@rillbook/units/length.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
+import { adjustedBasalCoefficient } from './adjusted-basal-coefficient.js';
 import type { GrowthStages, StageCoefficients } from './growth-stages.js';
+import { heightFactor } from './maximum-crop-coefficient.js';
 
 /** Coefficient of dry bare soil with hardly any cover, Kcmin (FAO-56, below Eq. 76: 0.15 to 0.20). [–] */
 const BARE_SOIL_COEFFICIENT = 0.15;
@@ -42,4 +44,20 @@ export function establishedPlants(basalCoefficient: number, plantHeight: Quantit
     initialRootDepth: millimetres(rootDepth),
     fullRootDepth: millimetres(rootDepth),
   };
+}
+
+/**
+ * Plants whose coefficients of the table are brought to a climate: those of mid-season and the end (FAO-56, Eq. 70).
+ *
+ * @param plants - Plants with the coefficients of the table. [–]
+ * @param climateTerm - What the mean wind and lowest humidity of mid and late season add at 3 m. [–]
+ * @returns The same plants with adjusted coefficients. [–]
+ * @throws {DomainError} `PLANT_HEIGHT_OUT_OF_DOMAIN` when the full height is negative.
+ * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 70.
+ */
+export function plantsInClimate(plants: GrowingPlants, climateTerm: number): GrowingPlants {
+  const factor = heightFactor(plants.fullHeight);
+  const { initial, mid, end } = plants.basalCoefficients;
+  const adjusted = (tableCoefficient: number) => adjustedBasalCoefficient(tableCoefficient, climateTerm, factor);
+  return { ...plants, basalCoefficients: { initial, mid: adjusted(mid), end: adjusted(end) } };
 }

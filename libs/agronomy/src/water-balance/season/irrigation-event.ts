@@ -1,5 +1,6 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
+import { type WettingMethod, wettedFractionByMethod } from '../surface/wetted-fraction-by-method.js';
 
 /** Irrigation that really happened on a day. */
 export type IrrigationEvent = {
@@ -18,6 +19,19 @@ export type DayIrrigation = {
   /** Greatest share of the ground that an event of the day wetted. [–] */
   readonly irrigatedFraction: number;
 };
+
+/**
+ * Irrigation of a method, with the share of the ground that it commonly wets.
+ *
+ * @param date - The day, YYYY-MM-DD. [code]
+ * @param irrigation - Water that entered the soil, over the zone's whole area. [mm]
+ * @param method - How it reached the ground. [code]
+ * @returns The event. [mm]
+ * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Table 20.
+ */
+export function irrigationBy(date: string, irrigation: Quantity<'mm'>, method: WettingMethod): IrrigationEvent {
+  return { date, irrigation, wettedFraction: wettedFractionByMethod(method) };
+}
 
 /**
  * Irrigation by day; several events of a day add up, and the widest tells how much of the ground got wet.
