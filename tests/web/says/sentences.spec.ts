@@ -116,7 +116,7 @@ describe('sentences', () => {
     expect(noteSentence(sayingOf('en'), note)).toBe(
       'Zone 3 (Pool lawn): new plants, 25% of the way to established. Roots, need and cover of young plants are taken.',
     );
-    expect(noteSentence(sayingOf('es'), note)).toMatch(/^Zona 3 \(Pool lawn\): plantas nuevas, a 25\s?% de su establecimiento/);
+    expect(noteSentence(sayingOf('es'), note)).toMatch(/^La zona 3 \(Pool lawn\): plantas nuevas, a 25\s?% de su establecimiento/);
   });
 
   it('gathers what is assumed of several zones', () => {
