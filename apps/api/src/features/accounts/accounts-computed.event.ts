@@ -8,7 +8,12 @@ export interface ComputedMonth {
   readonly pricePerLitre: number | null;
 }
 
-/** The accounts of a property are up to date; told in the same transaction. */
+/** The accounts of some properties are up to date; told in the same transaction. */
+export class PropertiesComputed {
+  constructor(readonly properties: readonly AccountsComputed[]) {}
+}
+
+/** The accounts of one property as they are up to date. */
 export class AccountsComputed {
   constructor(
     readonly propertyId: string,

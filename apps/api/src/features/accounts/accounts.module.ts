@@ -1,13 +1,13 @@
 import { Module } from '@nestjs/common';
 import { MeterAccountsResolver, PropertyAccountsResolver } from './months/property-accounts.field-resolver.js';
 import { RecomputeJob } from './recompute/recompute.job.js';
-import { RecomputeProperty } from './recompute/recompute-property.service.js';
+import { RecomputeProperties } from './recompute/recompute-properties.service.js';
 import { RecomputeResolver } from './recompute/recompute.resolver.js';
 import { TouchAccounts } from './recompute/touch-accounts.service.js';
 
 /** The month accounts: computed from what is on record, kept with the version of their inputs. */
 @Module({
-  providers: [RecomputeProperty, RecomputeJob, RecomputeResolver, TouchAccounts, PropertyAccountsResolver, MeterAccountsResolver],
+  providers: [RecomputeProperties, RecomputeJob, RecomputeResolver, TouchAccounts, PropertyAccountsResolver, MeterAccountsResolver],
   exports: [TouchAccounts],
 })
 export class AccountsModule {}

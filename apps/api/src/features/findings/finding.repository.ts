@@ -51,8 +51,8 @@ export const findings = {
     return tx.of(FindingRow).findOne({ where: { organizationId: tx.organizationId, id }, lock: { mode: 'pessimistic_write' } });
   },
 
-  async insert(tx: OrganizationTransaction, row: Partial<FindingRow>): Promise<void> {
-    await tx.of(FindingRow).insert({ ...row, organizationId: tx.organizationId } as never);
+  async insert(tx: OrganizationTransaction, rows: readonly Partial<FindingRow>[]): Promise<void> {
+    if (rows.length) await tx.of(FindingRow).insert(rows.map((row) => ({ ...row, organizationId: tx.organizationId })) as never);
   },
 
   async update(tx: OrganizationTransaction, id: string, values: Partial<FindingRow>): Promise<void> {

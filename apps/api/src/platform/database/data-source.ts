@@ -6,6 +6,7 @@ import { CreateMetering20261124030000 } from './migrations/20261124-03-create-me
 import { CreateFieldwork20261124040000 } from './migrations/20261124-04-create-fieldwork.js';
 import { CreateJobQueue20261124050000 } from './migrations/20261124-05-create-job-queue.js';
 import { AddIdentityFunctions20261124110000 } from './migrations/20261124-11-add-identity-functions.js';
+import { PackAccounts20261125130000 } from './migrations/20261125-13-pack-accounts.js';
 
 const migrations = [
   CreateIdentity20261124010000,
@@ -14,6 +15,7 @@ const migrations = [
   CreateFieldwork20261124040000,
   CreateJobQueue20261124050000,
   AddIdentityFunctions20261124110000,
+  PackAccounts20261125130000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

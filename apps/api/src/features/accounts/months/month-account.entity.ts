@@ -1,6 +1,7 @@
 import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
 import { Column, Entity } from 'typeorm';
 import { OrganizationRow } from '../../../platform/records/kept-row.js';
+import { packed, unpacked } from './packed-value.js';
 
 /** What the account's screens show beside the volumes. */
 export interface AccountDetail {
@@ -69,7 +70,8 @@ export class MonthAccountRow extends OrganizationRow {
   @Column('double precision', { name: 'above_need_money', nullable: true })
   aboveNeedMoney: number | null;
 
-  @Column('jsonb')
+  /** packed: an account has many numbers, and there are many accounts */
+  @Column('bytea', { transformer: { from: unpacked, to: packed } })
   detail: AccountDetail;
 
   /** fingerprint of everything the account was computed from */

@@ -1,7 +1,55 @@
 import { In } from 'typeorm';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { byteaArray, dateArray, float8Array, textArray, uuidArray } from '../../../platform/database/binary-arrays.js';
 import { grouped } from '../../../platform/graphql/loader.js';
-import { MonthAccountRow } from './month-account.entity.js';
+import { type AccountDetail, MonthAccountRow } from './month-account.entity.js';
+import { packed, unpacked } from './packed-value.js';
+
+/** A month's account as it is kept: the version of what it was computed from, and the account when it is asked for. */
+export interface KeptMonth {
+  readonly version: string;
+  readonly detail: () => AccountDetail;
+}
+
+/** A month, as 'YYYY-MM', of a property. */
+export interface PropertyMonth {
+  readonly propertyId: string;
+  readonly month: string;
+}
+
+/** An account as it is written: its id and time are given by the database. */
+export type NewAccount = Omit<MonthAccountRow, 'organizationId' | 'id' | 'computedAt'>;
+
+/** The columns that are written, and how many values of one become a parameter. */
+const WRITTEN = {
+  propertyId: ['property_id', 'uuid'],
+  meterId: ['meter_id', 'uuid'],
+  month: ['month', 'date'],
+  throughOn: ['through_on', 'date'],
+  allowedL: ['allowed_l', 'float8'],
+  allowedSdL: ['allowed_sd_l', 'float8'],
+  neededL: ['needed_l', 'float8'],
+  neededSdL: ['needed_sd_l', 'float8'],
+  programmedL: ['programmed_l', 'float8'],
+  programmedSdL: ['programmed_sd_l', 'float8'],
+  meteredL: ['metered_l', 'float8'],
+  meteredSdL: ['metered_sd_l', 'float8'],
+  overL: ['over_l', 'float8'],
+  underL: ['under_l', 'float8'],
+  aboveNeedL: ['above_need_l', 'float8'],
+  aboveNeedSdL: ['above_need_sd_l', 'float8'],
+  aboveNeedMoney: ['above_need_money', 'float8'],
+  detail: ['detail', 'bytea'],
+  inputsVersion: ['inputs_version', 'text'],
+} as const satisfies Record<keyof NewAccount, readonly [string, 'uuid' | 'date' | 'float8' | 'bytea' | 'text']>;
+
+const COLUMNS: Readonly<Record<'uuid' | 'date' | 'float8' | 'bytea' | 'text', (values: readonly unknown[]) => Buffer>> = {
+  uuid: (values) => uuidArray(values as (string | null)[]),
+  date: (values) => dateArray(values as (string | null)[]),
+  float8: (values) => float8Array(values as (number | null)[]),
+  text: (values) => textArray(values as (string | null)[]),
+  bytea: (values) => byteaArray(values.map(packed)),
+};
 
 const firstOf = (month: string): string => `${month}-01`;
 
@@ -20,19 +68,44 @@ export const monthAccounts = {
     return tx.of(MonthAccountRow).findBy({ organizationId: tx.organizationId, id: In([...ids]) });
   },
 
-  /** Puts a month's accounts, the property's and its meters', in the place of those that were there. */
-  async replace(tx: OrganizationTransaction, propertyId: string, month: string, rows: readonly Partial<MonthAccountRow>[]): Promise<void> {
-    await tx.of(MonthAccountRow).delete({ organizationId: tx.organizationId, propertyId, month: firstOf(month) });
-    await tx.of(MonthAccountRow).insert(rows as never);
+  /** The property's own accounts of some properties by month, with what they were computed from. */
+  async keptMonths(tx: OrganizationTransaction, propertyIds: readonly string[]): Promise<Map<string, Map<string, KeptMonth>>> {
+    const rows = await tx.query<{ propertyId: string; month: string; version: string; detail: Buffer }>(
+      `select property_id as "propertyId", to_char(month, 'YYYY-MM') as month, inputs_version as version, detail from month_account where organization_id = $1 and property_id = any($2) and meter_id is null`,
+      [tx.organizationId, propertyIds],
+    );
+    const kept = new Map<string, Map<string, KeptMonth>>(propertyIds.map((id) => [id, new Map()]));
+    for (const { propertyId, month, version, detail } of rows)
+      kept.get(propertyId)?.set(month, { version, detail: () => unpacked(detail) as AccountDetail });
+    return kept;
   },
 
-  /** Takes away the months that no longer have anything to compute from. */
-  async keepOnly(tx: OrganizationTransaction, propertyId: string, months: readonly string[]): Promise<void> {
-    await tx.query('delete from month_account where organization_id = $1 and property_id = $2 and not (month = any($3::date[]))', [
-      tx.organizationId,
-      propertyId,
-      months.map(firstOf),
-    ]);
+  /** Takes away the accounts of some properties, all but those of the months named. */
+  async keepOnly(tx: OrganizationTransaction, propertyIds: readonly string[], standing: readonly PropertyMonth[]): Promise<void> {
+    await tx.query(
+      `delete from month_account a where organization_id = $1 and property_id = any($2)
+        and not exists (select from unnest($3::uuid[], $4::date[]) as standing(property_id, month) where standing.property_id = a.property_id and standing.month = a.month)`,
+      [
+        tx.organizationId,
+        propertyIds,
+        uuidArray(standing.map(({ propertyId }) => propertyId)),
+        dateArray(standing.map(({ month }) => firstOf(month))),
+      ],
+    );
+  },
+
+  /** Adds accounts, each column as one parameter. */
+  async insert(tx: OrganizationTransaction, rows: readonly NewAccount[]): Promise<void> {
+    if (!rows.length) return;
+    const columns = Object.values(WRITTEN);
+    await tx.query(
+      `insert into month_account (organization_id, ${columns.map(([name]) => name).join(', ')})
+        select $1::uuid, * from unnest(${columns.map(([, type], at) => `$${at + 2}::${type}[]`).join(', ')})`,
+      [
+        tx.organizationId,
+        ...Object.entries(WRITTEN).map(([key, [, type]]) => COLUMNS[type](rows.map((row) => row[key as keyof NewAccount]))),
+      ],
+    );
   },
 
   /** The months that have an account of any property, the newest first. */

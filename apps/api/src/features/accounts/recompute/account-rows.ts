@@ -1,10 +1,9 @@
-import { randomUUID } from 'node:crypto';
 import type { MonthAccount, Volumes } from '@rillbook/metering/account/month-account.js';
-import type { AccountDetail, MonthAccountRow } from '../months/month-account.entity.js';
+import type { AccountDetail } from '../months/month-account.entity.js';
+import type { NewAccount } from '../months/month-account.repository.js';
 
 /** What the rows of one month have in common. */
 export interface AccountFrame {
-  readonly organizationId: string;
   readonly propertyId: string;
   readonly version: string;
   readonly pricePerLitre: number | null;
@@ -12,17 +11,9 @@ export interface AccountFrame {
   readonly rainMm: number | null;
 }
 
-function row(
-  frame: AccountFrame,
-  account: MonthAccount,
-  volumes: Volumes,
-  meterId: string | null,
-  detail: AccountDetail,
-): Partial<MonthAccountRow> {
+function row(frame: AccountFrame, account: MonthAccount, volumes: Volumes, meterId: string | null, detail: AccountDetail): NewAccount {
   const above = volumes.meteredOverNeeded.litres;
   return {
-    organizationId: frame.organizationId,
-    id: randomUUID(),
     propertyId: frame.propertyId,
     meterId,
     month: account.firstDate,
@@ -42,12 +33,11 @@ function row(
     aboveNeedMoney: above === null || frame.pricePerLitre === null ? null : above * frame.pricePerLitre,
     detail,
     inputsVersion: frame.version,
-    computedAt: new Date(),
   };
 }
 
 /** The rows of a month: the property's, and one for each meter where it has several. */
-export function accountRows(frame: AccountFrame, account: MonthAccount): Partial<MonthAccountRow>[] {
+export function accountRows(frame: AccountFrame, account: MonthAccount): NewAccount[] {
   const detail: AccountDetail = { account, pricePerLitre: frame.pricePerLitre, etoMm: frame.etoMm, rainMm: frame.rainMm };
   const property = row(frame, account, account.property, null, detail);
   if (account.meters.length < 2) return [property];

@@ -1,22 +1,22 @@
 import { Inject, Injectable, type OnModuleInit } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { todayOf } from '../../../platform/jobs/clock.js';
 import { type JobRun, Jobs } from '../../../platform/jobs/jobs.js';
-import { propertyFacts } from '../gather/property-facts.repository.js';
-import { RecomputeProperty } from './recompute-property.service.js';
+import { RecomputeProperties, type SeriesOfStations } from './recompute-properties.service.js';
 
 /** The kind of the background work. */
 export const RECOMPUTE = 'compute accounts';
 
-/** Properties in one transaction: enough to read in few statements, few enough to show progress. */
-const BATCH = 10;
+/** Properties in one transaction: enough to read and write them in few statements, few enough to show progress and to hold in memory. */
+const BATCH = 100;
+/** Batches under way at once: one is read or written by the database while another is computed. */
+const LANES = 2;
 
 /** Brings accounts up to date in the background, some properties at a time. Doing it again changes nothing. */
 @Injectable()
 export class RecomputeJob implements OnModuleInit {
   constructor(
     @Inject(Jobs) private readonly jobs: Jobs,
-    private readonly recompute: RecomputeProperty,
+    private readonly recompute: RecomputeProperties,
   ) {}
 
   onModuleInit(): void {
@@ -26,23 +26,22 @@ export class RecomputeJob implements OnModuleInit {
   private async run(run: JobRun): Promise<string> {
     const named = run.payload['propertyIds'] as readonly string[] | undefined;
     const ids = await run.within((tx) => propertyIds(tx, named));
-    let months = 0;
-    for (let at = 0; at < ids.length; at += BATCH) {
-      months += await run.within((tx) => this.batch(tx, ids.slice(at, at + BATCH)));
-      await run.progress(Math.min(ids.length, at + BATCH), ids.length);
-    }
+    const series: SeriesOfStations = new Map();
+    let [next, done, months] = [0, 0, 0];
+    const lane = async (): Promise<void> => {
+      for (let at = next; at < ids.length; at = next) {
+        next = at + BATCH;
+        const batch = ids.slice(at, next);
+        const renewed = await run.within((tx) => this.recompute.run(tx, batch, series));
+        months += renewed;
+        done += batch.length;
+        await run.progress(done, ids.length);
+      }
+    };
+    // A lane that fails must not leave the other at work behind its back.
+    const failed = (await Promise.allSettled(Array.from({ length: LANES }, lane))).find((each) => each.status === 'rejected');
+    if (failed) throw failed.reason;
     return `${ids.length} ${ids.length === 1 ? 'property' : 'properties'}, ${months} ${months === 1 ? 'month' : 'months'} computed`;
-  }
-
-  private async batch(tx: OrganizationTransaction, ids: readonly string[]): Promise<number> {
-    const [clock] = await tx.query<{ timeZone: string; standsStillOn: string | null }>(
-      'select time_zone as "timeZone", stands_still_on::text as "standsStillOn" from organization where id = $1',
-      [tx.organizationId],
-    );
-    let months = 0;
-    for (const facts of await propertyFacts.of(tx, ids))
-      months += await this.recompute.run(tx, facts, todayOf({ standsStillOn: clock!.standsStillOn, timeZone: facts.property.timeZone }));
-    return months;
   }
 }
 

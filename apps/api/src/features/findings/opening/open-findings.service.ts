@@ -1,10 +1,11 @@
 import { randomUUID } from 'node:crypto';
+import { isDeepStrictEqual } from 'node:util';
 import { Injectable, type OnModuleInit } from '@nestjs/common';
 import type { FindingCandidate } from '@rillbook/metering/detection/finding-candidate.js';
 import type { Thresholds } from '@rillbook/metering/detection/thresholds.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { Events } from '../../../platform/records/events.js';
-import { AccountsComputed } from '../../accounts/accounts-computed.event.js';
+import { type AccountsComputed, PropertiesComputed } from '../../accounts/accounts-computed.event.js';
 import type { FindingRow } from '../finding.entity.js';
 import { findings } from '../finding.repository.js';
 import { candidatesOf } from './candidates.js';
@@ -25,12 +26,29 @@ export class OpenFindings implements OnModuleInit {
   constructor(private readonly events: Events) {}
 
   onModuleInit(): void {
-    this.events.on(AccountsComputed, (tx, event) => this.run(tx, event));
+    this.events.on(PropertiesComputed, (tx, event) => this.run(tx, event.properties));
   }
 
-  async run(tx: OrganizationTransaction, event: AccountsComputed): Promise<void> {
-    const candidates = candidatesOf(event, await thresholdsOf(tx));
-    const kept = await findings.list(tx, { propertyIds: [event.propertyId] });
+  async run(tx: OrganizationTransaction, computed: readonly AccountsComputed[]): Promise<void> {
+    const thresholds = await thresholdsOf(tx);
+    const kept = await findings.ofProperties(
+      tx,
+      computed.map(({ propertyId }) => propertyId),
+    );
+    const opened: Partial<FindingRow>[] = [];
+    for (const event of computed) opened.push(...(await this.ofProperty(tx, event, kept.get(event.propertyId) ?? [], thresholds)));
+    await findings.insert(tx, opened);
+  }
+
+  /** Follows and clears what is there; gives what is to be opened. */
+  private async ofProperty(
+    tx: OrganizationTransaction,
+    event: AccountsComputed,
+    kept: readonly FindingRow[],
+    thresholds: Thresholds,
+  ): Promise<Partial<FindingRow>[]> {
+    const candidates = candidatesOf(event, thresholds);
+    const opened: Partial<FindingRow>[] = [];
     const matched = new Set<string>();
     for (const candidate of candidates) {
       const present =
@@ -39,26 +57,16 @@ export class OpenFindings implements OnModuleInit {
       if (present) {
         matched.add(present.id);
         await this.follow(tx, present, candidate, event);
-      } else await this.open(tx, candidate, event);
+      } else opened.push(asOpened(candidate, event));
     }
     for (const row of kept) if (!matched.has(row.id)) await this.clear(tx, row);
-  }
-
-  private async open(tx: OrganizationTransaction, candidate: FindingCandidate, event: AccountsComputed): Promise<void> {
-    await findings.insert(tx, {
-      id: randomUUID(),
-      propertyId: event.propertyId,
-      state: 'open',
-      openedAt: event.newest.at,
-      cameBack: 0,
-      version: 1,
-      ...said(candidate),
-    });
+    return opened;
   }
 
   private async follow(tx: OrganizationTransaction, row: FindingRow, candidate: FindingCandidate, event: AccountsComputed): Promise<void> {
     if (row.state === 'open' || row.state === 'in work') {
-      await findings.update(tx, row.id, said(candidate));
+      const now = said(candidate);
+      if (!saysTheSame(row, now)) await findings.update(tx, row.id, now);
       return;
     }
     const decidedOn = row.decidedAt?.toISOString().slice(0, 10) ?? '';
@@ -104,6 +112,24 @@ function becomes(row: FindingRow, candidate: FindingCandidate, all: readonly Fin
     (row.kind === 'overwatered' || candidate.kind === 'overwatered')
   );
 }
+
+const asOpened = (candidate: FindingCandidate, event: AccountsComputed): Partial<FindingRow> => ({
+  id: randomUUID(),
+  propertyId: event.propertyId,
+  state: 'open',
+  openedAt: event.newest.at,
+  cameBack: 0,
+  version: 1,
+  ...said(candidate),
+});
+
+/** Whether a finding's row already says it; as the database keeps it, which knows no undefined. */
+function saysTheSame(row: FindingRow, now: Partial<FindingRow>): boolean {
+  return Object.entries(now).every(([key, value]) => isDeepStrictEqual(row[key as keyof FindingRow], asKept(value)));
+}
+
+const asKept = (value: unknown): unknown =>
+  typeof value === 'object' && value !== null ? JSON.parse(JSON.stringify(value)) : (value ?? null);
 
 /** What a candidate says, as columns. */
 function said(candidate: FindingCandidate): Partial<FindingRow> {

@@ -1,0 +1,187 @@
+// JSON values as few bytes: an account has the same keys in each of its zones and gaps, the same ids, and numbers of eight bytes that are
+// eighteen letters as text. A key list, a text or an id is written once in a value and named by its place after that.
+
+/** The first byte says that it is packed, and how; JSON text begins otherwise, and is read too. */
+const PACKED = 1;
+
+const Kind = { null: 0, true: 1, false: 2, float: 3, integer: 4, text: 5, id: 6, known: 7, array: 8, newShape: 9, shape: 10 } as const;
+
+const ID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
+const ID_BYTES = 16;
+const ROOM = 1 << 16;
+const LARGEST_INTEGER = 2 ** 31;
+
+let room = Buffer.allocUnsafe(ROOM);
+
+class Packing {
+  private at = 0;
+  private readonly texts = new Map<string, number>();
+  private readonly shapes = new Map<string, number>();
+
+  /** Gives what was packed, in bytes of its own. */
+  done(value: unknown): Buffer {
+    this.byte(PACKED);
+    this.value(value);
+    return Buffer.from(room.subarray(0, this.at));
+  }
+
+  private value(value: unknown): void {
+    if (typeof value === 'number') this.number(value);
+    else if (typeof value === 'string') this.text(value);
+    else if (value === null || value === undefined) this.byte(Kind.null);
+    else if (typeof value === 'boolean') this.byte(value ? Kind.true : Kind.false);
+    else if (Array.isArray(value)) this.array(value);
+    else this.object(value as Record<string, unknown>);
+  }
+
+  private number(value: number): void {
+    if (!Number.isFinite(value)) return this.byte(Kind.null);
+    if (Number.isInteger(value) && value >= 0 && value < LARGEST_INTEGER) {
+      this.byte(Kind.integer);
+      return this.length(value);
+    }
+    this.byte(Kind.float);
+    this.ask(8);
+    this.at = room.writeDoubleLE(value, this.at);
+  }
+
+  private text(value: string): void {
+    const present = this.texts.get(value);
+    if (present !== undefined) {
+      this.byte(Kind.known);
+      return this.length(present);
+    }
+    this.texts.set(value, this.texts.size);
+    if (ID.test(value)) {
+      this.byte(Kind.id);
+      this.ask(ID_BYTES);
+      this.at += room.write(value.replaceAll('-', ''), this.at, 'hex');
+      return;
+    }
+    this.byte(Kind.text);
+    this.letters(value);
+  }
+
+  private array(values: readonly unknown[]): void {
+    this.byte(Kind.array);
+    this.length(values.length);
+    for (const value of values) this.value(value);
+  }
+
+  private object(object: Record<string, unknown>): void {
+    const keys = Object.keys(object).filter((key) => object[key] !== undefined);
+    const shape = keys.join('\n');
+    const present = this.shapes.get(shape);
+    if (present === undefined) {
+      this.shapes.set(shape, this.shapes.size);
+      this.byte(Kind.newShape);
+      this.letters(shape);
+    } else {
+      this.byte(Kind.shape);
+      this.length(present);
+    }
+    for (const key of keys) this.value(object[key]);
+  }
+
+  private letters(value: string): void {
+    const bytes = Buffer.byteLength(value);
+    this.length(bytes);
+    this.ask(bytes);
+    this.at += room.write(value, this.at, 'utf8');
+  }
+
+  /** Seven bits to a byte, the lowest first. */
+  private length(value: number): void {
+    let left = value;
+    while (left > 127) {
+      this.byte((left & 127) | 128);
+      left >>>= 7;
+    }
+    this.byte(left);
+  }
+
+  private byte(value: number): void {
+    this.ask(1);
+    room[this.at] = value;
+    this.at += 1;
+  }
+
+  private ask(bytes: number): void {
+    if (this.at + bytes <= room.length) return;
+    const larger = Buffer.allocUnsafe(2 * (this.at + bytes));
+    room.copy(larger, 0, 0, this.at);
+    room = larger;
+  }
+}
+
+class Unpacking {
+  private at = 1;
+  private readonly texts: string[] = [];
+  private readonly shapes: (readonly string[])[] = [];
+
+  constructor(private readonly from: Buffer) {}
+
+  value(): unknown {
+    const kind = this.from[this.at++]!;
+    switch (kind) {
+      case Kind.float:
+        this.at += 8;
+        return this.from.readDoubleLE(this.at - 8);
+      case Kind.integer:
+        return this.length();
+      case Kind.array:
+        return Array.from({ length: this.length() }, () => this.value());
+      case Kind.newShape:
+      case Kind.shape:
+        return this.object(kind);
+      default:
+        return kind > Kind.integer ? this.text(kind) : kind === Kind.null ? null : kind === Kind.true;
+    }
+  }
+
+  private text(kind: number): string {
+    if (kind === Kind.known) return this.texts[this.length()]!;
+    const text = kind === Kind.id ? this.id() : this.letters();
+    this.texts.push(text);
+    return text;
+  }
+
+  private id(): string {
+    const hex = this.from.toString('hex', this.at, this.at + ID_BYTES);
+    this.at += ID_BYTES;
+    return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`;
+  }
+
+  private object(kind: number): Record<string, unknown> {
+    if (kind === Kind.newShape) {
+      const letters = this.letters();
+      this.shapes.push(letters ? letters.split('\n') : []);
+    }
+    const shape = kind === Kind.newShape ? this.shapes.at(-1)! : this.shapes[this.length()]!;
+    const object: Record<string, unknown> = {};
+    for (const key of shape) object[key] = this.value();
+    return object;
+  }
+
+  private letters(): string {
+    const bytes = this.length();
+    this.at += bytes;
+    return this.from.toString('utf8', this.at - bytes, this.at);
+  }
+
+  private length(): number {
+    let value = 0;
+    for (let shift = 0; ; shift += 7) {
+      const byte = this.from[this.at++]!;
+      value += (byte & 127) * 2 ** shift;
+      if (byte < 128) return value;
+    }
+  }
+}
+
+/** A JSON value in few bytes; the same value as its JSON text, to the last bit of each number. */
+export const packed = (value: unknown): Buffer => new Packing().done(value);
+
+/** What was packed; JSON text is read as such. */
+export const unpacked = (bytes: Buffer): unknown =>
+  bytes[0] === PACKED ? new Unpacking(bytes).value() : JSON.parse(bytes.toString('utf8'));

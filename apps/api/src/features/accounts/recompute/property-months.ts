@@ -1,0 +1,130 @@
+import type { AccountFacts } from '@rillbook/metering/account/account-input.js';
+import { accountOfMonth } from '@rillbook/metering/account/compute-month-account.js';
+import { type PreparedMonth, preparedMonths } from '@rillbook/metering/account/prepared-months.js';
+import type { Prices } from '../../portfolio/suppliers/prices.loader.js';
+import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
+import { accountInputs, type MonthInput } from '../gather/account-input.js';
+import type { EtoSeries } from '../gather/eto-series.js';
+import { meterChains } from '../gather/meter-chains.js';
+import { meteredIntervals } from '../gather/metered-intervals.js';
+import type { PropertyFacts } from '../gather/property-facts.js';
+import { litresPerMmOf, zoneInput } from '../gather/zone-input.js';
+import type { KeptMonth, NewAccount } from '../months/month-account.repository.js';
+import { accountRows } from './account-rows.js';
+import { inputsVersion } from './inputs-version.js';
+import { monthsToCompute } from './months-to-compute.js';
+import { newestFacts } from './newest-facts.js';
+import { winterLitresPerDay } from './winter-share.js';
+
+/** A property, and what its accounts are computed with. */
+export interface PropertyWork {
+  readonly facts: PropertyFacts;
+  readonly eto: EtoSeries;
+  readonly prices: Prices;
+  /** the organization's local date */
+  readonly today: string;
+  /** by month */
+  readonly kept: ReadonlyMap<string, KeptMonth>;
+}
+
+/** A property's accounts as they should be kept. */
+export interface PropertyMonths {
+  /** months, as 'YYYY-MM', whose accounts stand as they are kept */
+  readonly standing: readonly string[];
+  /** accounts to be kept in the place of all others */
+  readonly rows: readonly NewAccount[];
+  /** how many months were computed anew */
+  readonly renewed: number;
+  readonly event: AccountsComputed;
+}
+
+/** The month accounts of one property: those are computed whose inputs differ from what they were computed from. */
+export function propertyMonths(work: PropertyWork): PropertyMonths {
+  const { facts, eto, today } = work;
+  const litresPerMm = litresPerMmOf(facts.zones.map((zone) => zoneInput(zone, (meterId) => meterId, null)));
+  const measured = meterChains(facts.meters).map((chain) => ({ chain, ...meteredIntervals(chain, facts, { eto, litresPerMm }) }));
+  const intervalsOf = new Map(measured.map(({ chain, intervals }) => [chain.id, intervals]));
+  const inputs = monthsToCompute(facts, eto, today).map(accountInputs(facts, measured, eto, today));
+  const prepare = preparing(inputs, eto);
+  const done: ComputedMonth[] = [];
+  const standing: string[] = [];
+  const rows: NewAccount[] = [];
+  inputs.forEach((each, at) => {
+    const input = withWinter(each, intervalsOf, done);
+    const version = versionOf(input, work);
+    const present = work.kept.get(input.month);
+    if (present?.version === version) {
+      standing.push(input.month);
+      done.push(asKept(input.month, present));
+      return;
+    }
+    const { computed, kept } = computedMonth(work, input, prepare(at), version);
+    done.push(computed);
+    rows.push(...kept);
+  });
+  const doubtful = measured.flatMap((part) => part.doubtful);
+  const event = new AccountsComputed(facts.property.id, today, done, doubtful, newestFacts(facts));
+  return { standing, rows, renewed: inputs.length - standing.length, event };
+}
+
+/** An account that stands is unpacked when somebody asks for it. */
+function asKept(month: string, { detail }: KeptMonth): ComputedMonth {
+  let known: ReturnType<KeptMonth['detail']> | undefined;
+  const kept = () => (known ??= detail());
+  return {
+    month,
+    get account() {
+      return kept().account;
+    },
+    get pricePerLitre() {
+      return kept().pricePerLitre;
+    },
+  };
+}
+
+/** From the first month that is asked for on, what the zones needed is computed for all of them at once. */
+function preparing(inputs: readonly MonthInput[], eto: EtoSeries): (at: number) => PreparedMonth {
+  let from = 0;
+  let prepared: readonly PreparedMonth[] | null = null;
+  return (at) => {
+    if (!prepared) {
+      from = at;
+      prepared = preparedMonths(inputs.slice(at), eto.weather);
+    }
+    return prepared[at - from]!;
+  };
+}
+
+function withWinter(
+  input: MonthInput,
+  intervalsOf: ReadonlyMap<string, AccountFacts['meters'][number]['intervals']>,
+  done: readonly ComputedMonth[],
+): MonthInput {
+  if (input.meters.every((meter) => meter.kind === 'irrigation' || meter.indoorLitresPerDay !== null)) return input;
+  const meters = input.meters.map((meter) => ({ ...meter, winterLitresPerDay: winterLitresPerDay(intervalsOf.get(meter.id) ?? [], done) }));
+  return { ...input, meters };
+}
+
+function versionOf(input: MonthInput, { facts, prices }: PropertyWork): string {
+  const { month, through, weatherVersion, clockChanges, allowance, zones, controllers, meters } = input;
+  const price = [prices.inForce(month), facts.meters.map((meter) => meter.pricePerUnit)];
+  return inputsVersion([[month, through, weatherVersion, clockChanges, price], allowance, zones, controllers, meters]);
+}
+
+function computedMonth(work: PropertyWork, input: MonthInput, prepared: PreparedMonth, version: string) {
+  const { facts, eto, prices } = work;
+  const account = accountOfMonth(input, prepared);
+  const { metered, allowed } = account.property;
+  // A litre less is a litre of the tier that the month's water ends in.
+  const at = metered.litres === null ? null : { litres: metered.litres, allowedLitres: allowed.litres };
+  const pricePerLitre = prices.marginalPerLitre(input.month, facts.meters, at);
+  const { firstDay, days } = prepared.covered;
+  const frame = {
+    propertyId: facts.property.id,
+    version,
+    pricePerLitre,
+    etoMm: eto.sumOf('etoMm', firstDay, days),
+    rainMm: eto.sumOf('rainMm', firstDay, days),
+  };
+  return { computed: { month: input.month, account, pricePerLitre }, kept: accountRows(frame, account) };
+}

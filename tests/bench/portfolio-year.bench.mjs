@@ -1,0 +1,63 @@
+import { settleQueue } from '../../apps/api/dist/platform/jobs/settle-queue.js';
+import { RECOMPUTE } from '../../apps/api/dist/features/accounts/recompute/recompute.job.js';
+import { organizationActor } from '../../apps/api/dist/platform/database/actor.js';
+import { inTransaction } from '../../apps/api/dist/platform/database/organization-transaction.js';
+import { Jobs } from '../../apps/api/dist/platform/jobs/jobs.js';
+import { count, ratio, times } from '../support/measure.mjs';
+import { fillPortfolio, MONTHS, ORGANIZATION_ID } from '../support/worlds/portfolio-of-rows.mjs';
+import { inTemporaryProduct } from '../support/worlds/temporary-product.mjs';
+
+const PROPERTIES = Number(process.env.BENCH_PROPERTIES ?? 5000);
+const ZONES = 20;
+const STATIONS = Number(process.env.BENCH_STATIONS ?? 100);
+
+export const tells = `accounts and findings of ${count(PROPERTIES)} properties of ${ZONES} zones over a year, from the database to the database, against reading the same weather and copying the same accounts`;
+
+/** Work, and the most memory that the process held meanwhile. */
+async function watched(work) {
+  let most = 0;
+  const look = () => {
+    most = Math.max(most, process.memoryUsage().rss);
+  };
+  look();
+  const timer = setInterval(look, 50);
+  const [ms] = await times(work, { warmUps: 0, runs: 1 });
+  clearInterval(timer);
+  look();
+  return { ms, mostMb: most / 2 ** 20 };
+}
+
+/** Reads the weather that the accounts read, and writes the accounts that they wrote into a table of the same columns and keys. */
+async function floor({ admin }) {
+  await admin.query('create temp table kept as select * from month_account where organization_id = $1', [ORGANIZATION_ID]);
+  await admin.query('create table again (like month_account including indexes)');
+  const [read] = await times(() => admin.query({ text: 'select * from weather_day', rowMode: 'array' }), { warmUps: 1, runs: 1 });
+  const [write] = await times(() => admin.query('insert into again select * from kept'), { warmUps: 0, runs: 1 });
+  const { rows } = await admin.query(
+    'select count(*)::int as accounts, sum(pg_column_size(kept.*))::float8 / count(*) as bytes, (select count(*)::int from finding) as findings, (select count(*)::int from weather_day) as days from kept',
+  );
+  return { read, write, ...rows[0] };
+}
+
+export async function bench() {
+  return inTemporaryProduct({}, async (product) => {
+    const { app, admin, source, database } = product;
+    await fillPortfolio(admin, { properties: PROPERTIES, zones: ZONES, stations: STATIONS });
+    const queue = { source, adminUrl: database.adminUrl, jobs: app.get(Jobs) };
+    const recompute = async () => {
+      await inTransaction(source, organizationActor(ORGANIZATION_ID, 'job'), (tx) => queue.jobs.ask(tx, RECOMPUTE, {}));
+      const ended = await settleQueue(queue, ORGANIZATION_ID);
+      if (!ended.length || ended.some(({ isDone }) => !isDone)) throw new Error(`the accounts failed: ${JSON.stringify(ended)}`);
+    };
+    const first = await watched(recompute);
+    const again = await watched(recompute);
+    const least = await floor(product);
+    if (least.accounts !== PROPERTIES * MONTHS) throw new Error(`${least.accounts} accounts`);
+    const perSecond = (ms) => count((1000 * least.accounts) / ms);
+    return [
+      `${count(least.accounts)} accounts (${count(least.bytes)} bytes each) and ${count(least.findings)} findings in ${(first.ms / 1000).toFixed(1)} s: ${perSecond(first.ms)} accounts/s, at most ${count(first.mostMb)} MB`,
+      `the same again where nothing has changed: ${(again.ms / 1000).toFixed(1)} s`,
+      `ratio: ${ratio(first.ms / (least.read + least.write))} the time of reading ${count(least.days)} weather days (${(least.read / 1000).toFixed(2)} s) and inserting the same accounts (${(least.write / 1000).toFixed(2)} s)`,
+    ];
+  });
+}
