@@ -53,8 +53,8 @@ export function stageCoefficient(seasonDay: number, stages: GrowthStages, coeffi
  */
 export function developedShare(seasonDay: number, stages: GrowthStages): number {
   const { initialDays, developmentDays, midDays, lateDays } = stages;
-  const least = Math.min(seasonDay, initialDays, developmentDays, midDays, lateDays);
-  if (!(least >= 0 && Number.isFinite(seasonDay + initialDays + developmentDays + midDays + lateDays))) {
+  const sum = seasonDay + initialDays + developmentDays + midDays + lateDays;
+  if (!(seasonDay >= 0 && initialDays >= 0 && developmentDays >= 0 && midDays >= 0 && lateDays >= 0 && sum < Infinity)) {
     throw new DomainError('GROWTH_STAGES_OUT_OF_DOMAIN', { seasonDay, ...stages });
   }
   if (seasonDay <= initialDays) return 0;
