@@ -1,8 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { stat } from 'node:fs/promises';
 import path from 'node:path';
+import { metresFromFeet } from '@rillbook/units/length.js';
 import { folderFiles } from '../features/exchange/files/folder-files.js';
-import type { ImportSource } from '../features/exchange/files/table-file.js';
+import { type FileMeaning, type ImportSource, withMeaning } from '../features/exchange/files/table-file.js';
 import { uploadedFiles } from '../features/exchange/files/uploaded-files.js';
 import { ImportDeed } from '../features/exchange/import/import-deed.service.js';
 import type { FileReport, ImportListener, ImportReport } from '../features/exchange/import/import-report.js';
@@ -17,17 +18,21 @@ import { ProgressLine } from './progress-line.js';
 import { settleQueue } from '../platform/jobs/settle-queue.js';
 
 type Flag = 'dry-run' | 'good-rows';
-type Words = ReturnType<typeof folderWords<Flag>>;
+type Text = 'station' | 'wind-height' | 'property' | 'meter';
+type Words = ReturnType<typeof folderWords<Flag, Text>>;
 
 const count = (value: number): string => value.toLocaleString('en-US');
 
 /** Imports a folder (or a .zip) of CSV files from the command line, and computes what follows from it. */
 export const importFolder: Command = {
   name: 'import',
-  summary: 'Imports a folder of CSV files: all rows or nothing, or with --good-rows the good ones. A new organization is made.',
-  usage: 'FOLDER [--organization NAME] [--dry-run] [--good-rows]',
+  summary:
+    'Imports a folder of CSV files, or one file: all rows or nothing, or with --good-rows the good ones. A new organization is made. ' +
+    'A file of a weather station needs --station (and --wind-height, such as 3m or 10ft), a meter feed --property and --meter.',
+  usage: 'FOLDER [--organization NAME] [--dry-run] [--good-rows] [--station NAME] [--wind-height HEIGHT] [--property NAME] [--meter NAME]',
   async run(words) {
-    const read = folderWords<Flag>(words, ['dry-run', 'good-rows']);
+    const read = folderWords<Flag, Text>(words, ['dry-run', 'good-rows'], ['station', 'wind-height', 'property', 'meter']);
+    meaningOf(read);
     return withProduct<ExitCode>((product) => runImport(product, read));
   },
 };
@@ -37,7 +42,7 @@ async function runImport(product: OpenProduct, words: Words): Promise<ExitCode> 
   const present = await organizationMeant(database.adminUrl, words.organization);
   const organizationId = present?.id ?? randomUUID();
   const line = new ProgressLine();
-  const report = await app.get(ImportDeed).run(organizationActor(organizationId, 'import'), await sourceOf(words.folder), {
+  const report = await app.get(ImportDeed).run(organizationActor(organizationId, 'import'), await sourceOf(words), {
     rows: wished(words),
     ...(!present && { begin: (tx) => organizations.add(tx, words.organization!) }),
     listener: listener(line),
@@ -53,10 +58,33 @@ function wished({ flags }: Words): 'all' | 'good' | 'none' {
   return flags['good-rows'] ? 'good' : 'all';
 }
 
-async function sourceOf(place: string): Promise<ImportSource> {
+async function sourceOf(words: Words): Promise<ImportSource> {
+  const { folder: place } = words;
   const found = await stat(place).catch(() => null);
   if (!found) throw new UsageProblem(`There is no folder ${place}.`);
-  return found.isDirectory() ? folderFiles(place) : uploadedFiles([{ name: path.basename(place), path: place }]);
+  const source = found.isDirectory() ? await folderFiles(place) : await uploadedFiles([{ name: path.basename(place), path: place }]);
+  return withMeaning(source, () => meaningOf(words));
+}
+
+/** What the options say of files that cannot say it themselves. */
+function meaningOf({ texts }: Words): FileMeaning {
+  const { station, property, meter } = texts;
+  const height = texts['wind-height'];
+  return {
+    ...(station !== null && { station }),
+    ...(property !== null && { property }),
+    ...(meter !== null && { meter }),
+    ...(height !== null && { windHeightM: heightM(height) }),
+  };
+}
+
+const HEIGHT = /^(\d{1,3}(?:\.\d+)?) ?(m|ft)$/;
+
+function heightM(text: string): number {
+  const match = HEIGHT.exec(text);
+  const value = Number(match?.[1] ?? 0);
+  if (!match || value === 0) throw new UsageProblem(`--wind-height: found "${text}", expected a height with its unit, such as 3m or 10ft.`);
+  return match[2] === 'ft' ? metresFromFeet(value) : value;
 }
 
 function listener(line: ProgressLine): ImportListener {

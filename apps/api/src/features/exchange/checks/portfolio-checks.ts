@@ -1,7 +1,7 @@
 import type { VolumeUnit } from '@rillbook/units/volume.js';
 import type { DraftRow } from '../drafts/draft-row.js';
 import type { FileCheck } from './file-check.js';
-import type { KnownController } from '../drafts/known.js';
+import type { KnownController, KnownMeter } from '../drafts/known.js';
 import type { Names, OwnedName, OwnName } from '../drafts/names.js';
 import { referClient, referProperty, referZone } from '../drafts/refer.js';
 import { keyPart, sameKeyCheck } from '../drafts/same-key.js';
@@ -35,7 +35,10 @@ export function stationsCheck(names: Names): FileCheck {
   return (row) => {
     const station = row.text('station');
     sameKey(row, [keyPart(station)]);
-    nameOrReject(row, names, 'station', () => names.stations.add(station ?? ''));
+    nameOrReject(row, names, 'station', () => {
+      names.stations.add(station ?? '');
+      names.noteElevation(station ?? '', row.number('elevationM'));
+    });
   };
 }
 
@@ -85,9 +88,15 @@ export function metersCheck(names: Names): FileCheck {
     if (row.number('firstRegister') !== null && row.blank('installedOn'))
       row.warn('REGISTER_WITHOUT_DATE', { column: 'first_register', found: row.found('first_register'), expected: 'installed_on' });
     nameOrReject(row, names, 'meter', () => {
-      names.meter.add(property ?? '', meter ?? '', { property: property ?? '', meter: meter ?? '', unit: row.text('unit') as VolumeUnit });
+      names.meter.add(property ?? '', meter ?? '', meterOf(row, names, property ?? '', meter ?? ''));
     });
   };
+}
+
+/** What the row says of the meter; a file without the column leaves the multiplier as it is known. */
+function meterOf(row: DraftRow, names: Names, property: string, meter: string): KnownMeter {
+  const multiplier = row.given.has('multiplier') ? row.number('multiplier') : names.meter.get(property, meter)?.multiplier;
+  return { property, meter, unit: row.text('unit') as VolumeUnit, multiplier: multiplier ?? 1 };
 }
 
 export function controllersCheck(names: Names): FileCheck {

@@ -1,4 +1,5 @@
 import type { FileName } from '../columns/import-files.js';
+import type { RawRecord } from '../files/table-file.js';
 import { type Problem, type ProblemCode, type ProblemParts, problemAt } from '../problems/problem.js';
 
 /** A row on its way from cells to a verdict: what could be read of it, and what is wrong so far. */
@@ -11,6 +12,11 @@ export class DraftRow {
   readonly warnings: Problem[] = [];
   /** The lines that stand or fall together with this one share a key. */
   group: string | null = null;
+  /** The lines of the file that make this row, where they are several: an hourly file has many to a day. */
+  lines: readonly RawRecord[] = [];
+  /** What stands in the file for a column of the import, where the file has a layout of its own: its heading, and the cell. */
+  readonly headings = new Map<string, string>();
+  readonly shown: Record<string, string> = {};
 
   /**
    * @param fileName the file as the office named it
@@ -29,11 +35,16 @@ export class DraftRow {
   }
 
   refuse(code: ProblemCode, parts: ProblemParts = {}): void {
-    this.problems.push(problemAt({ file: this.fileName, line: this.line }, code, parts));
+    this.problems.push(this.problem(code, parts));
   }
 
   warn(code: ProblemCode, parts: ProblemParts = {}): void {
-    this.warnings.push(problemAt({ file: this.fileName, line: this.line }, code, parts));
+    this.warnings.push(this.problem(code, parts));
+  }
+
+  private problem(code: ProblemCode, parts: ProblemParts): Problem {
+    const column = parts.column == null ? null : (this.headings.get(parts.column) ?? parts.column);
+    return problemAt({ file: this.fileName, line: this.line }, code, { ...parts, column });
   }
 
   /** A text field; null where it is blank or could not be read. */
@@ -55,6 +66,6 @@ export class DraftRow {
 
   /** What was typed into a column, for a sentence. */
   found(column: string): string {
-    return this.typed[column] ?? '';
+    return this.typed[column] ?? this.shown[column] ?? '';
   }
 }

@@ -6,6 +6,8 @@ export interface Known {
   readonly timeZone: string;
   readonly clients: Iterable<string>;
   readonly stations: Iterable<string>;
+  /** The height above the sea of stations where it is known. [m] */
+  readonly stationElevationsM?: ReadonlyMap<string, number>;
   readonly suppliers: Iterable<string>;
   readonly properties: Iterable<KnownProperty>;
   readonly meters: Iterable<KnownMeter>;
@@ -24,6 +26,8 @@ export interface KnownMeter {
   readonly property: string;
   readonly meter: string;
   readonly unit: VolumeUnit;
+  /** What its register is multiplied by; 1 where that is not said. */
+  readonly multiplier?: number;
 }
 
 /** A controller that files may name, and what it can hold. */

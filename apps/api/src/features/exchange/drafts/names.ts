@@ -18,6 +18,12 @@ class Owned<Thing> {
     this.byName.set(name, (this.byName.get(name) ?? new Set()).add(property));
   }
 
+  /** Everything, or everything of a property. */
+  all(property: string | null = null): readonly Thing[] {
+    const places = property === null ? [...this.byProperty.values()] : [this.byProperty.get(property) ?? new Map<string, Thing>()];
+    return places.flatMap((things) => [...things.values()]);
+  }
+
   get(property: string, name: string): Thing | undefined {
     return this.byProperty.get(property)?.get(name);
   }
@@ -33,6 +39,8 @@ export class Names {
   readonly timeZone: string;
   readonly clients: Set<string>;
   readonly stations: Set<string>;
+  /** [m] */
+  private readonly elevations = new Map<string, number>();
   readonly suppliers: Set<string>;
   readonly properties = new Map<string, KnownProperty>();
   readonly meter = new Owned<KnownMeter>();
@@ -44,6 +52,7 @@ export class Names {
     this.timeZone = known.timeZone;
     this.clients = new Set([...known.clients].map(nameKey));
     this.stations = new Set([...known.stations].map(nameKey));
+    for (const [station, elevationM] of known.stationElevationsM ?? []) this.elevations.set(nameKey(station), elevationM);
     this.suppliers = new Set([...known.suppliers].map(nameKey));
     for (const property of known.properties) this.properties.set(nameKey(property.property), property);
     for (const meter of known.meters) this.meter.add(nameKey(meter.property), nameKey(meter.meter), meter);
@@ -55,6 +64,15 @@ export class Names {
   /** The time zone of a property; the organization's for one that is not known, whose row is rejected anyway. */
   zoneOf(property: string): string {
     return this.properties.get(property)?.timeZone ?? this.timeZone;
+  }
+
+  /** The height of a station above the sea, null where it is not known. [m] */
+  elevationOf(station: string): number | null {
+    return this.elevations.get(nameKey(station)) ?? null;
+  }
+
+  noteElevation(station: string, elevationM: number | null): void {
+    if (elevationM !== null) this.elevations.set(nameKey(station), elevationM);
   }
 
   /** Remembers the line of a rejected row, so that those who name it can be told why. */

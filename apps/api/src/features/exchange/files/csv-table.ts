@@ -8,7 +8,7 @@ const SNIFFED_CHARACTERS = 65_536;
 
 /** A delimited text file as a table: decoded, its separator found, read row by row. */
 export function csvTable(file: NamedFile): TableFile {
-  return { name: file.name, records: (knows) => csvRecords(file, knows) };
+  return { name: file.name, bytes: file.open, records: (knows) => csvRecords(file, knows) };
 }
 
 async function* csvRecords(file: NamedFile, knows: (header: string) => boolean): AsyncGenerator<readonly RawRecord[]> {

@@ -6,6 +6,18 @@ export interface NamedFile {
   readonly open: () => AsyncIterable<Buffer>;
 }
 
+/**
+ * What whoever brings a file says of it, where the file itself cannot: whose days a station's file holds, whose water a
+ * meter's feed counts.
+ */
+export interface FileMeaning {
+  readonly station?: string;
+  /** The height of the station's anemometer above the ground. [m] */
+  readonly windHeightM?: number;
+  readonly property?: string;
+  readonly meter?: string;
+}
+
 /** One line of a table (or row of a sheet) that is not blank: its cells as they stand in the file, and the line on which it begins. */
 export interface RawRecord {
   readonly line: number;
@@ -16,6 +28,9 @@ export interface RawRecord {
 export interface TableFile {
   readonly name: string;
   readonly otherName?: string;
+  /** The bytes, where the file is text: it may turn out to be no table. */
+  readonly bytes?: () => AsyncIterable<Buffer>;
+  readonly meaning?: FileMeaning;
   /**
    * The records in batches, in constant memory; throws a `FileRefusal` where the file cannot be read as a table.
    *
@@ -29,6 +44,15 @@ export interface ImportSource {
   readonly tables: readonly TableFile[];
   /** Files, or the whole source, that could not even be opened. */
   readonly refused: readonly Problem[];
+}
+
+/** The same source with what was said of its files. */
+export function withMeaning(source: ImportSource, meaningOf: (fileName: string) => FileMeaning | undefined): ImportSource {
+  const tables = source.tables.map((table) => {
+    const meaning = meaningOf(table.name);
+    return meaning ? { ...table, meaning } : table;
+  });
+  return { ...source, tables };
 }
 
 /** A file that cannot be read as a table. Always caught where the file is read and turned into a problem with its place. */

@@ -11,22 +11,31 @@ export interface XmlReader {
 
 const DEEPEST = 64;
 
-/** Strict XML, fed piece by piece. A document type or any entity beyond the five of XML is refused: no spreadsheet writes one. */
+/** What a file is refused for: as a workbook, or as a file of XML of its own. */
+const REFUSALS = {
+  workbook: { doctype: 'XLSX_DTD', damaged: 'XLSX_DAMAGED' },
+  xml: { doctype: 'XML_DTD', damaged: 'XML_DAMAGED' },
+} as const;
+
+/** Strict XML, fed piece by piece. A document type or any entity beyond the five of XML is refused: no honest file has one. */
 export class XmlEvents {
   private readonly parser = new SaxesParser();
   private readonly decoder = new TextDecoder('utf-8', { fatal: true });
   private depth = 0;
+  private readonly refusal: (typeof REFUSALS)[keyof typeof REFUSALS];
 
-  constructor(reader: XmlReader) {
+  constructor(reader: XmlReader, of: keyof typeof REFUSALS = 'workbook') {
+    this.refusal = REFUSALS[of];
     this.parser.on('doctype', () => {
-      throw new FileRefusal('XLSX_DTD');
+      throw new FileRefusal(this.refusal.doctype);
     });
     this.parser.on('error', (error) => {
-      throw new FileRefusal(/entity/i.test(error.message) ? 'XLSX_DTD' : 'XLSX_DAMAGED', { found: error.message });
+      const code = /entity/i.test(error.message) ? this.refusal.doctype : this.refusal.damaged;
+      throw new FileRefusal(code, { found: error.message, ...(of === 'xml' && { line: this.line }) });
     });
     this.parser.on('opentag', (tag) => {
       this.depth += 1;
-      if (this.depth > DEEPEST) throw new FileRefusal('XLSX_DAMAGED', { found: `depth > ${DEEPEST}` });
+      if (this.depth > DEEPEST) throw new FileRefusal(this.refusal.damaged, { found: `depth > ${DEEPEST}` });
       reader.opened(local(tag.name), tag.attributes);
     });
     this.parser.on('closetag', (tag) => {
@@ -37,10 +46,15 @@ export class XmlEvents {
     this.parser.on('cdata', (text) => reader.text(text));
   }
 
+  /** The line on which the reading stands. */
+  get line(): number {
+    return this.parser.line;
+  }
+
   push(bytes: Buffer): void {
     const text = this.decoded(bytes, true);
     // Before the parser sees it, which would first gather the whole of it.
-    if (this.depth === 0 && text.includes('<!DOCTYPE')) throw new FileRefusal('XLSX_DTD');
+    if (this.depth === 0 && text.includes('<!DOCTYPE')) throw new FileRefusal(this.refusal.doctype);
     this.parser.write(text);
   }
 
@@ -53,7 +67,7 @@ export class XmlEvents {
     try {
       return this.decoder.decode(bytes, { stream: more });
     } catch {
-      throw new FileRefusal('XLSX_DAMAGED', { found: 'UTF-8' });
+      throw new FileRefusal(this.refusal.damaged, { found: 'UTF-8' });
     }
   }
 }

@@ -25,6 +25,11 @@ export interface Passed {
   readonly rows: number;
 }
 
+/** Not a further line of the row before it. */
+function isARow(row: ImportedRow): boolean {
+  return row.verdict === 'accepted' || row.isBeside !== true;
+}
+
 /** One pass over the files of an import: every row read, judged, and merged within a transaction, in constant memory. */
 export class ImportPass {
   private readonly files: FileReport[] = [];
@@ -50,12 +55,21 @@ export class ImportPass {
     else this.files.push(await this.read(file as ReadFile));
   }
 
-  private refused({ name, file, problems }: UnreadFile): FileReport {
+  private refused({ name, file, problems, recognized }: UnreadFile): FileReport {
     const list = new ProblemList(this.problemRoom);
     list.add(problems);
     for (const problem of problems) this.listener.problem?.(problem);
     const nothing = { new: 0, changed: 0, same: 0, wrong: 0, notices: [], noticesTotal: 0 };
-    return { name, file, status: 'refused', ...nothing, problems: list.first, problemsTotal: list.total };
+    return {
+      name,
+      file,
+      ...(recognized && { recognized }),
+      rejectedAs: null,
+      status: 'refused',
+      ...nothing,
+      problems: list.first,
+      problemsTotal: list.total,
+    };
   }
 
   private async read(file: ReadFile): Promise<FileReport> {
@@ -70,8 +84,8 @@ export class ImportPass {
       const found = rejected.flatMap((row) => row.problems);
       problems.add(found);
       for (const problem of found) this.listener.problem?.(problem);
-      if (rejected.length) await this.listener.rejected?.(file.file, file.header, rejected);
-      done += batch.length;
+      if (rejected.length) await this.listener.rejected?.(file.rejectedAs, file.header, rejected);
+      done += batch.filter(isARow).length;
       await this.listener.progress?.(file.file, done, file.rowCount);
     }
     this.rows += done;
@@ -79,6 +93,8 @@ export class ImportPass {
     return {
       name: file.name,
       file: file.file,
+      ...(file.recognized && { recognized: file.recognized }),
+      rejectedAs: file.rejectedAs,
       status: 'read',
       ...counts,
       notices: notices.first,
@@ -100,7 +116,7 @@ export class ImportPass {
       counts.same += merged.same;
       rejected.push(...(merged.refused ?? []).map(({ row, problem }) => rejectedFrom(file, row, problem)));
     }
-    counts.wrong += rejected.length;
+    counts.wrong += rejected.filter(isARow).length;
     return rejected;
   }
 }

@@ -1,4 +1,5 @@
 import type { FileName } from '../columns/import-files.js';
+import type { RecognizedFile } from '../drafts/laid-out-file.js';
 import type { Problem } from '../problems/problem.js';
 import type { RejectedRow } from '../rows/imported-row.js';
 
@@ -7,6 +8,10 @@ export interface FileReport {
   /** the name as the office gave it */
   readonly name: string;
   readonly file: FileName | null;
+  /** how the file is understood, where it has a layout of its own */
+  readonly recognized?: RecognizedFile;
+  /** the name under which its refused rows are kept; null where it gives none */
+  readonly rejectedAs: string | null;
   readonly status: 'read' | 'refused';
   readonly new: number;
   readonly changed: number;
@@ -40,5 +45,5 @@ export interface ImportListener {
   /** a file or row that is refused, as it is met */
   problem?(problem: Problem): void;
   /** rows that are refused, with the file's header line: for mending */
-  rejected?(file: FileName, header: readonly string[], rows: readonly RejectedRow[]): Promise<void>;
+  rejected?(rejectedAs: string, header: readonly string[], rows: readonly RejectedRow[]): Promise<void>;
 }

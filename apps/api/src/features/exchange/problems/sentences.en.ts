@@ -34,6 +34,24 @@ export const sentencesEn = {
   MISSING_COLUMN: 'The required column {column} is missing. Add it to the header line.',
   UNKNOWN_COLUMN: 'The column {column} is not one that Rillbook reads and was ignored.',
   FILE_CHANGED: 'The file changed while it was read. Import it again.',
+  XML_DTD: 'The file holds a document type or entity, which no meter feed has. Download the feed again.',
+  XML_DAMAGED: 'The file cannot be read as XML ({found}). Download it again.',
+  // a file of a layout of its own: a weather station, a meter feed
+  NO_STATION_YET: 'This file holds the days of a weather station, and there is no station yet. Add one first (Setup, or stations.csv).',
+  STATION_NOT_CHOSEN: 'This file holds the days of one weather station. Say which: {expected}.',
+  FILE_OF_SEVERAL_STATIONS: 'The file holds several stations ({found}), none of them named "{expected}". Keep the lines of one station.',
+  WIND_HEIGHT_NOT_STATED: 'The file gives wind, but not the height of the anemometer. State it.',
+  UNIT_NOT_KNOWN: 'The column {column} is in "{found}". Expected: {expected}.',
+  FILE_WITHOUT_DAYS: 'The file has no day with a value that can be used.',
+  METER_NOT_CHOSEN: 'This file counts the water of one meter. Say which: the property and the meter.',
+  FEED_NOT_WATER: 'The feed counts {found}, not water for use. Only drinkable and reclaimed water are read.',
+  FEED_OF_SEVERAL_METERS: 'The feed holds {found} series of water. Download the feed of one meter with one series of intervals.',
+  FEED_WITHOUT_TYPE:
+    'The feed does not say in what its readings {found} are counted (ReadingType). Download it again with all of its parts.',
+  FEED_WITHOUT_READINGS: 'The feed has no readings. Download it for a period that has some.',
+  FEED_CODE_NOT_READ: 'The {column} of the feed is "{found}". Expected: {expected}.',
+  REGISTER_IN_OTHER_UNIT:
+    'The feed gives a register in {found}, but the meter counts in {expected}. Change the unit of the meter, or its feed.',
   // a cell
   MISSING_VALUE: 'This cell is required and is empty.',
   TOO_MANY_CELLS:
@@ -58,6 +76,8 @@ export const sentencesEn = {
   NOT_STARTS: '"{found}" cannot be read as start times. Expected: {expected}.',
   NOT_DAYS: '"{found}" cannot be read as days. Expected: {expected}.',
   NOT_A_TIME_ZONE: '"{found}" is not a time zone. Expected an IANA name such as {expected}.',
+  NOT_AN_HOUR: '"{found}" is not an hour of the day. Expected: {expected}.',
+  MONTH_NOT_DAY: '"{found}" is a month. Weather is kept by days: download the daily series.',
   // a row among others
   DUPLICATE_ROW: 'This row repeats line {other} (the same {expected}). Keep one of the two.',
   UNKNOWN_NAME: 'There is no {column} "{found}" {expected}. Check the spelling, or add it first.',
@@ -81,6 +101,15 @@ export const sentencesEn = {
   GROUP_SCATTERED: 'The lines of {expected} are too far apart in the file. Sort the file so that they stand together.',
   TIERS_OUT_OF_ORDER: 'Tier {found} must reach further than the tier before it (line {other}). Only the last tier has no up_to.',
   // warnings: the row is imported
+  HOURS_TOO_FEW: 'Only {found} of 24 hours have this value; with fewer than {expected} it stays unknown for the day.',
+  SUM_OF_FEWER_HOURS: 'The sum of the day is that of {found} of 24 hours.',
+  VALUE_FAILED_CHECK: '{found} failed a check of its network ({expected}) and was left out.',
+  DAY_WITHOUT_VALUES: 'The day {found} has no value that can be used and was left out.',
+  DAY_ENDS_AT_NOON_UTC: 'The days of this layout end at 12:00 UTC: in America much of each lies in the local day before.',
+  DAY_IN_TWO_FILES: 'The day {found} also stands in {expected}; where both give a value, this file counts.',
+  DEW_POINT_NEEDS_ELEVATION: 'The dew point needs the elevation of the station, which is not known: it stays unknown.',
+  READING_ESTIMATED: 'The reading is an estimate ({found}).',
+  READING_FAILED_CHECK: 'The reading {found} and was left out.',
   FLOW_DISAGREES:
     'The flow {found} and the flow that follows from precipitation rate and area, {expected}, differ by more than a tenth. Check all three.',
   CLIENT_CREATED: 'The client "{found}" is new and is made by this row.',

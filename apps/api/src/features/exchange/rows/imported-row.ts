@@ -1,4 +1,5 @@
 import type { VolumeUnit } from '@rillbook/units/volume.js';
+import type { RecognizedFile } from '../drafts/laid-out-file.js';
 import type { FileName, ReadValues } from '../columns/import-files.js';
 import type { Problem } from '../problems/problem.js';
 
@@ -57,6 +58,8 @@ export interface RejectedRow {
   readonly cells: readonly string[];
   readonly problems: readonly Problem[];
   readonly warnings: readonly Problem[];
+  /** Whether it is a further line of the refused row before it, which an hourly file has many of. */
+  readonly isBeside?: boolean;
 }
 
 /** A row with its verdict. */
@@ -68,6 +71,10 @@ export interface ReadFile<File extends FileName = FileName> {
   readonly file: File;
   /** The name as the office gave it. */
   readonly name: string;
+  /** How the file is understood, where it has a layout of its own. */
+  readonly recognized?: RecognizedFile;
+  /** The name under which its refused rows are kept. */
+  readonly rejectedAs: string;
   /** The header line as it came in, for `rejectedCsv`. */
   readonly header: readonly string[];
   /** The known columns that the file has. */
@@ -87,6 +94,7 @@ export interface UnreadFile {
   readonly name: string;
   /** Why. Several where several required columns are missing. */
   readonly problems: readonly Problem[];
+  readonly recognized?: RecognizedFile;
 }
 
 /** A file of the import; narrow by `status`, then by `file`. */

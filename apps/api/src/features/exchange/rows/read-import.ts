@@ -2,8 +2,11 @@ import { type FileName, fileNames, recognizeFile } from '../columns/import-files
 import type { ImportSource, TableFile } from '../files/table-file.js';
 import type { Known } from '../drafts/known.js';
 import { Names } from '../drafts/names.js';
+import { type RecognizedTable, recognizeTable } from '../layouts/recognize-table.js';
 import { type Problem, problemAt } from '../problems/problem.js';
 import type { ImportedFile, ImportedRow } from './imported-row.js';
+import { LaidOutContext } from './laid-out-context.js';
+import { readLaidOut } from './read-laid-out.js';
 import { readBatches, type Survey, survey } from './read-table.js';
 
 const EXPECTED_NAMES = fileNames.map((name) => `${name}.csv`).join(', ');
@@ -17,16 +20,18 @@ const EXPECTED_NAMES = fileNames.map((name) => `${name}.csv`).join(', ');
  */
 export async function* readImport(source: ImportSource, known: Known): AsyncGenerator<ImportedFile> {
   const names = new Names(known);
-  const { tables, aside } = sorted(source);
+  const { tables, laidOut, aside } = await sorted(source);
+  const context = new LaidOutContext(names);
   for (const problem of source.refused) yield { status: 'refused', file: null, name: problem.file, problems: [problem] };
   yield* aside;
-  if (tables.size === 0 && source.refused.length === 0) {
+  if (tables.size === 0 && laidOut.length === 0 && source.refused.length === 0) {
     const problem = problemAt({ file: '*', line: null }, 'NOTHING_TO_IMPORT', { expected: EXPECTED_NAMES });
     yield { status: 'refused', file: null, name: '*', problems: [problem] };
   }
   for (const file of fileNames) {
     const table = tables.get(file);
     if (table) yield* readFile(table, file, names);
+    for (const { table: other, recognized } of laidOut) if (recognized.among === file) yield* readLaidOut(other, recognized, context);
   }
 }
 
@@ -48,6 +53,7 @@ function fileOf(table: TableFile, file: FileName, surveyed: Survey, rows: AsyncG
     status: 'read',
     file,
     name: table.name,
+    rejectedAs: file,
     header: header.cells,
     columns: header.given,
     notices: header.notices,
@@ -56,16 +62,32 @@ function fileOf(table: TableFile, file: FileName, surveyed: Survey, rows: AsyncG
   } as ImportedFile;
 }
 
+interface LaidOut {
+  readonly table: TableFile;
+  readonly recognized: RecognizedTable;
+}
+
 interface Sorted {
   readonly tables: ReadonlyMap<FileName, TableFile>;
+  readonly laidOut: readonly LaidOut[];
   readonly aside: readonly ImportedFile[];
 }
 
-function sorted(source: ImportSource): Sorted {
+/** Names that a download may be given although its layout is another. */
+const MISNAMED: readonly (FileName | 'output')[] = ['weather', 'usage', 'readings'];
+
+/** A layout of its own shows in the content, whatever the name. */
+async function sorted(source: ImportSource): Promise<Sorted> {
+  const laidOut: LaidOut[] = [];
   const tables = new Map<FileName, TableFile>();
   const aside: ImportedFile[] = [];
   for (const table of source.tables) {
     const file = recognize(table);
+    const recognized = file === null || MISNAMED.includes(file) ? await recognizeTable(table) : null;
+    if (recognized) {
+      laidOut.push({ table, recognized });
+      continue;
+    }
     const problem = problemOf(table, file, tables);
     if (problem)
       aside.push({
@@ -76,7 +98,7 @@ function sorted(source: ImportSource): Sorted {
       });
     else if (file !== null && file !== 'output') tables.set(file, table);
   }
-  return { tables, aside };
+  return { tables, laidOut, aside };
 }
 
 function recognize(table: TableFile): FileName | 'output' | null {

@@ -93,7 +93,8 @@ function isFull(batch: readonly ImportedRow[], ready: readonly DraftRow[]): bool
   return batch.length > 0 && batch.length + ready.length > BATCH_ROWS;
 }
 
-function verdict(row: DraftRow): ImportedRow {
+/** A row with what became of it. */
+export function verdict(row: DraftRow): ImportedRow {
   const { line, typed, cells, problems, warnings } = row;
   if (row.rejected) return { verdict: 'rejected', line, cells, problems, warnings };
   return { verdict: 'accepted', line, values: row.values as never, typed, warnings };
@@ -129,7 +130,8 @@ function headerOf(fileName: string, file: FileName, record: RawRecord): Header {
   throw new HeaderRefusal(header);
 }
 
-function refusals(fileName: string, error: unknown): readonly Problem[] {
+/** Why a file must be refused, from what was thrown while it was read; anything else is thrown on. */
+export function refusals(fileName: string, error: unknown): readonly Problem[] {
   if (error instanceof HeaderRefusal) return error.problems;
   if (error instanceof FileRefusal) return [problemAt({ file: fileName, line: error.parts.line ?? null }, error.code, error.parts)];
   if (error instanceof Error && 'code' in error)

@@ -15,10 +15,20 @@ import { CheckUpload } from './check-upload.service.js';
 import { FromOurPages } from './from-our-pages.guard.js';
 import { importJobOf } from './import-jobs.repository.js';
 import { languageOf } from './person-language.repository.js';
+import { meaningsIn } from '../layouts/meanings-in.js';
 import { RejectedRowsFile } from './rejected-rows-file.js';
 import { type ShownImport, showImport } from './show-import.js';
 import { UploadFolder } from './upload-folder.js';
 import { recordOf } from './upload-record.js';
+
+/** A file of the import, and a number where several files give rows of its kind. */
+const REJECTED_AS = /^[a-z]{1,20}(?:-\d{1,3})?$/;
+
+function isInput(rejectedAs: string): boolean {
+  if (!REJECTED_AS.test(rejectedAs)) return false;
+  const file = recognizeFile(rejectedAs.replace(/-\d+$/, ''));
+  return file !== null && file !== 'output';
+}
 
 /** Uploads of import files: checked first, imported when accepted. */
 @Controller('api/imports')
@@ -48,6 +58,19 @@ export class ImportController {
     return showImport(id, report, await languageOf(await scope.open(), personId));
   }
 
+  /** Says whose files they are that cannot say it themselves, and checks every row again. */
+  @Allow(Permission.Exchange)
+  @Post(':id/meanings')
+  @HttpCode(200)
+  async mean(@Scope() scope: RequestScope, @Param('id') id: string, @Body() body: unknown): Promise<ShownImport> {
+    const actor = scope.actor!;
+    const tx = await scope.open();
+    const language = await languageOf(tx, actor.personId);
+    if (await importJobOf(tx, id)) throw exchangeProblems.importUnderWay({});
+    await scope.become(actor);
+    return this.check.again(actor, id, meaningsIn(body), language);
+  }
+
   /** Starts the import of all rows or none, or of the good rows, in the background. */
   @Allow(Permission.Exchange)
   @Post(':id/accept')
@@ -67,15 +90,15 @@ export class ImportController {
   ): Promise<void> {
     const { organizationId, personId } = scope.actor!;
     const folder = await UploadFolder.find(organizationId, id);
-    const file = recognizeFile(wished);
-    const rejected = file === null || file === 'output' ? null : new RejectedRowsFile(folder, file);
+    const rejectedAs = wished.replace(/\.csv$/, '');
+    const rejected = isInput(rejectedAs) ? new RejectedRowsFile(folder, rejectedAs) : null;
     if (!rejected || !(await rejected.isThere())) throw exchangeProblems.nothingRejected({ file: wished });
     const { header, rows } = await rejected.read();
     const language = await languageOf(await scope.open(), personId);
     // The file may be taken slowly: no transaction waits for it.
     await scope.become(scope.actor);
     response.setHeader('Content-Type', 'text/csv; charset=utf-8');
-    response.setHeader('Content-Disposition', `attachment; filename="${file}.csv"`);
+    response.setHeader('Content-Disposition', `attachment; filename="${rejectedAs}.csv"`);
     response.setHeader('Cache-Control', 'no-store');
     await pipeline(Readable.from(rejectedCsv(header, rows, language)), response);
   }

@@ -1,14 +1,13 @@
 import { Inject, Injectable, type OnModuleInit } from '@nestjs/common';
 import { organizationActor } from '../../../platform/database/actor.js';
 import { type JobRun, Jobs } from '../../../platform/jobs/jobs.js';
-import { uploadedFiles } from '../files/uploaded-files.js';
 import { exchangeProblems } from '../import/directory/exchange.problems.js';
 import { ImportDeed } from '../import/import-deed.service.js';
 import type { ImportListener, ImportReport } from '../import/import-report.js';
 import type { ProblemLanguage } from '../problems/problem-sentence.js';
 import { IMPORT } from './import-jobs.repository.js';
 import { UploadFolder } from './upload-folder.js';
-import { forgetFiles, recordOf } from './upload-record.js';
+import { forgetFiles, recordOf, sourceOf } from './upload-record.js';
 
 /** What the background work is told. */
 export interface ImportPayload {
@@ -38,7 +37,7 @@ export class ImportJob implements OnModuleInit {
     const record = await recordOf(folder);
     const by = { ...organizationActor(run.organizationId, 'import'), personId };
     const listener = telling(run, record.report.rows);
-    const report = await this.deed.run(by, await uploadedFiles(record.uploads), { rows, listener });
+    const report = await this.deed.run(by, await sourceOf(record), { rows, listener });
     if (!report.written)
       throw report.problemsTotal ? exchangeProblems.rowsAreWrong({ problems: report.problemsTotal }) : exchangeProblems.nothingToImport({});
     await run.progress(report.rows, report.rows);

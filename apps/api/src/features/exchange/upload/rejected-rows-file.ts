@@ -1,16 +1,18 @@
 import { createReadStream } from 'node:fs';
 import { appendFile, stat } from 'node:fs/promises';
 import { createInterface } from 'node:readline';
-import type { FileName } from '../columns/import-files.js';
 import type { RejectedRow } from '../rows/imported-row.js';
-import type { UploadFolder } from './upload-folder.js';
+import { REJECTED, type UploadFolder } from './upload-folder.js';
 
 /** The refused rows of one file of an upload, a row a line: the first line is the file's header. */
 export class RejectedRowsFile {
   private readonly place: string;
 
-  constructor(folder: UploadFolder, file: FileName) {
-    this.place = folder.file(`rejected-${file}.jsonl`);
+  /**
+   * @param rejectedAs the name under which the import keeps the file's refused rows
+   */
+  constructor(folder: UploadFolder, rejectedAs: string) {
+    this.place = folder.file(`${REJECTED}${rejectedAs}.jsonl`);
   }
 
   async isThere(): Promise<boolean> {

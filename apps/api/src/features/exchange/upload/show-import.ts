@@ -1,3 +1,4 @@
+import type { RecognizedFile } from '../drafts/laid-out-file.js';
 import type { FileReport, ImportReport } from '../import/import-report.js';
 import type { Problem } from '../problems/problem.js';
 import { type ProblemLanguage, problemWords } from '../problems/problem-sentence.js';
@@ -19,6 +20,10 @@ export interface ShownFile {
   readonly name: string;
   /** the kind of file, such as 'zones'; null where it is none */
   readonly file: string | null;
+  /** how a file of a layout of its own is understood; null where it is a file of the import */
+  readonly recognized: RecognizedFile | null;
+  /** the name by which its refused rows are asked for; null where it gives none */
+  readonly rejectedAs: string | null;
   readonly status: 'read' | 'refused';
   readonly new: number;
   readonly changed: number;
@@ -55,5 +60,5 @@ function showFile(file: FileReport, language: ProblemLanguage): ShownFile {
     ...problem,
     says: problemWords({ ...problem, otherLine: _ }, language),
   });
-  return { ...file, notices: file.notices.map(show), problems: file.problems.map(show) };
+  return { ...file, recognized: file.recognized ?? null, notices: file.notices.map(show), problems: file.problems.map(show) };
 }

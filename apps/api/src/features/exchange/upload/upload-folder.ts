@@ -10,6 +10,9 @@ const KEPT_FOR_MS = 24 * 60 * 60 * 1000;
 /** Where uploads wait to be imported: below the product's data, or below the machine's temporary folder. */
 const base = (): string => path.join(process.env['DATA_DIR'] || tmpdir(), 'rillbook-uploads');
 
+/** How the files of refused rows begin. */
+export const REJECTED = 'rejected-';
+
 /** One upload's own folder. Every name in it is ours; none comes from whoever uploads. */
 export class UploadFolder {
   private constructor(
@@ -42,6 +45,11 @@ export class UploadFolder {
   /** A file in the folder by a new name that nobody can guess. */
   newFile(): string {
     return this.file(`upload-${randomUUID()}`);
+  }
+
+  /** Forgets the rows that an earlier check refused. */
+  async forgetRejected(): Promise<void> {
+    for (const name of await readdir(this.place)) if (name.startsWith(REJECTED)) await rm(this.file(name), { force: true });
   }
 
   remove(): Promise<void> {

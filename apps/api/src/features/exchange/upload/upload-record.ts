@@ -1,5 +1,6 @@
 import { readFile, rm, writeFile } from 'node:fs/promises';
-import type { UploadedFile } from '../files/uploaded-files.js';
+import { type FileMeaning, type ImportSource, withMeaning } from '../files/table-file.js';
+import { type UploadedFile, uploadedFiles } from '../files/uploaded-files.js';
 import { exchangeProblems } from '../import/directory/exchange.problems.js';
 import type { ImportReport } from '../import/import-report.js';
 import type { UploadFolder } from './upload-folder.js';
@@ -8,6 +9,13 @@ import type { UploadFolder } from './upload-folder.js';
 export interface UploadRecord {
   readonly uploads: readonly UploadedFile[];
   readonly report: ImportReport;
+  /** What the person said of files that cannot say it themselves, by their names. */
+  readonly meanings: Readonly<Record<string, FileMeaning>>;
+}
+
+/** The files of an upload with what was said of them. */
+export async function sourceOf({ uploads, meanings }: Omit<UploadRecord, 'report'>): Promise<ImportSource> {
+  return withMeaning(await uploadedFiles(uploads), (fileName) => (Object.hasOwn(meanings, fileName) ? meanings[fileName] : undefined));
 }
 
 const RECORD = 'record.json';
@@ -20,7 +28,8 @@ export function keepRecord(folder: UploadFolder, record: UploadRecord): Promise<
 export async function recordOf(folder: UploadFolder): Promise<UploadRecord> {
   const text = await readFile(folder.file(RECORD), 'utf8').catch(() => null);
   if (text === null) throw exchangeProblems.noSuchImport({ importId: folder.importId });
-  return JSON.parse(text) as UploadRecord;
+  // A record of the version before this one has no meanings.
+  return { meanings: {}, ...(JSON.parse(text) as Omit<UploadRecord, 'meanings'>) };
 }
 
 /** Removes the files that came in; what was refused of them stays. */

@@ -19,6 +19,11 @@ export interface OwnedName extends NamedRow {
 
 export interface MeterName extends OwnedName {
   readonly unit: VolumeUnit;
+  readonly multiplier: number;
+}
+
+export interface StationName extends NamedRow {
+  readonly elevationM: number | null;
 }
 
 export interface ControllerName extends OwnedName {
@@ -32,7 +37,7 @@ export interface ControllerName extends OwnedName {
 export interface DirectoryRows {
   readonly timeZone: string;
   readonly clients: readonly NamedRow[];
-  readonly stations: readonly NamedRow[];
+  readonly stations: readonly StationName[];
   readonly suppliers: readonly NamedRow[];
   readonly properties: readonly PropertyName[];
   readonly meters: readonly MeterName[];
@@ -54,10 +59,10 @@ export const directoryRows = {
     return {
       timeZone: organization!.timeZone,
       clients: await of<NamedRow>('client', NAMED),
-      stations: await of<NamedRow>('weather_station', NAMED),
+      stations: await of<StationName>('weather_station', `${NAMED}, elevation_m as "elevationM"`),
       suppliers: await of<NamedRow>('water_supplier', NAMED),
       properties: await of<PropertyName>('property', `${NAMED}, time_zone as "timeZone"`),
-      meters: await of<MeterName>('meter', `${OWNED}, unit`),
+      meters: await of<MeterName>('meter', `${OWNED}, unit, multiplier`),
       controllers: await of<ControllerName>(
         'controller',
         `${OWNED}, stations, starts_per_program as "startsPerProgram", max_minutes as "maxMinutes", adjust_scope as "adjustScope"`,

@@ -46,9 +46,12 @@ export class Directory {
       timeZone,
       clients: inUse(clients).map((row) => row.name),
       stations: inUse(stations).map((row) => row.name),
+      stationElevationsM: new Map(
+        inUse(stations).flatMap(({ name, elevationM }) => (elevationM === null ? [] : [[name, elevationM] as const])),
+      ),
       suppliers: inUse(suppliers).map((row) => row.name),
       properties: inUse(properties).map((row) => ({ property: row.name, timeZone: row.timeZone })),
-      meters: owned(meters).map(({ property, name, unit }) => ({ property, meter: name, unit })),
+      meters: owned(meters).map(({ property, name, unit, multiplier }) => ({ property, meter: name, unit, multiplier })),
       controllers: owned(controllers).map((row) => ({
         property: row.property,
         controller: row.name,

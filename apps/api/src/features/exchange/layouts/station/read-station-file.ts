@@ -1,0 +1,145 @@
+import type { DraftRow } from '../../drafts/draft-row.js';
+import type { LaidOutFile, LaidOutRows, RecognizedFile } from '../../drafts/laid-out-file.js';
+import type { Names } from '../../drafts/names.js';
+import { FileRefusal, type TableFile } from '../../files/table-file.js';
+import { type Problem, problemAt } from '../../problems/problem.js';
+import { chooseStation, type StationChoice } from './choose-station.js';
+import { type DayGiven, dayRow } from './day-row.js';
+import { gatheredDays, recordsOf, type StationReading } from './gather-days.js';
+import { type Heading, plainHeading, understoodHeading } from './heading.js';
+import { dayColumns, type DayField } from './day-values.js';
+import type { StationLayout } from './station-layout.js';
+
+/** A station's file whose layout is known by its heading. */
+export interface StationFile {
+  readonly table: TableFile;
+  readonly layout: StationLayout;
+  readonly heading: Heading;
+  /** What is wrong with the heading: the file is then refused. */
+  readonly problems: readonly Problem[];
+  readonly notices: readonly Problem[];
+}
+
+/** Which layout a line is the heading of, if any; the first line of a file may also be told from data. */
+export function stationFile(
+  table: TableFile,
+  layouts: readonly StationLayout[],
+  record: { readonly line: number; readonly cells: readonly string[] },
+  isFirst: boolean,
+): StationFile | null {
+  for (const layout of layouts) {
+    const assumed = isFirst ? layout.assumedHeading?.(record.cells) : null;
+    const understood = understoodHeading(table.name, layout, assumed ? 0 : record.line, assumed ?? record.cells);
+    if (understood) return { table, layout, ...understood };
+  }
+  return null;
+}
+
+/** Whether a cell is the heading of a column of one of the layouts. */
+export function isStationHeading(layouts: readonly StationLayout[], cell: string): boolean {
+  const key = plainHeading(cell);
+  return layouts.some(({ columns, unused }) => key in columns || unused.includes(key));
+}
+
+/** Reads a station's file: whose it is, what it gives, and its days on their way to the checks of weather rows. */
+export async function readStationFile(file: StationFile, names: Names): Promise<LaidOutFile> {
+  const stations = await stationsIn(file);
+  const choice = chooseStation(file.table, stations, names);
+  const none = { recognized: recognizedAs(file, choice, false), parts: [] };
+  if (file.problems.length > 0) return { ...none, refused: file.problems };
+  const elevationM = choice.station === null ? null : names.elevationOf(choice.station);
+  const reading = { ...file, only: choice.only, elevationM };
+  const surveyed = await survey(reading, choice.station ?? '');
+  const recognized = recognizedAs(file, choice, surveyed.fields.has('windMPerS'));
+  const refused = refusals(file, choice, recognized, surveyed);
+  if (refused.length > 0) return { recognized, refused, parts: [] };
+  const given = givenOf(reading, choice.station ?? '', recognized.windHeightM, surveyed.fields);
+  return { recognized, refused, parts: [rowsOf(file, reading, given, surveyed)] };
+}
+
+function recognizedAs({ table, layout }: StationFile, { station }: StationChoice, hasWind: boolean): RecognizedFile {
+  const windHeightM = table.meaning?.windHeightM ?? layout.windHeightM;
+  return { layout: layout.name, belongsTo: 'station', station, hasWind, windHeightM, property: null, meter: null };
+}
+
+function refusals(
+  { table, heading }: StationFile,
+  choice: StationChoice,
+  recognized: RecognizedFile,
+  { rowCount, notices }: Survey,
+): Problem[] {
+  const at = { file: table.name, line: null };
+  if (choice.problem) return [choice.problem];
+  if (recognized.hasWind && recognized.windHeightM === null) return [problemAt(at, 'WIND_HEIGHT_NOT_STATED')];
+  if (rowCount > 0) return [];
+  const empty = problemAt({ ...at, line: heading.line || null }, 'FILE_WITHOUT_DAYS');
+  return [empty, ...notices];
+}
+
+/** The stations that a file names, a few of them: more than one is too many anyway. */
+async function stationsIn({ table, layout, heading }: StationFile): Promise<ReadonlySet<string>> {
+  const place = layout.stationColumn && heading.places.get(layout.stationColumn)?.place;
+  const found = new Set<string>();
+  if (typeof place !== 'number') return found;
+  for await (const { cells } of recordsOf({ table, heading })) found.add((cells[place] ?? '').trim());
+  return found;
+}
+
+interface Survey {
+  readonly rowCount: number;
+  /** The values of which the file has any. */
+  readonly fields: ReadonlySet<DayField>;
+  readonly notices: readonly Problem[];
+}
+
+/** Reads a file to its end without keeping a row, so that one that breaks off in the middle gives none. */
+async function survey(reading: StationReading, station: string): Promise<Survey> {
+  const sources = reading.layout.gives(reading.heading);
+  const all = givenOf(reading, station, 1, new Set(Object.keys(sources) as DayField[]));
+  const fields = new Set<DayField>();
+  const notices: Problem[] = [];
+  let rowCount = 0;
+  for await (const day of gatheredDays(reading)) {
+    const { row, values, leftOut } = dayRow(reading, all, day);
+    if (row) rowCount += 1;
+    notices.push(...leftOut);
+    for (const field of Object.keys(values) as DayField[]) if (field in sources) fields.add(field);
+  }
+  return { rowCount, fields, notices };
+}
+
+function givenOf(
+  { layout, heading }: StationReading,
+  station: string,
+  windHeightM: number | null,
+  fields: ReadonlySet<DayField>,
+): DayGiven {
+  const sources = Object.fromEntries(Object.entries(layout.gives(heading)).filter(([field]) => fields.has(field as DayField)));
+  const own = (Object.keys(sources) as DayField[]).map((field) => dayColumns[field]);
+  const columns = new Set<string>(['station', 'date', ...own, ...('windMPerS' in sources ? ['wind_height_ft'] : [])]);
+  return { station, windHeightM, sources, columns };
+}
+
+function rowsOf(file: StationFile, reading: StationReading, given: DayGiven, { rowCount, notices }: Survey): LaidOutRows {
+  const { heading, layout, table } = file;
+  const own = layout.notice ? [problemAt({ file: table.name, line: null }, layout.notice)] : [];
+  return {
+    file: 'weather',
+    header: heading.cells,
+    columns: given.columns,
+    notices: [...file.notices, ...own, ...notices],
+    rowCount,
+    rows: () => rows(reading, given, rowCount),
+  };
+}
+
+async function* rows(reading: StationReading, given: DayGiven, expected: number): AsyncGenerator<DraftRow> {
+  let count = 0;
+  for await (const day of gatheredDays(reading)) {
+    const { row } = dayRow(reading, given, day);
+    if (!row) continue;
+    count += 1;
+    yield row;
+  }
+  if (count !== expected) throw new FileRefusal('FILE_CHANGED', { found: String(count), expected: String(expected) });
+}
