@@ -6,6 +6,12 @@ export type FindingKind =
   | 'unexplained use'
   | 'not delivering'
   | 'flow to be tested'
+  | 'steady flow'
+  | 'off-schedule run'
+  | 'watered in rain'
+  | 'zone flow changed'
+  | 'breaks a rule'
+  | 'mixed water needs'
   | 'over allowance'
   | 'doubtful reading'
   | 'stale';

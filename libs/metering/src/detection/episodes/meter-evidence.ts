@@ -1,0 +1,59 @@
+import type { UsageInterval } from '../../intervals/usage-interval.js';
+
+/** A zone on the meter. `flowLPerMin` is what is on record, null where it is not known; `flowRelativeSd` how far it may be off. */
+export interface EvidenceZone {
+  readonly zoneId: string;
+  readonly controllerId: string | null;
+  readonly station: number | null;
+  readonly flowLPerMin: number | null;
+  readonly flowRelativeSd: number;
+}
+
+/** A valve that the settings held open, in elapsed minutes (`elapsedMinutes` of irrigation). */
+export interface EvidenceRun {
+  readonly zoneId: string;
+  readonly program: string;
+  readonly begin: number;
+  readonly end: number;
+}
+
+/**
+ * Usage by fixed steps of time, in elapsed minutes: `litres[i]` passed in [firstMinute + i·stepMinutes, + stepMinutes); NaN is not known.
+ * `resolutionLitres` is the least step in which it is told.
+ */
+export interface StepUsage {
+  readonly firstMinute: number;
+  readonly stepMinutes: number;
+  readonly litres: Float64Array;
+  readonly resolutionLitres: number | null;
+}
+
+/**
+ * All that is known of one meter over whole local days, oldest first: what its findings are judged by. Arrays are by local day from
+ * `firstDay` (day number); NaN is not known. `midnights` has one more: the elapsed minute at which each day begins, and the last ends.
+ *
+ * `programmedLitres` and `neededLitres` are gross, of this meter's zones by the flows on record; `programmedIsEstimate` marks days on which
+ * a controller computes its own times. `programmedRelativeSd` is systematic: how far the flows on record may be off altogether.
+ * `intervals` are one source per instant, in order of time, without those between doubtful readings.
+ */
+export interface MeterEvidence {
+  readonly meterId: string;
+  readonly kind: 'irrigation' | 'mixed';
+  readonly indoorLitresPerDay: number | null;
+  readonly sizeMm: number | null;
+  readonly resolutionLitres: number | null;
+  readonly firstDay: number;
+  readonly days: number;
+  readonly midnights: Float64Array;
+  readonly rainMm: Float64Array;
+  readonly etoMm: Float64Array;
+  readonly programmedLitres: Float64Array;
+  readonly programmedIsEstimate: Uint8Array;
+  readonly neededLitres: Float64Array;
+  readonly programmedRelativeSd: number;
+  readonly zones: readonly EvidenceZone[];
+  readonly runs: readonly EvidenceRun[];
+  readonly intervals: readonly UsageInterval[];
+  readonly usage: StepUsage | null;
+  readonly pricePerLitre: number | null;
+}
