@@ -3,7 +3,7 @@ import { absence } from '../volumes/absence.js';
 import type { Figure } from '../volumes/figure.js';
 import type { ScopedZone } from './assign-scope.js';
 import type { ControllerLine, Gap, ZoneLine } from './month-account.js';
-import type { NeededOfZone } from './needed-of-zone.js';
+import type { NeededOfZone } from './needed/needed-of-zone.js';
 import type { ProgrammedOfZone } from './programmed-of-zone.js';
 import { absentGap, gapOf } from './volumes-of-scope.js';
 

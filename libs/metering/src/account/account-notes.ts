@@ -1,7 +1,7 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { DAYS_BEFORE_MONTH } from '../volumes/weather-series.js';
 import type { AccountFacts } from './account-input.js';
-import type { CoveredMonth } from './covered-month.js';
+import type { CoveredMonth } from './needed/covered-month.js';
 import type { MeteredOfMeter } from './metered-of-meter.js';
 import type { AccountNote, Volumes } from './month-account.js';
 

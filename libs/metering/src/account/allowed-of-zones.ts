@@ -9,8 +9,8 @@ import { fillMissingDays } from '../volumes/fill-missing-days.js';
 import { etoOfDay } from '../volumes/weather-series.js';
 import { ordinanceAllowance } from '../volumes/ordinance-allowance.js';
 import type { AccountZone, Allowance } from './account-input.js';
-import type { CoveredMonth } from './covered-month.js';
-import { areaSd } from './needed-of-zone.js';
+import type { CoveredMonth } from './needed/covered-month.js';
+import { areaSd } from './needed/needed-of-zone.js';
 
 /** An allowance with the special landscape area that belongs to the zones at hand. */
 export interface ZonesAllowance {

@@ -8,12 +8,12 @@ import { weatherSeries } from '../volumes/weather-series.js';
 import type { AccountFacts, AccountInput, AccountMeter } from './account-input.js';
 import { type ComputedZone, controllerLine, zoneLine } from './account-lines.js';
 import { accountNotes } from './account-notes.js';
-import type { CoveredMonth } from './covered-month.js';
+import type { CoveredMonth } from './needed/covered-month.js';
 import { assignScope, type ScopedZone } from './assign-scope.js';
 import { type MeteredOfMeter, meteredOfMeter } from './metered-of-meter.js';
 import type { MonthAccount } from './month-account.js';
-import { type NeededOfZone, neededOfZone } from './needed-of-zone.js';
-import { type PreparedMonth, preparedMonths } from './prepared-months.js';
+import { type NeededOfZone, neededOfZone } from './needed/needed-of-zone.js';
+import { type PreparedMonth, preparedMonths } from './needed/prepared-months.js';
 import { programmedOfZone } from './programmed-of-zone.js';
 import { meterVolumes, propertyVolumes } from './property-and-meters.js';
 

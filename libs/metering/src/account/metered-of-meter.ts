@@ -9,7 +9,7 @@ import { absent, type Figure, known } from '../volumes/figure.js';
 import { etoOfDay } from '../volumes/weather-series.js';
 import { fillMissingDays } from '../volumes/fill-missing-days.js';
 import type { AccountMeter } from './account-input.js';
-import type { CoveredMonth } from './covered-month.js';
+import type { CoveredMonth } from './needed/covered-month.js';
 
 /** What one meter says went through: the volume less the indoor share, how far it reaches, and where its sources contradict each other. */
 export interface MeteredOfMeter {

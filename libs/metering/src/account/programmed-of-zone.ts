@@ -8,8 +8,8 @@ import { type Absence, absence } from '../volumes/absence.js';
 import { absent, type Figure, known } from '../volumes/figure.js';
 import { fillMissingDays } from '../volumes/fill-missing-days.js';
 import type { AccountZone } from './account-input.js';
-import type { CoveredMonth } from './covered-month.js';
-import { areaSd, type NeededOfZone } from './needed-of-zone.js';
+import type { CoveredMonth } from './needed/covered-month.js';
+import { areaSd, type NeededOfZone } from './needed/needed-of-zone.js';
 
 /** What the settings put out in one zone: the volume, and runs, minutes and programs of the days that are known. */
 export interface ProgrammedOfZone {

@@ -3,7 +3,7 @@ import { absent, type Figure, sumOfFigures } from '../volumes/figure.js';
 import type { Allowance } from './account-input.js';
 import { allowedOfZones } from './allowed-of-zones.js';
 import { type ComputedZone, settingsGapOfZone } from './account-lines.js';
-import type { CoveredMonth } from './covered-month.js';
+import type { CoveredMonth } from './needed/covered-month.js';
 import type { MeteredOfMeter } from './metered-of-meter.js';
 import type { MeterVolumes, Volumes } from './month-account.js';
 import { volumesOfScope } from './volumes-of-scope.js';

@@ -1,6 +1,6 @@
 import type { AccountFacts } from '@rillbook/metering/account/account-input.js';
 import { accountOfMonth } from '@rillbook/metering/account/compute-month-account.js';
-import { type PreparedMonth, preparedMonths } from '@rillbook/metering/account/prepared-months.js';
+import { type PreparedMonth, preparedMonths } from '@rillbook/metering/account/needed/prepared-months.js';
 import type { Prices } from '../../portfolio/suppliers/prices.loader.js';
 import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
 import { accountInputs, type MonthInput } from '../gather/account-input.js';

@@ -1,7 +1,7 @@
-import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
-import { neededDepths, type NeededDepths, type NeedingZone } from '../volumes/needed-depths.js';
-import type { WeatherSeries } from '../volumes/weather-series.js';
-import type { AccountFacts, AccountZone } from './account-input.js';
+import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
+import { neededDepths, type NeededDepths, type NeedingZone } from '../../volumes/needed-depths.js';
+import type { WeatherSeries } from '../../volumes/weather-series.js';
+import type { AccountFacts, AccountZone } from '../account-input.js';
 import { coveredMonth, type CoveredMonth } from './covered-month.js';
 
 /** A month with its weather, and what each of its zones needed, in the order of the zones. */

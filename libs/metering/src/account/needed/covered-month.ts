@@ -1,7 +1,7 @@
 import { dayNumberOfDate, daysOfMonth } from '@rillbook/irrigation/calendar/local-date.js';
-import { missingWeather, type MissingWeather } from '../volumes/missing-weather.js';
-import { DAYS_BEFORE_MONTH, type WeatherSeries } from '../volumes/weather-series.js';
-import type { AccountFacts } from './account-input.js';
+import { missingWeather, type MissingWeather } from '../../volumes/missing-weather.js';
+import { DAYS_BEFORE_MONTH, type WeatherSeries } from '../../volumes/weather-series.js';
+import type { AccountFacts } from '../account-input.js';
 
 /**
  * The month as far as it is covered, with the weather, the ET weight of each covered day, and which of them have no weather. `weatherFrom`

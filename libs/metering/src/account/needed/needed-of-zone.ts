@@ -1,11 +1,11 @@
-import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
-import { inputKey } from '../uncertainty/input-share.js';
-import { absence } from '../volumes/absence.js';
-import { absent, type Figure, known } from '../volumes/figure.js';
-import { grossVolume } from '../volumes/gross-volume.js';
-import { fillMissingWeather, type MissingWeather } from '../volumes/missing-weather.js';
-import type { NeededDepths } from '../volumes/needed-depths.js';
-import type { AccountZone } from './account-input.js';
+import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
+import { inputKey } from '../../uncertainty/input-share.js';
+import { absence } from '../../volumes/absence.js';
+import { absent, type Figure, known } from '../../volumes/figure.js';
+import { grossVolume } from '../../volumes/gross-volume.js';
+import { fillMissingWeather, type MissingWeather } from '../../volumes/missing-weather.js';
+import type { NeededDepths } from '../../volumes/needed-depths.js';
+import type { AccountZone } from '../account-input.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 
 /** A zone's need: the volume, and litres per day to fill other volumes by (null where no day is known). */
