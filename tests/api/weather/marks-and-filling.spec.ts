@@ -91,6 +91,7 @@ beforeAll(async () => {
   const meter = await aMeter(database, property, { unit: 'L', digits: 8 });
   const controller = await aController(database, property);
   await aZone(database, property, { controller_id: controller.id, station: 1, area_m2: 100, plant_factor: 1 });
+  await aReading(database, meter, { read_at: '2026-06-01T07:00:00Z', register: 90_000 });
   await aReading(database, meter, { read_at: '2026-07-01T07:00:00Z', register: 100_000 });
   await aReading(database, meter, { read_at: '2026-08-01T07:00:00Z', register: 120_000 });
   await recompute();

@@ -1,6 +1,6 @@
 import { Module } from '@nestjs/common';
 import { RecordWeatherDay } from './days/record-weather-day.service.js';
-import { StationLastDayResolver } from './days/station-last-day.field-resolver.js';
+import { StationDaysResolver } from './days/station-days.field-resolver.js';
 import { WeatherDayResolver } from './days/weather-day.resolver.js';
 import { StationNormalsResolver } from './series/station-normals.field-resolver.js';
 import { PropertyWeatherStationResolver } from './stations/property-weather-station.field-resolver.js';
@@ -12,7 +12,7 @@ import { WeatherStationResolver } from './stations/weather-station.resolver.js';
     RecordWeatherDay,
     WeatherStationResolver,
     WeatherDayResolver,
-    StationLastDayResolver,
+    StationDaysResolver,
     StationNormalsResolver,
     PropertyWeatherStationResolver,
   ],

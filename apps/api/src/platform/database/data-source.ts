@@ -6,6 +6,7 @@ import { CreateMetering20261124030000 } from './migrations/20261124-03-create-me
 import { CreateFieldwork20261124040000 } from './migrations/20261124-04-create-fieldwork.js';
 import { CreateJobQueue20261124050000 } from './migrations/20261124-05-create-job-queue.js';
 import { AddIdentityFunctions20261124110000 } from './migrations/20261124-11-add-identity-functions.js';
+import { DropWeatherQuality20261125120000 } from './migrations/20261125-12-drop-weather-quality.js';
 import { PackAccounts20261125130000 } from './migrations/20261125-13-pack-accounts.js';
 
 const migrations = [
@@ -15,6 +16,7 @@ const migrations = [
   CreateFieldwork20261124040000,
   CreateJobQueue20261124050000,
   AddIdentityFunctions20261124110000,
+  DropWeatherQuality20261125120000,
   PackAccounts20261125130000,
 ];
 

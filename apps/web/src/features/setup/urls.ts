@@ -9,6 +9,7 @@ export const setupPaths = {
   property: (id: string): string => `/setup/properties/${id}`,
   suppliers: '/setup/suppliers',
   stations: '/setup/stations',
+  station: (id: string): string => `/setup/stations/${id}`,
   crews: '/setup/crews',
   people: '/setup/people',
   organization: '/setup/organization',
@@ -40,4 +41,14 @@ export const NEW = 'new';
 export const thingsAddress: Address<ThingsPlace> = {
   read: (query) => ({ thing: query.get('thing'), kind: query.get('kind'), find: query.get('find') }),
   write: ({ thing, kind, find }) => ({ thing, kind, find }),
+};
+
+export interface StationPlace {
+  /** Which month's days are shown; the newest where none is named. */
+  readonly month: string | null;
+}
+
+export const stationAddress: Address<StationPlace> = {
+  read: (query) => ({ month: query.get('month') }),
+  write: ({ month }) => ({ month }),
 };

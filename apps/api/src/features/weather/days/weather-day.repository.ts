@@ -1,17 +1,18 @@
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { WeatherDayRow } from './weather-day.entity.js';
 
-interface Last {
-  readonly stationId: string;
-  readonly day: string;
+/** The first and the last day that a station has. */
+export interface DaySpan {
+  readonly first: string;
+  readonly last: string;
 }
 
 /** All SQL of weather days. */
 export const weatherDays = {
-  /** The newest day of some stations; a station without days has none. */
-  lastOf(tx: OrganizationTransaction, stationIds: readonly string[]): Promise<Last[]> {
-    return tx.query<Last>(
-      'select station_id as "stationId", max(day)::text as day from weather_day where organization_id = $1 and station_id = any($2::uuid[]) group by station_id',
+  /** The span of days of some stations; a station without days has none. */
+  spansOf(tx: OrganizationTransaction, stationIds: readonly string[]): Promise<(DaySpan & { readonly stationId: string })[]> {
+    return tx.query(
+      'select station_id as "stationId", min(day)::text as first, max(day)::text as last from weather_day where organization_id = $1 and station_id = any($2::uuid[]) group by station_id',
       [tx.organizationId, stationIds],
     );
   },

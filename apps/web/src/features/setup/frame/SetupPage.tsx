@@ -12,6 +12,7 @@ import { PropertiesPage } from '../things/pages/PropertiesPage.js';
 import { PropertyThingsPage } from '../things/pages/PropertyThingsPage.js';
 import { StationsPage } from '../things/pages/StationsPage.js';
 import { SuppliersPage } from '../things/pages/SuppliersPage.js';
+import { StationPage } from '../weather/StationPage.js';
 import { SetupNav } from './SetupNav.js';
 
 /** What the company keeps: brought in from files, or typed. */
@@ -29,6 +30,7 @@ export function SetupPage() {
         <Route path="properties/:id" element={<PropertyThingsPage />} />
         <Route path="suppliers" element={<SuppliersPage />} />
         <Route path="stations" element={<StationsPage />} />
+        <Route path="stations/:id" element={<StationPage />} />
         <Route path="crews" element={<CrewsPage />} />
         <Route path="people" element={only('manage members', <PeoplePage />)} />
         <Route path="organization" element={only('manage organization', <OrganizationPage />)} />

@@ -2,10 +2,11 @@ import { useQuery } from '@apollo/client/react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { Link } from 'react-router';
 import { Fetched } from '../../../../page/Fetched.js';
 import { useAddress } from '../../../../page/use-address.js';
 import { PageHead } from '../../../../ui/frame/PageHead.js';
-import { thingsAddress } from '../../urls.js';
+import { setupPaths, thingsAddress } from '../../urls.js';
 import { ThingsSection } from '../list/ThingsSection.js';
 import { station } from '../kinds/station.js';
 
@@ -37,6 +38,14 @@ export function StationsPage() {
               about={({ id }) =>
                 intl.formatMessage({ id: 'setup.station.about' }, { day: of.get(id)?.lastDay ? day(of.get(id)?.lastDay) : 'none' })
               }
+              links={({ id }) => (
+                <Link
+                  to={setupPaths.station(id)}
+                  aria-label={intl.formatMessage({ id: 'setup.stations.daysOf' }, { name: of.get(id)?.name ?? '' })}
+                >
+                  <FormattedMessage id="setup.stations.days" />
+                </Link>
+              )}
               place={place}
               onPlace={change}
               refetch={['SetupStations']}

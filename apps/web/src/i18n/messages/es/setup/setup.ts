@@ -2,6 +2,7 @@ import { exchange } from './exchange.js';
 import { fields } from './fields.js';
 import { people } from './people.js';
 import { things } from './things.js';
+import { weather } from './weather.js';
 
 /** The words of the pages of Setup. */
-export const setup = { ...exchange, ...people, ...things, ...fields };
+export const setup = { ...exchange, ...people, ...things, ...fields, ...weather };
