@@ -6,6 +6,8 @@ import { pauseSpans, type ReplayedRun, replayStarts } from './replay-starts.js';
 import type { SettingsFact } from './settings-fact.js';
 import { type FactInForce, settingsTimeline } from './settings-timeline.js';
 
+const MINUTES_PER_DAY = 1440;
+
 /** Why a day cannot be replayed: nothing known, or a controller that computes its own run times. */
 export type UnknownDay = 'settings-not-known' | 'settings-from-weather';
 
@@ -53,14 +55,19 @@ export function replayController(input: ReplayInput): ControllerReplay {
     const end = midnights[day + 1] as number;
     return pauses.some(({ from, until }) => from <= begin && end <= until) ? null : unknownDay(timeline, begin, end);
   });
-  const found = new Map<number, { minutes: number[]; runs: number[]; programs: Set<string> }>();
-  const zeros = () => new Array<number>(input.days).fill(0);
-  for (const run of openOnce(replayStarts(input, timeline))) {
-    const station = found.get(run.station) ?? { minutes: zeros(), runs: zeros(), programs: new Set<string>() };
-    found.set(run.station, station);
-    if (spread(station.minutes, midnights, run.begin, run.end)) station.programs.add(run.program);
-    const day = midnights.findIndex((midnight, index) => midnight <= run.begin && run.begin < (midnights[index + 1] ?? midnight));
-    if (run.first && day >= 0) station.runs[day] = (station.runs[day] ?? 0) + 1;
+  const found = new Map<number, StationDays>();
+  for (const run of inOrder(replayStarts(input, timeline))) {
+    let station = found.get(run.station);
+    if (!station) {
+      station = noDays(input.days);
+      found.set(run.station, station);
+    }
+    // Programs that run together may both open one valve.
+    const begin = Math.max(run.begin, station.openUntil);
+    station.openUntil = Math.max(begin, run.end);
+    const day = dayOf(midnights, begin);
+    if (spread(station.minutes, midnights, day, [begin, run.end])) station.programs.add(run.program);
+    if (run.first && day >= 0 && day < input.days) station.runs[day] = (station.runs[day] ?? 0) + 1;
   }
   const known = (values: readonly number[]) => values.map((value, day) => (unknown[day] === null ? value : null));
   const stations = [...found].map(
@@ -70,16 +77,31 @@ export function replayController(input: ReplayInput): ControllerReplay {
   return { unknown, stations: new Map(stations) };
 }
 
-// Programs that run together may both open one valve.
-function openOnce(runs: readonly ReplayedRun[]): readonly ReplayedRun[] {
-  const openUntil = new Map<number, number>();
-  return [...runs]
-    .sort((a, b) => a.begin - b.begin)
-    .map((run) => {
-      const begin = Math.max(run.begin, openUntil.get(run.station) ?? run.begin);
-      openUntil.set(run.station, Math.max(begin, run.end));
-      return { ...run, begin };
-    });
+interface StationDays {
+  readonly minutes: number[];
+  readonly runs: number[];
+  readonly programs: Set<string>;
+  openUntil: number;
+}
+
+function noDays(days: number): StationDays {
+  const zeros = () => new Array<number>(days).fill(0);
+  return { minutes: zeros(), runs: zeros(), programs: new Set(), openUntil: Number.NEGATIVE_INFINITY };
+}
+
+// Starts are in order; only where several run at once their runs may not be.
+function inOrder(runs: readonly ReplayedRun[]): readonly ReplayedRun[] {
+  const isSorted = runs.every(({ begin }, at) => at === 0 || begin >= (runs[at - 1] as ReplayedRun).begin);
+  return isSorted ? runs : [...runs].sort((a, b) => a.begin - b.begin);
+}
+
+// Days are nearly all of 1,440 minutes, so the guess is right or next to it; below 0 before the first, and `days` after the last.
+function dayOf(midnights: readonly number[], minute: number): number {
+  const last = midnights.length - 1;
+  let day = Math.min(last, Math.max(-1, Math.floor((minute - (midnights[0] as number)) / MINUTES_PER_DAY)));
+  while (day < last && (midnights[day + 1] as number) <= minute) day += 1;
+  while (day >= 0 && (midnights[day] as number) > minute) day -= 1;
+  return day;
 }
 
 function unknownDay(timeline: readonly FactInForce[], begin: number, end: number): UnknownDay | null {
@@ -89,10 +111,10 @@ function unknownDay(timeline: readonly FactInForce[], begin: number, end: number
   return states.includes('weather') ? 'settings-from-weather' : null;
 }
 
-// Tells whether the segment touched any of the days.
-function spread(minutes: number[], midnights: readonly number[], begin: number, end: number): boolean {
+// Tells whether the segment, which begins on the day given, touched any of the days.
+function spread(minutes: number[], midnights: readonly number[], from: number, [begin, end]: readonly [number, number]): boolean {
   let touched = false;
-  for (let day = 0; day < minutes.length; day += 1) {
+  for (let day = Math.max(0, from); day < minutes.length && (midnights[day] as number) < end; day += 1) {
     const overlap = Math.min(end, midnights[day + 1] as number) - Math.max(begin, midnights[day] as number);
     if (overlap <= 0) continue;
     minutes[day] = (minutes[day] as number) + overlap;

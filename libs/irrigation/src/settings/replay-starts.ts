@@ -2,7 +2,7 @@ import type { ClockChange } from '../calendar/clock-change.js';
 import { elapsedMinutes, elapsedMinutesOfWallTime } from '../calendar/elapsed-minutes.js';
 import { dateOfDayNumber } from '../calendar/local-date.js';
 import type { ControllerTraits } from './controller-traits.js';
-import { layOutStart } from './lay-out-start.js';
+import { layOutStart, type StationSegment } from './lay-out-start.js';
 import { percentInForce } from './percent-in-force.js';
 import { programStartsOn } from './program-starts-on.js';
 import type { RainPause } from './rain-pause.js';
@@ -37,6 +37,10 @@ export interface Span {
   readonly until: number;
 }
 
+interface LaidSegment extends StationSegment {
+  readonly first: boolean;
+}
+
 interface Start {
   readonly at: number;
   readonly monthIndex: number;
@@ -59,15 +63,21 @@ export function replayStarts(input: StartsInput, timeline: readonly FactInForce[
   const pauses = pauseSpans(input.pauses, input.clockChanges);
   const stops = [...pauses.map(({ from }) => from), ...timeline.filter(({ fact }) => fact.state !== 'on').map(({ from }) => from)];
   const freeAt = new Array<number>(Math.max(1, Math.floor(input.traits.runsAtOnce ?? 1))).fill(Number.NEGATIVE_INFINITY);
+  const layOut = layingOut(input.traits);
   const runs: ReplayedRun[] = [];
   for (const start of startsOf(input, timeline)) {
     if (pauses.some(({ from, until }) => from <= start.at && start.at < until)) continue;
     const stop = Math.min(...stops.filter((at) => at > start.at), Number.POSITIVE_INFINITY);
     const lane = freeAt.indexOf(Math.min(...freeAt));
-    const begin = Math.max(start.at, freeAt[lane] as number);
-    const laid = runsOfStart(start, begin, stop, input.traits);
-    runs.push(...laid);
-    freeAt[lane] = Math.max(begin, ...laid.map(({ end }) => end));
+    let free = Math.max(start.at, freeAt[lane] as number);
+    const begin = free;
+    for (const segment of layOut(start)) {
+      const end = Math.min(begin + segment.end, stop);
+      if (end <= begin + segment.begin) continue;
+      runs.push({ station: segment.station, program: start.program.name, begin: begin + segment.begin, end, first: segment.first });
+      free = Math.max(free, end);
+    }
+    freeAt[lane] = free;
   }
   return runs;
 }
@@ -92,7 +102,9 @@ function startsOf(input: StartsInput, timeline: readonly FactInForce[]): readonl
   for (let day = input.firstDay - DAYS_BEFORE; day < input.firstDay + input.days; day += 1) {
     if (input.daysWithoutStarts?.has(day)) continue;
     const monthIndex = Number(dateOfDayNumber(day).slice(5, 7)) - 1;
-    for (const { fact, from, until } of timeline.filter((each) => each.fact.state === 'on' && touchesDay(each, day, input.clockChanges))) {
+    const [midnight, next] = [elapsedMinutes(day, 0, input.clockChanges), elapsedMinutes(day + 1, 0, input.clockChanges)];
+    for (const { fact, from, until } of timeline) {
+      if (fact.state !== 'on' || from >= next || until <= midnight) continue;
       for (const program of fact.programs.filter(({ days }) => programStartsOn(days, day))) {
         const at = [...new Set(program.starts)].map((minute) => elapsedMinutes(day, minute, input.clockChanges));
         starts.push(...at.filter((instant) => from <= instant && instant < until).map((instant) => ({ at: instant, monthIndex, program })));
@@ -106,19 +118,24 @@ function byName(a: Start, b: Start): number {
   return Number(a.program.name > b.program.name) - Number(a.program.name < b.program.name);
 }
 
-function touchesDay({ from, until }: Span, day: number, clockChanges: readonly ClockChange[]): boolean {
-  return from < elapsedMinutes(day + 1, 0, clockChanges) && until > elapsedMinutes(day, 0, clockChanges);
+// Every start of a program at one percent runs alike: it is laid out once. `first` marks the first cycle of a station.
+function layingOut(traits: ControllerTraits): (start: Start) => readonly LaidSegment[] {
+  const known = new Map<Program, Map<number, readonly LaidSegment[]>>();
+  return ({ program, monthIndex }) => {
+    const percent = percentInForce(program.adjustPercent, traits, monthIndex);
+    const ofProgram = known.get(program) ?? new Map<number, readonly LaidSegment[]>();
+    known.set(program, ofProgram);
+    const present = ofProgram.get(percent) ?? firstMarked(layOutStart(program.stations, percent, traits));
+    ofProgram.set(percent, present);
+    return present;
+  };
 }
 
-function runsOfStart(start: Start, begin: number, stop: number, traits: ControllerTraits): readonly ReplayedRun[] {
-  const percent = percentInForce(start.program.adjustPercent, traits, start.monthIndex);
+function firstMarked(segments: readonly StationSegment[]): readonly LaidSegment[] {
   const seen = new Set<number>();
-  return layOutStart(start.program.stations, percent, traits)
-    .map((segment) => {
-      const first = !seen.has(segment.station);
-      seen.add(segment.station);
-      const end = Math.min(begin + segment.end, stop);
-      return { station: segment.station, program: start.program.name, begin: begin + segment.begin, end, first };
-    })
-    .filter((run) => run.end > run.begin);
+  return segments.map((segment) => {
+    const first = !seen.has(segment.station);
+    seen.add(segment.station);
+    return { ...segment, first };
+  });
 }
