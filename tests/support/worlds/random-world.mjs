@@ -7,8 +7,8 @@ const LAST_DATE = '2026-06-30';
 const WEATHER_DAYS = 30;
 const CYCLES = { cycles: 2, soakMinutes: 15 };
 
-/** A plain controller: no rounding, one run at once. */
-const traits = {
+/** A plain controller: no rounding, one run at once; it may have a rain sensor, of a known threshold or not. */
+const traitsWith = (sensor) => ({
   stations: 12,
   programs: 3,
   startsPerProgram: 4,
@@ -20,9 +20,15 @@ const traits = {
   monthlyAdjustPercent: null,
   runsAtOnce: null,
   cycleSoak: true,
-  rainSensor: null,
-  rainSensorMm: null,
-};
+  ...sensor,
+});
+
+const someSensor = fc.constantFrom(
+  { rainSensor: null, rainSensorMm: null },
+  { rainSensor: false, rainSensorMm: 6 },
+  { rainSensor: true, rainSensorMm: 6 },
+  { rainSensor: true, rainSensorMm: null },
+);
 
 const dates = Array.from({ length: dayNumberOfDate(LAST_DATE) - dayNumberOfDate(FIRST_DATE) + 1 }, (_, at) =>
   dateOfDayNumber(dayNumberOfDate(FIRST_DATE) + at),
@@ -70,7 +76,7 @@ const someFact = fc
   .record({
     day: fc.integer({ min: 1, max: 28 }),
     month: fc.constantFrom('05', '06'),
-    state: fc.constantFrom('on', 'on', 'off'),
+    state: fc.constantFrom('on', 'on', 'off', 'weather'),
     programs: fc.tuple(someProgram('A'), someProgram('B')),
   })
   .map(({ day, month, state, programs }) => ({
@@ -114,6 +120,7 @@ export const someProperty = fc
   .record({
     zones: fc.tuple(someZone(1), someZone(2), someZone(3)),
     count: fc.integer({ min: 1, max: 3 }),
+    sensor: someSensor,
     facts: fc.array(someFact, { minLength: 0, maxLength: 4 }),
     meter: someMeter,
     eto: depths(number(0, 9)),
@@ -122,7 +129,7 @@ export const someProperty = fc
     etaf: number(0.3, 1),
     specialLandscapeAreaM2: number(0, 500),
   })
-  .map(({ zones, count, facts, meter, eto, rain, through, etaf, specialLandscapeAreaM2 }) => ({
+  .map(({ zones, count, sensor, facts, meter, eto, rain, through, etaf, specialLandscapeAreaM2 }) => ({
     month: '2026-06',
     through: `2026-06-${String(through).padStart(2, '0')}`,
     days: dates.map((date) => ({
@@ -132,7 +139,7 @@ export const someProperty = fc
       etoRelativeSd: 0.05,
     })),
     zones: zones.slice(0, count),
-    controllers: [{ id: 'c1', traits, facts: [OFF_SINCE_WINTER, ...facts], pauses: [] }],
+    controllers: [{ id: 'c1', traits: traitsWith(sensor), facts: [OFF_SINCE_WINTER, ...facts], pauses: [] }],
     meters: [meter],
     allowance: { from: 'ordinance', etaf, specialLandscapeAreaM2 },
     clockChanges: [],
