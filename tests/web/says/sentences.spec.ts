@@ -55,6 +55,15 @@ const details = {
   volumes: ['programmed'],
   share: 0.12,
   input: 'duLq',
+  litresPerMinute: 5 * L_PER_GAL,
+  usualLitresPerMinute: 3 * L_PER_GAL,
+  litresSoFar: 21_000 * L_PER_GAL,
+  times: 3,
+  litresEach: 400 * L_PER_GAL,
+  clockTime: '02:15',
+  rainMm: 12.7,
+  rule: 'two days a week',
+  litresPerYear: 40_000 * L_PER_GAL,
 };
 
 const families = [

@@ -3,6 +3,7 @@ import type { ReadingJudgement } from '@rillbook/metering/intervals/judge-readin
 import { type Details, detailsOf, type Reason } from './reason.js';
 import { aboutVolume, messageOf, type Saying, wordOf } from './saying.js';
 import { sourceValues } from './source-values.js';
+import { usageValues } from './usage-values.js';
 import { zoneValues } from './zone-values.js';
 
 /** Every code that a finding says: its kind, or for a doubtful reading the judgement on it. */
@@ -45,6 +46,7 @@ export const findingValues: Readonly<Record<FindingCode, (saying: Saying, detail
   }),
   'sources-contradict': sourceValues,
   stale: (saying, details) => ({ what: staleThings(saying, details) }),
+  ...usageValues,
 };
 
 /** What a finding says, as one or two sentences in the reader's language and units; null for a code without words. */

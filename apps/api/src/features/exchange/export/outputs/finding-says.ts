@@ -54,6 +54,17 @@ const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) =>
     `Register ${register(details, 'nextRegister')} after ${register(details, 'previousRegister')} has probably two digits swapped.${likely(details)}`,
   'sources-contradict': (details) =>
     `From ${textOf(details, 'from')} to ${textOf(details, 'until')} ${textOf(details, 'source')} says ${gallons(numberOf(details, 'litres'))}, but ${textOf(details, 'betterSource')} says ${gallons(numberOf(details, 'betterLitres'))}. The account takes ${textOf(details, 'betterSource')}.`,
+  'steady flow': (details) =>
+    `Water flows through the meter without a stop, ${gallons(numberOf(details, 'litresSoFar'))} so far. Look for a leak, a broken pipe or a valve that does not close.`,
+  'off-schedule run': (details) =>
+    `Water ran ${numberOf(details, 'times') ?? 'some'} times outside every program, ${gallons(numberOf(details, 'litresEach'))} each time.`,
+  'watered in rain': (details) =>
+    `The settings ran on ${numberOf(details, 'days') ?? 'some'} days on which rain already covered what the plants needed.`,
+  'zone flow changed': (details, { zones }) =>
+    `${zones?.join('; ') || 'A zone'} passes ${(numberOf(details, 'ratio') ?? 1) > 1 ? 'more' : 'less'} water than usual, ${percent(numberOf(details, 'ratio'))} of it.`,
+  'breaks a rule': (details, finding) => `${programsBreak(details, finding)} ${textOf(details, 'rule')}.`,
+  'mixed water needs': (details, { zones }) =>
+    `Plants with different needs share ${zones?.join('; ') || 'a zone'}: watering for the thirstiest costs ${gallons(numberOf(details, 'litresPerYear'))} a year.`,
   stale: (details) => `Not heard of for long: ${staleThings(details)}.`,
 };
 
@@ -70,6 +81,12 @@ function programsGive(details: Details, { zones }: Finding): string {
       ? 'The settings give'
       : `Program${programs.length > 1 ? 's' : ''} ${programs.join(', ')} give${programs.length > 1 ? '' : 's'}`;
   return `${givers} ${zones?.length ? zones.join('; ') : 'the plants'}`;
+}
+
+function programsBreak(details: Details, { zones }: Finding): string {
+  const programs = textsOf(details, 'programs');
+  const where = zones?.length ? ` at ${zones.join('; ')}` : '';
+  return programs.length ? `Programs ${programs.join(', ')}${where} break the rule` : `The settings${where} break the rule`;
 }
 
 function minutesOfNow(details: Details): string {

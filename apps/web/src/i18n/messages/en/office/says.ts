@@ -27,6 +27,18 @@ export const says = {
   'says.finding.sources-contradict':
     'From {from} to {until} {source} say {volume}, but {betterSource} say {betterVolume}. The account takes {betterSource}.',
   'says.finding.stale': 'Not heard of for long: {what}.',
+  'says.finding.steady flow':
+    'About {flow} flows through the meter without a stop, also when nothing is set to run: {soFar} so far. Look for a leak, a broken pipe or a valve that does not close.',
+  'says.finding.off-schedule run':
+    'Water ran {times, plural, one {once} other {# times}} outside every program{clock, select, none {} other {, about {clock}}}: {each} each time. Somebody may have added a program, or a valve opens by itself.',
+  'says.finding.watered in rain':
+    'The settings ran on {days, plural, one {one day} other {# days}} on which {rain} of rain already covered what the plants needed.',
+  'says.finding.zone flow changed':
+    '{zones, plural, =0 {A zone} one {{zoneName}} other {# zones}} now {zones, plural, one {passes} =0 {passes} other {pass}} {flow}, {change, select, more {more} other {less}} than the usual {usual}: {change, select, more {look for a broken head or pipe} other {look for a clog, a closed head or a valve that opens halfway}}.',
+  'says.finding.breaks a rule':
+    '{programs, plural, =0 {The settings break} one {Program {programNames} breaks} other {Programs {programNames} break}} {rule, select, none {a watering rule} other {the rule {rule}}}.',
+  'says.finding.mixed water needs':
+    'Plants with different needs share {zones, plural, =0 {a zone} one {{zoneName}} other {# zones}}: watering for the thirstiest costs {aYear} a year.',
   'says.stale.meters': '{count, plural, one {a meter without reading} other {# meters without reading}}',
   'says.stale.controllers': '{count, plural, one {a controller without settings} other {# controllers without settings}}',
   'says.stale.visit': 'no visit for {days, plural, one {# day} other {# days}}',

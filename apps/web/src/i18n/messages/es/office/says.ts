@@ -28,6 +28,18 @@ export const says: Record<keyof typeof english, string> = {
   'says.finding.sources-contradict':
     'Del {from} al {until}, {source} dicen {volume}, pero {betterSource} dicen {betterVolume}. La cuenta toma {betterSource}.',
   'says.finding.stale': 'Sin noticias desde hace mucho: {what}.',
+  'says.finding.steady flow':
+    'Por el medidor pasan sin parar unos {flow}, también cuando nada debe correr: {soFar} hasta ahora. Busque una fuga, un tubo roto o una válvula que no cierra.',
+  'says.finding.off-schedule run':
+    'Corrió agua {times, plural, one {una vez} other {# veces}} fuera de todo programa{clock, select, none {} other {, hacia las {clock}}}: {each} cada vez. Puede que alguien agregara un programa o que una válvula abra sola.',
+  'says.finding.watered in rain':
+    'Los ajustes corrieron {days, plural, one {un día} other {# días}} en que {rain} de lluvia ya cubrían lo que las plantas necesitaban.',
+  'says.finding.zone flow changed':
+    'Por {zones, plural, =0 {una zona} one {{zoneName}} other {# zonas}} pasan ahora {flow}, {change, select, more {más} other {menos}} que lo habitual, {usual}: {change, select, more {busque un aspersor o un tubo roto} other {busque una obstrucción, un aspersor cerrado o una válvula que abre a medias}}.',
+  'says.finding.breaks a rule':
+    '{programs, plural, =0 {Los ajustes incumplen} one {El programa {programNames} incumple} other {Los programas {programNames} incumplen}} {rule, select, none {una regla de riego} other {la regla {rule}}}.',
+  'says.finding.mixed water needs':
+    'En {zones, plural, =0 {una zona} one {{zoneName}} other {# zonas}} hay plantas con necesidades distintas: regar para la más sedienta cuesta {aYear} al año.',
   'says.stale.meters': '{count, plural, one {un medidor sin lectura} other {# medidores sin lectura}}',
   'says.stale.controllers': '{count, plural, one {un controlador sin ajustes} other {# controladores sin ajustes}}',
   'says.stale.visit': 'ninguna visita en {days, plural, one {# día} other {# días}}',

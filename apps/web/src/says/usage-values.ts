@@ -1,0 +1,42 @@
+import type { Details } from './reason.js';
+import { aboutVolume, type Saying } from './saying.js';
+import { zoneValues } from './zone-values.js';
+
+/** The codes of what hourly usage, rules and plantings show. */
+type UsageCode = 'steady flow' | 'off-schedule run' | 'watered in rain' | 'zone flow changed' | 'breaks a rule' | 'mixed water needs';
+
+type Values = Record<string, string | number>;
+
+const oneZone = (saying: Saying, details: Details): Values => zoneValues(saying, [details.text('zoneId') ?? ''].filter(Boolean));
+
+/** The values of their messages, by code. */
+export const usageValues: Readonly<Record<UsageCode, (saying: Saying, details: Details) => Values>> = {
+  'steady flow': ({ formats }, details) => ({
+    flow: formats.quantity('flow', details.number('litresPerMinute')),
+    soFar: aboutVolume(formats, details.number('litresSoFar')),
+  }),
+  'off-schedule run': ({ formats }, details) => ({
+    times: details.number('times') ?? 0,
+    each: aboutVolume(formats, details.number('litresEach')),
+    clock: details.text('clockTime') ?? 'none',
+  }),
+  'watered in rain': ({ formats }, details) => ({
+    rain: formats.quantity('depth', details.number('rainMm')),
+    days: details.number('days') ?? 0,
+  }),
+  'zone flow changed': (saying, details) => ({
+    ...oneZone(saying, details),
+    flow: saying.formats.quantity('flow', details.number('litresPerMinute')),
+    usual: saying.formats.quantity('flow', details.number('usualLitresPerMinute')),
+    change: (details.number('ratio') ?? 1) > 1 ? 'more' : 'less',
+  }),
+  'breaks a rule': ({ intl }, details) => ({
+    rule: details.text('rule') ?? 'none',
+    programs: details.texts('programs').length,
+    programNames: intl.formatList(details.texts('programs'), { type: 'conjunction' }),
+  }),
+  'mixed water needs': (saying, details) => ({
+    ...oneZone(saying, details),
+    aYear: aboutVolume(saying.formats, details.number('litresPerYear')),
+  }),
+};
