@@ -1,7 +1,7 @@
 import type { AccountInput } from '@rillbook/metering/account/account-input.js';
 import { computeMonthAccount } from '@rillbook/metering/account/compute-month-account.js';
-import { judgeAccount } from '@rillbook/metering/detection/judge-account.js';
-import type { EarlierMonth } from '@rillbook/metering/detection/judge-input.js';
+import { judgeAccount } from '@rillbook/metering/detection/account/judge-account.js';
+import type { EarlierMonth } from '@rillbook/metering/detection/account/judge-input.js';
 import type { Thresholds } from '@rillbook/metering/detection/thresholds.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';

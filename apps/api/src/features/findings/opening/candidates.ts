@@ -1,8 +1,8 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { doubtfulReading } from '@rillbook/metering/detection/doubtful-reading.js';
 import type { FindingCandidate } from '@rillbook/metering/detection/finding-candidate.js';
-import { judgeAccount } from '@rillbook/metering/detection/judge-account.js';
-import type { EarlierMonth } from '@rillbook/metering/detection/judge-input.js';
+import { judgeAccount } from '@rillbook/metering/detection/account/judge-account.js';
+import type { EarlierMonth } from '@rillbook/metering/detection/account/judge-input.js';
 import { judgeStale } from '@rillbook/metering/detection/judge-stale.js';
 import type { Thresholds } from '@rillbook/metering/detection/thresholds.js';
 import type { AccountsComputed, ComputedMonth } from '../../accounts/accounts-computed.event.js';

@@ -1,5 +1,5 @@
-import { doubtfulSources } from './doubtful-reading.js';
-import type { FindingCandidate } from './finding-candidate.js';
+import { doubtfulSources } from '../doubtful-reading.js';
+import type { FindingCandidate } from '../finding-candidate.js';
 import { judgeAllowance } from './judge-allowance.js';
 import { judgeControllers } from './judge-controllers.js';
 import type { JudgeInput } from './judge-input.js';

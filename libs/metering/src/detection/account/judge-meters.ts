@@ -1,9 +1,9 @@
-import type { Gap, MeterVolumes } from '../account/month-account.js';
-import { excessFamily, isExplained } from './cause.js';
-import type { FindingCandidate, FindingKind } from './finding-candidate.js';
+import type { Gap, MeterVolumes } from '../../account/month-account.js';
+import { excessFamily, isExplained } from '../cause.js';
+import type { FindingCandidate, FindingKind } from '../finding-candidate.js';
 import type { JudgeInput } from './judge-input.js';
 import { followsHabit, type RatioHistory, ratioHistory } from './metered-to-programmed.js';
-import { worthALook, type Worthy } from './thresholds.js';
+import { worthALook, type Worthy } from '../thresholds.js';
 
 /** A meter that passes less than this share of what is programmed does not deliver: common practice. */
 const WELL_UNDER = 0.7;

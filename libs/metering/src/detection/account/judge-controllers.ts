@@ -1,8 +1,8 @@
-import type { ControllerLine, Gap, MonthAccount, ZoneLine } from '../account/month-account.js';
-import { excessFamily } from './cause.js';
-import type { FindingCandidate } from './finding-candidate.js';
+import type { ControllerLine, Gap, MonthAccount, ZoneLine } from '../../account/month-account.js';
+import { excessFamily } from '../cause.js';
+import type { FindingCandidate } from '../finding-candidate.js';
 import type { JudgeInput } from './judge-input.js';
-import { worthALook, type Worthy } from './thresholds.js';
+import { worthALook, type Worthy } from '../thresholds.js';
 
 type Side = 'over-programmed' | 'under-programmed';
 

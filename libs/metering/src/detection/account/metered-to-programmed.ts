@@ -1,4 +1,4 @@
-import { probabilityAboveZero } from '../uncertainty/normal-probability.js';
+import { probabilityAboveZero } from '../../uncertainty/normal-probability.js';
 import type { EarlierMonth } from './judge-input.js';
 
 /** Months that a ratio needs before it is a habit: common practice. */

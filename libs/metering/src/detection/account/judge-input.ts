@@ -1,5 +1,5 @@
-import type { MonthAccount } from '../account/month-account.js';
-import type { Thresholds } from './thresholds.js';
+import type { MonthAccount } from '../../account/month-account.js';
+import type { Thresholds } from '../thresholds.js';
 
 /** One earlier month of one meter: what it metered and what was programmed, null where absent or no more than an estimate. */
 export interface EarlierMonth {

@@ -1,7 +1,7 @@
-import { isExplained } from './cause.js';
-import type { FindingCandidate } from './finding-candidate.js';
+import { isExplained } from '../cause.js';
+import type { FindingCandidate } from '../finding-candidate.js';
 import type { JudgeInput } from './judge-input.js';
-import { worthALook } from './thresholds.js';
+import { worthALook } from '../thresholds.js';
 
 /**
  * Over allowance: more metered than ordinance or contract allow, where no other finding explains the excess.
