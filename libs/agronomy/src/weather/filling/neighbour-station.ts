@@ -15,10 +15,10 @@ export type StationPlace = {
 const EARTH_RADIUS_KM = 6371;
 
 /** A neighbour stands no farther than this. Common practice, no source. [km] */
-const FARTHEST_KM = 50;
+export const NEIGHBOUR_WITHIN_KM = 50;
 
 /** A neighbour stands no higher or lower than this. Common practice, no source. [m] */
-const HIGHEST_DIFFERENCE = 300;
+export const NEIGHBOUR_WITHIN_M_OF_HEIGHT = 300;
 
 /**
  * Distance between two places along the ground, by the haversine formula.
@@ -55,10 +55,10 @@ export function neighbourStation<Other extends StationPlace>(
   const near = others
     .filter(({ elevation }) => isAsHigh(station.elevation, elevation))
     .map((neighbour) => ({ neighbour, distance: distanceKm(station, neighbour) }))
-    .filter(({ distance }) => distance <= FARTHEST_KM);
+    .filter(({ distance }) => distance <= NEIGHBOUR_WITHIN_KM);
   return near.reduce<(typeof near)[number] | null>((best, one) => (best === null || one.distance < best.distance ? one : best), null);
 }
 
 function isAsHigh(one: number | null, other: number | null): boolean {
-  return one !== null && other !== null && Math.abs(one - other) <= HIGHEST_DIFFERENCE;
+  return one !== null && other !== null && Math.abs(one - other) <= NEIGHBOUR_WITHIN_M_OF_HEIGHT;
 }

@@ -1,4 +1,5 @@
 import { useQuery } from '@apollo/client/react';
+import { NEIGHBOUR_WITHIN_KM, NEIGHBOUR_WITHIN_M_OF_HEIGHT } from '@rillbook/agronomy/weather/filling/neighbour-station.js';
 import { feetFromMetres, metres } from '@rillbook/units/length.js';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Link, useParams } from 'react-router';
@@ -17,9 +18,6 @@ import { StationMonth } from './StationMonth.js';
 
 const M_PER_KM = 1000;
 const FEET_PER_MILE = 5280;
-/** How near and how alike in height a neighbour is, as `neighbourStation` has it. */
-const REACH_KM = 50;
-const REACH_M = 300;
 
 const stationDocument = graphql(`
   query SetupStation($id: ID!) {
@@ -87,8 +85,8 @@ function StandsIn({ neighbour }: StandsInProps) {
       values={{
         neighbour: neighbour?.name ?? 'none',
         away: far(neighbour?.distanceKm ?? 0),
-        reach: far(REACH_KM),
-        height: quantity('length', REACH_M),
+        reach: far(NEIGHBOUR_WITHIN_KM),
+        height: quantity('length', NEIGHBOUR_WITHIN_M_OF_HEIGHT),
       }}
     />
   );

@@ -74,7 +74,7 @@ export const says: Record<keyof typeof english, string> = {
     'El clima empieza el {from}, {days, plural, one {# día} other {# días}} antes del mes en lugar de {wanted}: lo que guardaba el suelo al principio es una suposición.',
   'says.note.weather-missing-before-month': '{days, plural, one {Falta un día} other {Faltan # días}} de clima antes del mes.',
   'says.note.weather-filled':
-    '{neighbour, plural, =0 {} one {Un día tiene el clima de la estación vecina. } other {# días tienen el clima de la estación vecina. }}{normals, plural, =0 {} one {Un día tiene la ET de referencia habitual del mes.} other {# días tienen la ET de referencia habitual del mes.}}',
+    'Días de clima que se completaron: {neighbour, plural, =0 {ninguno} other {#}} con la estación vecina, {normals, plural, =0 {ninguno} other {#}} con lo habitual del mes.',
   'says.note.special-landscape-area-capped':
     'El área de paisaje especial, {special}, es mayor que todo lo regado, {irrigated}: se tomó la menor.',
   'says.note.volume-estimated': '{share} de lo {volume} es estimado: se completaron los días que faltan.',
