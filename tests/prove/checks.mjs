@@ -17,7 +17,9 @@ async function transcribed() {
   const found = { checks: new Map(), leftOut: new Map() };
   for (const file of files) {
     const source = readFileSync(path.join(GOLDEN, file), 'utf8');
-    const { outputText } = ts.transpileModule(source, { compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 } });
+    const { outputText } = ts.transpileModule(source, {
+      compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2022 },
+    });
     const module = await import(`data:text/javascript,${encodeURIComponent(outputText)}`);
     for (const [id, check] of Object.entries(module.checks ?? {})) {
       if (found.checks.has(id)) throw new Error(`${id} is transcribed twice, again in ${file}`);
