@@ -73,7 +73,7 @@ export const says = {
     'Weather starts on {from}, {days, plural, one {# day} other {# days}} before the month instead of {wanted}: the soil’s store at the start is a guess.',
   'says.note.weather-missing-before-month': '{days, plural, one {One day} other {# days}} of weather before the month are missing.',
   'says.note.weather-filled':
-    'Days of weather that were filled: {neighbour, plural, =0 {none} other {#}} from the neighbouring station, {normals, plural, =0 {none} other {#}} from what is usual in the month.',
+    'Weather was filled: {neighbour, plural, =0 {no day} one {one day} other {# days}} from the neighbouring station, {normals, plural, =0 {no day} one {one day} other {# days}} from what is usual in the month.',
   'says.note.special-landscape-area-capped':
     'The special landscape area, {special}, is larger than all that is irrigated, {irrigated}: the smaller was taken.',
   'says.note.volume-estimated': '{share} of {volume} is estimated: the days that are missing were filled in.',

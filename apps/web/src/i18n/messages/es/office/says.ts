@@ -74,7 +74,7 @@ export const says: Record<keyof typeof english, string> = {
     'El clima empieza el {from}, {days, plural, one {# día} other {# días}} antes del mes en lugar de {wanted}: lo que guardaba el suelo al principio es una suposición.',
   'says.note.weather-missing-before-month': '{days, plural, one {Falta un día} other {Faltan # días}} de clima antes del mes.',
   'says.note.weather-filled':
-    'Días de clima que se completaron: {neighbour, plural, =0 {ninguno} other {#}} con la estación vecina, {normals, plural, =0 {ninguno} other {#}} con lo habitual del mes.',
+    'Se completó el clima: {neighbour, plural, =0 {ningún día} one {un día} other {# días}} con la estación vecina, {normals, plural, =0 {ningún día} one {un día} other {# días}} con lo habitual del mes.',
   'says.note.special-landscape-area-capped':
     'El área de paisaje especial, {special}, es mayor que todo lo regado, {irrigated}: se tomó la menor.',
   'says.note.volume-estimated': '{share} de lo {volume} es estimado: se completaron los días que faltan.',
