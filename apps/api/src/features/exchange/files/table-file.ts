@@ -1,3 +1,4 @@
+import type { Separator } from './sniff-separator.js';
 import type { Problem, ProblemCode, ProblemParts } from '../problems/problem.js';
 
 /** A file by its name and bytes; `open` may be called again and again, and reads from the beginning each time. */
@@ -35,8 +36,9 @@ export interface TableFile {
    * The records in batches, in constant memory; throws a `FileRefusal` where the file cannot be read as a table.
    *
    * @param knows tells a column's name from other text, so that the separator is chosen by the header it explains best
+   * @param separator the separator, where it is known already because the header is not the first line
    */
-  readonly records: (knows: (header: string) => boolean) => AsyncGenerator<readonly RawRecord[]>;
+  readonly records: (knows: (header: string) => boolean, separator?: Separator) => AsyncGenerator<readonly RawRecord[]>;
 }
 
 /** What a folder, an archive or an upload turned out to hold. */

@@ -32,7 +32,7 @@ export interface ReadLine {
 /** The records of a file's table, with the separator that its heading is read by. */
 export async function* recordsOf({ table, heading }: Pick<StationReading, 'table' | 'heading'>): AsyncGenerator<RawRecord> {
   const known = new Set(heading.cells.map(plainHeading));
-  for await (const records of table.records((cell) => known.has(plainHeading(cell)))) {
+  for await (const records of table.records((cell) => known.has(plainHeading(cell)), heading.separator)) {
     for (const record of records) if (record.line > heading.line) yield record;
   }
 }

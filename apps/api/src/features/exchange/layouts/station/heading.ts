@@ -1,3 +1,4 @@
+import type { Separator } from '../../files/sniff-separator.js';
 import { type Problem, problemAt } from '../../problems/problem.js';
 import type { SourceUnit } from './source-units.js';
 import type { MeasuredColumn, SourceColumns } from './source-column.js';
@@ -16,6 +17,8 @@ export interface Heading {
   /** The line of the heading; 0 where the file has none. */
   readonly line: number;
   readonly cells: readonly string[];
+  /** What stands between the cells, where the file is text. */
+  readonly separator?: Separator;
   readonly places: ReadonlyMap<string, PlacedSource>;
 }
 

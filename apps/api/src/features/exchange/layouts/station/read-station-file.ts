@@ -1,7 +1,8 @@
 import type { DraftRow } from '../../drafts/draft-row.js';
 import type { LaidOutFile, LaidOutRows, RecognizedFile } from '../../drafts/laid-out-file.js';
 import type { Names } from '../../drafts/names.js';
-import { FileRefusal, type TableFile } from '../../files/table-file.js';
+import type { Separator } from '../../files/sniff-separator.js';
+import { FileRefusal, type RawRecord, type TableFile } from '../../files/table-file.js';
 import { type Problem, problemAt } from '../../problems/problem.js';
 import { chooseStation, type StationChoice } from './choose-station.js';
 import { type DayGiven, dayRow } from './day-row.js';
@@ -20,17 +21,23 @@ export interface StationFile {
   readonly notices: readonly Problem[];
 }
 
+/** One of the lines with which a file begins. */
+export interface FirstLine extends RawRecord {
+  /** What stands between the cells, where the file is text. */
+  readonly separator?: Separator;
+  readonly isFirst: boolean;
+}
+
 /** Which layout a line is the heading of, if any; the first line of a file may also be told from data. */
 export function stationFile(
   table: TableFile,
   layouts: readonly StationLayout[],
-  record: { readonly line: number; readonly cells: readonly string[] },
-  isFirst: boolean,
+  { line, cells, separator, isFirst }: FirstLine,
 ): StationFile | null {
   for (const layout of layouts) {
-    const assumed = isFirst ? layout.assumedHeading?.(record.cells) : null;
-    const understood = understoodHeading(table.name, layout, assumed ? 0 : record.line, assumed ?? record.cells);
-    if (understood) return { table, layout, ...understood };
+    const assumed = isFirst ? layout.assumedHeading?.(cells) : null;
+    const understood = understoodHeading(table.name, layout, assumed ? 0 : line, assumed ?? cells);
+    if (understood) return { table, layout, ...understood, heading: { ...understood.heading, ...(separator && { separator }) } };
   }
   return null;
 }
