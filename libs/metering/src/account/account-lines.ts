@@ -7,25 +7,25 @@ import type { NeededOfZone } from './needed/needed-of-zone.js';
 import type { ProgrammedOfZone } from './programmed-of-zone.js';
 import { absentGap, gapOf } from './volumes-of-scope.js';
 
-/** A zone with its scope, need and program. */
+/** A zone with its scope, need, program, and P - N with its parts (null where need or program is absent). */
 export interface ComputedZone extends ScopedZone {
   readonly needed: NeededOfZone;
   readonly programmed: ProgrammedOfZone;
+  readonly settingsGap: UncertainLitres | null;
 }
 
 /**
  * A zone's P - N with its parts.
  *
- * @param zone - The computed zone. [L]
+ * @param needed - The zone's need. [L]
+ * @param programmed - The zone's program. [L]
  * @returns The difference, or null where need or program is absent. [L]
  */
-export function settingsGapOfZone(zone: ComputedZone): UncertainLitres | null {
-  const programmed = zone.programmed.figure.value;
-  const needed = zone.needed.figure.value;
-  return programmed && needed
+export function settingsGapOfZone(needed: Figure, programmed: Figure): UncertainLitres | null {
+  return programmed.value && needed.value
     ? combined([
-        [1, programmed],
-        [-1, needed],
+        [1, programmed.value],
+        [-1, needed.value],
       ])
     : null;
 }
@@ -37,8 +37,7 @@ export function settingsGapOfZone(zone: ComputedZone): UncertainLitres | null {
  * @returns The line; litres are null with the reason of the first volume that is absent. [L]
  */
 export function zoneLine(computed: ComputedZone): ZoneLine {
-  const { zone, scope, meterId, needed, programmed } = computed;
-  const gap = settingsGapOfZone(computed);
+  const { zone, scope, meterId, needed, programmed, settingsGap: gap } = computed;
   const [need, program] = [litresOf(needed.figure), litresOf(programmed.figure)];
   const filled = needed.figure.filledLitres + programmed.figure.filledLitres;
   return {
@@ -73,7 +72,7 @@ export function zoneLine(computed: ComputedZone): ZoneLine {
 export function controllerLine(controllerId: string, computed: readonly ComputedZone[]): ControllerLine {
   const own = computed.filter(({ zone }) => zone.controllerId === controllerId);
   const gaps = own.flatMap((each) => {
-    const gap = settingsGapOfZone(each);
+    const gap = each.settingsGap;
     return gap ? [{ zoneId: each.zone.id, gap }] : [];
   });
   const over = gaps.filter(({ gap }) => gap.litres > 0);

@@ -6,7 +6,7 @@ import { absent, type Figure } from '../volumes/figure.js';
 import type { NeededDepths } from '../volumes/needed-depths.js';
 import { weatherSeries } from '../volumes/weather-series.js';
 import type { AccountFacts, AccountInput, AccountMeter } from './account-input.js';
-import { type ComputedZone, controllerLine, zoneLine } from './account-lines.js';
+import { type ComputedZone, controllerLine, settingsGapOfZone, zoneLine } from './account-lines.js';
 import { accountNotes } from './account-notes.js';
 import type { CoveredMonth } from './needed/covered-month.js';
 import { assignScope, type ScopedZone } from './assign-scope.js';
@@ -53,7 +53,7 @@ export function accountOfMonth(input: AccountFacts, prepared: PreparedMonth): Mo
     daysCovered: month.days,
     daysInMonth: month.daysInMonth,
     property,
-    meters: meters.map(([id, each]) => meterVolumes(id, each, figures)),
+    meters: meters.map(([id, each]) => meterVolumes(id, each, figures, property)),
     controllers: input.controllers.map(({ id }) => controllerLine(id, zones)),
     zones: zones.map(zoneLine),
     notes: month.days > 0 ? accountNotes({ input, month, property, meters }) : [],
@@ -65,7 +65,7 @@ const NO_NEED: NeededOfZone = { figure: NO_DAY, byDay: null };
 const NO_WATER_YET: MeteredOfMeter = { figure: NO_DAY, meteredThrough: null, contradictions: [] };
 
 function nothingYet(zone: ScopedZone): ComputedZone {
-  return { ...zone, needed: NO_NEED, programmed: { figure: NO_DAY, runs: null, minutes: null, programs: [] } };
+  return { ...zone, needed: NO_NEED, programmed: { figure: NO_DAY, runs: null, minutes: null, programs: [] }, settingsGap: null };
 }
 
 function computedZones(input: AccountFacts, prepared: PreparedMonth, scoped: readonly ScopedZone[]): readonly ComputedZone[] {
@@ -80,7 +80,8 @@ function computedZones(input: AccountFacts, prepared: PreparedMonth, scoped: rea
   );
   return scoped.map((each, at) => {
     const needed = neededOfZone(each.zone, depths[at] as NeededDepths, month.missing);
-    return { ...each, needed, programmed: programmedOfZone(each.zone, month, replayOf(each, replays), needed) };
+    const programmed = programmedOfZone(each.zone, month, replayOf(each, replays), needed);
+    return { ...each, needed, programmed, settingsGap: settingsGapOfZone(needed.figure, programmed.figure) };
   });
 }
 

@@ -3,10 +3,10 @@ import type { SensorReplay } from '@rillbook/irrigation/settings/replay-with-sen
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
 import { inputKey } from '../uncertainty/input-share.js';
-import { combined, exactly, type UncertainLitres } from '../uncertainty/uncertain-litres.js';
+import { combined, type UncertainLitres } from '../uncertainty/uncertain-litres.js';
 import { type Absence, absence } from '../volumes/absence.js';
 import { absent, type Figure, known } from '../volumes/figure.js';
-import { fillMissingDays } from '../volumes/fill-missing-days.js';
+import { type FilledVolume, fillMissingDays } from '../volumes/fill-missing-days.js';
 import type { AccountZone } from './account-input.js';
 import type { CoveredMonth } from './needed/covered-month.js';
 import { areaSd, type NeededOfZone } from './needed/needed-of-zone.js';
@@ -45,7 +45,17 @@ export function programmedOfZone(
   if (!replay || zone.station === null) return { figure: absent(absence('no-controller', { zones: [zone.id] })), ...NEITHER };
   const water = waterOf(zone, zone.station, replay, needed);
   if (water.estimate && needed.figure.value === null) return { figure: absent(water.estimate), ...NEITHER };
-  const filled = fillMissingDays(
+  const filled = water.unknown.includes('settings-not-known') ? filledWater(water, month) : NOTHING_FILLED;
+  if (filled.litres === null)
+    return { figure: absent(absence('settings-not-known', { ...detailsOf(zone), missingShare: filled.missingShare })), ...NEITHER };
+  const facts = { runs: water.runs, minutes: water.minutes, programs: water.programs };
+  return { figure: figureOf(zone, water, needed.figure.value, filled.filledLitres), ...facts };
+}
+
+const NOTHING_FILLED = { litres: 0, filledLitres: 0 } as const;
+
+function filledWater(water: ZoneWater, month: CoveredMonth): FilledVolume {
+  return fillMissingDays(
     water.unknown.map((reason, day) => ({
       litres: (water.minutesByDay[day] ?? 0) * (water.flow ?? 1) + estimateOfDay(water, day),
       knownShare: reason === 'settings-not-known' ? 0 : 1,
@@ -53,10 +63,6 @@ export function programmedOfZone(
       neededLitres: water.neededByDay?.[day] ?? null,
     })),
   );
-  if (filled.litres === null)
-    return { figure: absent(absence('settings-not-known', { ...detailsOf(zone), missingShare: filled.missingShare })), ...NEITHER };
-  const facts = { runs: water.runs, minutes: water.minutes, programs: water.programs };
-  return { figure: figureOf(zone, water, needed.figure.value, filled.filledLitres), ...facts };
 }
 
 interface ZoneWater {
@@ -75,9 +81,11 @@ interface ZoneWater {
 
 function waterOf(zone: AccountZone, station: number, replay: SensorReplay, needed: NeededOfZone): ZoneWater {
   const { unknown } = replay.most;
-  const [most, least] = [minutesOf(replay.most, station), minutesOf(replay.least, station)];
-  const heldBack = sum(minutesOf(replay.withoutSensor, station)) - sum(most);
-  const perhapsHeldBack = sum(most) - sum(minutesOf(replay.unsure, station));
+  const most = minutesOf(replay.most, station);
+  const as = (other: ControllerReplay) => (other === replay.most ? most : minutesOf(other, station));
+  const least = as(replay.least);
+  const heldBack = sum(as(replay.withoutSensor)) - sum(most);
+  const perhapsHeldBack = sum(most) - sum(as(replay.unsure));
   const sensorSd = Math.hypot(
     (sum(most) - sum(least)) / 2,
     heldBack * defaultRelativeSd.rainSensor,
@@ -97,11 +105,12 @@ function waterOf(zone: AccountZone, station: number, replay: SensorReplay, neede
 }
 
 function minutesOf({ stations, unknown }: ControllerReplay, station: number): readonly number[] {
-  return unknown.map((_, day) => stations.get(station)?.minutes[day] ?? 0);
+  const minutes = stations.get(station)?.minutes ?? [];
+  return unknown.map((_, day) => minutes[day] ?? 0);
 }
 
 function runsOf({ stations }: ControllerReplay, station: number): number {
-  return sum((stations.get(station)?.runs ?? []).map((runs) => runs ?? 0));
+  return (stations.get(station)?.runs ?? []).reduce<number>((total, runs) => total + (runs ?? 0), 0);
 }
 
 function estimateOfDay({ unknown, neededByDay }: ZoneWater, day: number): number {
@@ -112,7 +121,7 @@ function figureOf(zone: AccountZone, water: ZoneWater, needed: UncertainLitres |
   // Where nothing ran by a program there is nothing that a flow would tell.
   if (water.flow === null && !(water.estimate && water.minutes === 0)) return absent(absence('flow-not-known', { zones: [zone.id] }));
   const flow = water.flow ?? 0;
-  const estimated = water.unknown.reduce((total, _, day) => total + estimateOfDay(water, day), 0);
+  const estimated = water.estimate ? water.unknown.reduce((total, _, day) => total + estimateOfDay(water, day), 0) : 0;
   const whole = water.minutes * flow + estimated;
   const stretch = whole > 0 ? 1 + filledLitres / whole : 1;
   const filledSd = filledLitres * defaultRelativeSd.filled;
@@ -122,17 +131,15 @@ function figureOf(zone: AccountZone, water: ZoneWater, needed: UncertainLitres |
     [inputKey('settingsFromWeather', zone.controllerId), ownSd],
   ]);
   // An estimate leans on what the need leans on: against the need only the controller's own error is left.
-  const share = estimated > 0 ? (estimated * stretch) / sum(water.neededByDay ?? []) : 0;
-  const value = combined([
-    [1, throughValve(zone, water, flow * stretch)],
-    [share, needed ?? exactly(0)],
-    [1, { litres: 0, parts: ofController }],
-  ]);
+  const asNeeded = estimated > 0 && needed ? ([[(estimated * stretch) / sum(water.neededByDay ?? []), needed]] as const) : [];
+  const value = combined([[1, throughValve(zone, water, flow * stretch)], ...asNeeded, [1, { litres: 0, parts: ofController }]]);
   return known(value, estimated + filledLitres, water.estimate);
 }
 
 function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
+  let total = 0;
+  for (const value of values) total += value;
+  return total;
 }
 
 function flowOf(zone: AccountZone): number | null {

@@ -2,7 +2,7 @@ import { type Absence, absence } from '../volumes/absence.js';
 import { absent, type Figure, sumOfFigures } from '../volumes/figure.js';
 import type { Allowance } from './account-input.js';
 import { allowedOfZones } from './allowed-of-zones.js';
-import { type ComputedZone, settingsGapOfZone } from './account-lines.js';
+import type { ComputedZone } from './account-lines.js';
 import type { CoveredMonth } from './needed/covered-month.js';
 import type { MeteredOfMeter } from './metered-of-meter.js';
 import type { MeterVolumes, Volumes } from './month-account.js';
@@ -57,10 +57,12 @@ export function propertyVolumes(property: PropertyFigures): Volumes {
  * @param meterId - The meter. [code]
  * @param metered - Its metered water. [L]
  * @param property - Zones, meters, allowance and the covered days. [L]
+ * @param whole - The property's volumes, which are the meter's where it is the only one and its water is known. [L]
  * @returns Volumes and gaps. [L]
  * @throws {DomainError} As `allowedOfZones`.
  */
-export function meterVolumes(meterId: string, metered: MeteredOfMeter, property: PropertyFigures): MeterVolumes {
+export function meterVolumes(meterId: string, metered: MeteredOfMeter, property: PropertyFigures, whole: Volumes): MeterVolumes {
+  if (property.meters.length === 1 && metered.figure.value) return { ...whole, meterId, meteredThrough: metered.meteredThrough };
   const zones = property.zones.filter((zone) => zone.scope === 'metered' && zone.meterId === meterId);
   const notAssigned = notAssignedZones(property);
   const blockedFigure = notAssigned ? absent(notAssigned) : null;
@@ -94,7 +96,7 @@ function needAndProgram(zones: readonly ComputedZone[]) {
   return {
     needed: sum(({ needed }) => needed.figure),
     programmed: sum(({ programmed }) => programmed.figure),
-    zoneGaps: zones.map(settingsGapOfZone).filter((gap) => gap !== null),
+    zoneGaps: zones.map(({ settingsGap }) => settingsGap).filter((gap) => gap !== null),
   };
 }
 

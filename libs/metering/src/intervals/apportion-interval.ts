@@ -21,20 +21,20 @@ export function shareOfInterval(interval: readonly [number, number], part: reado
     throw new DomainError('INTERVAL_OUT_OF_DOMAIN', { interval, part });
   // Within one day its weight cancels: the many hourly intervals take this way.
   if (Math.ceil(to) - Math.floor(from) <= 1) return (part[1] - part[0]) / (to - from);
-  const known = daysBetween(from, to)
-    .map(dayWeight)
-    .filter((weight) => weight !== null);
-  const sum = known.reduce((total, weight) => total + weight, 0);
-  const weightOf = sum > 0 ? (day: number) => dayWeight(day) ?? sum / known.length : () => 1;
+  let [known, sum] = [0, 0];
+  for (let day = Math.floor(from); day < to; day += 1) {
+    const weight = dayWeight(day);
+    if (weight === null) continue;
+    known += 1;
+    sum += weight;
+  }
+  const weightOf = sum > 0 ? (day: number) => dayWeight(day) ?? sum / known : () => 1;
   const whole = weigh(from, to, weightOf);
   return whole > 0 ? weigh(part[0], part[1], weightOf) / whole : (part[1] - part[0]) / (to - from);
 }
 
 function weigh(from: number, to: number, weightOf: (day: number) => number): number {
-  return daysBetween(from, to).reduce((sum, day) => sum + weightOf(day) * (Math.min(to, day + 1) - Math.max(from, day)), 0);
-}
-
-function daysBetween(from: number, to: number): readonly number[] {
-  const first = Math.floor(from);
-  return Array.from({ length: Math.max(0, Math.ceil(to) - first) }, (_, index) => first + index);
+  let sum = 0;
+  for (let day = Math.floor(from); day < to; day += 1) sum += weightOf(day) * (Math.min(to, day + 1) - Math.max(from, day));
+  return sum;
 }

@@ -52,15 +52,27 @@ export function inputKey(input: InputName, subjectId: string | null): string {
  * @returns At most five inputs with their shares of the variance; none where nothing is uncertain. [–]
  */
 export function rankedInputs(volume: UncertainLitres): readonly InputShare[] {
-  const squares = [...volume.parts].map(([key, part]) => [key, part * part] as const).filter(([, square]) => square > 0);
-  const variance = squares.reduce((sum, [, square]) => sum + square, 0);
-  return squares
+  let variance = 0;
+  for (const part of volume.parts.values()) variance += part * part;
+  return largestSquares(volume.parts)
     .filter(([, square]) => square > SMALLEST_SHARE * variance)
-    .sort(([, a], [, b]) => b - a)
-    .slice(0, MOST_NAMED)
     .map(([key, square]) => {
       const space = key.indexOf(' ');
       const input = (space < 0 ? key : key.slice(0, space)) as InputName;
       return { input, subjectId: space < 0 ? null : key.slice(space + 1), varianceShare: square / variance };
     });
+}
+
+// The largest first, and of two alike the one named first: an account has many inputs, and few are asked for.
+function largestSquares(parts: ReadonlyMap<string, number>): readonly (readonly [string, number])[] {
+  const largest: (readonly [string, number])[] = [];
+  for (const [key, part] of parts) {
+    const square = part * part;
+    if (largest.length === MOST_NAMED && !(square > (largest.at(-1) as readonly [string, number])[1])) continue;
+    let at = largest.length;
+    while (at > 0 && square > (largest[at - 1] as readonly [string, number])[1]) at -= 1;
+    largest.splice(at, 0, [key, square]);
+    if (largest.length > MOST_NAMED) largest.pop();
+  }
+  return largest;
 }

@@ -28,9 +28,12 @@ export function exactly(litres: number): UncertainLitres {
  * @source JCGM 100:2008 (Guide to the expression of uncertainty in measurement), section 5.2: correlated inputs.
  */
 export function combined(terms: readonly (readonly [number, UncertainLitres])[]): UncertainLitres {
-  const parts = new Map<string, number>();
-  let litres = 0;
-  for (const [weight, term] of terms) {
+  const [first] = terms;
+  // A copy is much sooner made than a map filled key by key.
+  const isPlain = first?.[0] === 1;
+  const parts = new Map<string, number>(isPlain ? first[1].parts : undefined);
+  let litres = isPlain ? first[1].litres : 0;
+  for (const [weight, term] of isPlain ? terms.slice(1) : terms) {
     litres += weight * term.litres;
     for (const [key, part] of term.parts) parts.set(key, (parts.get(key) ?? 0) + weight * part);
   }

@@ -109,6 +109,14 @@ export interface MonthInput extends AccountFacts {
   readonly weatherVersion: string;
 }
 
+/** An interval that crosses an end of the month is divided by the weather of all its days. */
+function weatherVersion(eto: EtoSeries, from: number, until: number, meters: AccountFacts['meters']): string {
+  const intervals = meters.flatMap((meter) => meter.intervals);
+  const first = intervals.reduce((day, { fromLocalDay }) => Math.min(day, Math.floor(fromLocalDay)), from);
+  const last = intervals.reduce((day, { toLocalDay }) => Math.max(day, Math.ceil(toLocalDay) - 1), until);
+  return eto.versionBetween(first, last);
+}
+
 /** One property's inputs by month, as the pure account takes them; what a mixed meter passes in winter is not known yet. */
 export function accountInputs(
   facts: PropertyFacts,
@@ -124,21 +132,22 @@ export function accountInputs(
     const lastDay = firstDay + days - 1;
     const measuring = metered.filter(({ chain }) => measuresBetween(chain, firstDay, lastDay));
     const through = lastCompleteDay({ firstDay, lastDay }, dayNumberOfDate(today) - 1, eto, measuring);
+    const meters = measuring.map(({ chain, intervals }) => ({
+      id: chain.id,
+      kind: chain.meters.at(-1)!.kind,
+      indoorLitresPerDay: chain.meters.at(-1)!.indoorLPerDay,
+      winterLitresPerDay: null,
+      intervals: intervals.filter((interval) => interval.toLocalDay > firstDay && interval.fromLocalDay < lastDay + 1),
+    }));
     return {
       month,
       through: through === null ? null : dateOfDayNumber(through),
       zones: zones(month, measuring),
       controllers: controllers(dateOfDayNumber(lastDay)),
-      meters: measuring.map(({ chain, intervals }) => ({
-        id: chain.id,
-        kind: chain.meters.at(-1)!.kind,
-        indoorLitresPerDay: chain.meters.at(-1)!.indoorLPerDay,
-        winterLitresPerDay: null,
-        intervals: intervals.filter((interval) => interval.toLocalDay > firstDay && interval.fromLocalDay < lastDay + 1),
-      })),
+      meters,
       allowance,
       clockChanges: clockChanges(facts.property.timeZone, firstDay - 1, lastDay),
-      weatherVersion: eto.versionBetween(firstDay - WARM_UP_DAYS, lastDay),
+      weatherVersion: weatherVersion(eto, firstDay - WARM_UP_DAYS, lastDay, meters),
     };
   };
 }
