@@ -92,8 +92,8 @@ describe('the days of a weather station', () => {
     expect(third.getByText('Estimated from Piedra Bench, by 52 days that both measured.')).toBeDefined();
     expect(third.getByText('Rain as the neighbouring station measured it.')).toBeDefined();
     // 5.08 mm are 0.2 in, 2.54 mm are 0.1 in, exactly.
-    expect(third.getByText('0.2').tagName).toBe('I');
-    expect(third.getByText('0.1').tagName).toBe('I');
+    expect(third.getByText('0.20').tagName).toBe('I');
+    expect(third.getByText('0.10').tagName).toBe('I');
     expect((await rowOf(/4 Jul/)).getByText('Estimated: the mean of 28 days of this month on record.')).toBeDefined();
     expect((await rowOf(/5 Jul/)).getByText('Nobody sent this day.')).toBeDefined();
     expect((await rowOf(/1 Jul/)).queryByText(/used|Estimated/)).toBeNull();

@@ -7,6 +7,7 @@ import { useMasked } from '../../../page/use-masked.js';
 import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { Head, Num, Table } from '../../../ui/tables/Table.js';
+import { useColumnFigure } from './use-column-figure.js';
 
 const normalsSection = graphql(`
   fragment NormalsSection on WeatherStation {
@@ -25,7 +26,8 @@ const normalsSection = graphql(`
 /** What is usual at the station in each month, from its own days. */
 export function NormalsSection({ station }: { readonly station: FragmentType<NormalsSectionFragment> }) {
   const intl = useIntl();
-  const { monthShort, number, figureOf, unitOf } = useFormats();
+  const { monthShort, number, unitOf } = useFormats();
+  const inColumn = useColumnFigure();
   const { normals } = useMasked(normalsSection, station);
   const heading = intl.formatMessage({ id: 'weather.normals.heading' }, { known: normals.filter(({ reason }) => reason === null).length });
   const units = { temperature: unitOf('temperature'), depth: unitOf('depth') };
@@ -59,9 +61,9 @@ export function NormalsSection({ station }: { readonly station: FragmentType<Nor
             <tr key={month}>
               <td>{sentenceCase(monthShort(`2000-${String(month).padStart(2, '0')}`))}</td>
               <Num>{number(days)}</Num>
-              <Num>{figureOf('temperature', tmaxC)}</Num>
-              <Num>{figureOf('temperature', tminC)}</Num>
-              <Num>{figureOf('depth', etoMm)}</Num>
+              <Num>{inColumn('temperature', tmaxC)}</Num>
+              <Num>{inColumn('temperature', tminC)}</Num>
+              <Num>{inColumn('depth', etoMm)}</Num>
             </tr>
           ))}
         </Table>
