@@ -8,9 +8,6 @@ import { oneLineDay, present } from './one-line-day.js';
 
 const JOULES_PER_MEGAJOULE = 1e6;
 
-/** The columns of the layout with their units, as the file's heading writes them. */
-export const DAYMET_HEADING = 'year,yday,dayl (s),prcp (mm/day),srad (W/m^2),swe (kg/m^2),tmax (deg c),tmin (deg c),vp (Pa)';
-
 /**
  * Daily radiation from its mean over the daylight: H = srad · dayl / 10^6.
  *
