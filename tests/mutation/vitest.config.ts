@@ -11,6 +11,7 @@ export default defineConfig({
   test: {
     include: ['tests/libs/**/*.spec.ts', 'tests/golden/**/*.spec.ts'],
     exclude: ['tests/libs/agronomy/nomenclature.spec.ts'],
+    setupFiles: ['tests/mutation/few-runs.ts'],
     testTimeout: 60_000,
   },
 });
