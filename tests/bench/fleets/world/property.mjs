@@ -77,7 +77,7 @@ function drawZone(property, index, dice) {
     dice,
     ZONES.map((zone) => [zone, zone.weight]),
   ); // prettier-ignore
-  const area = Math.round(dice.between(...drawn.area) / 10) * 10;
+  const area = Math.round((property.scale * dice.between(...drawn.area)) / 10) * 10;
   const more = { ...(dice.uniform() < 0.12 && { sun: 'part' }), ...(dice.uniform() < 0.1 && { slope: dice.whole(3, 12) }) };
   const zone = readZone([`Zone ${index}`, drawn.kind, area, null, more], {
     name: `${property.seed} ${property.name}`,
@@ -160,7 +160,7 @@ function howItIsSet(property, dice) {
   const habit = dice.uniform();
   property.habit = habit < 0.6 ? dice.between(0.93, 1.1) : habit < 0.9 ? dice.between(1.15, 1.8) : dice.between(0.6, 0.85);
   property.lazy = dice.pick([0.05, 0.2, 0.6]);
-  property.hand = property.kind === 'hand' ? { gallons: dice.whole(20, 120) * 10, metered: dice.uniform() < 0.6 } : null;
+  property.hand = property.kind === 'hand' ? { gallons: dice.whole(20, 120) * 10, metered: dice.uniform() < 0.3 } : null;
   property.indoor = property.kind === 'mixed' ? { gallons: dice.whole(10, 90) * 10, stated: dice.uniform() < 0.65 } : null;
 }
 
@@ -174,6 +174,7 @@ export function drawProperty(fleet, number) {
   const station = dice.pick(fleet.stations);
   const property = { seed: fleet.seed, name, station, soil: dice.pick(SOILS), kind: weighted(dice, KINDS), offFlow: systematic(dice) };
   Object.assign(property, { zoneNoise: dice.between(0.03, 0.08), rated: dice.uniform() < 0.1, drift: dice.between(-0.03, 0.03) });
+  Object.assign(property, { scale: dice.pick([0.8, 1, 1.5, 2.2]), pressureNoise: dice.between(0.006, 0.03) });
   howItIsMetered(property, fleet.hourly, dice);
   howItIsSet(property, dice);
   const swaps = property.metering === 'readings' && ['one meter', 'hand'].includes(property.kind) && dice.uniform() < 0.08;

@@ -15,6 +15,10 @@ const MINIMUM_TEST_FLOW = new Map([
   [6, 12],
 ]); // prettier-ignore
 const RUN_NOISE = 0.012;
+/** How much of one day's pressure is left the next. */
+const WANDERING = 0.94;
+/** Hand watering from the meter is little beside the programs. */
+const MOST_BY_HAND = 0.08;
 
 export const minimumFlow = (sizeIn) => MINIMUM_TEST_FLOW.get(sizeIn) ?? MINIMUM_TEST_FLOW.get(6);
 
@@ -100,8 +104,9 @@ const touches = (fault, zone) => fault.factor !== undefined && (fault.zone ? fau
 
 function pourRun(place, { zone, start, minutes }) {
   const { property, fleet, dice, lines, pressedGpm } = place;
+  if (dayAt(start) > fleet.last) return;
   const season = 1 + property.drift * Math.sin((2 * Math.PI * (dayAt(start) - fleet.from)) / 365);
-  const gpm = zone.trueFlow * season * (1 + RUN_NOISE * dice.normal());
+  const gpm = zone.trueFlow * season * place.pressure[dayAt(start) - fleet.from] * (1 + RUN_NOISE * dice.normal());
   const line = lines.get(zone.meter);
   if (!line) return;
   const active = property.faults.filter((fault) => isOn(fault, start));
@@ -162,8 +167,19 @@ function pourPeople({ property, fleet, lines, dice }) {
 export function usualMonth(property, fleet) {
   const runs = property.controllers.flatMap((controller) => controller.runs);
   const run = runs.reduce((sum, { zone, minutes }) => sum + (zone.meter === 'none' ? 0 : minutes * zone.trueFlow), 0);
-  const hand = property.hand?.metered ? (property.hand.gallons / 7) * DAYS_A_MONTH : 0;
-  return (run / (fleet.last - fleet.from + 1)) * DAYS_A_MONTH + hand;
+  const usual = (run / (fleet.last - fleet.from + 1)) * DAYS_A_MONTH;
+  if (!property.hand?.metered) return usual;
+  property.hand.gallons = Math.ceil(Math.min(property.hand.gallons, (MOST_BY_HAND * usual * 7) / DAYS_A_MONTH));
+  return usual + (property.hand.gallons / 7) * DAYS_A_MONTH;
+}
+
+/** Pressure wanders over days and weeks, and every flow of the property with it. */
+function pressureOf(property, fleet, dice) {
+  let off = property.pressureNoise * dice.normal();
+  return Float64Array.from({ length: fleet.last - fleet.from + 1 }, () => {
+    off = WANDERING * off + Math.sqrt(1 - WANDERING ** 2) * property.pressureNoise * dice.normal();
+    return 1 + off;
+  });
 }
 
 /** Lets the water run; gives each meter its line and each fault its gallons. */
@@ -178,7 +194,7 @@ export function pour(property, fleet) {
   const pressed = property.faults.filter((fault) => fault.pressed);
   const most = 1.5 * Math.max(...property.zones.map((zone) => zone.trueFlow));
   const pressedGpm = new Map(pressed.map((fault) => [fault, Math.min(most, fault.pressed / Math.max(60, minutes(fault.meter)))]));
-  const place = { property, fleet, dice, lines, pressedGpm };
+  const place = { property, fleet, dice, lines, pressedGpm, pressure: pressureOf(property, fleet, dice) };
   for (const run of runs) pourRun(place, run);
   for (const fault of property.faults) {
     if (fault.gpm) pourLeak(place, fault);

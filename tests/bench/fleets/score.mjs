@@ -1,0 +1,84 @@
+// Scores the product on a labelled fleet: a folder with import/, truth.csv and, if there, gaps.csv.
+//   node tests/bench/fleets/score.mjs FOLDER [--findings FILE] [--json FILE] [--keep FILE] [--history yes|no]
+// --findings scores a findings.csv that is already there; --keep writes the one that the product gave.
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { parseArgs } from 'node:util';
+import { records } from './scoring/csv.mjs';
+import { HARMLESS } from './scoring/families.mjs';
+import { floorOf, settingsGaps } from './scoring/gaps.mjs';
+import { matched } from './scoring/match.mjs';
+import { throughProduct } from './scoring/product.mjs';
+import { reportLines } from './scoring/report.mjs';
+import { sitesOf, spanOf } from './scoring/sites.mjs';
+import { tally } from './scoring/tally.mjs';
+
+const NEEDED = ['properties', 'meters', 'readings', 'usage', 'bills', 'settings'];
+
+/**
+ * @param {{files: Record<string, string>, truth: string, gaps?: string, findings: string, history?: boolean}} fleet texts; files by name
+ * @returns the score: see scoring/tally.mjs, scoring/gaps.mjs
+ */
+export function scoreFleet({ files, truth, gaps = '', findings, history }) {
+  const tables = Object.fromEntries(NEEDED.map((name) => [name, records(files[`${name}.csv`])]));
+  const sites = sitesOf(tables);
+  const rows = records(truth);
+  const match = matched({ truth: rows, findings: records(findings), sites, last: spanOf(sites).last, history });
+  // On a mixed meter the water of the house runs too: its scatter is not the meter's noise.
+  const mixed = [...sites].filter(([, site]) => site.isMixed).map(([property]) => property);
+  const wrong = rows.filter(({ kind }) => !HARMLESS.includes(kind) && kind !== 'wrong recorded flows').map(({ property }) => property);
+  const reference = records(gaps);
+  return {
+    ...tally(match, sites),
+    settingsGaps: settingsGaps(reference, match.findings),
+    floor: floorOf(reference, new Set([...wrong, ...mixed])),
+  };
+}
+
+/** The last day on which anything came in: the fleet's today. */
+export function lastDayOf(files) {
+  const tables = Object.fromEntries(NEEDED.map((name) => [name, records(files[`${name}.csv`])]));
+  return new Date(spanOf(sitesOf(tables)).last - 1).toISOString().slice(0, 10);
+}
+
+/** Runs a fleet through the product and scores it. */
+export async function runAndScore({ files, truth, gaps }, folder, lastDay) {
+  const { exported, seconds, said } = await throughProduct(folder, lastDay);
+  const findings = exported['findings.csv'];
+  return { score: scoreFleet({ files, truth, gaps, findings }), findings, seconds, said };
+}
+
+const HISTORY = { yes: true, no: false };
+
+async function main() {
+  const string = { type: 'string' };
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { findings: string, json: string, keep: string, history: string },
+  });
+  const [folder] = positionals;
+  if (!folder) throw new Error('Name the FOLDER that has import/ and truth.csv.');
+  const into = path.join(folder, 'import');
+  const read = (...place) => readFileSync(path.join(...place), 'utf8');
+  const files = Object.fromEntries(
+    readdirSync(into)
+      .filter((file) => file.endsWith('.csv'))
+      .map((file) => [file, read(into, file)]),
+  ); // prettier-ignore
+  const gaps = existsSync(path.join(folder, 'gaps.csv')) ? read(folder, 'gaps.csv') : '';
+  const given = values.findings ? { findings: read(values.findings), seconds: {} } : null;
+  const run =
+    given ??
+    (await throughProduct(into, lastDayOf(files)).then(({ exported, seconds }) => ({ findings: exported['findings.csv'], seconds })));
+  const score = scoreFleet({ files, truth: read(folder, 'truth.csv'), gaps, findings: run.findings, history: HISTORY[values.history] });
+  if (values.keep) writeFileSync(values.keep, run.findings);
+  if (values.json) writeFileSync(values.json, `${JSON.stringify(score, null, 2)}\n`);
+  console.log(reportLines(score).join('\n'));
+  console.log(
+    Object.entries(run.seconds)
+      .map(([what, seconds]) => `${what} ${seconds.toFixed(1)} s`)
+      .join(', '),
+  ); // prettier-ignore
+}
+
+if (process.argv[1] === import.meta.filename) await main();
