@@ -48,6 +48,8 @@ export function clearSky(days: readonly CheckedDay[], station: WeatherStation): 
     if (share.ofAtmosphere > 1) return found('above-atmosphere');
     if (share.ofHighest > ABOVE) return found('above-clear-sky');
     if (share.ofLowest < OVERCAST) return found('below-overcast');
+    // This day is one of its surroundings.
+    if (share.ofLowest >= CLEAREST) return [];
     const [first, last] = around[at]!;
     const known = shares.slice(first, last + 1).flatMap((one) => (one === null ? [] : [one.ofLowest]));
     return known.length >= LEAST_DAYS && Math.max(...known) < CLEAREST ? found('never-clear') : [];

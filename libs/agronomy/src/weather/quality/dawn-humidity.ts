@@ -28,16 +28,26 @@ const LEAST_DAYS = 20;
 export function dawnHumidity(days: readonly CheckedDay[]): readonly SuspectValue[] {
   const below = days.map(({ day }) => belowLowest(day));
   const around = surroundings(days, REACH);
+  const [sums, counts] = [runningSums(below.map((depth) => depth ?? 0)), runningSums(below.map((depth) => (depth === null ? 0 : 1)))];
   return below.flatMap((depth, at): SuspectValue[] => {
     if (depth === null) return [];
     const value = days[at]!.day.dewPoint === null ? 'rhmax' : 'dewPoint';
     if (depth < -ABOVE_LOWEST) return [{ at, value, reason: 'dew-point-above-lowest' }];
     const [first, last] = around[at]!;
-    const known = below.slice(first, last + 1).filter((one) => one !== null);
-    const mean = known.reduce((sum, one) => sum + one, 0) / known.length;
-    if (known.length < LEAST_DAYS || mean <= DRY) return [];
+    const known = counts[last + 1]! - counts[first]!;
+    const mean = (sums[last + 1]! - sums[first]!) / known;
+    if (known < LEAST_DAYS || mean <= DRY) return [];
     return [{ at, value, reason: mean > VERY_DRY ? 'very-dry-at-dawn' : 'dry-at-dawn' }];
   });
+}
+
+// The sum of all before each place, and of all at the end.
+function runningSums(values: readonly number[]): Float64Array {
+  const sums = new Float64Array(values.length + 1);
+  values.forEach((value, at) => {
+    sums[at + 1] = sums[at]! + value;
+  });
+  return sums;
 }
 
 // How far the dew point lies below the lowest temperature, Tmin - Tdew. [°C]

@@ -1,5 +1,5 @@
 import { dayNumber } from '../day-number.js';
-import { plausibleWeatherDay, type WeatherValue } from '../plausible-weather-day.js';
+import type { WeatherValue } from '../plausible-weather-day.js';
 import type { RecordedDay } from '../recorded-day.js';
 import type { WeatherDay } from '../weather-day.js';
 import type { WeatherStation } from '../weather-station.js';
@@ -32,8 +32,8 @@ export type JudgedDay = RecordedDay & {
 export function judgeWeatherDays(days: readonly RecordedDay[], station: WeatherStation): readonly JudgedDay[] {
   const numbered = days.map((day) => ({ ...day, number: dayNumber(day.date) })).sort((a, b) => a.number - b.number);
   // The later checks do not see what cannot be: one impossible value would mark its neighbours.
-  const checked: CheckedDay[] = numbered.map(({ date, number, measured }) => ({ date, number, day: plausibleWeatherDay(measured).day }));
   const marks = numbered.map(({ measured }) => [...rangeMarks(measured)]);
+  const checked: CheckedDay[] = numbered.map(({ date, number, measured }, at) => ({ date, number, day: without(measured, marks[at]!) }));
   const found = [
     unusualValues(checked),
     stepChanges(checked),

@@ -25,19 +25,20 @@ type Spread = { readonly mean: number; readonly sd: number };
  * practice.
  */
 export function unusualValues(days: readonly CheckedDay[]): readonly SuspectValue[] {
+  const months = days.map(({ date }) => Number(date.slice(5, 7)) - 1);
   return VALUES.flatMap((value) => {
-    const months = Array.from({ length: 12 }, (_, month) =>
-      spreadOf(days.flatMap(({ date, day }) => (day[value] !== null && monthOf(date) === month ? [day[value]] : []))),
-    );
-    return days.flatMap(({ date, day }, at): SuspectValue[] => {
-      const [found, usual] = [day[value], months[monthOf(date)]];
-      if (found === null || !usual) return [];
-      return Math.abs(found - usual.mean) > MOST_DEVIATIONS * usual.sd ? [{ at, value, reason: 'unusual-for-station' }] : [];
+    const found = Array.from({ length: 12 }, (): number[] => []);
+    days.forEach(({ day }, at) => {
+      if (day[value] !== null) found[months[at]!]!.push(day[value]);
+    });
+    const usual = found.map(spreadOf);
+    return days.flatMap(({ day }, at): SuspectValue[] => {
+      const [here, spread] = [day[value], usual[months[at]!]];
+      if (here === null || !spread) return [];
+      return Math.abs(here - spread.mean) > MOST_DEVIATIONS * spread.sd ? [{ at, value, reason: 'unusual-for-station' }] : [];
     });
   });
 }
-
-const monthOf = (date: string): number => Number(date.slice(5, 7)) - 1;
 
 function spreadOf(values: readonly number[]): Spread | null {
   if (values.length < LEAST_DAYS) return null;
