@@ -8,6 +8,8 @@ import { ownerOf } from './owner.js';
 const file = (name: string, given: object = {}) => ({
   name: `${name}.csv`,
   file: name,
+  recognized: null,
+  rejectedAs: name,
   status: 'read',
   new: 0,
   changed: 0,

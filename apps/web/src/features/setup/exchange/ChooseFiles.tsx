@@ -10,7 +10,7 @@ interface Props {
   readonly of?: string;
 }
 
-export const FILE_KINDS = '.csv,.tsv,.txt,.xlsx,.zip';
+export const FILE_KINDS = '.csv,.tsv,.txt,.xlsx,.zip,.xml';
 
 /** Opens the device's own picker. */
 export function ChooseFiles({ onFiles, isBusy, kind = 'usual', of }: Props) {

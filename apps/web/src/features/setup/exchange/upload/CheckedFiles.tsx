@@ -27,7 +27,7 @@ export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
         }
       >
         {files.map((file) => (
-          <FileRow key={file.name} file={file} uploadId={upload.id} />
+          <FileRow key={`${file.name} ${file.file}`} file={file} uploadId={upload.id} />
         ))}
       </Table>
       {upload.ignored.length > 0 && (
@@ -62,8 +62,8 @@ function FileRow({ file, uploadId }: { readonly file: CheckedFile; readonly uplo
             <FormattedMessage id="setup.files.refused" />
           </p>
         )}
-        {file.wrong > 0 && file.file && (
-          <a className="mend" href={imports.rejectedPath(uploadId, file.file)} download>
+        {file.wrong > 0 && file.rejectedAs && (
+          <a className="mend" href={imports.rejectedPath(uploadId, file.rejectedAs)} download>
             <FormattedMessage id="setup.files.download" values={{ count: file.wrong }} />
           </a>
         )}

@@ -7,15 +7,18 @@ import { CheckedFiles } from './CheckedFiles.js';
 import { type CheckedUpload, imports } from './imports.js';
 import { ProblemTable } from './ProblemTable.js';
 import { useRequest } from './use-request.js';
+import { WhoseFiles } from './WhoseFiles.js';
 
 interface Props {
   readonly upload: CheckedUpload;
   readonly onJob: (job: string) => void;
   readonly onEnd: () => void;
+  /** The files were checked again, with what was said of them. */
+  readonly onChecked: (upload: CheckedUpload) => void;
 }
 
 /** What the files would change, before anything is kept. */
-export function DryRun({ upload, onJob, onEnd }: Props) {
+export function DryRun({ upload, onJob, onEnd, onChecked }: Props) {
   const intl = useIntl();
   const accept = useRequest(imports.accept);
   const drop = useRequest(imports.drop);
@@ -34,7 +37,7 @@ export function DryRun({ upload, onJob, onEnd }: Props) {
     <>
       <PageHead
         crumb={intl.formatMessage({ id: 'setup.dry.crumb' })}
-        sentence={hasGood ? intl.formatMessage({ id: 'setup.dry.title' }, counts) : intl.formatMessage({ id: 'setup.dry.nothingGood' })}
+        sentence={hasGood ? intl.formatMessage({ id: 'setup.dry.title' }, counts) : intl.formatMessage({ id: withoutGood(upload) })}
         lede={
           hasGood && (
             <>
@@ -59,11 +62,18 @@ export function DryRun({ upload, onJob, onEnd }: Props) {
       />
       {accept.problem ? <ErrorState problem={accept.problem} /> : null}
       {drop.problem ? <ErrorState problem={drop.problem} /> : null}
+      <WhoseFiles upload={upload} onChecked={onChecked} />
       <CheckedFiles upload={upload} />
       <WhatToKnow upload={upload} />
     </>
   );
 }
+
+/** What a person can say is asked for before a row is called wrong. */
+const ASKS: readonly string[] = ['STATION_NOT_CHOSEN', 'WIND_HEIGHT_NOT_STATED', 'METER_NOT_CHOSEN'];
+
+const withoutGood = ({ files }: CheckedUpload) =>
+  files.some(({ problems }) => problems.some(({ code }) => ASKS.includes(code))) ? 'setup.dry.asks' : 'setup.dry.nothingGood';
 
 /** What is wrong, then what keeps no row out. */
 function WhatToKnow({ upload: { files, problemsTotal } }: { readonly upload: CheckedUpload }) {

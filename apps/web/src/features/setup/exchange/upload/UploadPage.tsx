@@ -28,7 +28,7 @@ export function UploadPage({ id, job, onJob, onEnd }: Props) {
     void fetchUpload();
   }, [fetchUpload]);
   if (job) return <ImportUnderWay job={job} upload={upload} onEnd={onEnd} />;
-  if (upload) return <DryRun upload={upload} onJob={onJob} onEnd={onEnd} />;
+  if (upload) return <DryRun upload={upload} onJob={onJob} onEnd={onEnd} onChecked={setUpload} />;
   if (!problem) return <LoadingState />;
   return (
     <>

@@ -12,11 +12,33 @@ export interface FileProblem {
 /** The name under which the server tells what is wrong with all files together. */
 export const ALL_TOGETHER = '*';
 
+/** How a file of a layout of its own is understood: whose it is, as far as that is known. */
+export interface RecognizedFile {
+  readonly layout: string;
+  readonly belongsTo: 'station' | 'meter';
+  readonly station: string | null;
+  readonly hasWind: boolean;
+  readonly windHeightM: number | null;
+  readonly property: string | null;
+  readonly meter: string | null;
+}
+
+/** What a person says of a file that does not say it itself. */
+export interface FileMeaning {
+  readonly station?: string;
+  readonly windHeightM?: number;
+  readonly property?: string;
+  readonly meter?: string;
+}
+
 /** What a check found in one file. */
 export interface CheckedFile {
   readonly name: string;
   /** What kind of file it is, such as 'zones'; null where it is none that is known. */
   readonly file: string | null;
+  readonly recognized: RecognizedFile | null;
+  /** The name by which its refused rows are asked for; null where it gives none. */
+  readonly rejectedAs: string | null;
   readonly status: string;
   readonly new: number;
   readonly changed: number;
@@ -102,6 +124,17 @@ export const imports = {
 
   /** What the check of an upload found. */
   read: (id: string): Promise<CheckedUpload> => answer(fetch(`/api/imports/${encodeURIComponent(id)}`, { credentials: 'same-origin' })),
+
+  /** Says whose files they are, and has them checked again. */
+  mean: (id: string, files: Readonly<Record<string, FileMeaning>>): Promise<CheckedUpload> =>
+    answer(
+      fetch(`/api/imports/${encodeURIComponent(id)}/meanings`, {
+        method: 'POST',
+        headers: { ...OWN_REQUEST, 'content-type': 'application/json' },
+        body: JSON.stringify({ files }),
+        credentials: 'same-origin',
+      }),
+    ),
 
   /** Keeps the good rows, or all of them. */
   accept: (id: string, rows: 'good' | 'all'): Promise<{ readonly jobId: string }> =>
