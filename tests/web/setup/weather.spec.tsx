@@ -119,7 +119,9 @@ describe('the days of a weather station', () => {
     ).toBeDefined();
     cleanup();
     draw({ neighbour: null }, { units: 'metric' });
-    expect(await screen.findByText('No other station is near enough to stand in for it: within 50 km and 300 m of height.')).toBeDefined();
+    expect(
+      await screen.findByText('No other station is known to be near enough to stand in for it: within 50 km and 300 m of height.'),
+    ).toBeDefined();
   });
 
   it('are told in Spanish as in English', async () => {
