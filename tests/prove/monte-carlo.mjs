@@ -1,4 +1,4 @@
-// The standard deviations of volumes and gaps, propagated to first order, beside those of draws of the same model: 80 random properties, 4,000
+// The standard deviations of volumes and gaps, propagated to first order, beside those of draws of the same model: 60 random properties, 4,000
 // draws of each. `npm run prove -- monte-carlo 200 SEED` takes another number and the seed of an earlier run.
 import fc from 'fast-check';
 import {
@@ -11,7 +11,7 @@ import {
 
 export const readsShared = false;
 
-const WORLDS = 80;
+const WORLDS = 60;
 const DRAWS = 4000;
 
 const percent = (value) => `${(100 * value).toFixed(1)} %`;

@@ -31,8 +31,8 @@ const days = (from: string, until: string): string[] => {
 const ACCOUNT = `account(month: $month) {
   month through daysCovered etoMm rainMm pricePerLitre inputsVersion computedAt
   allowed { litres sdLitres reason { code } } needed { litres sdLitres estimatedShare reason { code } } programmed { litres reason { code } } metered { litres reason { code } }
-  landscapeGap { litres } settingsGap { litres sdLitres } unexplainedGap { litres money within } aboveNeed { litres } aboveAllowed { litres }
-  overLitres underLitres zones { neededLitres programmedLitres overLitres minutes } uncertainty { input share }
+  landscapeGap { litres } settingsGap { litres sdLitres } unexplainedGap { litres money within estimate { code } } aboveNeed { litres inputs { input subjectId subjectName share } } aboveAllowed { litres }
+  overLitres underLitres zones { neededLitres programmedLitres overLitres minutes }
 }`;
 
 let product: TestApp;
@@ -137,7 +137,24 @@ describe('the account of a month', () => {
         minutes: 3720,
       },
     ]);
-    expect(july.uncertainty.length).toBeGreaterThan(0);
+  });
+
+  it('names the inputs that a gap is uncertain by, the largest first, and what they are inputs of', async () => {
+    const july = await account('2026-07');
+    const { data } = await office.send('query($id: ID!) { property(id: $id) { zones { id name } meters { id name } } }', {
+      id: property.id,
+    });
+    const nameOf = new Map([...data.property.zones, ...data.property.meters].map(({ id, name }) => [id, name]));
+    const { inputs } = july.aboveNeed;
+    expect(inputs).toHaveLength(5);
+    // 15 % of the plant factor against 8 % of the uniformity, 5 % of the area and 1.5 % of the meter; the weather has no subject.
+    expect(inputs[0]).toMatchObject({ input: 'plantFactor', subjectId: data.property.zones[0].id });
+    const shares = inputs.map(({ share }: { share: number }) => share);
+    expect(shares).toEqual(shares.toSorted((a: number, b: number) => b - a));
+    expect(shares.reduce((sum: number, share: number) => sum + share, 0)).toBeLessThanOrEqual(1 + 1e-9);
+    for (const { subjectId, subjectName } of inputs) expect(subjectName).toBe(subjectId === null ? null : nameOf.get(subjectId));
+    expect(inputs.map(({ input }: { input: string }) => input)).toContain('eto');
+    expect(july.unexplainedGap.estimate).toBeNull();
   });
 
   it('says why a volume is absent instead of a number', async () => {

@@ -100,7 +100,7 @@ export const meter = {
 
 const crew2 = builtCrew('crew-2', 'Crew 2');
 const order = builtWorkOrder('w1', 'adjust', { state: 'given out', crew: crew2, day: '2026-09-28', what: 'Two days a week' });
-export const account = builtAccount(
+const built = builtAccount(
   'a9',
   { allowed: 252_100, needed: 238_500, programmed: 331_200, metered: 389_600 },
   {
@@ -111,17 +111,35 @@ export const account = builtAccount(
       line('z2', 15_900, 8000),
       line('z3', 12_100, null, { reason: { code: 'flow-not-known', details: { zones: ['z3'] } } }),
     ],
-    uncertainty: [
-      { input: 'plantFactor', share: 0.61 },
-      { input: 'flow', share: 0.3 },
-      { input: 'rain', share: 0.001 },
-    ],
     notes: [
       { code: 'input-assumed', details: { zoneId: 'z1', input: 'duLq' } },
       { code: 'input-assumed', details: { zoneId: 'z2', input: 'duLq' } },
     ],
   },
 );
+export const account = {
+  ...built,
+  aboveNeed: {
+    ...built.aboveNeed,
+    inputs: [
+      { input: 'plantFactor', subjectId: 'z1', share: 0.61 },
+      { input: 'meter', subjectId: 'm1', share: 0.3 },
+      { input: 'rain', subjectId: null, share: 0.001 },
+    ],
+  },
+  unexplainedGap: {
+    ...built.unexplainedGap,
+    estimate: { code: 'settings-from-weather', details: { zones: ['z2'], controllerId: 'c1' } },
+  },
+  settingsGap: {
+    ...built.settingsGap,
+    inputs: [
+      { input: 'settingsFromWeather', subjectId: 'c1', share: 0.7 },
+      { input: 'flow', subjectId: 'z2', share: 0.2 },
+      { input: 'eto', subjectId: null, share: 0.05 },
+    ],
+  },
+};
 const august = builtAccount(
   'a8',
   { allowed: 375_200, needed: 357_300, programmed: 359_000, metered: 359_500 },

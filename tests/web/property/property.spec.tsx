@@ -99,14 +99,31 @@ describe('the months of a property', () => {
     expect(calls.at(-1)?.variables).toEqual({ id: 'p1', month: '2026-08' });
   });
 
-  it('says what is worth measuring, and what is assumed of several zones in one line', async () => {
+  it('says what would make each gap surer, the largest part first, and what is assumed of several zones in one line', async () => {
     page();
-    const doubt = await section('What is worth measuring');
+    const doubt = await section('What would make this surer');
+    expect(doubt.getAllByRole('heading', { level: 3 }).map((heading) => heading.textContent)).toEqual([
+      'Metered above need: 151,100 gal, give or take 3,000 gal',
+      'Unexplained gap: 58,400 gal, give or take 3,000 gal',
+      'Settings gap: 92,700 gal, give or take 3,000 gal',
+      'Landscape gap: −13,600 gal, give or take 3,000 gal',
+      'What the account stands on',
+    ]);
     expect(doubt.getAllByRole('listitem').map((item) => item.textContent)).toEqual([
-      '61% what the plants need (plant factors)',
-      '30% flows of the zones',
+      '61% Check the plant factor of zone 3 (Pool lawn).',
+      '30% Have meter Irrigation tested.',
+      '70% Write down the run times that controller Clubhouse has set itself.',
+      '20% Measure the flow of zone 9 (Parkway trees).',
+      '5% Use a weather station that is nearer, or measures more.',
       '2 zones: uniformity is assumed, not measured.',
     ]);
+    // No part is named of the two other gaps.
+    expect(doubt.getAllByText('Nothing to name: the account has no known uncertainty.')).toHaveLength(2);
+  });
+
+  it('says where a gap is an estimate', async () => {
+    page();
+    expect(await screen.findAllByText('An estimate: the controller sets its own times by weather.')).toHaveLength(1);
   });
 
   it('speaks Spanish and metric', async () => {

@@ -20,9 +20,25 @@ const PRICE_PER_GAL = 0.00565;
 
 function gap(high: number | null | undefined, low: number | null | undefined) {
   if (typeof high !== 'number' || typeof low !== 'number')
-    return { litres: null, sdLitres: null, within: null, money: null, reason: { code: 'volume-absent', details: { volumes: [] } } };
+    return {
+      litres: null,
+      sdLitres: null,
+      within: null,
+      money: null,
+      reason: { code: 'volume-absent', details: { volumes: [] } },
+      estimate: null,
+      inputs: [],
+    };
   const value = high - low;
-  return { litres: gallons(value), sdLitres: gallons(3000), within: Math.abs(value) < 4000, money: value * PRICE_PER_GAL, reason: null };
+  return {
+    litres: gallons(value),
+    sdLitres: gallons(3000),
+    within: Math.abs(value) < 4000,
+    money: value * PRICE_PER_GAL,
+    reason: null,
+    estimate: null,
+    inputs: [],
+  };
 }
 
 /** A month account of these gallons; a volume that is null has a reason. A gap under 4,000 gal is within what can be measured. */
@@ -47,7 +63,6 @@ export function builtAccount(id: string, { allowed, needed, programmed, metered 
     overLitres: typeof programmed === 'number' && typeof needed === 'number' ? gallons(programmed - needed + 1000) : null,
     underLitres: typeof programmed === 'number' && typeof needed === 'number' ? gallons(1000) : null,
     zones: [],
-    uncertainty: [],
     notes: [],
     etoMm: 110,
     rainMm: 8,

@@ -8,6 +8,7 @@ import { noteSentence } from './note-sentence.js';
 import type { Reason } from './reason.js';
 import { otherReason, reasonSentence } from './reason-sentence.js';
 import { aboutVolume, messageOf, wordOf } from './saying.js';
+import { surerSentence, type UncertainInput } from './surer-sentence.js';
 
 export interface Says {
   /** A finding's sentence. */
@@ -17,6 +18,8 @@ export interface Says {
   /** The same as part of a drawing or a cell: without capital and full stop. */
   readonly because: (reason: Reason) => string;
   readonly note: (note: Reason) => string;
+  /** What to measure, and of what. */
+  readonly surer: (input: UncertainInput) => string;
   /** A word of the records: `word('kind', 'stale')`. */
   readonly word: (family: string, word: string) => string;
   /** A volume with its unit, as exact as it deserves. */
@@ -36,6 +39,7 @@ export function useSays(names: Names = noNames): Says {
       reason,
       because: (told) => inside(reason(told)),
       note: (note) => noteSentence(saying, note) ?? messageOf(saying, 'says.note.other', { code: note.code }) ?? note.code,
+      surer: (input) => surerSentence(saying, input),
       word: (family, word) => wordOf(intl, family, word),
       volume: (litres) => aboutVolume(formats, litres),
     };

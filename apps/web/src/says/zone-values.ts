@@ -7,7 +7,7 @@ export const zoneValues = (saying: Saying, zoneIds: readonly string[]): { zones:
 });
 
 /** A zone as a person says it: by its station and its name. */
-function zoneName({ intl, names }: Saying, id: string | undefined): string {
+export function zoneName({ intl, names }: Saying, id: string | null | undefined): string {
   const [name, station] = [names.of(id), names.stationOf(id)];
   if (name === null) return intl.formatMessage({ id: 'says.zone.one' });
   return station === null ? name : intl.formatMessage({ id: 'says.zone.named' }, { station, name });

@@ -48,7 +48,9 @@ export function programmedOfZone(
   const filled = water.unknown.includes('settings-not-known') ? filledWater(water, month) : NOTHING_FILLED;
   if (filled.litres === null)
     return { figure: absent(absence('settings-not-known', { ...detailsOf(zone), missingShare: filled.missingShare })), ...NEITHER };
-  const facts = { runs: water.runs, minutes: water.minutes, programs: water.programs };
+  // Of a month that its timer set itself from end to end no run is known.
+  const noDayKnown = !water.unknown.includes(null);
+  const facts = noDayKnown ? NEITHER : { runs: water.runs, minutes: water.minutes, programs: water.programs };
   return { figure: figureOf(zone, water, needed.figure.value, filled.filledLitres), ...facts };
 }
 

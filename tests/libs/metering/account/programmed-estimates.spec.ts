@@ -21,7 +21,13 @@ describe('a timer that sets its own times', () => {
     // Against the need only the timer's own error is left.
     expect(property.settingsGap.sdLitres).toBeCloseTo(0.3 * NEEDED, 6);
     expect(property.settingsGap.inputs[0]).toEqual({ input: 'settingsFromWeather', subjectId: 'c1', varianceShare: expect.closeTo(1, 9) });
-    expect(zones[0]).toMatchObject({ overLitres: expect.closeTo(0, 6), underLitres: expect.closeTo(0, 6), minutes: 0, estimate });
+    expect(zones[0]).toMatchObject({
+      overLitres: expect.closeTo(0, 6),
+      underLitres: expect.closeTo(0, 6),
+      minutes: null,
+      runs: null,
+      estimate,
+    });
     expect(notes).toContainEqual({ code: 'programmed-from-weather', details: { share: expect.closeTo(1, 9), controllerId: 'c1' } });
     expect(notes.some(({ code }) => code === 'volume-estimated')).toBe(false);
   });

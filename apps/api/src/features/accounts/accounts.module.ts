@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { MeterAccountsResolver, PropertyAccountsResolver } from './months/property-accounts.field-resolver.js';
+import { UncertaintyShareResolver } from './months/uncertainty-share.field-resolver.js';
 import { RecomputeJob } from './recompute/recompute.job.js';
 import { RecomputeProperties } from './recompute/recompute-properties.service.js';
 import { RecomputeResolver } from './recompute/recompute.resolver.js';
@@ -7,7 +8,15 @@ import { TouchAccounts } from './recompute/touch-accounts.service.js';
 
 /** The month accounts: computed from what is on record, kept with the version of their inputs. */
 @Module({
-  providers: [RecomputeProperties, RecomputeJob, RecomputeResolver, TouchAccounts, PropertyAccountsResolver, MeterAccountsResolver],
+  providers: [
+    RecomputeProperties,
+    RecomputeJob,
+    RecomputeResolver,
+    TouchAccounts,
+    PropertyAccountsResolver,
+    MeterAccountsResolver,
+    UncertaintyShareResolver,
+  ],
   exports: [TouchAccounts],
 })
 export class AccountsModule {}

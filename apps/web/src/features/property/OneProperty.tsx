@@ -39,6 +39,7 @@ export function OneProperty({ property, month, onMonth }: Props) {
       />
       <AccountSection account={account} property={property} month={shown} names={names} />
       <YearSection accounts={property.accounts} month={shown} propertyId={property.id} names={names} />
+      <DoubtSection account={account} names={names} />
       <ZonesSection account={account} property={property} names={names} />
       <FindingsSection property={property} names={names} />
       {property.controllers.map((controller) => (
@@ -47,7 +48,6 @@ export function OneProperty({ property, month, onMonth }: Props) {
       <MetersSection meters={property.meters} />
       <WorkSection property={property} />
       <VisitsSection property={property} />
-      <DoubtSection account={account} names={names} />
       <ChangesSection property={property} />
       {account && <AccountFoot account={account} />}
     </>

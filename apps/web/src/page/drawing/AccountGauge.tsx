@@ -52,6 +52,10 @@ export const gaugedAccount = graphql(`
       sdLitres
       within
       money
+      estimate {
+        code
+        details
+      }
       reason {
         code
         details
@@ -62,6 +66,10 @@ export const gaugedAccount = graphql(`
       sdLitres
       within
       money
+      estimate {
+        code
+        details
+      }
       reason {
         code
         details
@@ -72,6 +80,10 @@ export const gaugedAccount = graphql(`
       sdLitres
       within
       money
+      estimate {
+        code
+        details
+      }
       reason {
         code
         details

@@ -19,6 +19,24 @@ export class Volume {
   reason: Reason | null;
 }
 
+/** One of the inputs that a gap's uncertainty comes from: what to measure, and of what. */
+@ObjectType()
+export class UncertaintyShare {
+  /** in the words of the account: area, plantFactor, flow, meter, ... */
+  @Field(() => String)
+  input: string;
+
+  /** the zone, controller or meter that it is an input of; null for the weather */
+  @Field(() => ID, { nullable: true })
+  subjectId: string | null;
+
+  /** its part of the gap's variance, 0 to 1 */
+  @Field(() => Float)
+  share: number;
+
+  propertyId: string;
+}
+
 /** A difference of two volumes with its own uncertainty. */
 @ObjectType()
 export class Gap {
@@ -37,6 +55,14 @@ export class Gap {
 
   @Field(() => Reason, { nullable: true })
   reason: Reason | null;
+
+  /** why one of its volumes is an estimate where no record could give it */
+  @Field(() => Reason, { nullable: true })
+  estimate: Reason | null;
+
+  /** at most five inputs that the uncertainty comes from, the largest first */
+  @Field(() => [UncertaintyShare])
+  inputs: UncertaintyShare[];
 }
 
 /** One zone's line of an account. */
@@ -62,16 +88,10 @@ export class ZoneAccount {
 
   @Field(() => Reason, { nullable: true })
   reason: Reason | null;
-}
 
-/** An input's part in the uncertainty of metered above need. */
-@ObjectType()
-export class UncertaintyShare {
-  @Field(() => String)
-  input: string;
-
-  @Field(() => Float)
-  share: number;
+  /** why programmed is an estimate; null where it was replayed */
+  @Field(() => Reason, { nullable: true })
+  estimate: Reason | null;
 }
 
 /** The four volumes and the gaps between them, of a property and month or of one meter. */
@@ -138,9 +158,6 @@ export class MonthAccount {
 
   @Field(() => [ZoneAccount])
   zones: ZoneAccount[];
-
-  @Field(() => [UncertaintyShare])
-  uncertainty: UncertaintyShare[];
 
   @Field(() => [Reason])
   notes: Reason[];

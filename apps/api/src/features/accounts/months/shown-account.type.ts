@@ -1,14 +1,20 @@
 import type { AccountNote, Gap as AccountGap, Volume as AccountVolume } from '@rillbook/metering/account/month-account.js';
-import type { InputShare } from '@rillbook/metering/uncertainty/input-share.js';
 import { probabilityAboveZero } from '@rillbook/metering/uncertainty/normal-probability.js';
 import type { MonthAccountRow } from './month-account.entity.js';
 import { Gap, MonthAccount, UncertaintyShare, Volume, ZoneAccount } from './month-account.type.js';
 
 const volume = (from: AccountVolume): Volume => Object.assign(new Volume(), from);
 
+/** What all gaps of an account are shown with. */
+interface Shown {
+  readonly propertyId: string;
+  readonly pricePerLitre: number | null;
+  readonly leastConfidence: number;
+}
+
 /** A gap is within what can be measured when its sign is less sure than the organization asks. */
-function gap(from: AccountGap, pricePerLitre: number | null, leastConfidence: number): Gap {
-  const { litres, sdLitres, reason } = from;
+function gap(from: AccountGap, { propertyId, pricePerLitre, leastConfidence }: Shown): Gap {
+  const { litres, sdLitres, reason, estimate } = from;
   const within =
     litres === null || sdLitres === null ? null : sdLitres > 0 && probabilityAboveZero(Math.abs(litres), sdLitres) < leastConfidence;
   return Object.assign(new Gap(), {
@@ -17,24 +23,18 @@ function gap(from: AccountGap, pricePerLitre: number | null, leastConfidence: nu
     within,
     money: litres === null || pricePerLitre === null ? null : litres * pricePerLitre,
     reason,
+    estimate,
+    inputs: from.inputs.map(({ input, subjectId, varianceShare }) =>
+      Object.assign(new UncertaintyShare(), { input, subjectId, share: varianceShare, propertyId }),
+    ),
   });
-}
-
-/** Inputs of the same sort are one line: what a crew would measure. */
-function shares(inputs: readonly InputShare[]): UncertaintyShare[] {
-  const byInput = new Map<string, number>();
-  for (const { input, varianceShare } of inputs) byInput.set(input, (byInput.get(input) ?? 0) + varianceShare);
-  return [...byInput]
-    .sort((a, b) => b[1] - a[1])
-    .slice(0, 5)
-    .map(([input, share]) => Object.assign(new UncertaintyShare(), { input, share }));
 }
 
 /** An account's row as the screens see it. */
 export function showMonthAccount(row: MonthAccountRow, leastConfidence: number): MonthAccount {
   const { account, pricePerLitre, etoMm, rainMm } = row.detail;
   const { property } = account;
-  const show = (from: AccountGap): Gap => gap(from, pricePerLitre, leastConfidence);
+  const show = (from: AccountGap): Gap => gap(from, { propertyId: row.propertyId, pricePerLitre, leastConfidence });
   return Object.assign(new MonthAccount(), {
     id: row.id,
     propertyId: row.propertyId,
@@ -55,7 +55,6 @@ export function showMonthAccount(row: MonthAccountRow, leastConfidence: number):
     overLitres: row.overL,
     underLitres: row.underL,
     zones: account.zones.map((line) => Object.assign(new ZoneAccount(), line)),
-    uncertainty: shares(property.meteredOverNeeded.inputs),
     notes: account.notes.map((note: AccountNote) => ({ code: note.code, details: note.details })),
     etoMm,
     rainMm,

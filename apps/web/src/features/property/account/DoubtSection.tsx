@@ -2,21 +2,54 @@ import type { FragmentType } from '@apollo/client';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { DoubtOfAccountFragment } from '../../../graphql/__generated__/graphql.js';
-import { useFormats } from '../../../i18n/LanguageProvider.js';
+import type { MessageId } from '../../../i18n/catalogue.js';
 import { useMasked } from '../../../page/use-masked.js';
 import type { Names } from '../../../says/names.js';
 import { gatheredNotes } from '../../../says/note-sentence.js';
 import { useSays } from '../../../says/use-says.js';
 import { Section } from '../../../ui/frame/Section.js';
+import { GapDoubt } from './GapDoubt.js';
 
 const doubtOfAccount = graphql(`
   fragment DoubtOfAccount on MonthAccount {
     id
     computedAt
     pricePerLitre
-    uncertainty {
-      input
-      share
+    aboveNeed {
+      litres
+      sdLitres
+      inputs {
+        input
+        subjectId
+        share
+      }
+    }
+    unexplainedGap {
+      litres
+      sdLitres
+      inputs {
+        input
+        subjectId
+        share
+      }
+    }
+    settingsGap {
+      litres
+      sdLitres
+      inputs {
+        input
+        subjectId
+        share
+      }
+    }
+    landscapeGap {
+      litres
+      sdLitres
+      inputs {
+        input
+        subjectId
+        share
+      }
     }
     notes {
       code
@@ -30,50 +63,45 @@ interface Props {
   readonly names: Names;
 }
 
-/** Where the doubt comes from, and so what is worth measuring; and what the account stands on. */
+/** What each gap's doubt comes from, and so what is worth measuring; and what the account stands on. */
 export function DoubtSection({ account, names }: Props) {
   return account && <KnownDoubt account={account} names={names} />;
 }
 
-const LEAST_SHARE = 0.01;
+/** The plain question first, then the gaps from the meter down. */
+const GAPS = ['aboveNeed', 'unexplainedGap', 'settingsGap', 'landscapeGap'] as const;
 
-function KnownDoubt({ account, names }: { readonly account: FragmentType<DoubtOfAccountFragment>; readonly names: Names }) {
+const GAP_NAMES: Readonly<Record<(typeof GAPS)[number], MessageId>> = {
+  aboveNeed: 'property.surer.aboveNeed',
+  unexplainedGap: 'property.why.unexplainedGap',
+  settingsGap: 'property.why.settingsGap',
+  landscapeGap: 'property.why.landscape',
+};
+
+function KnownDoubt({ account: masked, names }: { readonly account: FragmentType<DoubtOfAccountFragment>; readonly names: Names }) {
   const intl = useIntl();
-  const formats = useFormats();
-  const { word, note } = useSays(names);
-  const { uncertainty, notes } = useMasked(doubtOfAccount, account);
-  const worth = uncertainty.filter(({ share }) => share >= LEAST_SHARE);
-  const told = gatheredNotes(notes);
+  const { note } = useSays(names);
+  const account = useMasked(doubtOfAccount, masked);
+  const told = gatheredNotes(account.notes);
   return (
-    <Section
-      heading={intl.formatMessage({ id: 'property.measure' })}
-      note={<FormattedMessage id={worth.length > 0 ? 'property.measure.note' : 'property.measure.none'} />}
-    >
+    <Section id="surer" heading={intl.formatMessage({ id: 'property.surer' })} note={<FormattedMessage id="property.surer.note" />}>
       <div className="evid">
-        {worth.length > 0 && (
-          <ol className="shares">
-            {worth.map(({ input, share }) => (
-              <li key={input}>
-                <span className="num">{formats.percent(share)}</span>{' '}
-                <span className="share" style={{ inlineSize: `${share * 100}%` }} aria-hidden="true" />
-                <span>{word('input', input)}</span>
-              </li>
-            ))}
-          </ol>
-        )}
-        {told.length > 0 && (
-          <div>
-            <h3>
-              <FormattedMessage id="property.notes" />
-            </h3>
-            <ul className="notes">
-              {told.map((each) => (
-                <li key={JSON.stringify(each)}>{note(each)}</li>
-              ))}
-            </ul>
-          </div>
-        )}
+        {GAPS.map((gap) => (
+          <GapDoubt key={gap} gap={account[gap]} name={intl.formatMessage({ id: GAP_NAMES[gap] })} names={names} />
+        ))}
       </div>
+      {told.length > 0 && (
+        <div>
+          <h3>
+            <FormattedMessage id="property.notes" />
+          </h3>
+          <ul className="notes">
+            {told.map((each) => (
+              <li key={JSON.stringify(each)}>{note(each)}</li>
+            ))}
+          </ul>
+        </div>
+      )}
     </Section>
   );
 }

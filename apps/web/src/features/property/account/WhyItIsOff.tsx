@@ -53,7 +53,7 @@ export function WhyItIsOff({ account: masked, overLitres, underLitres, property,
     Math.max(0, ...(['allowed', 'needed', 'programmed', 'metered'] as const).map((mark) => account[mark].litres ?? 0)),
   );
   const settings =
-    overLitres === null || underLitres === null
+    overLitres === null || underLitres === null || account.settingsGap.estimate
       ? intl.formatMessage({ id: 'property.why.settings.plain' })
       : intl.formatMessage({ id: 'property.why.settings' }, { over: volume(overLitres), under: volume(underLitres) });
   const words: Readonly<Record<Step, string>> = {
@@ -135,22 +135,39 @@ interface StepProps {
 const COLOURS: Readonly<Record<Step, string>> = { landscape: '', settings: 'amber', unexplained: 'clay' };
 
 /** One gap: what it means, or why it is not known; within what can be measured there is nothing to do. */
-function StepRow({ step, words, gap: { litres, within, reason }, column, names, children }: StepProps) {
-  const { reason: said } = useSays(names);
+function StepRow({ step, words, gap, column, names, children }: StepProps) {
+  const { litres, within } = gap;
   const isKnown = typeof litres === 'number';
   return (
     <tr>
       <td>
         {isKnown ? words : <FormattedMessage id={GAP_NAMES[step]} />}
-        {isKnown && within && (
-          <span className="xs soft line">
-            <FormattedMessage id="property.why.within" />
-          </span>
-        )}
-        {!isKnown && reason && <span className="xs soft line">{said(reason)}</span>}
+        {isKnown ? <Reservations gap={gap} /> : <NotKnown gap={gap} names={names} />}
         {children}
       </td>
       <td className={`num ${isKnown && !within ? COLOURS[step] : ''}`}>{column.signed(litres)}</td>
     </tr>
   );
+}
+
+function Reservations({ gap: { within, estimate } }: { readonly gap: Gap }) {
+  return (
+    <>
+      {within && (
+        <span className="xs soft line">
+          <FormattedMessage id="property.why.within" />
+        </span>
+      )}
+      {estimate && (
+        <span className="xs soft line">
+          <FormattedMessage id="says.estimate" />
+        </span>
+      )}
+    </>
+  );
+}
+
+function NotKnown({ gap: { reason }, names }: { readonly gap: Gap; readonly names: Names }) {
+  const said = useSays(names).reason;
+  return reason && <span className="xs soft line">{said(reason)}</span>;
 }

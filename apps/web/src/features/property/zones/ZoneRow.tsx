@@ -3,7 +3,6 @@ import type { PropertyOfZonesFragment, ZonesOfAccountFragment } from '../../../g
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { DeviationBar, type DeviationScale } from '../../../page/drawing/DeviationBar.js';
 import type { Names } from '../../../says/names.js';
-import type { Reason } from '../../../says/reason.js';
 import { useSays } from '../../../says/use-says.js';
 
 export interface ZoneLine {
@@ -30,7 +29,7 @@ export function ZoneRow({ line: { zone, line }, figure, scale, names, labels }: 
     <tr>
       <td className="num station">{zone.station ?? ''}</td>
       <td>
-        <ZoneName zone={zone} reason={line?.reason ?? null} names={names} />
+        <ZoneName zone={zone} line={line} names={names} />
       </td>
       <td className="num minutes">{formats.number(minutes)}</td>
       <td className="num needed" data-label={labels.needed}>
@@ -54,12 +53,12 @@ export function ZoneRow({ line: { zone, line }, figure, scale, names, labels }: 
 
 interface NameProps {
   readonly zone: ZoneLine['zone'];
-  readonly reason: Reason | null;
+  readonly line: ZoneLine['line'];
   readonly names: Names;
 }
 
 /** Name, plants and method; what of it is not known. */
-function ZoneName({ zone: { name, plants, method, unmetered }, reason, names }: NameProps) {
+function ZoneName({ zone: { name, plants, method, unmetered }, line, names }: NameProps) {
   const says = useSays(names);
   const planted = [plants && says.word('plants', plants), says.word('method', method)].filter(Boolean).join(', ');
   return (
@@ -71,7 +70,12 @@ function ZoneName({ zone: { name, plants, method, unmetered }, reason, names }: 
           <FormattedMessage id="property.zones.unmetered" />
         </span>
       )}
-      {reason && <span className="xs soft line">{says.reason(reason)}</span>}
+      {line?.reason && <span className="xs soft line">{says.reason(line.reason)}</span>}
+      {line?.estimate && (
+        <span className="xs soft line">
+          <FormattedMessage id="says.estimate" />
+        </span>
+      )}
     </>
   );
 }

@@ -37,6 +37,10 @@ const zonesOfAccount = graphql(`
       overLitres
       underLitres
       minutes
+      estimate {
+        code
+        details
+      }
       reason {
         code
         details
@@ -88,7 +92,9 @@ function KnownZones({ account: masked, zones, names }: KnownProps) {
     under: intl.formatMessage({ id: 'property.zones.under' }),
     over: intl.formatMessage({ id: 'property.zones.over' }),
   };
-  const isKnown = typeof account.overLitres === 'number' && typeof account.underLitres === 'number';
+  // What is estimated from the need says nothing about too much or too little.
+  const isKnown =
+    typeof account.overLitres === 'number' && typeof account.underLitres === 'number' && !lines.some(({ line }) => line?.estimate);
   const heading = isKnown
     ? intl.formatMessage(
         { id: 'property.zones' },
