@@ -59,7 +59,10 @@ export function reportLines(score) {
       ([group, one]) => `  ${group}: ${one.found} found, ${plain(one.medianDays)} days, ${one.medianReadings ?? '–'} readings`,
     ),
     ...alarmLines(score.falseAlarms),
-    ...['', `Zones of zone flow changes named rightly: ${attribution.right} of ${attribution.found}, ${share(attribution.share)}`],
+    ...[
+      '',
+      `Zones of zone flow changes named rightly: ${attribution.right} of ${attribution.found} found, ${share(attribution.share)}; of all ${attribution.all}, ${share(attribution.shareOfAll)}`,
+    ],
     `Steady flow: above the meter's floor ${steady.above.found} of ${steady.above.judged}; below it ${steady.below.found} of ${steady.below.judged}`,
     ...recallLines('Misreads', score.misreads),
     `Rollovers called misread: ${rollovers.calledMisread} of ${rollovers.count}; swaps: ${swaps.calledMisread} of ${swaps.count}`,

@@ -1,9 +1,8 @@
 // Counts what was matched: recall by kind and size, false alarms a site-year, delays, the zones that were named.
 import { ALARMS, HARMLESS, LEAK_ALARMS } from './families.mjs';
-import { spanOf, wallMs } from './sites.mjs';
+import { wallMs } from './sites.mjs';
 
 const DAY_MS = 86_400_000;
-const MONTHS_A_YEAR = 12;
 /** Bands of size, as shares of the usual month: from, below. */
 export const BANDS = [
   ...[
@@ -64,15 +63,21 @@ export function falseAlarms({ faults, findings }, siteYears, propertyCount) {
   return { count: alarms.length, ...rates, healthyProperties: propertyCount - faulty.size, onHealthy, byKind };
 }
 
-/** Of zone flow changes found on faults of a known zone: how many named that zone alone. */
+const ZONE_FAULTS = ['broken head', 'clogged', 'valve not opening'];
+
+/** Zone flow changes on hourly meters: how many of those found, and of all, named the zone that changed and no other. */
 function attribution(faults) {
-  const zoned = faults.filter((fault) => fault.zone && ['broken head', 'clogged', 'valve not opening'].includes(fault.kind));
-  const named = zoned.flatMap((fault) => {
-    const finding = fault.right.find((one) => one.kind === 'zone flow changed');
-    return finding ? [{ isRight: finding.zones.length === 1 && finding.zones[0] === fault.zone }] : [];
-  });
-  const right = count(named, (one) => one.isRight);
-  return { found: named.length, right, share: ratio(right, named.length) };
+  const zoned = faults.filter(
+    (fault) => fault.zone && fault.isJudged && fault.site.isHourly && fault.site.isKnown && ZONE_FAULTS.includes(fault.kind),
+  );
+  const named = zoned.flatMap((fault) =>
+    fault.right
+      .filter((one) => one.kind === 'zone flow changed')
+      .slice(0, 1)
+      .map((one) => one.zones.join() === fault.zone),
+  ); // prettier-ignore
+  const right = count(named, (isRight) => isRight);
+  return { all: zoned.length, found: named.length, right, share: ratio(right, named.length), shareOfAll: ratio(right, zoned.length) };
 }
 
 /** Doubtful readings whose reading is one at which a register rolled over, or the first of another meter. */
@@ -118,32 +123,31 @@ function curve({ faults, findings }, siteYears) {
 }
 
 /**
- * @param match what `matched` gave
- * @param sites of `sitesOf`
+ * @param match what `matched` gave, of one fleet or several together
+ * @param {{siteYears: number, properties: number}} size what the findings speak of
  */
-export function tally(match, sites) {
+export function tally(match, { siteYears, properties }) {
   const { faults, findings } = match;
-  // As they stand at the end, findings speak of one month.
-  const siteYears = sites.size * (match.keepsHistory ? spanOf(sites).years : 1 / MONTHS_A_YEAR);
   const alarming = faults.filter((fault) => fault.family.right.length && fault.kind !== 'missed pause');
   const excess = alarming.filter(isExcess);
   const large = excess.filter(isTenth);
   return {
     keepsHistory: match.keepsHistory,
-    properties: sites.size,
+    properties,
     siteYears,
     findings: findings.length,
     unexplainedUse: recalls(large, (fault) => fault.site.group),
     byKindAndBand: recalls(alarming, (fault) => `${fault.kind} | ${bandOf(fault.share)}`),
     byGroupAndBand: recalls(excess, (fault) => `${fault.site.group} | ${bandOf(fault.share)}`),
     delays: Object.fromEntries([...grouped(large, (fault) => fault.site.group)].sort().map(([group, own]) => [group, delays(own)])),
-    falseAlarms: falseAlarms(match, siteYears, sites.size),
-    attribution: attribution(faults.filter((fault) => fault.site.isHourly)),
+    falseAlarms: falseAlarms(match, siteYears, properties),
+    attribution: attribution(faults),
     steady: steady(faults),
     misreads: recalls(
       faults.filter((fault) => fault.kind === 'misread'),
       (fault) => fault.note || 'any',
     ), // prettier-ignore
+    allMisreads: recallOf(faults.filter((fault) => fault.kind === 'misread')),
     rollovers: calledMisread(faults, findings, 'rollover'),
     swaps: calledMisread(faults, findings, 'swap'),
     flowTests: flowTests(faults, findings),

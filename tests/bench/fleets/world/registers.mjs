@@ -50,8 +50,10 @@ const WRONG = {
 function wrongly({ meter, rows, at, usual, dice }) {
   const register = rows[at].register;
   const interval = rows[at].turns === rows[at - 1].turns ? register - rows[at - 1].register : meter.resolution;
-  for (let attempt = 0; attempt < 24; attempt += 1) {
-    const note = dice.pick(Object.keys(WRONG));
+  // A slip that cannot be seen or does not fit is tried at other digits, then another slip is drawn.
+  let note = dice.pick(Object.keys(WRONG));
+  for (let attempt = 1; attempt <= 48; attempt += 1) {
+    if (attempt % 12 === 0) note = dice.pick(Object.keys(WRONG));
     const wrong = WRONG[note]({ register, meter, dice, before: rows[at - 1].register, interval });
     if (!(wrong >= 0 && wrong < 10 ** meter.digits)) continue;
     const written = Number(text(meter, Math.round(wrong / meter.resolution) * meter.resolution));

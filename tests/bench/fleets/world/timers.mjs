@@ -213,6 +213,8 @@ export function setTimers(property, visits, fleet) {
     for (const program of controller.programs) program.stations = stationsOf(program, property.habit);
     drawPauses(controller, property, fleet, dice);
     controller.facts = factsOf(controller, property, visits, dice);
+    // What the first visit found had run before it.
+    controller.facts[0].at = startOfDay(fleet.from);
     controller.runs = runsOf(controller, property, fleet, dice);
   }
 }
