@@ -99,9 +99,11 @@ export function pauseSpans(pauses: readonly RainPause[], clockChanges: readonly 
 
 function startsOf(input: StartsInput, timeline: readonly FactInForce[]): readonly Start[] {
   const starts: Start[] = [];
+  // Only the percents of a table by month ask for the month.
+  const hasMonths = input.traits.monthlyAdjustPercent !== null;
   for (let day = input.firstDay - DAYS_BEFORE; day < input.firstDay + input.days; day += 1) {
     if (input.daysWithoutStarts?.has(day)) continue;
-    const monthIndex = Number(dateOfDayNumber(day).slice(5, 7)) - 1;
+    const monthIndex = hasMonths ? Number(dateOfDayNumber(day).slice(5, 7)) - 1 : 0;
     const [midnight, next] = [elapsedMinutes(day, 0, input.clockChanges), elapsedMinutes(day + 1, 0, input.clockChanges)];
     for (const { fact, from, until } of timeline) {
       if (fact.state !== 'on' || from >= next || until <= midnight) continue;

@@ -22,7 +22,8 @@ export function assignScope(zones: readonly AccountZone[], meters: readonly Acco
   return zones.map((zone) => {
     if (!(zone.areaM2 > 0 && Number.isFinite(zone.areaM2)))
       throw new DomainError('ZONE_AREA_OUT_OF_DOMAIN', { zoneId: zone.id, areaM2: zone.areaM2 });
-    return { zone, ...scopeOf(zone, meters) };
+    const { scope, meterId } = scopeOf(zone, meters);
+    return { zone, scope, meterId };
   });
 }
 

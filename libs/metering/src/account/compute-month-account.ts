@@ -81,7 +81,9 @@ function computedZones(input: AccountFacts, prepared: PreparedMonth, scoped: rea
   return scoped.map((each, at) => {
     const needed = neededOfZone(each.zone, depths[at] as NeededDepths, month.missing);
     const programmed = programmedOfZone(each.zone, month, replayOf(each, replays), needed);
-    return { ...each, needed, programmed, settingsGap: settingsGapOfZone(needed.figure, programmed.figure) };
+    const settingsGap = settingsGapOfZone(needed.figure, programmed.figure);
+    // Not a spread: that makes an object property by property, and there are many zones and months.
+    return { zone: each.zone, scope: each.scope, meterId: each.meterId, needed, programmed, settingsGap };
   });
 }
 

@@ -84,19 +84,22 @@ interface ZoneWater {
 function waterOf(zone: AccountZone, station: number, replay: SensorReplay, needed: NeededOfZone): ZoneWater {
   const { unknown } = replay.most;
   const most = minutesOf(replay.most, station);
+  const total = sum(most);
   const as = (other: ControllerReplay) => (other === replay.most ? most : minutesOf(other, station));
+  const totalAs = (other: ControllerReplay) => (other === replay.most ? total : sum(minutesOf(other, station)));
   const least = as(replay.least);
-  const heldBack = sum(as(replay.withoutSensor)) - sum(most);
-  const perhapsHeldBack = sum(most) - sum(as(replay.unsure));
+  const leastTotal = totalAs(replay.least);
+  const heldBack = totalAs(replay.withoutSensor) - total;
+  const perhapsHeldBack = total - totalAs(replay.unsure);
   const sensorSd = Math.hypot(
-    (sum(most) - sum(least)) / 2,
+    (total - leastTotal) / 2,
     heldBack * defaultRelativeSd.rainSensor,
     perhapsHeldBack * defaultRelativeSd.filled,
   );
   return {
     unknown,
-    minutesByDay: most.map((minutes, day) => (minutes + (least[day] ?? 0)) / 2),
-    minutes: (sum(most) + sum(least)) / 2,
+    minutesByDay: least === most ? most : most.map((minutes, day) => (minutes + (least[day] ?? 0)) / 2),
+    minutes: (total + leastTotal) / 2,
     runs: (runsOf(replay.most, station) + runsOf(replay.least, station)) / 2,
     programs: replay.most.stations.get(station)?.programs ?? [],
     sensorSd,
@@ -126,16 +129,20 @@ function figureOf(zone: AccountZone, water: ZoneWater, needed: UncertainLitres |
   const estimated = water.estimate ? water.unknown.reduce((total, _, day) => total + estimateOfDay(water, day), 0) : 0;
   const whole = water.minutes * flow + estimated;
   const stretch = whole > 0 ? 1 + filledLitres / whole : 1;
-  const filledSd = filledLitres * defaultRelativeSd.filled;
-  const ownSd = estimated * stretch * defaultRelativeSd.settingsFromWeather;
-  const ofController = new Map([
-    [inputKey('filledSettings', zone.controllerId), filledSd],
-    [inputKey('settingsFromWeather', zone.controllerId), ownSd],
-  ]);
+  const others = ofController(zone, filledLitres * defaultRelativeSd.filled, estimated * stretch * defaultRelativeSd.settingsFromWeather);
   // An estimate leans on what the need leans on: against the need only the controller's own error is left.
   const asNeeded = estimated > 0 && needed ? ([[(estimated * stretch) / sum(water.neededByDay ?? []), needed]] as const) : [];
-  const value = combined([[1, throughValve(zone, water, flow * stretch)], ...asNeeded, [1, { litres: 0, parts: ofController }]]);
-  return known(value, estimated + filledLitres, water.estimate);
+  const replayed = throughValve(zone, water, flow * stretch);
+  return known(combined([[1, replayed], ...asNeeded, ...others]), estimated + filledLitres, water.estimate);
+}
+
+function ofController({ controllerId }: AccountZone, filledSd: number, ownSd: number): readonly (readonly [number, UncertainLitres])[] {
+  if (filledSd === 0 && ownSd === 0) return [];
+  const parts = new Map([
+    [inputKey('filledSettings', controllerId), filledSd],
+    [inputKey('settingsFromWeather', controllerId), ownSd],
+  ]);
+  return [[1, { litres: 0, parts }]];
 }
 
 function sum(values: readonly number[]): number {
@@ -163,7 +170,9 @@ function throughValve(zone: AccountZone, { minutes, sensorSd }: ZoneWater, flow:
           [inputKey('area', zone.id), litres * areaSd(zone)],
         ]
       : [[inputKey('flow', zone.id), litres * relative]];
-  return { litres, parts: new Map([...ofFlow, [inputKey('rainSensor', zone.controllerId), sensorSd * flow]]) };
+  const parts = new Map(ofFlow);
+  if (sensorSd !== 0) parts.set(inputKey('rainSensor', zone.controllerId), sensorSd * flow);
+  return { litres, parts };
 }
 
 function byHand(zone: AccountZone, days: number): Figure {

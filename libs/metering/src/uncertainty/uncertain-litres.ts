@@ -28,16 +28,23 @@ export function exactly(litres: number): UncertainLitres {
  * @source JCGM 100:2008 (Guide to the expression of uncertainty in measurement), section 5.2: correlated inputs.
  */
 export function combined(terms: readonly (readonly [number, UncertainLitres])[]): UncertainLitres {
-  const [first] = terms;
+  const [[weight, first] = [0, exactly(0)], ...others] = terms;
+  const whole = weight === 1 ? first : { litres: weight * first.litres, parts: scaled(first.parts, weight) };
+  if (others.length === 0) return whole;
   // A copy is much sooner made than a map filled key by key.
-  const isPlain = first?.[0] === 1;
-  const parts = new Map<string, number>(isPlain ? first[1].parts : undefined);
-  let litres = isPlain ? first[1].litres : 0;
-  for (const [weight, term] of isPlain ? terms.slice(1) : terms) {
-    litres += weight * term.litres;
-    for (const [key, part] of term.parts) parts.set(key, (parts.get(key) ?? 0) + weight * part);
+  const parts = new Map(whole.parts);
+  let litres = whole.litres;
+  for (const [factor, term] of others) {
+    litres += factor * term.litres;
+    for (const [key, part] of term.parts) parts.set(key, (parts.get(key) ?? 0) + factor * part);
   }
   return { litres, parts };
+}
+
+function scaled(parts: ReadonlyMap<string, number>, weight: number): ReadonlyMap<string, number> {
+  const all = new Map<string, number>();
+  for (const [key, part] of parts) all.set(key, weight * part);
+  return all;
 }
 
 /**

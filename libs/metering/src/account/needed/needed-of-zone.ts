@@ -38,12 +38,12 @@ export function neededOfZone(zone: AccountZone, depths: NeededDepths, missing: M
   const parts = new Map([
     [inputKey('area', zone.id), litres * areaSd(zone)],
     [inputKey('uniformity', zone.id), litres * uniformityEffect(zone)],
-    [inputKey('filledWeather', null), filledLitres * defaultRelativeSd.filled],
     [inputKey('plantFactor', zone.id), moved(depths.moved.plantFactor)],
     [inputKey('rootStorage', zone.id), moved(depths.moved.rootStorage)],
     [inputKey('eto', null), moved(depths.moved.eto)],
     [inputKey('rain', null), moved(depths.moved.rain)],
   ]);
+  if (filledLitres !== 0) parts.set(inputKey('filledWeather', null), filledLitres * defaultRelativeSd.filled);
   // Days of filled weather are as uncertain as their ETo says, and are part of what is estimated.
   const estimatedMm = missing.filledDays.reduce((sum, day) => sum + (depths.ofDays[day] ?? 0), 0);
   return needOf(known({ litres, parts }, filledLitres + estimatedMm * perMm), byDay);

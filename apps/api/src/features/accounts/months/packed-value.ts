@@ -13,10 +13,25 @@ const LARGEST_INTEGER = 2 ** 31;
 
 let room = Buffer.allocUnsafe(ROOM);
 
+/** A list of keys as a way through a tree: where it ends stands the list's place, below 0 while it has none. */
+interface Shape {
+  place: number;
+  readonly next: Map<string, Shape>;
+}
+
+function nextShape(shape: Shape, key: string): Shape {
+  const present = shape.next.get(key);
+  if (present) return present;
+  const made: Shape = { place: -1, next: new Map() };
+  shape.next.set(key, made);
+  return made;
+}
+
 class Packing {
   private at = 0;
   private readonly texts = new Map<string, number>();
-  private readonly shapes = new Map<string, number>();
+  private readonly shapes: Shape = { place: -1, next: new Map() };
+  private shapeCount = 0;
 
   /** Gives what was packed, in bytes of its own. */
   done(value: unknown): Buffer {
@@ -69,18 +84,20 @@ class Packing {
   }
 
   private object(object: Record<string, unknown>): void {
-    const keys = Object.keys(object).filter((key) => object[key] !== undefined);
-    const shape = keys.join('\n');
-    const present = this.shapes.get(shape);
-    if (present === undefined) {
-      this.shapes.set(shape, this.shapes.size);
+    let shape = this.shapes;
+    for (const key in object) if (object[key] !== undefined) shape = nextShape(shape, key);
+    if (shape.place < 0) {
+      shape.place = this.shapeCount;
+      this.shapeCount += 1;
       this.byte(Kind.newShape);
-      this.letters(shape);
+      const keys = Object.keys(object).filter((key) => object[key] !== undefined);
+      this.length(keys.length);
+      for (const key of keys) this.letters(key);
     } else {
       this.byte(Kind.shape);
-      this.length(present);
+      this.length(shape.place);
     }
-    for (const key of keys) this.value(object[key]);
+    for (const key in object) if (object[key] !== undefined) this.value(object[key]);
   }
 
   private letters(value: string): void {
@@ -153,14 +170,9 @@ class Unpacking {
   }
 
   private object(kind: number): Record<string, unknown> {
-    if (kind === Kind.newShape) {
-      const letters = this.letters();
-      this.shapes.push(letters ? letters.split('\n') : []);
-    }
+    if (kind === Kind.newShape) this.shapes.push(Array.from({ length: this.length() }, () => this.letters()));
     const shape = kind === Kind.newShape ? this.shapes.at(-1)! : this.shapes[this.length()]!;
-    const object: Record<string, unknown> = {};
-    for (const key of shape) object[key] = this.value();
-    return object;
+    return Object.fromEntries(shape.map((key) => [key, this.value()]));
   }
 
   private letters(): string {
