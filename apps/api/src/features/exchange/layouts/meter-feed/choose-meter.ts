@@ -20,7 +20,7 @@ export function chooseMeter({ name, meaning }: TableFile, names: Names): MeterCh
   const fitting = meter === null ? all : all.filter((one) => nameKey(one.meter) === meter);
   const [only] = fitting;
   if (only && fitting.length === 1) return { meter: only, problem: null };
-  if (meter === null || only) return { meter: null, problem: problemAt(at, 'METER_NOT_CHOSEN', { found: String(fitting.length) }) };
+  if (meter === null || only) return { meter: null, problem: problemAt(at, 'METER_NOT_CHOSEN') };
   return { meter: null, problem: problemAt(at, 'UNKNOWN_NAME', { column: 'meter', found: meter, expected: '(meters.csv)' }) };
 }
 

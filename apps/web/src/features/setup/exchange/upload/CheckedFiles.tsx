@@ -3,6 +3,7 @@ import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { messageOf } from '../../../../says/saying.js';
 import { Head, Num, Table } from '../../../../ui/tables/Table.js';
 import { ALL_TOGETHER, type CheckedFile, type CheckedUpload, imports } from './imports.js';
+import { isQuestion } from './whose-file.js';
 
 /** Per file: what is new, changed, the same and wrong. */
 export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
@@ -59,7 +60,7 @@ function FileRow({ file, uploadId }: { readonly file: CheckedFile; readonly uplo
         <span className="soft xs">{file.name}</span>
         {file.status === 'refused' && (
           <p className="clay">
-            <FormattedMessage id="setup.files.refused" />
+            <FormattedMessage id={file.problems.some(isQuestion) ? 'setup.files.asked' : 'setup.files.refused'} />
           </p>
         )}
         {file.wrong > 0 && file.rejectedAs && (

@@ -7,6 +7,7 @@ import { CheckedFiles } from './CheckedFiles.js';
 import { type CheckedUpload, imports } from './imports.js';
 import { ProblemTable } from './ProblemTable.js';
 import { useRequest } from './use-request.js';
+import { isQuestion } from './whose-file.js';
 import { WhoseFiles } from './WhoseFiles.js';
 
 interface Props {
@@ -25,6 +26,7 @@ export function DryRun({ upload, onJob, onEnd, onChecked }: Props) {
   const sum = (of: 'new' | 'changed' | 'same' | 'wrong'): number => upload.files.reduce((total, file) => total + file[of], 0);
   const hasProblems = upload.problemsTotal > 0;
   const hasGood = sum('new') + sum('changed') + sum('same') > 0;
+  const isAsked = upload.files.some((file) => file.problems.some(isQuestion));
   const counts = { added: sum('new'), changed: sum('changed'), wrong: sum('wrong') };
   const keep = async (): Promise<void> => {
     const started = await accept.run(upload.id, hasProblems ? 'good' : 'all');
@@ -37,7 +39,7 @@ export function DryRun({ upload, onJob, onEnd, onChecked }: Props) {
     <>
       <PageHead
         crumb={intl.formatMessage({ id: 'setup.dry.crumb' })}
-        sentence={hasGood ? intl.formatMessage({ id: 'setup.dry.title' }, counts) : intl.formatMessage({ id: withoutGood(upload) })}
+        sentence={hasGood ? intl.formatMessage({ id: 'setup.dry.title' }, counts) : intl.formatMessage({ id: withoutGood(isAsked) })}
         lede={
           hasGood && (
             <>
@@ -54,7 +56,7 @@ export function DryRun({ upload, onJob, onEnd, onChecked }: Props) {
                 <FormattedMessage id={hasProblems ? 'setup.dry.keepGood' : 'setup.dry.keepAll'} />
               </Button>
             )}
-            <Button kind={hasGood ? 'plain' : 'main'} isBusy={drop.isBusy} onClick={() => void forget()}>
+            <Button kind={hasGood || isAsked ? 'plain' : 'main'} isBusy={drop.isBusy} onClick={() => void forget()}>
               <FormattedMessage id="setup.dry.keepNothing" />
             </Button>
           </>
@@ -69,25 +71,23 @@ export function DryRun({ upload, onJob, onEnd, onChecked }: Props) {
   );
 }
 
-/** What a person can say is asked for before a row is called wrong. */
-const ASKS: readonly string[] = ['STATION_NOT_CHOSEN', 'WIND_HEIGHT_NOT_STATED', 'METER_NOT_CHOSEN'];
-
-const withoutGood = ({ files }: CheckedUpload) =>
-  files.some(({ problems }) => problems.some(({ code }) => ASKS.includes(code))) ? 'setup.dry.asks' : 'setup.dry.nothingGood';
+const withoutGood = (isAsked: boolean) => (isAsked ? 'setup.dry.asks' : 'setup.dry.nothingGood');
 
 /** What is wrong, then what keeps no row out. */
 function WhatToKnow({ upload: { files, problemsTotal } }: { readonly upload: CheckedUpload }) {
   const intl = useIntl();
-  const problems = files.flatMap((file) => file.problems);
+  const all = files.flatMap((file) => file.problems);
+  const problems = all.filter((problem) => !isQuestion(problem));
+  const wrong = problemsTotal - (all.length - problems.length);
   const notices = files.flatMap((file) => file.notices);
   const known = files.reduce((total, file) => total + file.noticesTotal, 0);
-  const [shown, hidden] = [problems.length, problemsTotal - problems.length];
+  const [shown, hidden] = [problems.length, wrong - problems.length];
   return (
     <div className="after-part">
       {shown > 0 && (
         <Section
-          heading={intl.formatMessage({ id: 'setup.problems.title' }, { count: problemsTotal })}
-          note={<FormattedMessage id="setup.problems.note" values={{ shown, hidden, total: problemsTotal }} />}
+          heading={intl.formatMessage({ id: 'setup.problems.title' }, { count: wrong })}
+          note={<FormattedMessage id="setup.problems.note" values={{ shown, hidden, total: wrong }} />}
         >
           <ProblemTable problems={problems} name={intl.formatMessage({ id: 'setup.problems.table' })} />
         </Section>

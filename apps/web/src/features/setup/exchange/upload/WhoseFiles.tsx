@@ -9,7 +9,7 @@ import { Section } from '../../../../ui/frame/Section.js';
 import { ErrorState } from '../../../../ui/states/States.js';
 import { type CheckedFile, type CheckedUpload, type FileMeaning, imports, type RecognizedFile } from './imports.js';
 import { useRequest } from './use-request.js';
-import { type Draft, draftOf, meaningOf } from './whose-file.js';
+import { type Draft, draftOf, isQuestion, meaningOf } from './whose-file.js';
 import { WhoseFile } from './WhoseFile.js';
 
 const ownersDocument = graphql(`
@@ -64,6 +64,7 @@ function Owners({ upload, files, onChecked }: Props & { readonly files: readonly
   const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>(() =>
     Object.fromEntries(files.map(({ name, recognized }) => [name, draftOf(recognized, formats)])),
   );
+  const isAsked = files.some(({ problems }) => problems.some(isQuestion));
   const say = async (): Promise<void> => {
     const meanings: Record<string, FileMeaning> = Object.fromEntries(
       files.map(({ name, recognized }) => [name, meaningOf(drafts[name]!, recognized, formats)]),
@@ -100,7 +101,7 @@ function Owners({ upload, files, onChecked }: Props & { readonly files: readonly
               />
             ))}
             {problem ? <ErrorState problem={problem} /> : null}
-            <Button type="submit" isBusy={isBusy}>
+            <Button type="submit" kind={isAsked ? 'main' : 'usual'} isBusy={isBusy}>
               <FormattedMessage id="setup.whose.check" />
             </Button>
           </form>

@@ -1,5 +1,5 @@
 import type { Formats } from '../../../../i18n/formats.js';
-import type { FileMeaning, RecognizedFile } from './imports.js';
+import type { FileMeaning, FileProblem, RecognizedFile } from './imports.js';
 
 /** What a person has chosen or typed of one file so far; '' is nothing yet. */
 export interface Draft {
@@ -7,6 +7,14 @@ export interface Draft {
   readonly windHeight: string;
   readonly property: string;
   readonly meter: string;
+}
+
+/** What is asked before a row is read. */
+const QUESTIONS: readonly string[] = ['STATION_NOT_CHOSEN', 'WIND_HEIGHT_NOT_STATED', 'METER_NOT_CHOSEN'];
+
+/** Whether the page asks for what is missing, so that it is nothing wrong in the file. */
+export function isQuestion({ code }: FileProblem): boolean {
+  return QUESTIONS.includes(code);
 }
 
 /** What is known already. */

@@ -86,6 +86,7 @@ export const exchange = {
   'setup.files.changed': 'Changed',
   'setup.files.same': 'Same',
   'setup.files.wrong': 'Wrong',
+  'setup.files.asked': 'Say above whose it is, and how high its wind is measured where that is asked.',
   'setup.files.refused': 'This file cannot be read as a whole; the reason stands below.',
   'setup.files.download': '{count, plural, one {Download # row to mend} other {Download # rows to mend}}',
   'setup.ignored': '{count, plural, one {One file was left aside} other {# files were left aside}}',

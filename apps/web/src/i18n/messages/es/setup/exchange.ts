@@ -89,6 +89,7 @@ export const exchange: Record<keyof typeof english, string> = {
   'setup.files.changed': 'Cambiadas',
   'setup.files.same': 'Iguales',
   'setup.files.wrong': 'Con error',
+  'setup.files.asked': 'Diga arriba de quién es y, donde se pide, a qué altura se mide el viento.',
   'setup.files.refused': 'Este archivo no se puede leer en conjunto; el motivo está abajo.',
   'setup.files.download': '{count, plural, one {Descargar # fila por corregir} other {Descargar # filas por corregir}}',
   'setup.ignored': '{count, plural, one {Un archivo se dejó de lado} other {# archivos se dejaron de lado}}',
