@@ -11,7 +11,7 @@ import { floorOf, settingsGaps } from './scoring/gaps.mjs';
 import { matched } from './scoring/match.mjs';
 import { throughProduct } from './scoring/product.mjs';
 import { reportLines } from './scoring/report.mjs';
-import { sitesOf, spanOf } from './scoring/sites.mjs';
+import { sitesOf, spanOf, stepsOf } from './scoring/sites.mjs';
 import { tally } from './scoring/tally.mjs';
 
 const MONTHS_A_YEAR = 12;
@@ -54,7 +54,11 @@ export function scoreFleets(fleets) {
   return {
     ...tally(match, { siteYears, properties: read.reduce((sum, one) => sum + one.sites.size, 0) }),
     settingsGaps: settingsGaps(reference, match.findings),
-    floor: floorOf(reference, new Set(all(({ noisy }) => noisy))),
+    floor: floorOf(
+      reference,
+      new Set(all(({ noisy }) => noisy)),
+      new Map(all(({ sites }) => [...sites].map(([property, site]) => [property, stepsOf(site)]))),
+    ),
   };
 }
 

@@ -4,6 +4,7 @@ const [WIDTH, HEIGHT] = [720, 440];
 const BOX = { left: 70, right: 560, top: 40, bottom: 380 };
 /** False alarms a site-year are drawn on a scale of tenfolds between these. */
 const [FEWEST, MOST] = [0.01, 1];
+const LABELLED = [0.02, 0.05, 0.1];
 const INK = '#1f2a2e';
 const FAINT = '#c9d2d4';
 const LINE = '#7a8b8f';
@@ -35,14 +36,22 @@ function frame() {
   ];
 }
 
+const linePoints = (floor, recall) => recall.map((value, index) => `${at(x(floor.falseAlarms[index]))},${at(y(value))}`).join(' ');
+
+/** The points that the product is compared with are of all sizes from a tenth on: so is the bold line. */
 function idealLines(floor) {
   if (!floor) return [];
-  return floor.curve.flatMap(({ share, recall }) => {
-    const points = recall.map((value, index) => `${at(x(floor.falseAlarms[index]))},${at(y(value))}`).join(' ');
-    const last = y(recall.at(-1)) + 4;
-    const label = share <= 0.1 ? [text(BOX.right + 8, last, `ideal, ${Math.round(100 * share)} % of the month`)] : [];
-    return [`<polyline points="${points}" fill="none" stroke="${LINE}" stroke-dasharray="4 3"/>`, ...label];
-  });
+  const bold = [
+    `<polyline points="${linePoints(floor, floor.fromTenth)}" fill="none" stroke="${INK}" stroke-width="2"/>`,
+    text(BOX.right + 8, y(floor.fromTenth.at(-1)) + 4, 'ideal, 10 to 300 %', 'font-weight="bold"'),
+  ];
+  const single = floor.curve
+    .filter(({ share }) => LABELLED.includes(share))
+    .flatMap(({ share, recall }) => [
+      `<polyline points="${linePoints(floor, recall)}" fill="none" stroke="${LINE}" stroke-dasharray="4 3"/>`,
+      text(BOX.right + 8, y(recall.at(-1)) + 4, `ideal, ${Math.round(100 * share)} % of the month`),
+    ]);
+  return [...bold, ...single];
 }
 
 function ownPoints(curve) {

@@ -56,52 +56,81 @@ function deviate(probability) {
   return (low + high) / 2;
 }
 
-/** The scatter of log M/P of each property on which nothing was wrong, over the months in which it was watered. */
-function scatters(gaps, faulty) {
-  const logs = new Map();
-  for (const row of gaps.map(numbers)) {
-    const [through, programmed] = [Number(row.through_meters_gal), Number(row.programmed_gal)];
-    if (!row.isKnown || faulty.has(row.property) || programmed < LEAST_MONTH * row.usual || through <= 0) continue;
-    logs.set(row.property, [...(logs.get(row.property) ?? []), Math.log(through / programmed)]);
-  }
-  return [...logs.values()]
-    .filter((own) => own.length >= 4)
-    .map((own) => {
-      const mean = own.reduce((sum, each) => sum + each, 0) / own.length;
-      return { sd: Math.sqrt(own.reduce((sum, each) => sum + (each - mean) ** 2, 0) / (own.length - 1)), months: own.length };
-    }); // prettier-ignore
+/** What one property's monthly volumes are known to: scatter of log M/P, the dial's steps, and how much each month is of the usual one. */
+function noiseOf(rows, stepGallons) {
+  const watered = rows.filter((row) => Number(row.programmed_gal) >= LEAST_MONTH * row.usual && Number(row.through_meters_gal) > 0);
+  if (watered.length < FEWEST_MONTHS) return null;
+  const logs = watered.map((row) => Math.log(Number(row.through_meters_gal) / Number(row.programmed_gal)));
+  const mean = logs.reduce((sum, each) => sum + each, 0) / logs.length;
+  const sd = Math.sqrt(logs.reduce((sum, each) => sum + (each - mean) ** 2, 0) / (logs.length - 1));
+  const [{ usual }] = rows;
+  return {
+    sd,
+    months: logs.length,
+    step: (stepGallons * Math.sqrt(2 / 12)) / usual,
+    loads: rows.map((row) => Number(row.programmed_gal) / usual),
+  };
 }
 
+/** Properties whose settings are known and on which nothing was wrong that would widen the scatter. */
+function noisesOf(gaps, noisy, steps) {
+  const byProperty = new Map();
+  for (const row of gaps.map(numbers)) {
+    if (row.isKnown && !noisy.has(row.property)) byProperty.set(row.property, [...(byProperty.get(row.property) ?? []), row]);
+  }
+  return [...byProperty].map(([property, rows]) => noiseOf(rows, steps.get(property) ?? 0)).filter((noise) => noise !== null);
+}
+
+const FEWEST_MONTHS = 4;
 /** A fault may begin anywhere between two readings. */
 const PHASES = [0.1, 0.3, 0.5, 0.7, 0.9];
 const READINGS_A_YEAR = 12;
+/** Nothing is known better than this share of the usual month: meters, clocks and people are not. */
+const FINEST = 1e-3;
 
 /**
  * What a matched filter that knows the noise reaches on monthly readings: the fault shows in a part of the first interval and in all of the
- * second, each known to sd (1 + 1/history); it is heard above the level that so many false alarms a site-year allow.
+ * second, each known to its month's load times sd (1 + 1/history), and to the steps of the dial; it is heard above the level that so many false
+ * alarms a site-year allow. The mean over properties, months and where between two readings it began.
  *
  * @param {number} share of the usual month
  * @param {number} alarms false alarms a site-year, of one test a reading
  */
 function idealRecall(share, alarms, noises) {
   const level = -deviate(alarms / READINGS_A_YEAR);
-  let sum = 0;
-  for (const { sd, months } of noises) {
-    const noise = Math.max(1e-4, sd * Math.sqrt(1 + 1 / months));
-    for (const phase of PHASES) sum += normal((share / noise) * Math.sqrt(phase ** 2 + 1) - level);
+  let [sum, tries] = [0, 0];
+  for (const { sd, months, step, loads } of noises) {
+    const variance = loads.map((load) => FINEST ** 2 + step ** 2 + (load * sd) ** 2 * (1 + 1 / months));
+    for (let at = 1; at < loads.length; at += 1) {
+      for (const phase of PHASES) {
+        sum += normal(share * Math.sqrt(phase ** 2 / variance[at - 1] + 1 / variance[at]) - level);
+        tries += 1;
+      }
+    }
   }
-  return sum / (noises.length * PHASES.length);
+  return sum / tries;
 }
 
 const SHARES = [0.02, 0.03, 0.05, 0.07, 0.1, 0.15, 0.25];
+/** From a tenth of the usual month to three of it, every tenfold as likely. */
+const TENTH_AND_MORE = Array.from({ length: 16 }, (_, index) => 0.1 * 30 ** ((index + 0.5) / 16));
 const ALARMS_A_YEAR = [0.01, 0.03, 0.1, 0.3, 1];
+const FEWEST_PROPERTIES = 5;
 
-/** The floor: recall of the ideal detector by size and false alarms; null where fewer than five properties can tell their noise. */
-export function floorOf(gaps, faulty) {
-  const noises = scatters(gaps, faulty);
-  if (noises.length < 5) return null;
+/**
+ * The floor: recall of the ideal detector by size and false alarms; null where fewer than five properties can tell their noise.
+ *
+ * @param gaps records of gaps.csv
+ * @param {Set<string>} noisy properties that do not tell the noise
+ * @param {Map<string, number>} steps gallons of one step of a property's dials
+ */
+export function floorOf(gaps, noisy, steps) {
+  const noises = noisesOf(gaps, noisy, steps);
+  if (noises.length < FEWEST_PROPERTIES) return null;
   const sds = noises.map(({ sd }) => sd).sort((one, other) => one - other);
   const at = (share) => sds[Math.floor(share * (sds.length - 1))];
   const curve = SHARES.map((share) => ({ share, recall: ALARMS_A_YEAR.map((alarms) => idealRecall(share, alarms, noises)) }));
-  return { properties: noises.length, medianSd: at(0.5), sd90: at(0.9), falseAlarms: ALARMS_A_YEAR, curve };
+  const mean = (alarms) => TENTH_AND_MORE.reduce((sum, share) => sum + idealRecall(share, alarms, noises), 0) / TENTH_AND_MORE.length;
+  const fromTenth = ALARMS_A_YEAR.map(mean);
+  return { fromTenth, properties: noises.length, medianSd: at(0.5), sd90: at(0.9), falseAlarms: ALARMS_A_YEAR, curve };
 }

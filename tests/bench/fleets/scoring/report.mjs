@@ -39,6 +39,7 @@ export function curveLines({ curve, floor }) {
     ...own,
     '',
     `Floor: sd of log M/P ${plain(floor.medianSd, 3)} (median), ${plain(floor.sd90, 3)} (nine in ten), of ${floor.properties} properties; ideal recall at ${floor.falseAlarms.join(', ')} false alarms a site-year`,
+    `  10 %+  ${floor.fromTenth.map(share).join('  ')}   (10 to 300 %, as the fleets have them)`,
     ...floor.curve.map(({ share: size, recall }) => `  ${`${(100 * size).toFixed(0)} %`.padEnd(6)} ${recall.map(share).join('  ')}`),
   ];
 }

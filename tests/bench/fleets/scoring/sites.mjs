@@ -23,10 +23,17 @@ const MINIMUM_TEST_FLOW = [
 const LEAST_STEADY_GPM = 0.15;
 const STEPS_AN_HOUR = 2;
 
+/** Gallons of one step of a meter's dial. */
+const stepGallons = ({ unit, multiplier, resolution }) =>
+  Number(resolution || 0) * Number(multiplier || 1) * (RESOLUTION_GALLONS[unit] ?? 1);
+
+/** One step of all dials of a property together, as independent errors add. */
+export const stepsOf = ({ meters }) => Math.hypot(...meters.filter((meter) => !meter.removed_on).map(stepGallons));
+
 /** Below this flow a steady leak cannot be seen by a meter. [gpm] */
-export function steadyFloor({ size_in, unit, multiplier, resolution }) {
-  const test = MINIMUM_TEST_FLOW.findLast(([size]) => Number(size_in || 0) >= size)?.[1] ?? 0;
-  const step = (Number(resolution || 0) * Number(multiplier || 1) * (RESOLUTION_GALLONS[unit] ?? 1) * STEPS_AN_HOUR) / 60;
+export function steadyFloor(meter) {
+  const test = MINIMUM_TEST_FLOW.findLast(([size]) => Number(meter.size_in || 0) >= size)?.[1] ?? 0;
+  const step = (stepGallons(meter) * STEPS_AN_HOUR) / 60;
   return Math.max(LEAST_STEADY_GPM, test, step);
 }
 
