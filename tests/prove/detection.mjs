@@ -17,6 +17,9 @@ const MONTHS = 16;
 /** Several fleets have several climates and calendars; each is read into memory as a whole. */
 const PROPERTIES_A_FLEET = 100;
 
+/** More feeds than most companies have, so that there are enough leaks to be seen by the hour. */
+const HOURLY = 0.4;
+
 /** What is promised: each line's name, how the score tells it, and its bound. A recall of which nothing could be judged is not kept. */
 const PROMISES = [
   [
@@ -68,7 +71,9 @@ export async function prove(words = []) {
     throw new Error(`${siteYears} ${wish ?? ''}: give a number of site-years and, if any, a whole number as seed`); // prettier-ignore
   const fleets = [];
   for (let at = 0; left > 0; at += 1, left -= PROPERTIES_A_FLEET)
-    fleets.push(await runFleet(`${seed + at}`, { seed: seed + at, properties: Math.min(left, PROPERTIES_A_FLEET), months: MONTHS }));
+    fleets.push(
+      await runFleet(`${seed + at}`, { seed: seed + at, properties: Math.min(left, PROPERTIES_A_FLEET), months: MONTHS, hourly: HOURLY }),
+    );
   const score = scoreFleets(fleets);
   if (values.draw) writeFileSync(values.draw, curvePicture(score));
   if (values.json) writeFileSync(values.json, `${JSON.stringify(score, null, 2)}\n`);

@@ -137,6 +137,13 @@ describe('recall', () => {
     expect(found.delays['monthly']).toMatchObject({ medianReadings: 2 });
   });
 
+  it('leaves out a second leak while the first is found and runs on', () => {
+    const truth = [leak('Leaky', '2024-02-10T12:00'), leak('Leaky', '2024-04-10T12:00')];
+    const opened: Opened[] = [{ property: 'Leaky', kind: 'unexplained use', openedAt: '2024-03-03T10:00' }];
+    expect(score(truth, opened).unexplainedUse['monthly']).toMatchObject({ judged: 1, found: 1 });
+    expect(score(truth, []).unexplainedUse['monthly']).toMatchObject({ judged: 2, found: 0 });
+  });
+
   it('refuses a kind of fault that its table does not know', () => {
     expect(() => score([['Leaky', 'M', '', '', 'gremlins', '2024-03-10T12:00', '', 0.2, '', '']], [])).toThrow(/gremlins/);
   });

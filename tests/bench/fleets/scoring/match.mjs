@@ -88,6 +88,19 @@ export function isHistory(findings, last) {
   return early > EARLY_SHARE * findings.length;
 }
 
+/** A cause never opens two findings: a second fault says nothing of its own while an earlier one is found that the same kinds are right for. */
+const isHidden = (fault, faults) =>
+  faults.some(
+    (earlier) =>
+      earlier !== fault &&
+      earlier.property === fault.property &&
+      earlier.isFound &&
+      earlier.begun < fault.begun &&
+      (earlier.until === null || earlier.until > fault.begun) &&
+      earlier.right[0].openedAt < fault.begun &&
+      earlier.right.some(({ kind }) => fault.family.right.includes(kind)),
+  ); // prettier-ignore
+
 /**
  * @param {{truth: object[], findings: object[], sites: Map<string, object>, last: number, history?: boolean}} input
  * @returns faults with the finding that found each, and findings with the fault that explains each
@@ -106,5 +119,6 @@ export function matched({ truth, findings, sites, last, history }) {
     fault.days = right.length ? (right[0].openedAt - fault.from) / DAY_MS : null;
     fault.readings = right.length ? fault.site.readings.filter((at) => at > fault.from && at <= right[0].openedAt).length : null;
   }
+  for (const fault of faults) fault.isJudged &&= !isHidden(fault, faults);
   return { faults, findings: found, keepsHistory };
 }
