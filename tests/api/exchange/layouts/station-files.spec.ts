@@ -157,6 +157,13 @@ describe('a year of GHCN-Daily', () => {
     expect(outcome.problems).toEqual([]);
   });
 
+  it('may name its columns, by either of their names', async () => {
+    const plain = await days(GHCN);
+    for (const heading of ['ID,DATE,ELEMENT,VALUE,MFLAG,QFLAG,SFLAG,OBSTIME', 'ID,DATE,ELEMENT,DATA_VALUE,M_FLAG,Q_FLAG,S_FLAG,OBS_TIME'])
+      expect(await days(`${heading}\n${GHCN}`)).toEqual(plain);
+    expect(plain).toHaveLength(2);
+  });
+
   it('asks for the height of its wind only where it has wind', async () => {
     const windy = `${GHCN}USC00047821,20240601,AWND,31,,,7,\n`;
     expect((await laidOut({ f: windy }, { station: 'S1' })).problems).toEqual(['f:: WIND_HEIGHT_NOT_STATED']);

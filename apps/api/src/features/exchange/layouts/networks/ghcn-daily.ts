@@ -41,6 +41,8 @@ export const ghcnDaily: StationLayout = {
     'tenths m/s': { bounds: bounds.wind, units: [in_.tenthsOfMetresPerSecond] },
     percent: { bounds: bounds.humidity, units: [in_.percent] },
   },
+  // As the files by station have them, from memory.
+  otherNames: { data_value: 'value', m_flag: 'mflag', q_flag: 'qflag', s_flag: 'sflag', obs_time: 'obstime' },
   unused: ['mflag', 'sflag', 'obstime'],
   isHeading: (has) => ['id', 'date', 'element', 'value', 'qflag'].every(has),
   assumedHeading: (cells) =>

@@ -52,7 +52,7 @@ export function understoodHeading(
   line: number,
   cells: readonly string[],
 ): UnderstoodHeading | null {
-  const keys = flagged(cells.map(plainHeading));
+  const keys = flagged(cells.map((cell) => layout.otherNames?.[plainHeading(cell)] ?? plainHeading(cell)));
   if (!layout.isHeading((column) => keys.includes(column))) return null;
   const at = { file: fileName, line: line || null };
   const places = new Map<string, PlacedSource>();

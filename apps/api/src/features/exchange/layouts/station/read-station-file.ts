@@ -45,7 +45,7 @@ export function stationFile(
 /** Whether a cell is the heading of a column of one of the layouts. */
 export function isStationHeading(layouts: readonly StationLayout[], cell: string): boolean {
   const key = plainHeading(cell);
-  return layouts.some(({ columns, unused }) => key in columns || unused.includes(key));
+  return layouts.some(({ columns, unused, otherNames = {} }) => key in columns || key in otherNames || unused.includes(key));
 }
 
 /** Reads a station's file: whose it is, what it gives, and its days on their way to the checks of weather rows. */

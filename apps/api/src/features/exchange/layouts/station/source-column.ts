@@ -11,6 +11,8 @@ export interface MeasuredColumn {
 export interface SourceColumns {
   /** The columns that are read, by their headings in lower case: numbers, or text. */
   readonly columns: Readonly<Record<string, MeasuredColumn | 'text'>>;
+  /** Other headings under which a column of the layout is known. */
+  readonly otherNames?: Readonly<Record<string, string>>;
   /** Columns that the layout has and that are of no use here. */
   readonly unused: readonly string[];
   readonly isHeading: (has: (column: string) => boolean) => boolean;
