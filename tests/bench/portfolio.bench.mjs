@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { settleQueue } from '../../apps/api/dist/cli/settle-queue.js';
+import { settleQueue } from '../../apps/api/dist/platform/jobs/settle-queue.js';
 import { RECOMPUTE } from '../../apps/api/dist/features/accounts/recompute/recompute.job.js';
 import { folderFiles } from '../../apps/api/dist/features/exchange/files/folder-files.js';
 import { ImportDeed } from '../../apps/api/dist/features/exchange/import/import-deed.service.js';

@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { todayOf } from '../../../platform/jobs/clock.js';
@@ -25,13 +26,20 @@ export class RecomputeProperties {
     );
     const all = await propertyFacts.of(tx, propertyIds);
     const kept = await monthAccounts.keptMonths(tx, propertyIds);
+    await addSeries(
+      tx,
+      all.map(({ property }) => property.stationId),
+      series,
+    );
     const done: PropertyMonths[] = [];
     for (const facts of all) {
       const { stationId, supplierId, timeZone, id } = facts.property;
+      // Requests have their turn between two properties.
+      await setImmediate();
       done.push(
         propertyMonths({
           facts,
-          eto: await seriesOf(tx, stationId, series),
+          eto: (stationId && series.get(stationId)) || EtoSeries.none,
           prices: await pricesOf(tx, supplierId),
           today: todayOf({ standsStillOn: clock!.standsStillOn, timeZone }),
           kept: kept.get(id) ?? new Map(),
@@ -52,9 +60,8 @@ export class RecomputeProperties {
   }
 }
 
-async function seriesOf(tx: OrganizationTransaction, stationId: string | null, series: SeriesOfStations): Promise<EtoSeries> {
-  if (!stationId) return EtoSeries.none;
-  const present = series.get(stationId) ?? (await EtoSeries.of(tx, stationId));
-  series.set(stationId, present);
-  return present;
+/** Reads the series of stations that are not known yet, all at once. */
+async function addSeries(tx: OrganizationTransaction, stationIds: readonly (string | null)[], series: SeriesOfStations): Promise<void> {
+  const wanted = new Set(stationIds.filter((id) => id !== null && !series.has(id)) as string[]);
+  await Promise.all([...wanted].map(async (id) => series.set(id, await EtoSeries.of(tx, id))));
 }
