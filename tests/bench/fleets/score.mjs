@@ -26,12 +26,16 @@ function readFleet({ name = '', files, truth, gaps = '', findings, history }) {
   const span = spanOf(sites);
   const rows = within(name, records(truth));
   const match = matched({ truth: rows, findings: within(name, records(findings)), sites, last: span.last, history });
+  const reference = within(name, records(gaps));
+  const usual = new Map(reference.map((row) => [row.property, Number(row.usual_month_gal)]));
+  for (const fault of match.faults)
+    fault.gallons = fault.share !== null && usual.has(fault.property) ? Math.abs(fault.share) * usual.get(fault.property) : null; // prettier-ignore
   // On a mixed meter the water of the house runs too: its scatter is not the meter's noise.
   const mixed = [...sites].filter(([, site]) => site.isMixed).map(([property]) => property);
   const wrong = rows.filter(({ kind }) => !HARMLESS.includes(kind) && kind !== 'wrong recorded flows').map(({ property }) => property);
   // As they stand at the end, findings speak of one month.
   const siteYears = sites.size * (match.keepsHistory ? span.years : 1 / MONTHS_A_YEAR);
-  return { match, sites, siteYears, reference: within(name, records(gaps)), noisy: [...wrong, ...mixed] };
+  return { match, sites, siteYears, reference, noisy: [...wrong, ...mixed] };
 }
 
 /**

@@ -26,7 +26,9 @@ function dueAt(fault, site, last) {
     return due <= last ? due : null;
   }
   // A misread is itself a reading; the next one shows it.
-  return fault.kind === 'misread' ? readingFrom(site, fault.from, READINGS) : readingAfter(site, fault.from, READINGS);
+  const read = fault.kind === 'misread' ? readingFrom(site, fault.from, READINGS) : readingAfter(site, fault.from, READINGS);
+  // Bills have days, not hours: the day of the reading counts as a whole.
+  return read === null ? null : read + DAY_MS;
 }
 
 function graceEnd(fault, site, last) {

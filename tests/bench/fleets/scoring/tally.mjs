@@ -122,6 +122,16 @@ function curve({ faults, findings }, siteYears) {
   });
 }
 
+/** An organization is told of no less than this, unless it asks. [gal a month] */
+const TOLD_FROM_GALLONS = 2000;
+
+/** Of what was not found in time: how much never was, and how much is less than an organization is told of. */
+function missedOf(faults) {
+  const missed = faults.filter((fault) => fault.isJudged && !fault.isInTime);
+  const never = count(missed, (fault) => !fault.isFound);
+  return { count: missed.length, never, small: count(missed, ({ gallons }) => gallons !== null && gallons < TOLD_FROM_GALLONS) };
+}
+
 /**
  * @param match what `matched` gave, of one fleet or several together
  * @param {{siteYears: number, properties: number}} size what the findings speak of
@@ -137,6 +147,7 @@ export function tally(match, { siteYears, properties }) {
     siteYears,
     findings: findings.length,
     unexplainedUse: recalls(large, (fault) => fault.site.group),
+    missed: missedOf(large),
     byKindAndBand: recalls(alarming, (fault) => `${fault.kind} | ${bandOf(fault.share)}`),
     byGroupAndBand: recalls(excess, (fault) => `${fault.site.group} | ${bandOf(fault.share)}`),
     delays: Object.fromEntries([...grouped(large, (fault) => fault.site.group)].sort().map(([group, own]) => [group, delays(own)])),
