@@ -15,7 +15,8 @@ const VIEW_DAYS = 45;
 const EARLY_SHARE = 0.1;
 
 const readingAfter = (site, from, nth) => site.readings.filter((at) => at > from)[nth - 1] ?? null;
-const readingFrom = (site, from, nth) => site.readings.filter((at) => at >= from)[nth - 1] ?? null;
+/** The reading itself is the first: another meter may have been read some minutes before. */
+const sinceReading = (site, from) => site.readings.filter((at) => at >= from - DAY_MS / 2);
 
 /** By when a fault should be found: two days by the hour, else the second reading after its start; null where the fleet ends before. */
 function dueAt(fault, site, last) {
@@ -26,7 +27,7 @@ function dueAt(fault, site, last) {
     return due <= last ? due : null;
   }
   // A misread is itself a reading; the next one shows it.
-  const read = fault.kind === 'misread' ? readingFrom(site, fault.from, READINGS) : readingAfter(site, fault.from, READINGS);
+  const read = fault.kind === 'misread' ? (sinceReading(site, fault.from)[READINGS - 1] ?? null) : readingAfter(site, fault.from, READINGS);
   // Bills have days, not hours: the day of the reading counts as a whole.
   return read === null ? null : read + DAY_MS;
 }
@@ -80,7 +81,7 @@ const isFair = (finding, { family }) => family.fair.includes(finding.kind);
 /** Misreads of the same meter are told apart by the reading: the finding must end, or open, near it. */
 function isSameReading(finding, fault) {
   if (fault.kind !== 'misread' || finding.kind !== 'doubtful reading' || !finding.until) return true;
-  const near = fault.site.readings.filter((at) => at >= fault.from).slice(0, READINGS);
+  const near = sinceReading(fault.site, fault.from).slice(0, READINGS);
   return near.some((at) => Math.abs(wallMs(finding.until) - at) <= DAY_MS * 1.5);
 }
 

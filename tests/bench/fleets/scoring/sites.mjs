@@ -50,6 +50,10 @@ function addBill(site, row) {
   site.readAt.add(wallMs(row.end) + (row.end_included === 'yes' ? DAY_MS : 0));
 }
 
+/** Two meters that are read on one visit are read once. */
+const oncePerDay = (instants) =>
+  instants.filter((at, index) => index === 0 || Math.floor(at / DAY_MS) > Math.floor(instants[index - 1] / DAY_MS));
+
 /**
  * @param {Record<string, Record<string, string>[]>} tables records of meters, readings, usage, bills, settings by file name
  * @returns by property: `group` (monthly, hourly, mixed, settings unknown), `readings` in order, its meters
@@ -69,7 +73,7 @@ export function sitesOf({ properties, meters = [], readings = [], usage = [], bi
   });
   for (const site of sites.values()) {
     site.isHourly = site.hours >= FEWEST_HOURS;
-    site.readings = [...site.readAt].sort((one, other) => one - other);
+    site.readings = oncePerDay([...site.readAt].sort((one, other) => one - other));
     site.group = !site.isKnown ? 'settings unknown' : site.isMixed ? 'mixed' : site.isHourly ? 'hourly' : 'monthly';
   }
   return sites;
