@@ -1,0 +1,60 @@
+import { probabilityAboveZero } from '../../uncertainty/normal-probability.js';
+import type { Episode } from '../episodes/episode.js';
+import { worthALook } from '../thresholds.js';
+import type { IntervalVolumes } from './interval-volumes.js';
+import { type MeterHabit, noiseSd } from './meter-habit.js';
+import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
+import { FEWEST_READINGS } from './monthly-limits.js';
+
+/** Ratios this near to 1 say nothing about flows; a scatter beyond it is no habit. As in the month account. */
+const LEAST_OFF = 0.1;
+
+/**
+ * Flow to be tested: a ratio of metered to programmed that has always been off, steadily. One episode, and never a leak.
+ *
+ * @param judged - The meter and the thresholds. [code]
+ * @param habit - What its readings have taught. [code]
+ * @param volumes - The newest of them. [L]
+ * @returns The episode, or null where the ratio is near 1, not yet a habit or not worth a look. [code]
+ */
+export function flowTestOf(judged: JudgedMeter, habit: MeterHabit, volumes: IntervalVolumes): Episode | null {
+  const programmed = volumes.programmed ?? 0;
+  if (habit.taught < FEWEST_READINGS || noiseSd(habit) > LEAST_OFF || programmed <= 0) return null;
+  const beyond = Math.abs(habit.logRatio) - Math.log1p(LEAST_OFF);
+  const confidence = probabilityAboveZero(beyond, Math.sqrt(habit.ratioVariance));
+  if (confidence < judged.thresholds.minConfidence) return null;
+  const usualRatio = Math.exp(habit.logRatio);
+  const perDay = (Math.abs(usualRatio - 1) * programmed) / volumes.days;
+  const worthy = worthALook({ litres: monthOf(perDay), sdLitres: 0, pricePerLitre: judged.price }, judged.thresholds);
+  if (!worthy) return null;
+  const key = `flow to be tested meter:${judged.meterId}`;
+  const ratio = volumes.metered / programmed;
+  return {
+    ...aboutMeter(judged, volumes.fromLocalDay, volumes.toLocalDay),
+    kind: 'flow to be tested',
+    causeKey: key,
+    causeFamily: key,
+    litres: worthy.litres,
+    sdLitres: monthOf((usualRatio * Math.sqrt(habit.ratioVariance) * programmed) / volumes.days),
+    // What is recorded wrong costs nothing by itself.
+    money: null,
+    confidence,
+    evidence: { usualRatio, ratioSd: usualRatio * Math.sqrt(habit.ratioVariance), noise: noiseSd(habit), readings: habit.taught },
+    says: {
+      code: 'flow to be tested',
+      details: { meterId: judged.meterId, ratio, usualRatio, programmedLitres: programmed, meteredLitres: volumes.metered },
+    },
+    openedLocalDay: volumes.toLocalDay,
+    clearedLocalDay: null,
+  };
+}
+
+/**
+ * Whether a habit is surely near 1, so that flows on record need no test any more.
+ *
+ * @param habit - What the meter's readings have taught. [code]
+ * @returns True within a tenth, its standard deviation included. [–]
+ */
+export function isNearOne(habit: MeterHabit): boolean {
+  return Math.abs(habit.logRatio) + Math.sqrt(habit.ratioVariance) < Math.log1p(LEAST_OFF);
+}

@@ -1,0 +1,90 @@
+import { excessFamily } from '../cause.js';
+import type { Episode } from '../episodes/episode.js';
+import { worthALook } from '../thresholds.js';
+import type { IntervalVolumes } from './interval-volumes.js';
+import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
+
+/**
+ * How far the need of a meter's zones may be off altogether: plant factor 0.25, uniformity 0.15, area 0.05 and ET 0.05 as defaults, together
+ * 0.30. It is systematic: more readings do not make it less.
+ */
+const NEED_RELATIVE_SD = 0.3;
+
+/** What rain at the property and not at its station may do, in shares of the usual need: as rain's own default. */
+const RAIN_SHARE = 0.15;
+
+/** A chance of a hundredth for a property, once, since the need's error is the same in all its months. */
+const OPENS_BEYOND = 2.33;
+const CLEARS_BELOW = 1;
+
+/** Watches metered water against need, for as long as what is programmed is not known. */
+export class NeedWatch {
+  private readonly ended: Episode[] = [];
+  private open: Episode | null = null;
+  private neededLitres = 0;
+  private neededDays = 0;
+
+  constructor(private readonly judged: JudgedMeter) {}
+
+  /**
+   * What has been found so far.
+   *
+   * @returns The episodes. [code]
+   */
+  episodes(): readonly Episode[] {
+    return this.open ? [...this.ended, this.open] : this.ended;
+  }
+
+  /**
+   * Judges an interval: one with known programmed water ends what is open, since another judge takes over.
+   *
+   * @param volumes - The interval. [L]
+   * @param othersOpen - Whether the same cause is open already. [–]
+   */
+  see(volumes: IntervalVolumes, othersOpen: boolean): void {
+    if (volumes.needed !== null) {
+      this.neededLitres += volumes.needed;
+      this.neededDays += volumes.days;
+    }
+    if (volumes.programmed !== null || othersOpen) this.end(volumes);
+    else if (volumes.needed !== null) this.judge(volumes, volumes.needed);
+  }
+
+  private judge(volumes: IntervalVolumes, needed: number): void {
+    const usual = (this.neededLitres / this.neededDays) * volumes.days;
+    const sd = Math.sqrt((NEED_RELATIVE_SD * needed) ** 2 + (RAIN_SHARE * usual) ** 2 + volumes.ownVariance);
+    const excess = volumes.metered - needed;
+    if (excess < CLEARS_BELOW * sd) this.end(volumes);
+    else if (this.open) this.open = this.told(volumes, needed, sd, this.open) ?? this.open;
+    else if (excess > OPENS_BEYOND * sd) this.open = this.told(volumes, needed, sd, null);
+  }
+
+  private told(volumes: IntervalVolumes, needed: number, sd: number, before: Episode | null): Episode | null {
+    const { meterId, price, thresholds } = this.judged;
+    const litres = monthOf((volumes.metered - needed) / volumes.days);
+    const worthy = worthALook({ litres, sdLitres: monthOf(sd / volumes.days), pricePerLitre: price }, thresholds);
+    if (!worthy) return null;
+    const family = excessFamily(meterId);
+    const about = aboutMeter(this.judged, volumes.fromLocalDay, volumes.toLocalDay);
+    return {
+      ...about,
+      ...worthy,
+      fromDate: before?.fromDate ?? about.fromDate,
+      kind: 'overwatered',
+      causeKey: family,
+      causeFamily: family,
+      evidence: { meteredLitres: volumes.metered, neededLitres: needed, sdLitres: sd, days: volumes.days },
+      says: {
+        code: 'overwatered',
+        details: { meterId, because: 'settings-not-known', neededLitres: needed, meteredLitres: volumes.metered },
+      },
+      openedLocalDay: before?.openedLocalDay ?? volumes.toLocalDay,
+      clearedLocalDay: null,
+    };
+  }
+
+  private end(volumes: IntervalVolumes): void {
+    if (this.open) this.ended.push({ ...this.open, clearedLocalDay: volumes.toLocalDay });
+    this.open = null;
+  }
+}

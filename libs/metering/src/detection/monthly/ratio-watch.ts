@@ -1,0 +1,219 @@
+import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
+import { excessFamily } from '../cause.js';
+import type { Episode } from '../episodes/episode.js';
+import { worthALook } from '../thresholds.js';
+import { changeOf, type RatioChange } from './change-of-ratio.js';
+import { flowTestOf, isNearOne } from './flow-test.js';
+import type { IntervalVolumes } from './interval-volumes.js';
+import { innovationOf, type MeterHabit, noiseSd, taughtBy } from './meter-habit.js';
+import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
+import { FEWEST_READINGS, monthlyLimits } from './monthly-limits.js';
+
+/** After a change that is no finding the ratio is learnt anew within this: as far as flows on record are commonly off. */
+const RELEARN_SD = 0.1;
+
+/** A ratio is steady when months scatter about it by no more than this. */
+const STEADY_SD = 0.1;
+
+interface Followed {
+  readonly change: RatioChange;
+  readonly openedLocalDay: number;
+  readonly confidence: number;
+  readonly intervals: IntervalVolumes[];
+  perDay: number;
+  sdPerDay: number;
+  returned: number;
+}
+
+/** Watches metered against programmed water of one meter, reading by reading. */
+export class RatioWatch {
+  private readonly ended: Episode[] = [];
+  private habit: MeterHabit;
+  private before: MeterHabit;
+  private previous: IntervalVolumes | null = null;
+  private growth = 0;
+  private grownFrom: { readonly habit: MeterHabit; readonly localDay: number };
+  private followed: Followed | null = null;
+  private flowTest: Episode | null = null;
+  private fromStart = true;
+  private firstDate: string | null = null;
+
+  constructor(
+    private readonly judged: JudgedMeter,
+    onRecord: MeterHabit,
+  ) {
+    this.habit = onRecord;
+    this.before = onRecord;
+    this.grownFrom = { habit: onRecord, localDay: 0 };
+  }
+
+  /**
+   * Whether a change of the ratio is open.
+   *
+   * @returns True while it is. [–]
+   */
+  get isOpen(): boolean {
+    return this.followed !== null;
+  }
+
+  /**
+   * What has been found so far; open episodes are as last seen.
+   *
+   * @returns The episodes. [code]
+   */
+  episodes(): readonly Episode[] {
+    const open = this.followed ? [this.told(this.followed, null)] : [];
+    return [...this.ended, ...open, ...(this.flowTest ? [this.flowTest] : [])];
+  }
+
+  /**
+   * Judges the next interval.
+   *
+   * @param volumes - The interval; its programmed water is known. [L]
+   */
+  see(volumes: IntervalVolumes): void {
+    this.firstDate ??= dateOfDayNumber(volumes.fromLocalDay);
+    if (this.followed) {
+      this.follow(this.followed, volumes);
+      return;
+    }
+    this.sumGrowth(volumes);
+    const { habit, before, previous, growth, grownFrom } = this;
+    const change = changeOf({ habit, before, previous, growth, grownFrom, volumes });
+    if (change?.kind === 'relearn') this.relearn(volumes);
+    else if (change === null || !this.open(change, volumes)) this.teach(volumes);
+  }
+
+  private sumGrowth(volumes: IntervalVolumes): void {
+    if (this.habit.taught < FEWEST_READINGS) return;
+    if (this.growth === 0) this.grownFrom = { habit: this.habit, localDay: volumes.fromLocalDay };
+    this.growth = Math.max(0, this.growth + innovationOf(this.habit, volumes).score - monthlyLimits.slack);
+  }
+
+  private teach(volumes: IntervalVolumes): void {
+    this.before = this.habit;
+    this.habit = taughtBy(this.habit, volumes);
+    this.previous = volumes;
+    this.testFlow(volumes);
+  }
+
+  // Opened once, from the first reading on; told with what has been learnt since; ended when the ratio is near 1.
+  private testFlow(volumes: IntervalVolumes): void {
+    const test = flowTestOf(this.judged, this.habit, volumes);
+    const openedLocalDay = this.flowTest?.openedLocalDay ?? volumes.toLocalDay;
+    if (this.flowTest && isNearOne(this.habit)) {
+      this.ended.push({ ...this.flowTest, clearedLocalDay: volumes.toLocalDay });
+      this.flowTest = null;
+    } else if (test && (this.flowTest || this.fromStart)) {
+      this.flowTest = { ...test, fromDate: this.firstDate ?? test.fromDate, openedLocalDay };
+    }
+  }
+
+  private relearn(volumes: IntervalVolumes): void {
+    const open = { ...this.before, ratioVariance: this.before.ratioVariance + RELEARN_SD ** 2 };
+    this.habit = this.previous ? taughtBy(open, this.previous) : open;
+    this.growth = 0;
+    this.fromStart = false;
+    this.teach(volumes);
+  }
+
+  private open(change: RatioChange, volumes: IntervalVolumes): boolean {
+    const { price, thresholds } = this.judged;
+    const { suspect, sign } = change;
+    const { excess, sd } = innovationOf(change.habit, suspect);
+    const month = { litres: monthOf((sign * excess) / suspect.days), sdLitres: monthOf(sd / suspect.days) };
+    const worthy = worthALook({ ...month, pricePerLitre: sign > 0 ? price : null }, thresholds);
+    if (!worthy) return false;
+    this.followed = {
+      change,
+      openedLocalDay: volumes.toLocalDay,
+      confidence: worthy.confidence,
+      intervals: [volumes],
+      perDay: (sign * excess) / suspect.days,
+      sdPerDay: sd / suspect.days,
+      returned: 0,
+    };
+    return true;
+  }
+
+  // The odds that the change has ended are gathered from readings near the habit; a reading far from it takes them back.
+  private follow(followed: Followed, volumes: IntervalVolumes): void {
+    const { change } = followed;
+    const { excess, expected, sd, score } = innovationOf(change.habit, volumes);
+    const still = change.sign > 0 ? followed.perDay * volumes.days : change.lackShare * expected;
+    if (change.sign * score >= monthlyLimits.endScore || sd === 0) {
+      followed.returned = 0;
+      followed.perDay = (change.sign * excess) / volumes.days;
+      followed.sdPerDay = sd / volumes.days;
+      followed.intervals.push(volumes);
+    } else {
+      followed.returned = Math.max(0, followed.returned + (still ** 2 - 2 * still * change.sign * excess) / (2 * sd ** 2));
+    }
+    if (followed.returned > monthlyLimits.endOdds) this.end(followed, volumes);
+    else if (change.beforeHabit) this.settle(followed, volumes);
+  }
+
+  private end(followed: Followed, volumes: IntervalVolumes): void {
+    this.ended.push(this.told(followed, volumes.toLocalDay));
+    this.followed = null;
+    this.habit = followed.change.habit;
+    this.growth = 0;
+    this.teach(volumes);
+    this.fromStart = false;
+  }
+
+  // What was off before there was a habit and stays so in proportion is the flows on record, not a leak.
+  private settle(followed: Followed, volumes: IntervalVolumes): void {
+    const ratios = followed.intervals.flatMap(({ metered, programmed }) =>
+      programmed !== null && programmed > 0 && metered > 0 ? [Math.log(metered / programmed)] : [],
+    );
+    if (ratios.length < FEWEST_READINGS) return;
+    const mean = ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
+    const variance = ratios.reduce((sum, ratio) => sum + (ratio - mean) ** 2, 0) / (ratios.length - 1);
+    if (variance > STEADY_SD ** 2) return;
+    this.ended.push(this.told(followed, volumes.toLocalDay));
+    this.followed = null;
+    this.growth = 0;
+    const noise = noiseSd(this.habit) ** 2;
+    this.habit = { ...this.habit, logRatio: mean, ratioVariance: noise / ratios.length, covariance: 0, taught: ratios.length };
+    this.before = this.habit;
+    this.previous = null;
+    this.testFlow(volumes);
+  }
+
+  private told(followed: Followed, clearedLocalDay: number | null): Episode {
+    const { change, openedLocalDay, confidence, perDay, sdPerDay, intervals } = followed;
+    const last = intervals.at(-1) ?? change.suspect;
+    const { expected } = innovationOf(change.habit, last);
+    const programmed = last.programmed ?? 0;
+    const ratio = programmed > 0 ? last.metered / programmed : null;
+    const usualRatio = change.beforeHabit ? null : Math.exp(change.habit.logRatio);
+    const family = excessFamily(this.judged.meterId);
+    return {
+      ...aboutMeter(this.judged, change.fromLocalDay, last.toLocalDay),
+      kind: change.kind === 'not delivering' ? 'not delivering' : 'unexplained use',
+      causeKey: family,
+      causeFamily: family,
+      litres: monthOf(perDay),
+      sdLitres: monthOf(sdPerDay),
+      money: change.sign > 0 && this.judged.price !== null ? monthOf(perDay) * this.judged.price : null,
+      confidence,
+      evidence: {
+        signal: change.signal,
+        score: change.score,
+        noise: noiseSd(change.habit),
+        expectedLitres: expected,
+        meteredLitres: last.metered,
+        suspect: change.suspect,
+        ratio,
+        usualRatio,
+      },
+      says: {
+        code: change.kind,
+        details: { meterId: this.judged.meterId, ratio, usualRatio, programmedLitres: programmed, meteredLitres: last.metered },
+      },
+      openedLocalDay,
+      clearedLocalDay,
+    };
+  }
+}
