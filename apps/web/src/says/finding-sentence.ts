@@ -44,6 +44,10 @@ export const findingValues: Readonly<Record<FindingCode, (saying: Saying, detail
     ...registers(saying, details),
     likely: saying.formats.number(details.number('likelyRegister'), REGISTER_DECIMALS),
   }),
+  'digit mistyped': (saying, details) => ({
+    ...registers(saying, details),
+    likely: saying.formats.number(details.number('likelyRegister'), REGISTER_DECIMALS),
+  }),
   'sources-contradict': sourceValues,
   stale: (saying, details) => ({ what: staleThings(saying, details) }),
   ...usageValues,

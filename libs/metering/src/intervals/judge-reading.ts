@@ -2,7 +2,15 @@ import { DomainError } from '@rillbook/units/domain-error.js';
 import { likelyRegisters } from './likely-registers.js';
 
 /** What a reading looks like beside the one before it. */
-export type ReadingJudgement = 'ok' | 'rollover' | 'lower than last' | 'implausibly high' | 'stuck' | 'unit mixed up' | 'digits swapped';
+export type ReadingJudgement =
+  | 'ok'
+  | 'rollover'
+  | 'lower than last'
+  | 'implausibly high'
+  | 'stuck'
+  | 'unit mixed up'
+  | 'digits swapped'
+  | 'digit mistyped';
 
 /** What the meter is expected to pass in a day, from its own history or from need. */
 export interface ReadingExpectation {
@@ -10,7 +18,10 @@ export interface ReadingExpectation {
   readonly sdLitresPerDay: number;
 }
 
-/** Two consecutive readings of one meter without a swap between them, and how its register counts. */
+/**
+ * Two consecutive readings of one meter without a swap between them, and how its register counts. `usual` is what it usually passes at that
+ * time of the year, by which what was meant is chosen; without it the expectation stands in.
+ */
 export interface ReadingPair {
   readonly previousRegister: number;
   readonly nextRegister: number;
@@ -18,6 +29,7 @@ export interface ReadingPair {
   readonly digits: number | null;
   readonly litresPerRegisterUnit: number;
   readonly expectation: ReadingExpectation | null;
+  readonly usual?: ReadingExpectation | null;
 }
 
 /**
@@ -36,7 +48,10 @@ const IMPLAUSIBLE_SDS = 4;
 const IMPLAUSIBLE_RATIO = 1.5;
 
 /** How near to the expectation a mended reading must be; a factor fits almost any leak, so it must fit well: common practice. */
-const NEAR_SDS = { 'digits swapped': 2, 'unit mixed up': 1 } as const;
+const NEAR_SDS = { 'digits swapped': 2, 'unit mixed up': 1, 'digit mistyped': 1 } as const;
+
+/** One of ten digits in any place fits far more often by chance than a swap or a unit: it is offered where they do not fit. */
+const OFFERED_LAST: ReadingJudgement = 'digit mistyped';
 
 /** A register that should have moved by this many standard deviations less than expected is stuck if it has not moved at all. */
 const STUCK_SDS = 2;
@@ -44,7 +59,7 @@ const STUCK_SDS = 2;
 /** A register that stands still is suspect after a week: common practice. */
 const STUCK_AFTER_DAYS = 7;
 
-/** Without an expectation a register has rolled over when it was in its last tenth and is in its first. */
+/** Without an expectation, or a number of digits, a register has rolled over when it was in its last tenth and is in its first. */
 const LAST_TENTH = 0.9;
 
 /**
@@ -66,18 +81,18 @@ export function judgeReading(pair: ReadingPair): JudgedReading {
 }
 
 function judgeLower(pair: ReadingPair): JudgedReading {
-  if (pair.digits !== null) {
-    const litres = (pair.nextRegister - pair.previousRegister + 10 ** pair.digits) * pair.litresPerRegisterUnit;
-    const top = 10 ** pair.digits;
-    const passedTop = pair.previousRegister >= LAST_TENTH * top && pair.nextRegister < (1 - LAST_TENTH) * top;
-    if (pair.expectation ? !isHigh(litres, pair) : passedTop) return { judgement: 'rollover', litres, likelyRegister: null, factor: null };
-  }
+  // Where nobody has said how many digits there are, the register's own last number shows them.
+  const top = 10 ** (pair.digits ?? Math.max(1, String(Math.floor(pair.previousRegister)).length));
+  const litres = (pair.nextRegister - pair.previousRegister + top) * pair.litresPerRegisterUnit;
+  const passedTop = pair.previousRegister >= LAST_TENTH * top && pair.nextRegister < (1 - LAST_TENTH) * top;
+  const plausible = pair.expectation ? !isHigh(litres, pair) : passedTop;
+  if (plausible && (pair.digits !== null || passedTop)) return { judgement: 'rollover', litres, likelyRegister: null, factor: null };
   return mended(pair, null) ?? { judgement: 'lower than last', litres: null, likelyRegister: null, factor: null };
 }
 
 // The likeliest of the mended readings, where one lies near the expectation.
 function mended(pair: ReadingPair, litres: number | null, only?: ReadingJudgement): JudgedReading | null {
-  const { expectation } = pair;
+  const expectation = pair.usual ?? pair.expectation;
   if (!expectation) return null;
   const expected = expectation.litresPerDay * pair.elapsedDays;
   const sd = expectation.sdLitresPerDay * pair.elapsedDays;
@@ -88,7 +103,7 @@ function mended(pair: ReadingPair, litres: number | null, only?: ReadingJudgemen
       miss: Math.abs((candidate.register - pair.previousRegister) * pair.litresPerRegisterUnit - expected),
     }))
     .filter(({ judgement, register, miss }) => register >= pair.previousRegister && miss <= NEAR_SDS[judgement] * sd)
-    .sort((a, b) => a.miss - b.miss)[0];
+    .sort((a, b) => Number(a.judgement === OFFERED_LAST) - Number(b.judgement === OFFERED_LAST) || a.miss - b.miss)[0];
   return best ? { judgement: best.judgement, litres, likelyRegister: best.register, factor: best.factor } : null;
 }
 

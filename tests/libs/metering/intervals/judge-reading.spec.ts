@@ -39,6 +39,33 @@ describe('a reading beside the one before it', () => {
     expect(judgeReading(pair(45_000, 45_000 + 300 / factor, { digits }))).toMatchObject({ judgement: 'unit mixed up', factor });
   });
 
+  it('has one digit mistyped where neither a swap nor a unit fits', () => {
+    expect(judgeReading(pair(45_000, 75_310))).toMatchObject({ judgement: 'digit mistyped', likelyRegister: 45_310 });
+    expect(judgeReading(pair(45_000, 44_310))).toMatchObject({ judgement: 'digit mistyped', likelyRegister: 45_310, litres: null });
+  });
+
+  it('has lost its decimal point', () => {
+    const digits = 9;
+    expect(judgeReading(pair(450.25, 45_313, { digits, litresPerRegisterUnit: 100_000 }))).toMatchObject({
+      judgement: 'unit mixed up',
+      factor: 100,
+      likelyRegister: 453.13,
+    });
+  });
+
+  it('is mended by what is usual at that time of the year, where that is known', () => {
+    const expectation = { litresPerDay: 30_000, sdLitresPerDay: 15_000 };
+    const usual = { litresPerDay: 10_000, sdLitresPerDay: 3000 };
+    expect(judgeReading(pair(45_000, 75_310, { expectation, usual }))).toMatchObject({ likelyRegister: 45_310 });
+  });
+
+  it('rolled over where nobody has said how many digits there are, from the last tenth of the number to the first', () => {
+    expect(judgeReading(pair(99_900, 205, { digits: null }))).toMatchObject({ judgement: 'rollover', litres: 305_000 });
+    expect(judgeReading(pair(99_900, 205, { digits: null, expectation: null }))).toMatchObject({ judgement: 'rollover' });
+    expect(judgeReading(pair(99_900, 9205, { digits: null }))).not.toMatchObject({ judgement: 'rollover' });
+    expect(judgeReading(pair(80_000, 205, { digits: null, expectation: null }))).toMatchObject({ judgement: 'lower than last' });
+  });
+
   it('is implausibly high where nothing mends it', () => {
     expect(judgeReading(pair(45_000, 46_900))).toMatchObject({ judgement: 'implausibly high', litres: 1_900_000 });
   });

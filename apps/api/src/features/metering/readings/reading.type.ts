@@ -36,7 +36,7 @@ export class Reading {
   @Field(() => Float, { nullable: true })
   litresSinceLast: number | null;
 
-  /** a code: first, ok, rollover, lower than last, implausibly high, stuck, unit mixed up, digits swapped */
+  /** a code: first, ok, rollover, lower than last, implausibly high, stuck, unit mixed up, digits swapped, digit mistyped */
   @Field(() => String)
   judgement: string;
 }

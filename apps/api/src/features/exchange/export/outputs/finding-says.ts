@@ -52,6 +52,8 @@ const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) =>
     `Register ${register(details, 'nextRegister')} after ${register(details, 'previousRegister')} looks like another unit.${likely(details)}`,
   'digits swapped': (details) =>
     `Register ${register(details, 'nextRegister')} after ${register(details, 'previousRegister')} has probably two digits swapped.${likely(details)}`,
+  'digit mistyped': (details) =>
+    `Register ${register(details, 'nextRegister')} after ${register(details, 'previousRegister')} has probably one wrong digit.${likely(details)}`,
   'sources-contradict': (details) =>
     `From ${textOf(details, 'from')} to ${textOf(details, 'until')} ${textOf(details, 'source')} says ${gallons(numberOf(details, 'litres'))}, but ${textOf(details, 'betterSource')} says ${gallons(numberOf(details, 'betterLitres'))}. The account takes ${textOf(details, 'betterSource')}.`,
   'steady flow': (details) =>

@@ -24,6 +24,7 @@ export const says = {
   'says.finding.unit mixed up':
     'Register {next} after {previous} looks like another unit{factor, select, none {} other { (a factor of {factor})}}.{likely, select, none {} other { {likely} was probably meant.}}',
   'says.finding.digits swapped': 'Register {next} after {previous} has probably two digits swapped: {likely} would fit.',
+  'says.finding.digit mistyped': 'Register {next} after {previous} has probably one wrong digit: {likely} would fit.',
   'says.finding.sources-contradict':
     'From {from} to {until} {source} say {volume}, but {betterSource} say {betterVolume}. The account takes {betterSource}.',
   'says.finding.stale': 'Not heard of for long: {what}.',

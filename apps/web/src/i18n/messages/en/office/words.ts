@@ -38,6 +38,7 @@ export const words = {
   'judgement.stuck': 'has not moved',
   'judgement.unit mixed up': 'unit mixed up?',
   'judgement.digits swapped': 'digits swapped?',
+  'judgement.digit mistyped': 'a wrong digit?',
   'source.crew': 'crew',
   'source.bill': 'bill',
   'source.feed': 'hourly feed',

@@ -25,6 +25,7 @@ export const says: Record<keyof typeof english, string> = {
   'says.finding.unit mixed up':
     'El registro {next} después de {previous} parece estar en otra unidad{factor, select, none {} other { (un factor de {factor})}}.{likely, select, none {} other { Probablemente era {likely}.}}',
   'says.finding.digits swapped': 'El registro {next} después de {previous} probablemente tiene dos cifras cambiadas: {likely} concordaría.',
+  'says.finding.digit mistyped': 'El registro {next} después de {previous} probablemente tiene una cifra equivocada: {likely} concordaría.',
   'says.finding.sources-contradict':
     'Del {from} al {until}, {source} dicen {volume}, pero {betterSource} dicen {betterVolume}. La cuenta toma {betterSource}.',
   'says.finding.stale': 'Sin noticias desde hace mucho: {what}.',

@@ -39,6 +39,7 @@ export const words: Record<keyof typeof english, string> = {
   'judgement.stuck': 'no se ha movido',
   'judgement.unit mixed up': '¿otra unidad?',
   'judgement.digits swapped': '¿cifras cambiadas?',
+  'judgement.digit mistyped': '¿una cifra equivocada?',
   'source.crew': 'cuadrilla',
   'source.bill': 'factura',
   'source.feed': 'datos por hora',
