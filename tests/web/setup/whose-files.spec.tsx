@@ -7,7 +7,7 @@ import { ownerOf } from './owner.js';
 const owned = (name: string, recognized: object, given: object = {}) => ({
   name,
   file: 'weather',
-  recognized: { station: null, hasWind: false, windHeightM: null, property: null, meter: null, ...recognized },
+  recognized: { station: null, asksWindHeight: false, windHeightM: null, property: null, meter: null, ...recognized },
   rejectedAs: null,
   status: 'refused',
   new: 0,
@@ -20,7 +20,7 @@ const owned = (name: string, recognized: object, given: object = {}) => ({
   problemsTotal: 0,
   ...given,
 });
-const station = { layout: 'coded-daily', belongsTo: 'station', hasWind: true };
+const station = { layout: 'coded-daily', belongsTo: 'station', asksWindHeight: true };
 const checked = {
   id: 'up-1',
   files: [
@@ -28,7 +28,8 @@ const checked = {
       problems: [{ file: 'lake.csv', line: null, column: null, code: 'STATION_NOT_CHOSEN', found: '', expected: '', says: 'Say which.' }],
       problemsTotal: 1,
     }),
-    owned('grid.csv', { layout: 'gridmet', belongsTo: 'station', station: 'Wet Lake', hasWind: true, windHeightM: 10 }),
+    owned('grid.csv', { layout: 'gridmet', belongsTo: 'station', station: 'New Lake', windHeightM: 10 }),
+    owned('pond.csv', { ...station, station: 'Wet Lake', windHeightM: 10 }),
     owned('feed.xml', { layout: 'espi', belongsTo: 'meter' }, { file: 'usage' }),
   ],
   ignored: [],
@@ -89,8 +90,11 @@ it('asks whose files they are, has what is plain chosen, and has them checked ag
   await user.type(within(lake).getByRole('textbox', { name: 'Height of its wind gauge' }), '10');
 
   const grid = screen.getByRole('group', { name: /^grid.csv/ });
-  expect(within(grid).getByRole<HTMLSelectElement>('combobox', { name: 'Weather station' }).value).toBe('Wet Lake');
-  expect(within(grid).getByRole<HTMLInputElement>('textbox', { name: 'Height of its wind gauge' }).value).toBe('33');
+  expect(within(grid).getByRole<HTMLSelectElement>('combobox', { name: 'Weather station' }).value).toBe('New Lake');
+  expect(within(grid).queryByRole('textbox')).toBeNull();
+  const pond = screen.getByRole('group', { name: /^pond.csv/ });
+  expect(within(pond).getByRole<HTMLSelectElement>('combobox', { name: 'Weather station' }).value).toBe('Wet Lake');
+  expect(within(pond).getByRole<HTMLInputElement>('textbox', { name: 'Height of its wind gauge' }).value).toBe('33');
 
   const feed = screen.getByRole('group', { name: /^feed.xml a meter’s feed/ });
   expect(within(feed).queryByRole('textbox')).toBeNull();
@@ -106,8 +110,9 @@ it('asks whose files they are, has what is plain chosen, and has them checked ag
     body: {
       files: {
         'lake.csv': { station: 'Dry Lake', windHeightM: 3.048 },
+        'grid.csv': { station: 'New Lake' },
         // What is shown in whole feet goes back as it came.
-        'grid.csv': { station: 'Wet Lake', windHeightM: 10 },
+        'pond.csv': { station: 'Wet Lake', windHeightM: 10 },
         'feed.xml': { property: 'Elm', meter: 'M2' },
       },
     },

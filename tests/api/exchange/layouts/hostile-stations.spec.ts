@@ -63,6 +63,15 @@ describe('an hour', () => {
     expect(await problems(late)).toEqual(['f:50:date DUPLICATE_ROW &2']);
   });
 
+  it('that comes thousands of times refuses its day and what follows, in no more than a line each', async () => {
+    const many = `${codedHourly(1)}${'2023,06,02,01,50,40,10,5\n'.repeat(5000)}`;
+    const outcome = await laidOut({ f: many });
+    expect(outcome.values.weather?.map(({ day }) => day)).toEqual(['2023-06-01']);
+    const given = outcome.rejected['weather'] ?? [];
+    expect(given).toHaveLength(5000);
+    expect(given.filter(({ isBeside }) => !isBeside)).toHaveLength(50);
+  });
+
   it('that cannot be read refuses its day, by its own line', async () => {
     expect(await problems(codedHourly(1, (hour) => (hour === 7 ? 'hot,40,10,5' : '50,40,10,5')))).toEqual(['f:9:OB NOT_A_NUMBER']);
   });

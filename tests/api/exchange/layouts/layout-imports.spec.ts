@@ -193,7 +193,7 @@ describe('an upload', () => {
         name: 'download.csv',
         status: 'refused',
         file: 'weather',
-        recognized: { layout: 'coded-daily', belongsTo: 'station', station: null, hasWind: true, windHeightM: null },
+        recognized: { layout: 'coded-daily', belongsTo: 'station', station: null, asksWindHeight: true, windHeightM: null },
         problems: [{ code: 'STATION_NOT_CHOSEN', expected: 'Dry Lake, Wet Lake' }],
       },
     ]);

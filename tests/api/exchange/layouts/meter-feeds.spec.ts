@@ -157,6 +157,7 @@ describe('hostile XML', () => {
     ['an external entity', feed({ prolog: '<!DOCTYPE feed SYSTEM "file:///etc/passwd">' }), /XML_DTD/],
     ['an entity that nobody declared', feed({ readings: interval(MIDNIGHT, '&b;') }), /XML_DTD/],
     ['a feed that breaks off', feed().slice(0, -400), /XML_DAMAGED/],
+    ['very many links and types', feed({ more: entry('X', 'X', [], '<ReadingType/>'.repeat(5000)) }), /XML_DAMAGED/],
     ['an element that another one closes', feed().replace('</IntervalBlock>', '</IntervalBlok>'), /XML_DAMAGED/],
     ['elements very deep within each other', feed({ readings: `${'<a>'.repeat(200)}${'</a>'.repeat(200)}` }), /XML_DAMAGED/],
     ['text without end', feed({ readings: `${interval(MIDNIGHT, 1)}${'x'.repeat(3_000_000)}` }), /XML_DAMAGED/],

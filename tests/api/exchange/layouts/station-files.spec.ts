@@ -83,6 +83,8 @@ describe('hourly values with verdicts', () => {
       givenEtoMm: near(4.8),
     };
     expect(await days(flagged(), { station: 'S1' })).toEqual([expected]);
+    // The layout's own height counts, whatever is stated of other files beside it.
+    expect(await days(flagged(), S1)).toEqual([expected]);
     expect(
       await days(
         flagged(() => FLAGGED_CELLS, '77', false),

@@ -10,8 +10,8 @@ export interface RecognizedFile {
   /** Whose file it is must be known before a row is read. */
   readonly belongsTo: 'station' | 'meter';
   readonly station: string | null;
-  /** Whether the file gives wind, whose height must then be known. */
-  readonly hasWind: boolean;
+  /** Whether the file gives wind of a height that its layout does not tell: it must then be stated. */
+  readonly asksWindHeight: boolean;
   readonly windHeightM: number | null;
   readonly property: string | null;
   readonly meter: string | null;

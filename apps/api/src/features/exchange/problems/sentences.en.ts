@@ -44,12 +44,12 @@ export const sentencesEn = {
   UNIT_NOT_KNOWN: 'The column {column} is in "{found}". Expected: {expected}.',
   FILE_WITHOUT_DAYS: 'The file has no day with a value that can be used.',
   METER_NOT_CHOSEN: 'This file counts the water of one meter. Say which: the property and the meter.',
-  FEED_NOT_WATER: 'The feed counts {found}, not water for use. Only drinkable and reclaimed water are read.',
+  FEED_NOT_WATER: 'The feed is of {column} {found}. Only drinkable and reclaimed water are read.',
   FEED_OF_SEVERAL_METERS: 'The feed holds {found} series of water. Download the feed of one meter with one series of intervals.',
   FEED_WITHOUT_TYPE:
     'The feed does not say in what its readings {found} are counted (ReadingType). Download it again with all of its parts.',
   FEED_WITHOUT_READINGS: 'The feed has no readings. Download it for a period that has some.',
-  FEED_CODE_NOT_READ: 'The {column} of the feed is "{found}". Expected: {expected}.',
+  FEED_CODE_NOT_READ: 'The {column} of the feed is {found}. Expected: {expected}.',
   REGISTER_IN_OTHER_UNIT:
     'The feed gives a register in {found}, but the meter counts in {expected}. Change the unit of the meter, or its feed.',
   // a cell
@@ -108,8 +108,8 @@ export const sentencesEn = {
   DAY_ENDS_AT_NOON_UTC: 'The days of this layout end at 12:00 UTC: in America much of each lies in the local day before.',
   DAY_IN_TWO_FILES: 'The day {found} also stands in {expected}; where both give a value, this file counts.',
   DEW_POINT_NEEDS_ELEVATION: 'The dew point needs the elevation of the station, which is not known: it stays unknown.',
-  READING_ESTIMATED: 'The reading is an estimate ({found}).',
-  READING_FAILED_CHECK: 'The reading {found} and was left out.',
+  READING_ESTIMATED: 'The reading is an estimate: quality {found}.',
+  READING_FAILED_CHECK: 'The reading was left out: quality {found}.',
   FLOW_DISAGREES:
     'The flow {found} and the flow that follows from precipitation rate and area, {expected}, differ by more than a tenth. Check all three.',
   CLIENT_CREATED: 'The client "{found}" is new and is made by this row.',

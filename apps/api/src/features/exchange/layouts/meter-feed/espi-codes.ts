@@ -36,6 +36,12 @@ export function meaningOf(list: EspiList, code: string): string {
   return meanings[code] ?? code;
 }
 
+/** A code with its meaning, for a sentence: in the words of the standard, in whatever language the sentence is. */
+export function codeWords(list: EspiList, code: string): string {
+  const meaning = meaningOf(list, code);
+  return meaning === code ? code : `${code} (${meaning})`;
+}
+
 /** A unit of volume in which a feed counts, as the product counts. */
 export interface FeedUnit {
   readonly unit: VolumeUnit;

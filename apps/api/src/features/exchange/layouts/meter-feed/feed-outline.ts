@@ -1,7 +1,8 @@
 import { FileRefusal } from '../../files/table-file.js';
 import { type EntryLinks, FeedReader, type FeedThing } from './feed-reader.js';
 
-const MOST_THINGS = 10_000;
+/** Of one meter a feed has a few. */
+const MOST_THINGS = 500;
 const MOST_BLOCKS = 500_000;
 
 /** What a feed holds but for its readings: its things, and to which series of readings each block belongs. */

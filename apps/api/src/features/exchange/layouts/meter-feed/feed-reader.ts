@@ -35,6 +35,9 @@ export interface FeedListener {
 
 const THINGS = new Set(['UsagePoint', 'MeterReading', 'ReadingType']);
 const LONGEST_VALUE = 200;
+const LONGEST_ADDRESS = 500;
+/** Links of an entry, fields of a thing, verdicts on a reading: more than these are no meter's. */
+const MOST_OF_ONE = 100;
 /** Text without a single element in it, longer than this, is no feed. */
 const LONGEST_SILENCE = 1024 ** 2;
 
@@ -95,9 +98,9 @@ export class FeedReader {
   }
 
   private link({ rel, href }: Readonly<Record<string, string>>): void {
-    const address = (href ?? '').slice(0, 500);
+    const address = (href ?? '').slice(0, LONGEST_ADDRESS);
     if (rel === 'self' || rel === 'up') this.links[rel] = address;
-    else if (rel === 'related') this.links.related.push(address);
+    else if (rel === 'related' && this.links.related.length < MOST_OF_ONE) this.links.related.push(address);
   }
 
   private closed(name: string): void {
@@ -109,13 +112,14 @@ export class FeedReader {
     else if (this.reading) this.readingField(name, text);
     else if (name === 'IntervalBlock') this.blocks += 1;
     else if (name === this.thing?.is) this.endThing();
-    else if (this.thing && text !== '') this.thing.fields[[...this.path.slice(this.thing.depth), name].join('.')] = text;
+    else if (this.thing && text !== '' && Object.keys(this.thing.fields).length < MOST_OF_ONE)
+      this.thing.fields[[...this.path.slice(this.thing.depth), name].join('.')] = text;
     else if (name === 'entry') this.endEntry();
   }
 
   private readingField(name: string, text: string): void {
     if (!this.reading || text === '') return;
-    if (name === 'quality') this.reading.qualities.push(text);
+    if (name === 'quality' && this.reading.qualities.length < MOST_OF_ONE) this.reading.qualities.push(text);
     else if (name === 'start' || name === 'duration' || name === 'value') this.reading.fields[name] = text;
   }
 
@@ -129,6 +133,8 @@ export class FeedReader {
 
   private endThing(): void {
     if (this.thing) this.ended.push(this.thing);
+    if (this.ended.length > MOST_OF_ONE)
+      throw new FileRefusal('XML_DAMAGED', { line: this.xml.line, found: `> ${MOST_OF_ONE} ${this.thing?.is}` });
     this.thing = null;
   }
 

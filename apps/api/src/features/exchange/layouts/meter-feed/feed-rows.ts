@@ -3,7 +3,7 @@ import { plainDigits } from '../../columns/number-cells.js';
 import { DraftRow } from '../../drafts/draft-row.js';
 import type { KnownMeter } from '../../drafts/known.js';
 import { FileRefusal } from '../../files/table-file.js';
-import { meaningOf, QUALITY } from './espi-codes.js';
+import { codeWords, QUALITY } from './espi-codes.js';
 import type { FeedOutline } from './feed-outline.js';
 import { FeedReader, type FeedReading } from './feed-reader.js';
 import type { WaterSeries } from './feed-series.js';
@@ -111,7 +111,7 @@ function rowOf({ fileName, meter }: FeedTarget, series: WaterSeries, reading: Fe
   row.values['property'] = meter.property;
   row.values['meter'] = meter.meter;
   const estimated = qualities(reading, series).find((quality) => (QUALITY.estimated as readonly string[]).includes(quality));
-  if (estimated !== undefined) row.warn('READING_ESTIMATED', { column: 'quality', found: meaningOf('quality', estimated) });
+  if (estimated !== undefined) row.warn('READING_ESTIMATED', { column: 'quality', found: codeWords('quality', estimated) });
   return row;
 }
 

@@ -1,5 +1,5 @@
 import { type Problem, problemAt } from '../../problems/problem.js';
-import { type EspiList, type FeedUnit, feedUnits, meaningOf, WATER } from './espi-codes.js';
+import { codeWords, type EspiList, type FeedUnit, feedUnits, meaningOf, WATER } from './espi-codes.js';
 import type { FeedOutline } from './feed-outline.js';
 import type { FeedThing } from './feed-reader.js';
 
@@ -40,9 +40,9 @@ function judge(fileName: string, outline: FeedOutline, thing: FeedThing | null):
 function notWater(at: { file: string; line: null }, { fields }: FeedThing, service: string | undefined): Problem | null {
   const { commodity } = fields;
   if (service !== undefined && service !== WATER.service)
-    return problemAt(at, 'FEED_NOT_WATER', { column: 'ServiceCategory', found: meaningOf('serviceKind', service) });
+    return problemAt(at, 'FEED_NOT_WATER', { column: 'ServiceCategory', found: codeWords('serviceKind', service) });
   const isWater = commodity === undefined ? service === WATER.service : (WATER.commodities as readonly string[]).includes(commodity);
-  return isWater ? null : problemAt(at, 'FEED_NOT_WATER', { column: 'commodity', found: meaningOf('commodity', commodity ?? '') });
+  return isWater ? null : problemAt(at, 'FEED_NOT_WATER', { column: 'commodity', found: codeWords('commodity', commodity ?? '') });
 }
 
 /** A field of a reading type: the codes with which its values can be read as water through a meter. */
@@ -64,8 +64,8 @@ function wrongCode(at: { file: string; line: null }, { fields }: FeedThing): Pro
   const wrong = READ.find(({ list, codes, isOptional }) => !(fields[list] === undefined ? isOptional : codes.includes(fields[list])));
   if (wrong) {
     const { list, codes } = wrong;
-    const expected = codes.map((code) => meaningOf(list, code)).join(', ');
-    return problemAt(at, 'FEED_CODE_NOT_READ', { column: list, found: meaningOf(list, fields[list] ?? ''), expected });
+    const expected = codes.map((code) => codeWords(list, code)).join(', ');
+    return problemAt(at, 'FEED_CODE_NOT_READ', { column: list, found: codeWords(list, fields[list] ?? ''), expected });
   }
   const power = fields['powerOfTenMultiplier'] ?? '0';
   if (POWER.test(power)) return null;

@@ -5,7 +5,7 @@ import type { Names } from '../../drafts/names.js';
 import type { TableFile } from '../../files/table-file.js';
 import { type Problem, problemAt } from '../../problems/problem.js';
 import { chooseMeter } from './choose-meter.js';
-import { meaningOf, QUALITY } from './espi-codes.js';
+import { codeWords, QUALITY } from './espi-codes.js';
 import { FeedOutline } from './feed-outline.js';
 import { FEED_HEADERS, type FeedTarget, feedRows, qualities, readingsOf, sameCount } from './feed-rows.js';
 import { type WaterSeries, waterSeries } from './feed-series.js';
@@ -34,7 +34,7 @@ export async function readMeterFeed(file: FeedFile, names: Names): Promise<LaidO
 
 function recognizedAs(meter: KnownMeter | null): RecognizedFile {
   const [property, name] = [meter?.property ?? null, meter?.meter ?? null];
-  return { layout: 'espi', belongsTo: 'meter', station: null, hasWind: false, windHeightM: null, property, meter: name };
+  return { layout: 'espi', belongsTo: 'meter', station: null, asksWindHeight: false, windHeightM: null, property, meter: name };
 }
 
 function areSeries(found: readonly WaterSeries[] | readonly Problem[]): found is readonly WaterSeries[] {
@@ -60,15 +60,18 @@ async function partOf(target: FeedTarget, series: WaterSeries): Promise<LaidOutR
   };
 }
 
+/** A year of quarters of an hour has 35,040. */
+const MOST_NOTICES = 100_000;
+
 /** Counts the rows of a series, and tells of the readings that are left out. */
 async function survey(target: FeedTarget, series: WaterSeries): Promise<{ rowCount: number; notices: readonly Problem[] }> {
   let rowCount = 0;
   const notices: Problem[] = [];
   for await (const reading of readingsOf(target, series)) {
     if (!qualities(reading, series).includes(QUALITY.failed)) rowCount += 1;
-    else {
+    else if (notices.length < MOST_NOTICES) {
       const place = { file: target.fileName, line: reading.line };
-      notices.push(problemAt(place, 'READING_FAILED_CHECK', { column: 'quality', found: meaningOf('quality', QUALITY.failed) }));
+      notices.push(problemAt(place, 'READING_FAILED_CHECK', { column: 'quality', found: codeWords('quality', QUALITY.failed) }));
     }
   }
   return { rowCount, notices };

@@ -6,6 +6,8 @@ import { StationLine } from './station-line.js';
 
 /** How many lines of unfinished days are held at once, beyond a century of one station's elements. */
 const MOST_HELD = 400_000;
+/** More lines than a day can have hours or elements: what comes after them is another day of the same date, and refused. */
+const MOST_LINES = 100;
 
 /** How a station's file is read. */
 export interface StationReading {
@@ -52,7 +54,7 @@ export async function* gatheredDays(reading: StationReading): AsyncGenerator<Gat
 
 /** Days whose lines may still come. */
 class OpenDays {
-  private readonly days = new Map<string, ReadLine[]>();
+  private readonly days = new Map<string, OpenDay>();
   private held = 0;
 
   constructor(private readonly dayLies: StationLayout['dayLies']) {}
@@ -64,33 +66,43 @@ class OpenDays {
       return;
     }
     if (this.dayLies === 'together' && !this.days.has(day)) yield* this.end();
-    const lines = this.days.get(day) ?? [];
-    repeated(lines, read);
-    lines.push(read);
-    this.days.set(day, lines);
+    const open = this.days.get(day) ?? { lines: [], parts: new Map<string, number>() };
+    repeated(open, read);
+    open.lines.push(read);
+    this.days.set(day, open);
     this.held += 1;
-    if (this.held > MOST_HELD) yield* this.oldest();
+    if (open.lines.length >= MOST_LINES) yield this.close(day, open);
+    else if (this.held > MOST_HELD) yield* this.oldest();
   }
 
   *end(): Generator<GatheredDay> {
-    for (const [day, lines] of this.days) yield { day, lines };
+    for (const [day, { lines }] of this.days) yield { day, lines };
     this.days.clear();
     this.held = 0;
+  }
+
+  private close(day: string, { lines }: OpenDay): GatheredDay {
+    this.days.delete(day);
+    this.held -= lines.length;
+    return { day, lines };
   }
 
   private *oldest(): Generator<GatheredDay> {
     const next = this.days.entries().next();
     if (next.done) return;
-    const [day, lines] = next.value;
-    this.days.delete(day);
-    this.held -= lines.length;
-    yield { day, lines };
+    yield this.close(...next.value);
   }
 }
 
+/** A day that is not finished, and the line of each of its parts. */
+interface OpenDay {
+  readonly lines: ReadLine[];
+  readonly parts: Map<string, number>;
+}
+
 /** A part of a day comes once. */
-function repeated(lines: readonly ReadLine[], { line, piece }: ReadLine): void {
-  const before = lines.find((other) => other.piece.part === piece.part);
-  if (before)
-    line.refuse('DUPLICATE_ROW', null, { found: piece.part, expected: `${piece.day} ${piece.part}`, otherLine: before.line.record.line });
+function repeated({ parts }: OpenDay, { line, piece }: ReadLine): void {
+  const otherLine = parts.get(piece.part);
+  if (otherLine === undefined) parts.set(piece.part, line.record.line);
+  else line.refuse('DUPLICATE_ROW', null, { found: piece.part, expected: `${piece.day} ${piece.part}`, otherLine });
 }

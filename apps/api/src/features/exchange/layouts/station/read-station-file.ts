@@ -64,9 +64,11 @@ export async function readStationFile(file: StationFile, names: Names): Promise<
   return { recognized, refused, parts: [rowsOf(file, reading, given, surveyed)] };
 }
 
+/** The height that a layout tells counts, whatever is stated: of several files that is said at once. */
 function recognizedAs({ table, layout }: StationFile, { station }: StationChoice, hasWind: boolean): RecognizedFile {
-  const windHeightM = table.meaning?.windHeightM ?? layout.windHeightM;
-  return { layout: layout.name, belongsTo: 'station', station, hasWind, windHeightM, property: null, meter: null };
+  const windHeightM = layout.windHeightM ?? table.meaning?.windHeightM ?? null;
+  const asksWindHeight = hasWind && layout.windHeightM === null;
+  return { layout: layout.name, belongsTo: 'station', station, asksWindHeight, windHeightM, property: null, meter: null };
 }
 
 function refusals(
@@ -77,20 +79,29 @@ function refusals(
 ): Problem[] {
   const at = { file: table.name, line: null };
   if (choice.problem) return [choice.problem];
-  if (recognized.hasWind && recognized.windHeightM === null) return [problemAt(at, 'WIND_HEIGHT_NOT_STATED')];
+  if (recognized.asksWindHeight && recognized.windHeightM === null) return [problemAt(at, 'WIND_HEIGHT_NOT_STATED')];
   if (rowCount > 0) return [];
   const empty = problemAt({ ...at, line: heading.line || null }, 'FILE_WITHOUT_DAYS');
   return [empty, ...notices];
 }
 
-/** The stations that a file names, a few of them: more than one is too many anyway. */
+/** More stations than any network has. */
+const MOST_STATIONS = 300_000;
+
+/** The stations that a file names. */
 async function stationsIn({ table, layout, heading }: StationFile): Promise<ReadonlySet<string>> {
   const place = layout.stationColumn && heading.places.get(layout.stationColumn)?.place;
   const found = new Set<string>();
   if (typeof place !== 'number') return found;
-  for await (const { cells } of recordsOf({ table, heading })) found.add((cells[place] ?? '').trim());
+  for await (const { cells } of recordsOf({ table, heading })) {
+    if (found.size >= MOST_STATIONS) break;
+    found.add((cells[place] ?? '').trim());
+  }
   return found;
 }
+
+/** As many as there are days from 1900 to 2100, which are all that a file can tell of honestly. */
+const MOST_NOTICES = 73_414;
 
 interface Survey {
   readonly rowCount: number;
@@ -109,7 +120,7 @@ async function survey(reading: StationReading, station: string): Promise<Survey>
   for await (const day of gatheredDays(reading)) {
     const { row, values, leftOut } = dayRow(reading, all, day);
     if (row) rowCount += 1;
-    notices.push(...leftOut);
+    if (notices.length < MOST_NOTICES) notices.push(...leftOut);
     for (const field of Object.keys(values) as DayField[]) if (field in sources) fields.add(field);
   }
   return { rowCount, fields, notices };

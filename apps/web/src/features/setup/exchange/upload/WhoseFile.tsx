@@ -25,7 +25,11 @@ export function WhoseFile({ name, file, stations, properties, draft, onChange }:
   const intl = useIntl();
   const { unitOf } = useFormats();
   const choose = { value: '', words: intl.formatMessage({ id: 'setup.whose.choose' }) };
-  const choices = (names: readonly string[]) => [choose, ...names.map((value) => ({ value, words: value }))];
+  // A name of the same upload may be chosen that is not kept yet.
+  const choices = (names: readonly string[], chosen: string) => [
+    choose,
+    ...[...new Set([...names, ...(chosen ? [chosen] : [])])].map((value) => ({ value, words: value })),
+  ];
   const label = (of: 'station' | 'windHeight' | 'property' | 'meter'): string => intl.formatMessage({ id: `setup.whose.${of}` });
   return (
     <fieldset className="whose-file">
@@ -35,12 +39,12 @@ export function WhoseFile({ name, file, stations, properties, draft, onChange }:
       {file.belongsTo === 'station' && (
         <Select
           label={label('station')}
-          choices={choices(stations)}
+          choices={choices(stations, draft.station)}
           value={draft.station}
           onChange={(station) => onChange({ ...draft, station })}
         />
       )}
-      {file.hasWind && (
+      {file.asksWindHeight && (
         <TextField
           label={label('windHeight')}
           inputMode="decimal"
@@ -53,13 +57,16 @@ export function WhoseFile({ name, file, stations, properties, draft, onChange }:
         <>
           <Select
             label={label('property')}
-            choices={choices(properties.filter(({ meters }) => meters.length > 0).map((property) => property.name))}
+            choices={choices(
+              properties.filter(({ meters }) => meters.length > 0).map((property) => property.name),
+              draft.property,
+            )}
             value={draft.property}
             onChange={(property) => onChange({ ...draft, property, meter: '' })}
           />
           <Select
             label={label('meter')}
-            choices={choices(properties.find((property) => property.name === draft.property)?.meters ?? [])}
+            choices={choices(properties.find((property) => property.name === draft.property)?.meters ?? [], draft.meter)}
             value={draft.meter}
             onChange={(meter) => onChange({ ...draft, meter })}
           />

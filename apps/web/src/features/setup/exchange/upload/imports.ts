@@ -17,7 +17,7 @@ export interface RecognizedFile {
   readonly layout: string;
   readonly belongsTo: 'station' | 'meter';
   readonly station: string | null;
-  readonly hasWind: boolean;
+  readonly asksWindHeight: boolean;
   readonly windHeightM: number | null;
   readonly property: string | null;
   readonly meter: string | null;

@@ -36,6 +36,6 @@ export function meaningOf(draft: Draft, file: RecognizedFile, formats: Formats):
     ...(station && { station }),
     ...(property && { property }),
     ...(meter && { meter }),
-    ...(file.hasWind && windHeightM !== null && { windHeightM }),
+    ...(file.asksWindHeight && windHeightM !== null && { windHeightM }),
   };
 }
