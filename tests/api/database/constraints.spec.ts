@@ -50,17 +50,10 @@ it('every check is named after a rule that has its own sentence', () => {
 it('says what is wrong with which value, over the wire', async () => {
   const owner = await product.somebody(await product.organization('Heron Grounds'), 'owner');
   await product.organization('Quail Grounds');
-  const change = (name: string, leastLitres: number) =>
-    owner.send(
-      `mutation { changeOrganization(version: 1, input: { name: "${name}", units: us, language: en, leastConfidence: 0.9, leastLitres: ${leastLitres}, leastMoney: 10 }) { id } }`,
-    );
-  const broken = async (name: string, leastLitres: number) =>
-    (await change(name, leastLitres)).errors.map(({ message, extensions }) => [extensions.code, extensions.details['rule'], message]);
-  expect(await broken(' ', 1)).toEqual([['RULE_BROKEN', 'organization_name_given', 'An organization needs a name.']]);
-  expect(await broken('Heron', -1)).toEqual([
-    ['RULE_BROKEN', 'organization_least_litres_not_negative', 'The least litres of an organization must not be below zero.'],
-  ]);
-  expect(await broken('Quail Grounds', 1)).toEqual([
+  const { errors } = await owner.send(
+    'mutation { changeOrganization(version: 1, input: { name: "Quail Grounds", units: us, language: en, leastConfidence: 0.9, leastLitres: 1, leastMoney: 10 }) { id } }',
+  );
+  expect(errors.map(({ message, extensions }) => [extensions.code, extensions.details['rule'], message])).toEqual([
     ['RULE_BROKEN', 'organization_name_once', 'There is an organization of this name already. Choose another name.'],
   ]);
 });

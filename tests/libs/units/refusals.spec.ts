@@ -37,7 +37,9 @@ const refusal = (deed: () => unknown): DomainError => {
 };
 
 const makers = Object.entries(MODULES).flatMap(([code, module]) =>
-  Object.entries(module as Record<string, (value: number, unit: string) => unknown>).map(([name, make]) => [name, code, make] as const),
+  Object.entries(module as unknown as Record<string, (value: number, unit: string) => unknown>).map(
+    ([name, make]) => [name, code, make] as const,
+  ),
 );
 
 it.each(makers)('%s refuses what is not a number by %s, with the value', (_name, code, make) => {
