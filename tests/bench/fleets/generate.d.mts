@@ -4,6 +4,8 @@ export interface FleetWish {
   readonly properties: number;
   readonly months: number;
   readonly hourly?: number;
+  /** the share on which something goes wrong */
+  readonly faulty?: number;
   readonly only?: readonly string[] | null;
 }
 

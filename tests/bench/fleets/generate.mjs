@@ -1,5 +1,5 @@
 // Writes a labelled fleet: an import folder, and beside it what was really wrong.
-//   node tests/bench/fleets/generate.mjs --seed N --properties K --months M --out FOLDER [--hourly SHARE] [--only kind,kind]
+//   node tests/bench/fleets/generate.mjs --seed N --properties K --months M --out FOLDER [--hourly SHARE] [--faulty SHARE] [--only kind,kind]
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
@@ -19,6 +19,8 @@ const FIRST_MONTHS = monthsFrom('2023-03', '2024-08');
 const WEATHER_DAYS_BEFORE = 100;
 const STATIONS = 3;
 const HOURLY = 0.25;
+/** Share of properties on which something goes wrong. */
+const FAULTY = 0.5;
 
 function daysOf(seed, months) {
   const first = diceFor(`fleet ${seed}`).pick(FIRST_MONTHS);
@@ -38,13 +40,14 @@ function live(property, fleet) {
 }
 
 /**
- * @param wish seed, properties, months, hourly (share of properties with an hourly feed), only (kinds of fault, or null for all)
+ * @param wish seed, properties, months, hourly (share of properties with an hourly feed), faulty (share on which
+ *   something goes wrong), only (kinds of fault, or null for all)
  * @returns {{files: Record<string, string>, truth: string, gaps: string, lastDay: string, siteYears: number}} texts; the same for the same wish
  */
-export function labelledFleet({ seed, properties, months, hourly = HOURLY, only = null }) {
+export function labelledFleet({ seed, properties, months, hourly = HOURLY, faulty = FAULTY, only = null }) {
   const unknown = (only ?? []).filter((kind) => !faultKinds.includes(kind));
   if (unknown.length) throw new Error(`There is no fault "${unknown.join('", "')}". There are: ${faultKinds.join(', ')}.`);
-  const fleet = { seed, hourly, only, ...daysOf(seed, months) };
+  const fleet = { seed, hourly, faulty, only, ...daysOf(seed, months) };
   const dice = diceFor(`stations ${seed}`);
   fleet.stations = Array.from({ length: STATIONS }, (_, index) => stationOf(fleet, index, dice.pick(climateNames)));
   fleet.properties = Array.from({ length: properties }, (_, index) => live(drawProperty(fleet, index + 1), fleet));
@@ -68,7 +71,7 @@ export function writeFleet({ files, truth, gaps }, folder) {
 
 if (process.argv[1] === import.meta.filename) {
   const string = { type: 'string' };
-  const options = { seed: string, properties: string, months: string, out: string, hourly: string, only: string };
+  const options = { seed: string, properties: string, months: string, out: string, hourly: string, faulty: string, only: string };
   const { values } = parseArgs({ options });
   if (!values.out) throw new Error('Say where with --out FOLDER.');
   const fleet = labelledFleet({
@@ -76,6 +79,7 @@ if (process.argv[1] === import.meta.filename) {
     properties: Number(values.properties ?? 20),
     months: Number(values.months ?? 14),
     hourly: Number(values.hourly ?? HOURLY),
+    faulty: Number(values.faulty ?? FAULTY),
     only: values.only?.split(',').map((kind) => kind.trim()) ?? null,
   });
   writeFleet(fleet, values.out);

@@ -6,11 +6,12 @@ import { weighted } from './property.mjs';
 export const DAYS_A_MONTH = 30.44;
 const MINUTES_A_MONTH = DAYS_A_MONTH * 1440;
 const [SMALLEST, LARGEST] = [0.02, 3];
-/** Share of properties on which something goes wrong, and of those on which a second thing does. */
-const FAULTY = 0.5;
+/** Share of faulty properties on which a second thing goes wrong. */
 const TWICE = 0.12;
 /** A property has this many days before anything goes wrong, so that it has a history. */
 const QUIET_DAYS = 90;
+
+const HOLE_GPM = [0.1, 8];
 
 const logBetween = (dice, low, high) => low * (high / low) ** dice.uniform();
 
@@ -26,7 +27,7 @@ const lasting = (dice) => (dice.uniform() < 0.4 ? days(dice.whole(30, 120)) : Nu
 /** Each gives what the fault does, or null where the property has nothing that it could befall. `size` is a share of the usual month. */
 const MAKERS = {
   'continuous leak': ({ property, dice, size, usual }) => ({
-    ...{ meter: standing(property, dice).name, gpm: (size * usual) / MINUTES_A_MONTH, lasts: lasting(dice) },
+    ...{ meter: standing(property, dice).name, gpm: leakFlow(dice, size, usual), lasts: lasting(dice) },
   }),
   'slow leak': ({ property, dice, size, usual }) => ({
     ...{
@@ -61,6 +62,12 @@ const WEIGHTS = {
 };
 export const faultKinds = Object.keys(MAKERS);
 
+/** By its share of the month, or by its hole: a drip to a broken riser, yet no more than the largest share. */
+function leakFlow(dice, size, usual) {
+  const most = (LARGEST * usual) / MINUTES_A_MONTH;
+  return dice.uniform() < 0.5 ? (size * usual) / MINUTES_A_MONTH : Math.min(most, logBetween(dice, ...HOLE_GPM));
+}
+
 const reads = (property) => ['readings', 'both'].includes(property.metering);
 
 function onZone(property, dice, does) {
@@ -91,7 +98,7 @@ function extraRun(property, dice, size, usual) {
  */
 export function drawFaults(property, fleet, usual) {
   const dice = diceFor(`faults ${fleet.seed} ${property.name}`);
-  const count = dice.uniform() < FAULTY ? (dice.uniform() < TWICE ? 2 : 1) : 0;
+  const count = dice.uniform() < fleet.faulty ? (dice.uniform() < TWICE ? 2 : 1) : 0;
   const kinds = faultKinds.filter((kind) => !fleet.only || fleet.only.includes(kind));
   const faults = [];
   for (let at = 0; at < count; at += 1) {

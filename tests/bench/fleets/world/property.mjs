@@ -4,6 +4,7 @@ import { readZone } from '../../../../apps/api/demo/generator/ground/zone.mjs';
 import { dateText } from '../../../../apps/api/demo/generator/sky/calendar.mjs';
 import { diceFor } from '../../../../apps/api/demo/generator/sky/random.mjs';
 
+export const GALLONS = { CCF: 748.0519, HCF: 748.0519, kgal: 1000, gal: 1, ft3: 7.480519, m3: 264.172052 };
 const SOILS = ['sandy loam', 'loam', 'loam', 'silt loam', 'clay loam', 'clay'];
 /** Kinds of zone with the program that they are usually in, their weight and the range of their areas in square feet. */
 const ZONES = [
@@ -36,6 +37,10 @@ const DIALS = [
     ['m3', 1, 0.01, 5],
   ],
 ];
+/** Four feeds in five tell steps of at most ten gallons. */
+const FINE_FEEDS = 0.8;
+const FINE_GALLONS = 10;
+const isFine = ([unit, multiplier, resolution]) => GALLONS[unit] * multiplier * resolution <= FINE_GALLONS;
 /** meter size [in] by the largest flow that it passes [gpm]: common practice */
 const SIZES = [
   [0.625, 20],
@@ -105,7 +110,7 @@ function drawControllers(property, dice) {
 }
 
 function drawMeter(property, name, kind, dice) {
-  const [unit, multiplier, resolution, digits] = property.fed ? dice.pick(DIALS.slice(2, 12)) : dice.pick(DIALS);
+  const [unit, multiplier, resolution, digits] = dice.pick(property.fed && dice.uniform() < FINE_FEEDS ? DIALS.filter(isFine) : DIALS);
   const full = 10 ** digits;
   // One in eight starts again at zero within the fleet's time.
   const first = dice.uniform() < 0.125 ? full * dice.between(0.93, 0.995) : full * dice.between(0.02, 0.6);

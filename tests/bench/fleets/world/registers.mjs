@@ -1,9 +1,9 @@
 // What was written down of the water: registers on the days of a crew, the supplier's bills, the hourly feed, and what was read wrongly.
 import { dateText, instantText, startOfDay } from '../../../../apps/api/demo/generator/sky/calendar.mjs';
 import { diceFor } from '../../../../apps/api/demo/generator/sky/random.mjs';
+import { GALLONS } from './property.mjs';
 import { isFallBack, isSpringForward } from './water.mjs';
 
-export const GALLONS = { CCF: 748.0519, HCF: 748.0519, kgal: 1000, gal: 1, ft3: 7.480519, m3: 264.172052, L: 0.264172052 };
 /** A misread that changes less than this share of the usual month is drawn again. */
 const LEAST_MISREAD = 0.1;
 
