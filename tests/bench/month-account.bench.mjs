@@ -1,12 +1,17 @@
 import { dateOfDayNumber, dayNumberOfDate } from '../../libs/irrigation/dist/calendar/local-date.js';
-import { computeMonthAccount } from '../../libs/metering/dist/account/compute-month-account.js';
+import { accountOfMonth, computeMonthAccount } from '../../libs/metering/dist/account/compute-month-account.js';
+import { preparedMonths } from '../../libs/metering/dist/account/needed/prepared-months.js';
+import { weatherSeries } from '../../libs/metering/dist/volumes/weather-series.js';
 import { runIrrigationNeed } from '../../libs/agronomy/dist/water-balance/irrigation-need.kernel.js';
 import { count, medians, ratio } from '../support/measure.mjs';
 
-export const tells = 'a month account of 20 zones with its uncertainty, against the water balance of its zones alone';
+export const tells =
+  'a month account of 20 zones with its uncertainty, alone and with the year that it is in, against the water balance of its zones alone';
 
 const ZONES = 20;
 const AT_ONCE = 20;
+/** So many that both are measured over about as long, and the machine's other work meets them alike. */
+const BALANCES = 2000;
 /** 90 days of warm-up and the month. */
 const DAYS = 120;
 const LAST_DAY = dayNumberOfDate('2026-06-30');
@@ -97,6 +102,30 @@ const property = {
   clockChanges: [],
 };
 
+/** The same property in each month of a year: what its zones needed is computed for all of them at once. */
+function year() {
+  const months = Array.from({ length: 12 }, (_, at) => {
+    const [first, last] = [new Date(Date.UTC(2026, at, 1)), new Date(Date.UTC(2026, at + 1, 0))].map((date) =>
+      date.toISOString().slice(0, 10),
+    );
+    const intervals = [reading(dateOfDayNumber(dayNumberOfDate(first) - 4), dateOfDayNumber(dayNumberOfDate(last) + 3), 1.4e6)];
+    return { ...property, month: first.slice(0, 7), through: last, meters: property.meters.map((meter) => ({ ...meter, intervals })) };
+  });
+  const from = dayNumberOfDate('2025-10-03');
+  const days = Array.from({ length: 455 }, (_, at) => ({ ...property.days[at % DAYS], date: dateOfDayNumber(from + at) }));
+  const weather = weatherSeries(days);
+  const all = () => {
+    const prepared = preparedMonths(months, weather);
+    return months.map((month, at) => accountOfMonth(month, prepared[at]));
+  };
+  for (const [at, account] of all().entries()) {
+    const alone = computeMonthAccount({ ...months[at], days }).property.needed.litres;
+    if (!(account.property.needed.litres === alone))
+      throw new Error(`${account.month}: ${account.property.needed.litres} L, alone ${alone} L`);
+  }
+  return all;
+}
+
 function balance() {
   const [eto, rain] = ['etoMm', 'rainMm'].map((name) => Float64Array.from(property.days, (day) => day[name]));
   const written = { irrigation: new Float64Array(DAYS), effectiveRain: new Float64Array(DAYS) };
@@ -111,19 +140,21 @@ function balance() {
   };
 }
 
-const repeat = (work) => () => {
-  for (let at = 0; at < AT_ONCE; at++) work();
+const repeat = (work, often) => () => {
+  for (let at = 0; at < often; at++) work();
 };
 
 export async function bench() {
   const { allowed, needed, programmed, metered } = computeMonthAccount(property).property;
   if ([allowed, needed, programmed, metered].some(({ litres }) => !(litres > 0))) throw new Error('the account lacks a volume');
   const took = await medians(
-    { account: repeat(() => computeMonthAccount(property)), balance: repeat(balance()) },
+    { account: repeat(() => computeMonthAccount(property), AT_ONCE), year: year(), balance: repeat(balance(), BALANCES) },
     { warmUps: 5, runs: 15 },
   );
+  const [alone, withYear, balanced] = [took.account / AT_ONCE, took.year / 12, took.balance / BALANCES];
   return [
-    `an account ${(took.account / AT_ONCE).toFixed(2)} ms, the balance of its zones ${((1000 * took.balance) / AT_ONCE).toFixed(0)} µs: ${count((1000 * AT_ONCE) / took.account)} accounts/s`,
-    `ratio: the account takes ${ratio(took.account / took.balance)} the time of the balance within it`,
+    `an account ${alone.toFixed(2)} ms, the balance of its zones ${(1000 * balanced).toFixed(0)} µs: ${count(1000 / alone)} accounts/s`,
+    `with its year ${withYear.toFixed(2)} ms: ${count(1000 / withYear)} accounts/s`,
+    `ratio: the account takes ${ratio(alone / balanced)} the time of the balance within it, with its year ${ratio(withYear / balanced)}`,
   ];
 }

@@ -2,7 +2,7 @@ import type { ClockChange } from '../calendar/clock-change.js';
 import { elapsedMinutes } from '../calendar/elapsed-minutes.js';
 import type { ControllerTraits } from './controller-traits.js';
 import type { RainPause } from './rain-pause.js';
-import { pauseSpans, type ReplayedRun, replayStarts } from './replay-starts.js';
+import { type LaidStart, type LayOut, pauseSpans, type ReplayedRun, replayStarts, visitStarts } from './replay-starts.js';
 import type { SettingsFact } from './settings-fact.js';
 import { type FactInForce, settingsTimeline } from './settings-timeline.js';
 
@@ -56,19 +56,14 @@ export function replayController(input: ReplayInput): ControllerReplay {
     return pauses.some(({ from, until }) => from <= begin && end <= until) ? null : unknownDay(timeline, begin, end);
   });
   const found = new Map<number, StationDays>();
-  for (const run of inOrder(replayStarts(input, timeline))) {
-    let station = found.get(run.station);
-    if (!station) {
-      station = noDays(input.days);
-      found.set(run.station, station);
-    }
-    // Programs that run together may both open one valve.
-    const begin = Math.max(run.begin, station.openUntil);
-    station.openUntil = Math.max(begin, run.end);
-    const day = dayOf(midnights, begin);
-    if (spread(station.minutes, midnights, day, [begin, run.end])) station.programs.add(run.program);
-    if (run.first && day >= 0 && day < input.days) station.runs[day] = (station.runs[day] ?? 0) + 1;
-  }
+  const stationOf = (station: number): StationDays => {
+    const present = found.get(station) ?? noDays(input.days);
+    found.set(station, present);
+    return present;
+  };
+  // Starts are in order; only where several run at once their runs may not be, and two may hold one valve open.
+  if ((input.traits.runsAtOnce ?? 1) < 2) visitStarts(input, timeline, addingStarts(midnights, stationOf));
+  else for (const run of inOrder(replayStarts(input, timeline))) addRun(run, midnights, stationOf(run.station));
   const known = (values: readonly number[]) => values.map((value, day) => (unknown[day] === null ? value : null));
   const stations = [...found].map(
     ([station, { minutes, runs, programs }]) =>
@@ -89,10 +84,46 @@ function noDays(days: number): StationDays {
   return { minutes: zeros(), runs: zeros(), programs: new Set(), openUntil: Number.NEGATIVE_INFINITY };
 }
 
-// Starts are in order; only where several run at once their runs may not be.
 function inOrder(runs: readonly ReplayedRun[]): readonly ReplayedRun[] {
-  const isSorted = runs.every(({ begin }, at) => at === 0 || begin >= (runs[at - 1] as ReplayedRun).begin);
-  return isSorted ? runs : [...runs].sort((a, b) => a.begin - b.begin);
+  return [...runs].sort((a, b) => a.begin - b.begin);
+}
+
+function addRun(run: ReplayedRun, midnights: readonly number[], station: StationDays): void {
+  // Programs that run together may both open one valve.
+  const begin = Math.max(run.begin, station.openUntil);
+  station.openUntil = Math.max(begin, run.end);
+  const day = dayOf(midnights, begin);
+  if (spread(station.minutes, midnights, day, [begin, run.end])) station.programs.add(run.program);
+  if (run.first && day >= 0 && day < station.runs.length) station.runs[day] = (station.runs[day] ?? 0) + 1;
+}
+
+// A start that begins and ends on one day, which nearly all do, adds as much to its stations as every other of its kind.
+function addingStarts(midnights: readonly number[], stationOf: (station: number) => StationDays): (start: LaidStart) => void {
+  const known = new Map<LayOut, readonly (readonly [StationDays, number])[]>();
+  const stationsOf = ({ program, layOut }: LaidStart) => {
+    const present = known.get(layOut);
+    if (present) return present;
+    const stations = layOut.stations.map(({ station, minutes }) => [stationOf(station), minutes] as const);
+    for (const [station] of stations) station.programs.add(program);
+    known.set(layOut, stations);
+    return stations;
+  };
+  return (start) => {
+    const { program, begin, stop, layOut } = start;
+    const day = dayOf(midnights, begin);
+    if (day >= 0 && day < midnights.length - 1 && begin + layOut.end <= Math.min(stop, midnights[day + 1] as number)) {
+      for (const [station, minutes] of stationsOf(start)) {
+        station.minutes[day] = (station.minutes[day] as number) + minutes;
+        station.runs[day] = (station.runs[day] as number) + 1;
+      }
+      return;
+    }
+    for (const segment of layOut.segments) {
+      const [from, end] = [begin + segment.begin, Math.min(begin + segment.end, stop)];
+      if (end > from)
+        addRun({ station: segment.station, program, begin: from, end, first: segment.first }, midnights, stationOf(segment.station));
+    }
+  };
 }
 
 // Days are nearly all of 1,440 minutes, so the guess is right or next to it; below 0 before the first, and `days` after the last.

@@ -37,8 +37,19 @@ export interface Span {
   readonly until: number;
 }
 
-interface LaidSegment extends StationSegment {
-  readonly first: boolean;
+/** What one start of a program does; `first` marks the first cycle of a station, `stations` sums each station's cycles. */
+export interface LayOut {
+  readonly segments: readonly (StationSegment & { readonly first: boolean })[];
+  readonly stations: readonly { readonly station: number; readonly minutes: number }[];
+  readonly end: number;
+}
+
+/** A start that happens at an elapsed minute; what is after `stop` does not run. */
+export interface LaidStart {
+  readonly program: string;
+  readonly begin: number;
+  readonly stop: number;
+  readonly layOut: LayOut;
 }
 
 interface Start {
@@ -60,26 +71,48 @@ interface Start {
  * @throws {DomainError} `WALL_TIME_INVALID`, `SETTINGS_OUT_OF_DOMAIN`, `PROGRAM_DAYS_INVALID` or `MONTHLY_ADJUST_INVALID` on bad settings.
  */
 export function replayStarts(input: StartsInput, timeline: readonly FactInForce[]): readonly ReplayedRun[] {
+  const runs: ReplayedRun[] = [];
+  visitStarts(input, timeline, ({ program, begin, stop, layOut }) => {
+    for (const segment of layOut.segments) {
+      const end = Math.min(begin + segment.end, stop);
+      if (end > begin + segment.begin)
+        runs.push({ station: segment.station, program, begin: begin + segment.begin, end, first: segment.first });
+    }
+  });
+  return runs;
+}
+
+/**
+ * The same starts one by one, as they are laid out, for whoever adds them up.
+ *
+ * @param input - Days, pauses, traits and changes of clock. [code]
+ * @param timeline - The facts in force, in order of time. [min]
+ * @param visit - Is told of each start that happens, in order. [min]
+ * @returns Nothing. [–]
+ * @throws {DomainError} As `replayStarts`.
+ */
+export function visitStarts(input: StartsInput, timeline: readonly FactInForce[], visit: (start: LaidStart) => void): void {
   const pauses = pauseSpans(input.pauses, input.clockChanges);
   const stops = [...pauses.map(({ from }) => from), ...timeline.filter(({ fact }) => fact.state !== 'on').map(({ from }) => from)];
   const freeAt = new Array<number>(Math.max(1, Math.floor(input.traits.runsAtOnce ?? 1))).fill(Number.NEGATIVE_INFINITY);
-  const layOut = layingOut(input.traits);
-  const runs: ReplayedRun[] = [];
+  const layOutOf = layingOut(input.traits);
   for (const start of startsOf(input, timeline)) {
     if (pauses.some(({ from, until }) => from <= start.at && start.at < until)) continue;
     const stop = Math.min(...stops.filter((at) => at > start.at), Number.POSITIVE_INFINITY);
     const lane = freeAt.indexOf(Math.min(...freeAt));
-    let free = Math.max(start.at, freeAt[lane] as number);
-    const begin = free;
-    for (const segment of layOut(start)) {
-      const end = Math.min(begin + segment.end, stop);
-      if (end <= begin + segment.begin) continue;
-      runs.push({ station: segment.station, program: start.program.name, begin: begin + segment.begin, end, first: segment.first });
-      free = Math.max(free, end);
-    }
-    freeAt[lane] = free;
+    const begin = Math.max(start.at, freeAt[lane] as number);
+    const layOut = layOutOf(start);
+    visit({ program: start.program.name, begin, stop, layOut });
+    freeAt[lane] = Math.max(begin, lastEnd(layOut, begin, stop));
   }
-  return runs;
+}
+
+function lastEnd({ segments, end }: LayOut, begin: number, stop: number): number {
+  if (begin + end <= stop) return begin + end;
+  return segments.reduce(
+    (last, segment) => (begin + segment.begin < stop ? Math.max(last, Math.min(begin + segment.end, stop)) : last),
+    begin,
+  );
 }
 
 /**
@@ -120,24 +153,26 @@ function byName(a: Start, b: Start): number {
   return Number(a.program.name > b.program.name) - Number(a.program.name < b.program.name);
 }
 
-// Every start of a program at one percent runs alike: it is laid out once. `first` marks the first cycle of a station.
-function layingOut(traits: ControllerTraits): (start: Start) => readonly LaidSegment[] {
-  const known = new Map<Program, Map<number, readonly LaidSegment[]>>();
+// Every start of a program at one percent runs alike: it is laid out once.
+function layingOut(traits: ControllerTraits): (start: Start) => LayOut {
+  const known = new Map<Program, Map<number, LayOut>>();
   return ({ program, monthIndex }) => {
     const percent = percentInForce(program.adjustPercent, traits, monthIndex);
-    const ofProgram = known.get(program) ?? new Map<number, readonly LaidSegment[]>();
+    const ofProgram = known.get(program) ?? new Map<number, LayOut>();
     known.set(program, ofProgram);
-    const present = ofProgram.get(percent) ?? firstMarked(layOutStart(program.stations, percent, traits));
+    const present = ofProgram.get(percent) ?? summed(layOutStart(program.stations, percent, traits));
     ofProgram.set(percent, present);
     return present;
   };
 }
 
-function firstMarked(segments: readonly StationSegment[]): readonly LaidSegment[] {
-  const seen = new Set<number>();
-  return segments.map((segment) => {
-    const first = !seen.has(segment.station);
-    seen.add(segment.station);
-    return { ...segment, first };
+function summed(segments: readonly StationSegment[]): LayOut {
+  const minutes = new Map<number, number>();
+  const marked = segments.map((segment) => {
+    const before = minutes.get(segment.station);
+    minutes.set(segment.station, (before ?? 0) + segment.end - segment.begin);
+    return { ...segment, first: before === undefined };
   });
+  const end = segments.reduce((last, segment) => Math.max(last, segment.end), 0);
+  return { segments: marked, stations: Array.from(minutes, ([station, sum]) => ({ station, minutes: sum })), end };
 }
