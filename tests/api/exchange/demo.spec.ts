@@ -1,3 +1,6 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import { gallonsFromLitres, litres } from '@rillbook/units/volume.js';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { loadDemo } from '../../../apps/api/src/features/exchange/demo/load-demo.service.js';
 import { DEMO_PASSWORD } from '../../../apps/api/src/platform/identity/members/demo-doors.js';
@@ -54,6 +57,17 @@ it('loads two companies that stand still, with people, crews, accounts, findings
   expect(said.at(-1)).toMatch(/^The demonstration was loaded in \d+ s\.$/);
   expect(await load()).toBe(false);
 }, 120_000);
+
+it('has the account that docs/methods.md follows by hand', async () => {
+  const [account] = await product.database.admin<Record<string, number>>(
+    `select allowed_l, needed_l, programmed_l, metered_l from month_account a join property p on p.organization_id = a.organization_id and p.id = a.property_id
+       where p.name = 'Alder Row' and a.month = '2026-07-01' and a.meter_id is null`,
+  );
+  const gallons = Object.values(account!).map((volume) => Math.round(gallonsFromLitres(litres(volume))).toLocaleString('en-US'));
+  const page = await readFile(path.resolve(import.meta.dirname, '../../../docs/methods.md'), 'utf8');
+  expect(gallons).toHaveLength(4);
+  for (const volume of gallons) expect(page).toContain(`**${volume} gal**`);
+});
 
 it('lets its people sign in', async () => {
   const answer = await product.send(
