@@ -37,13 +37,16 @@ const LATER = /(^end|until|through|to)_?/;
 
 const moment = (name: string): string => `2026-06-15T${LATER.test(name) ? '13' : '12'}:00:00Z`;
 
+const marked = (marker: string): string => JSON.stringify({ code: marker, details: { name: marker } });
+
 /** A value of each type that the usual checks allow. */
 const OF_TYPE: readonly (readonly [type: RegExp, make: (name: string, marker: string) => unknown])[] = [
   [/^text$/, (name, marker) => (name === 'email' ? `${marker}@example.test` : `${marker} ${name}`)],
   [/^text\[\]$/, (_, marker) => [`${marker}@example.test`]],
-  [/^jsonb$/, (_, marker) => JSON.stringify({ code: marker, details: { name: marker } })],
+  [/^jsonb$/, (_, marker) => marked(marker)],
   [/^uuid$/, () => randomUUID()],
-  [/^bytea$/, () => randomBytes(32)],
+  // An account's detail is JSON in bytes; other bytes are hashes.
+  [/^bytea$/, (name, marker) => (name === 'detail' ? Buffer.from(marked(marker)) : randomBytes(32))],
   [/^boolean$/, () => false],
   [/^date$/, (name) => (LATER.test(name) ? '2026-06-30' : '2026-06-01')],
   [/^timestamp/, (name) => (name === 'expires_at' ? '2099-01-01T00:00:00Z' : moment(name))],
