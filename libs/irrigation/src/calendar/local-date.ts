@@ -14,9 +14,13 @@ const MONTH = /^(\d{4})-(0[1-9]|1[0-2])$/;
  */
 export function dayNumberOfDate(date: string): number {
   const match = DATE.exec(date);
-  const number = match ? Date.UTC(Number(match[1]), Number(match[2]) - 1, Number(match[3])) / MILLISECONDS_PER_DAY : Number.NaN;
-  if (!Number.isInteger(number) || dateOfDayNumber(number) !== date) throw new DomainError('LOCAL_DATE_INVALID', { date });
-  return number;
+  if (!match) throw new DomainError('LOCAL_DATE_INVALID', { date });
+  const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
+  const midnight = new Date(Date.UTC(year, month - 1, day));
+  // A day that the month has not rolls over into the next; years before 100 are taken for others.
+  if (midnight.getUTCDate() !== day || midnight.getUTCMonth() !== month - 1 || midnight.getUTCFullYear() !== year)
+    throw new DomainError('LOCAL_DATE_INVALID', { date });
+  return midnight.getTime() / MILLISECONDS_PER_DAY;
 }
 
 /**
