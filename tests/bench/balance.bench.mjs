@@ -51,7 +51,9 @@ function chained(zone, at) {
   const retention = zone.retention / 25.4;
   return seasonBalance({
     days: dates.map((date, day) => ({ date, eto: eto[day], rain: rain[day], plantCoefficient: zone.plantCoefficient })),
-    events: dates.flatMap((date, day) => (programs[at % 3][day] > 0 ? [{ date, irrigation: millimetres(programs[at % 3][day] * zone.irrigationRate), wettedFraction: 1 }] : [])),
+    events: dates.flatMap((date, day) =>
+      programs[at % 3][day] > 0 ? [{ date, irrigation: millimetres(programs[at % 3][day] * zone.irrigationRate), wettedFraction: 1 }] : [],
+    ),
     zone: {
       availableWater: zone.totalAvailableWater / zone.rootedFraction,
       rootDepth: 1000,
@@ -75,7 +77,15 @@ function judge(written) {
     const { months } = chained(zones[at], at);
     months.forEach((sums, month) => {
       const at8 = SUMS * (12 * at + month);
-      const pairs = [sums.etc, sums.evapotranspiration, sums.rain - sums.runoff - sums.rainBesideRoots, sums.runoff, sums.irrigation, sums.deepPercolation, sums.shortfall];
+      const pairs = [
+        sums.etc,
+        sums.evapotranspiration,
+        sums.rain - sums.runoff - sums.rainBesideRoots,
+        sums.runoff,
+        sums.irrigation,
+        sums.deepPercolation,
+        sums.shortfall,
+      ];
       pairs.forEach((value, place) => {
         if (!(Math.abs(value - written[at8 + place]) <= SAME))
           throw new Error(`zone ${at}, month ${month + 1}, sum ${place}: ${written[at8 + place]}, with objects ${value}`);
