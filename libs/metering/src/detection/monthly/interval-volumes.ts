@@ -2,6 +2,7 @@ import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
 import type { UsageInterval } from '../../intervals/usage-interval.js';
 import type { MeterEvidence } from '../episodes/meter-evidence.js';
 import { type ProgrammedCourse, programmedCourse } from './programmed-course.js';
+import { type ZoneMix, zoneMix } from './zone-mix.js';
 
 /** Days of an interval that may lack settings or need before its volume is not known, as in the month account. */
 const MOST_MISSING = 0.2;
@@ -26,6 +27,7 @@ export interface IntervalVolumes {
   readonly startVariance: number;
   readonly endVariance: number;
   readonly ownVariance: number;
+  readonly mix: ZoneMix;
 }
 
 /**
@@ -65,6 +67,7 @@ export function together(first: IntervalVolumes, second: IntervalVolumes): Inter
     needed: sum(first.needed, second.needed),
     startVariance: first.startVariance,
     endVariance: second.endVariance,
+    mix: second.mix,
     ownVariance: first.ownVariance + second.ownVariance + (touch ? 0 : first.endVariance + second.startVariance),
   };
 }
@@ -110,6 +113,7 @@ function volumesOf(evidence: MeterEvidence, course: ProgrammedCourse, interval: 
     needed: sumOfDays(evidence.neededLitres, evidence.firstDay, interval),
     startVariance: course.endVariance(fromLocalDay, isBill),
     endVariance: course.endVariance(toLocalDay, isBill),
+    mix: zoneMix(evidence, fromLocalDay, toLocalDay),
     ownVariance:
       interval.sdLitres ** 2 + walk ** 2 + (defaultRelativeSd.filled * uncertain) ** 2 + (defaultRelativeSd.indoor.winter * indoor) ** 2,
   };

@@ -33,7 +33,7 @@ import { RatioWatch } from './ratio-watch.js';
  */
 export function judgeMonthly(evidence: MeterEvidence, thresholds: Thresholds): readonly Episode[] {
   const { meterId, zones, pricePerLitre, kind, indoorLitresPerDay } = evidence;
-  const judged = { meterId, zoneIds: zones.map(({ zoneId }) => zoneId), price: pricePerLitre, thresholds };
+  const judged = { meterId, zones, price: pricePerLitre, thresholds };
   const offsetSd = kind === 'mixed' ? defaultRelativeSd.indoor.stated * (indoorLitresPerDay ?? 0) : 0;
   const ratio = new RatioWatch(judged, habitOnRecord(evidence.programmedRelativeSd, offsetSd));
   const need = new NeedWatch(judged);

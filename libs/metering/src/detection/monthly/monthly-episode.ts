@@ -1,4 +1,5 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
+import type { EvidenceZone } from '../episodes/meter-evidence.js';
 import type { Thresholds } from '../thresholds.js';
 
 /** Days of a mean month of the Gregorian calendar. */
@@ -7,7 +8,7 @@ const DAYS_OF_MONTH = 365.2425 / 12;
 /** A meter, its zones, the price of its water and what the organization wants to be told. */
 export interface JudgedMeter {
   readonly meterId: string;
-  readonly zoneIds: readonly string[];
+  readonly zones: readonly EvidenceZone[];
   readonly price: number | null;
   readonly thresholds: Thresholds;
 }
@@ -34,7 +35,7 @@ export function aboutMeter(judged: JudgedMeter, fromLocalDay: number, untilLocal
   return {
     meterId: judged.meterId,
     controllerId: null,
-    zoneIds: judged.zoneIds,
+    zoneIds: judged.zones.map(({ zoneId }) => zoneId),
     fromDate: dateOfDayNumber(fromLocalDay),
     // An interval that ends at midnight ends with the day before.
     untilDate: dateOfDayNumber(Math.ceil(untilLocalDay) - 1),

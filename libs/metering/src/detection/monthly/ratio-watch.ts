@@ -8,6 +8,7 @@ import type { IntervalVolumes } from './interval-volumes.js';
 import { innovationOf, type MeterHabit, noiseSd, taughtBy } from './meter-habit.js';
 import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
 import { FEWEST_READINGS, monthlyLimits } from './monthly-limits.js';
+import { mixVariance, type ZoneMix } from './zone-mix.js';
 
 /** After a change that is no finding the ratio is learnt anew within this: as far as flows on record are commonly off. */
 const RELEARN_SD = 0.1;
@@ -36,6 +37,7 @@ export class RatioWatch {
   private followed: Followed | null = null;
   private flowTest: Episode | null = null;
   private fromStart = true;
+  private mix: ZoneMix = null;
   private firstDate: string | null = null;
 
   constructor(
@@ -77,11 +79,20 @@ export class RatioWatch {
       this.follow(this.followed, volumes);
       return;
     }
+    this.widen(volumes);
     this.sumGrowth(volumes);
     const { habit, before, previous, growth, grownFrom } = this;
     const change = changeOf({ habit, before, previous, growth, grownFrom, volumes });
     if (change?.kind === 'relearn') this.relearn(volumes);
     else if (change === null || !this.open(change, volumes)) this.teach(volumes);
+  }
+
+  // Settings that water other zones than before, or others more, have another ratio: it is learnt from there, gently.
+  private widen({ mix }: IntervalVolumes): void {
+    const more = mixVariance(this.judged, this.mix, mix);
+    this.mix = mix ?? this.mix;
+    this.habit = { ...this.habit, ratioVariance: this.habit.ratioVariance + more };
+    this.before = { ...this.before, ratioVariance: this.before.ratioVariance + more };
   }
 
   private sumGrowth(volumes: IntervalVolumes): void {

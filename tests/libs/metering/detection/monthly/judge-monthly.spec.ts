@@ -205,3 +205,26 @@ describe('what is judged', () => {
     expect(judge({ ...evidence, intervals: halves })).toMatchObject([{ kind: 'unexplained use' }]);
   });
 });
+
+describe('settings that water other zones more', () => {
+  // Two zones: the flow of one is on record as it is, that of the other is a third too low. In the second year it gets all the water.
+  const shifting = (runsKnown: boolean) => {
+    const evidence = world({ readings: 30 });
+    const [zone] = evidence.zones;
+    if (!zone) throw new Error('the world has a zone');
+    const zones = [zone, { ...zone, zoneId: 'z2', station: 2, flowRelativeSd: 0.3 }];
+    const since = evidence.intervals[15]?.fromLocalDay ?? 0;
+    const begins = evidence.midnights[Math.floor(since) - evidence.firstDay] ?? 0;
+    const runs = runsKnown ? evidence.runs.map((run) => ({ ...run, zoneId: run.begin > begins + 1440 ? 'z2' : 'z1' })) : [];
+    const intervals = evidence.intervals.map((interval, at) => ({ ...interval, litres: interval.litres * (at >= 15 ? 1.33 : 1) }));
+    return { ...evidence, zones, runs, intervals };
+  };
+
+  it('have another ratio, which is learnt: no leak', () => {
+    expect(told(shifting(true)).filter(([kind]) => kind === 'unexplained use')).toEqual([]);
+  });
+
+  it('look like a leak only where nobody knows what ran', () => {
+    expect(told(shifting(false))).toMatchObject([['unexplained use', 15, null]]);
+  });
+});
