@@ -1,0 +1,48 @@
+import type { MeterEvidence } from '../episodes/meter-evidence.js';
+
+/** Share of an interval's programmed water that each zone has, by the runs; null where runs or flows are not known. */
+export type ZoneMix = ReadonlyMap<string, number> | null;
+
+/**
+ * How an interval's programmed water is divided among zones.
+ *
+ * @param evidence - Runs, midnights and flows on record. [L/min]
+ * @param fromLocalDay - Begin of the interval; the whole day is counted. [d]
+ * @param toLocalDay - Its end. [d]
+ * @returns Shares by zone, together 1. [–]
+ */
+export function zoneMix(evidence: MeterEvidence, fromLocalDay: number, toLocalDay: number): ZoneMix {
+  const { midnights, firstDay, runs, zones } = evidence;
+  const [begin, end] = [midnights[Math.floor(fromLocalDay) - firstDay], midnights[Math.floor(toLocalDay) - firstDay]];
+  if (begin === undefined || end === undefined || zones.some(({ flowLPerMin }) => flowLPerMin === null)) return null;
+  const flows = new Map(zones.map(({ zoneId, flowLPerMin }) => [zoneId, flowLPerMin ?? 0]));
+  const litres = new Map<string, number>();
+  let whole = 0;
+  for (const run of runs) {
+    if (run.begin < begin || run.begin >= end) continue;
+    const own = (flows.get(run.zoneId) ?? 0) * (run.end - run.begin);
+    litres.set(run.zoneId, (litres.get(run.zoneId) ?? 0) + own);
+    whole += own;
+  }
+  return whole > 0 ? new Map([...litres].map(([zoneId, own]) => [zoneId, own / whole])) : null;
+}
+
+/**
+ * What a changed mix of zones does to the meter's ratio: each zone's flow on record is off by its own share, so settings that water others
+ * more have another ratio.
+ *
+ * variance = Σ (change of share · relative sd of the zone's flow)²
+ *
+ * @param evidence - Zones with how far their flows may be off. [–]
+ * @param before - The mix that was learnt from. [–]
+ * @param after - The mix of the next interval. [–]
+ * @returns Variance to be added to that of the ratio; 0 where a mix is not known. [–]
+ * @source JCGM 100:2008, Eq. 10.
+ */
+export function mixVariance(evidence: Pick<MeterEvidence, 'zones'>, before: ZoneMix, after: ZoneMix): number {
+  if (before === null || after === null) return 0;
+  return evidence.zones.reduce((sum, { zoneId, flowRelativeSd }) => {
+    const change = (after.get(zoneId) ?? 0) - (before.get(zoneId) ?? 0);
+    return sum + (change * flowRelativeSd) ** 2;
+  }, 0);
+}
