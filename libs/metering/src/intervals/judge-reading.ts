@@ -50,8 +50,15 @@ const IMPLAUSIBLE_RATIO = 1.5;
 /** How near to the expectation a mended reading must be; a factor fits almost any leak, so it must fit well: common practice. */
 const NEAR_SDS = { 'digits swapped': 2, 'unit mixed up': 1, 'digit mistyped': 1 } as const;
 
-/** One of ten digits in any place fits far more often by chance than a swap or a unit: it is offered where they do not fit. */
-const OFFERED_LAST: ReadingJudgement = 'digit mistyped';
+/**
+ * One of ten digits in any place fits far more often by chance than a swap or a unit: it is offered where they do not fit, and only where the
+ * expectation is so narrow beside that place that it would fit by chance in less than a quarter of cases: common practice.
+ */
+const OFFERED_LAST = 'digit mistyped';
+const MOST_BY_CHANCE = 0.25;
+
+/** Floating-point dust of a logarithm. */
+const DUST = 1e-9;
 
 /** A register that should have moved by this many standard deviations less than expected is stuck if it has not moved at all. */
 const STUCK_SDS = 2;
@@ -103,8 +110,15 @@ function mended(pair: ReadingPair, litres: number | null, only?: ReadingJudgemen
       miss: Math.abs((candidate.register - pair.previousRegister) * pair.litresPerRegisterUnit - expected),
     }))
     .filter(({ judgement, register, miss }) => register >= pair.previousRegister && miss <= NEAR_SDS[judgement] * sd)
+    .filter(({ judgement, register }) => judgement !== OFFERED_LAST || fitsByChance(pair, register, sd) < MOST_BY_CHANCE)
     .sort((a, b) => Number(a.judgement === OFFERED_LAST) - Number(b.judgement === OFFERED_LAST) || a.miss - b.miss)[0];
   return best ? { judgement: best.judgement, litres, likelyRegister: best.register, factor: best.factor } : null;
+}
+
+// Registers that differ in one place stand as far apart as that place counts.
+function fitsByChance({ nextRegister, litresPerRegisterUnit }: ReadingPair, register: number, sd: number): number {
+  const place = 10 ** Math.floor(Math.log10(Math.abs(register - nextRegister)) + DUST);
+  return (2 * NEAR_SDS[OFFERED_LAST] * sd) / (place * litresPerRegisterUnit);
 }
 
 function isHigh(litres: number, { expectation, elapsedDays }: ReadingPair): boolean {
