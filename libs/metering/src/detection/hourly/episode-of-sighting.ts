@@ -1,0 +1,73 @@
+import { excessFamily } from '../cause.js';
+import type { Episode } from '../episodes/episode.js';
+import type { FindingKind } from '../finding-candidate.js';
+import type { ObservedMeter } from './steps/observed-meter.js';
+import { dateOfMinute, localDayOfMinute } from './steps/step-days.js';
+
+/** Days of a month: a year by twelve. */
+export const daysPerMonth = 365.25 / 12;
+
+/** What a detector saw, in elapsed minutes and places of zones; still open while `clearedMinute` is null. */
+export interface Sighting {
+  kind: FindingKind;
+  code: string;
+  zones: readonly number[];
+  /** Of one zone: its key is the zone's. */
+  ofZone: boolean;
+  fromMinute: number;
+  openedMinute: number;
+  clearedMinute: number | null;
+  /** Litres of a month at the rate last seen, and how far they may be off. */
+  litres: number | null;
+  sdLitres: number | null;
+  /** Water that did not flow cost nothing. */
+  costs: boolean;
+  confidence: number;
+  evidence: Record<string, unknown>;
+  details: Record<string, string | number | null | readonly string[]>;
+}
+
+/**
+ * The episode of a sighting, in dates and identifiers.
+ *
+ * @param meter - The meter. [code]
+ * @param sighting - What was seen. [code]
+ * @returns The episode. [code]
+ */
+export function episodeOfSighting(meter: ObservedMeter, sighting: Sighting): Episode {
+  const { evidence } = meter;
+  const { kind, code, fromMinute, openedMinute, clearedMinute, litres, sdLitres, confidence } = sighting;
+  const last = evidence.midnights[evidence.days] ?? openedMinute;
+  const fromDate = dateOfMinute(evidence, fromMinute);
+  const zoneIds = sighting.zones.map((zone) => evidence.zones[zone]?.zoneId ?? '');
+  const zone = sighting.ofZone ? (zoneIds[0] ?? null) : null;
+  return {
+    kind,
+    causeKey: `${kind} ${zone === null ? `meter:${evidence.meterId}` : `zone:${zone}`} ${fromDate}`,
+    causeFamily: zone === null ? excessFamily(evidence.meterId) : `zone flow zone:${zone}`,
+    meterId: evidence.meterId,
+    controllerId: controllerOf(meter, sighting.zones),
+    zoneIds,
+    fromDate,
+    // The minute before: an end at midnight belongs to the day that it ends.
+    untilDate: dateOfMinute(evidence, (clearedMinute ?? last) - 1),
+    litres,
+    sdLitres,
+    money: moneyOf(meter, sighting),
+    confidence,
+    evidence: sighting.evidence,
+    says: { code, details: { meterId: evidence.meterId, zoneId: zone, since: fromDate, litresPerMonth: litres, ...sighting.details } },
+    openedLocalDay: localDayOfMinute(evidence, openedMinute),
+    clearedLocalDay: clearedMinute === null ? null : localDayOfMinute(evidence, clearedMinute),
+  };
+}
+
+function moneyOf({ evidence }: ObservedMeter, { costs, litres }: Sighting): number | null {
+  return costs && litres !== null && evidence.pricePerLitre !== null ? litres * evidence.pricePerLitre : null;
+}
+
+function controllerOf({ evidence }: ObservedMeter, zones: readonly number[]): string | null {
+  const controllers = new Set(zones.map((zone) => evidence.zones[zone]?.controllerId ?? null));
+  const [only] = controllers;
+  return controllers.size === 1 && only !== undefined ? only : null;
+}

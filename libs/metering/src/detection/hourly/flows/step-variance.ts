@@ -1,0 +1,30 @@
+import type { ObservedMeter } from '../steps/observed-meter.js';
+import { valueAt } from '../steps/value-at.js';
+
+/** Spread of a step's litres about the runs' expected, as share: pressure, and what heads do. Common practice, no source. */
+const RELATIVE = 0.04;
+
+/** Doubt of a start or an end within a step that a run fills in part only, as share of the step. Common practice, no source. */
+const EDGE_OF_STEP = 0.04;
+
+/** A difference of two roundings to a step of the register: its variance in squared steps. */
+const ROUNDING_VARIANCE = 1 / 6;
+
+/**
+ * Variance of a step's litres about what is expected.
+ *
+ * var = (0.04 · expected)² + (step / 25 · flow)² where a run fills the step in part + resolution² / 6 + indoor sd²
+ *
+ * @param meter - The meter as it is known. [code]
+ * @param step - The step. [–]
+ * @param expected - Litres of the runs in it. [L]
+ * @param runMinutes - Minutes that zones ran in it, all together. [min]
+ * @returns Variance, above zero. [L2]
+ */
+export function stepVariance(meter: ObservedMeter, step: number, expected: number, runMinutes: number): number {
+  const { stepMinutes, resolutionLitres } = meter.usage;
+  const flow = runMinutes > 0 ? expected / runMinutes : 0;
+  const edge = runMinutes > 0 && runMinutes % stepMinutes !== 0 ? EDGE_OF_STEP * stepMinutes * flow : 0;
+  const resolution = resolutionLitres ?? meter.evidence.resolutionLitres ?? 1;
+  return (RELATIVE * expected) ** 2 + edge ** 2 + ROUNDING_VARIANCE * resolution ** 2 + valueAt(meter.indoorSd, step) ** 2;
+}

@@ -1,0 +1,121 @@
+import type { MeterEvidence, StepUsage } from '../episodes/meter-evidence.js';
+import { fitZoneFlows } from './flows/fit-zone-flows.js';
+import { followDelivery, type NoDelivery, noNoDelivery } from './flows/no-delivery.js';
+import { dayEquations } from './flows/day-equations.js';
+import { followZones, noZoneChanges, type ZoneChanges } from './flows/zone-changes.js';
+import { followSteadyFlow, noSteadyFlow, type SteadyFlow } from './leaks/steady-flow.js';
+import { followUnexplained, noUnexplainedUse, readAgain, restartUnexplained, type UnexplainedUse } from './leaks/unexplained-use.js';
+import { type UsualUse, usualUse } from './leaks/usual-use.js';
+import { followOffSchedule, noOffSchedule, type OffSchedule } from './runs/off-schedule-run.js';
+import { followRain, noWateredInRain, type WateredInRain } from './runs/watered-in-rain.js';
+import { refineShifts } from './flows/refine-shifts.js';
+import { learnShifts } from './steps/clock-shift.js';
+import { closeDay, expectRuns, explainDay } from './steps/explain-day.js';
+import { type IndoorProfile, learnIndoorProfile } from './steps/indoor-profile.js';
+import { type ObservedMeter, observedMeter } from './steps/observed-meter.js';
+import type { RunMinutes } from './steps/run-minutes.js';
+
+/** Days on which runs passed water, from one learning of flows and clocks to the next. */
+const LEARN_EVERY = 5;
+/** A learning takes this many of them, and leaves out the newest: they may be what is judged. Common practice, no source. */
+const LEARN_FROM = 30;
+const LEAVE_OUT = 13;
+/** A first learning takes what there is. */
+const LEAST_LEFT = 12;
+/** Clocks are learnt from the newest days. */
+const CLOCK_DAYS = 10;
+/** Days on which runs passed water, from one refinement of clocks to the next, and those that it takes. */
+const REFINE_EVERY = 10;
+const REFINE_DAYS = 12;
+/** Days from one learning of indoor use to the next. */
+const INDOOR_EVERY = 7;
+
+/** One meter and all that is followed of it. */
+export interface Observation {
+  readonly meter: ObservedMeter;
+  readonly steady: SteadyFlow;
+  readonly zones: ZoneChanges;
+  readonly delivery: NoDelivery;
+  readonly off: OffSchedule;
+  readonly wet: WateredInRain;
+  readonly unexplained: UnexplainedUse;
+  readonly told: boolean[];
+}
+
+/**
+ * Walks through a meter's days as an observer who sees each step when it comes.
+ *
+ * Steps of a day are explained by what was learnt from earlier days; then the day is judged; then it is learnt from.
+ *
+ * @param evidence - All that is known of the meter. [code]
+ * @param usage - Its usage by steps. [code]
+ * @returns What was explained and what was seen. [code]
+ */
+export function observe(evidence: MeterEvidence, usage: StepUsage): Observation {
+  const meter = observedMeter(evidence, usage);
+  const seen: Observation = {
+    meter,
+    steady: noSteadyFlow(meter),
+    zones: noZoneChanges(),
+    delivery: noNoDelivery(),
+    off: noOffSchedule(),
+    wet: noWateredInRain(),
+    unexplained: noUnexplainedUse(evidence.days),
+    told: evidence.zones.map(() => false),
+  };
+  const usual: UsualUse = { highest: 0 };
+  let profile: IndoorProfile | null = null;
+  for (let day = 0; day < evidence.days; day++) {
+    const design = explainDay(meter, day, profile);
+    closeDay(meter, day);
+    judgeDay(seen, day, design, usualUse(meter, usual, day));
+    if (meter.kinds[day] === 'ran' && learnsToday(meter)) learn(seen, day);
+    if (evidence.kind === 'mixed' && (day + 1) % INDOOR_EVERY === 0) profile = learnIndoorProfile(meter, day);
+  }
+  return seen;
+}
+
+function judgeDay(seen: Observation, day: number, design: RunMinutes, usual: number): void {
+  const { meter, zones, unexplained } = seen;
+  if (followSteadyFlow(meter, seen.steady, day)) {
+    // What the newest days said of zones has got another explanation.
+    zones.learntUntil = Math.max(zones.learntUntil, day);
+    restartUnexplained(unexplained);
+  }
+  if (followOffSchedule(meter, seen.off, day, seen.steady.limit, usual)) restartUnexplained(unexplained);
+  followDelivery(meter, seen.delivery, day);
+  followRain(meter, seen.wet, day);
+  if (meter.kinds[day] === 'ran' && followZones(meter, zones, day, design)) {
+    restartUnexplained(unexplained);
+    for (let past = Math.max(0, day - LEARN_FROM); past <= day; past++) expectRuns(meter, past);
+  }
+  followUnexplained(meter, unexplained, day, usual);
+}
+
+function learnsToday({ ranDays }: ObservedMeter): boolean {
+  return ranDays.length === 3 || ranDays.length % LEARN_EVERY === 0;
+}
+
+function learn({ meter, zones, unexplained, told }: Observation, day: number): void {
+  const { ranDays } = meter;
+  // Later the flows are known, and a clock is refined together with them.
+  if (ranDays.length < REFINE_EVERY) learnShifts(meter, ranDays.slice(-CLOCK_DAYS));
+  const everywhere = zones.open.has(meter.flows.length);
+  if (unexplained.open || everywhere) return;
+  const until = Math.max(Math.min(ranDays.length, LEAST_LEFT), ranDays.length - LEAVE_OUT);
+  zones.learntDays = ranDays.slice(Math.max(0, until - LEARN_FROM), until);
+  const fixed = new Set(zones.open.keys());
+  if (ranDays.length % REFINE_EVERY === 0) refineShifts(meter, zones.learntDays.slice(-REFINE_DAYS), fixed);
+  const fit = fitZoneFlows(meter, zones.learntDays, fixed);
+  const learntBefore = zones.learntUntil === Number.POSITIVE_INFINITY ? -1 : zones.learntUntil;
+  meter.flows.set(fit.litresPerMinute);
+  meter.flowCovariance.set(fit.covariance);
+  fit.told.forEach((value, zone) => {
+    told[zone] = value;
+  });
+  const first = ranDays[Math.max(0, ranDays.length - LEARN_FROM - LEAVE_OUT)] ?? 0;
+  zones.equations = ranDays.slice(-LEAVE_OUT - LEARN_EVERY).map((past) => dayEquations(meter, past));
+  zones.learntUntil = Math.max(learntBefore, ranDays[until - 1] ?? day);
+  for (let past = Math.min(first, Math.max(0, day - LEARN_FROM - LEAVE_OUT)); past <= day; past++) expectRuns(meter, past);
+  readAgain(meter, unexplained, day);
+}

@@ -1,0 +1,115 @@
+import type { IndoorProfile } from './indoor-profile.js';
+import { profilePlace } from './indoor-profile.js';
+import type { DayKind, ObservedMeter } from './observed-meter.js';
+import { type RunMinutes, runMinutes } from './run-minutes.js';
+import { valueAt } from './value-at.js';
+
+/** A day is judged when at least this share of its steps is known, and of the steps that runs touched. */
+const LEAST_KNOWN_SHARE = 0.8;
+
+/** Runs that pass less than this share of what is expected passed no water: a rain sensor, a closed valve. Common practice, no source. */
+const SKIPPED_SHARE = 0.2;
+
+const MINUTES_PER_DAY = 1440;
+
+/**
+ * Explains a day's steps by what is known when it begins: the litres of the runs, indoor use, and what open findings account for.
+ *
+ * @param meter - The meter; the steps of the day are filled. [code]
+ * @param day - The day, from 0. [–]
+ * @param profile - Indoor use by the hour, or null while it is not learnt. [L]
+ * @returns The minutes of each zone in each step. [min]
+ */
+export function explainDay(meter: ObservedMeter, day: number, profile: IndoorProfile | null): RunMinutes {
+  const { evidence, usage, flows, factors } = meter;
+  const design = runMinutes(meter, day);
+  meter.factorOfDay.set(factors, day * flows.length);
+  expectRuns(meter, day, design);
+  for (let step = 0; step < design.steps; step++) {
+    const at = design.fromStep + step;
+    meter.touched[at] = design.touched[step] ?? 0;
+    meter.claimed[at] = meter.steadyLPerMin * usage.stepMinutes;
+    if (evidence.kind === 'mixed') explainIndoor(meter, at, evidence.firstDay + day, profile);
+  }
+  return design;
+}
+
+/**
+ * Fills the litres that are expected of a day's runs, by the flows now believed and the changes known of that day.
+ *
+ * @param meter - The meter. [code]
+ * @param day - The day, from 0. [–]
+ * @param design - Minutes of the day, where they are at hand. [min]
+ */
+export function expectRuns(meter: ObservedMeter, day: number, design: RunMinutes = runMinutes(meter, day)): void {
+  const zones = meter.flows.length;
+  for (let step = 0; step < design.steps; step++) {
+    let litres = 0;
+    for (let zone = 0; zone < zones; zone++) {
+      const minutes = design.minutes[step * zones + zone] ?? 0;
+      if (minutes > 0) litres += minutes * valueAt(meter.flows, zone) * (meter.factorOfDay[day * zones + zone] ?? 1);
+    }
+    meter.expected[design.fromStep + step] = litres;
+  }
+}
+
+function explainIndoor(meter: ObservedMeter, step: number, dayNumber: number, profile: IndoorProfile | null): void {
+  const flat = ((meter.evidence.indoorLitresPerDay ?? Number.NaN) * meter.usage.stepMinutes) / MINUTES_PER_DAY;
+  const place = profilePlace(dayNumber, meter.days.clockMinute[step] ?? 0);
+  meter.indoor[step] = profile?.litres[place] ?? flat;
+  meter.indoorSd[step] = profile?.sd[place] ?? flat;
+}
+
+/**
+ * Judges what kind of day it was, once it is over.
+ *
+ * @param meter - The meter; the day's kind and its litres are set, and the day is noted among those that ran. [code]
+ * @param day - The day, from 0. [–]
+ * @returns Its kind. [code]
+ */
+export function closeDay(meter: ObservedMeter, day: number): DayKind {
+  const sums = sumsOf(meter, day);
+  const { steps, known, used, touchedSteps, knownTouched } = sums;
+  const enough = steps > 0 && known >= LEAST_KNOWN_SHARE * steps && knownTouched >= LEAST_KNOWN_SHARE * touchedSteps;
+  if (steps > 0 && known >= LEAST_KNOWN_SHARE * steps) meter.usedLitres[day] = (used * steps) / known;
+  const kind = enough ? kindOf(meter, day, sums) : 'not known';
+  meter.kinds[day] = kind;
+  if (kind === 'ran') meter.ranDays.push(day);
+  return kind;
+}
+
+interface DaySums {
+  steps: number;
+  known: number;
+  used: number;
+  touchedSteps: number;
+  knownTouched: number;
+  expected: number;
+  delivered: number;
+}
+
+function sumsOf(meter: ObservedMeter, day: number): DaySums {
+  const sums = { steps: 0, known: 0, used: 0, touchedSteps: 0, knownTouched: 0, expected: 0, delivered: 0 };
+  for (let step = meter.days.firstStep[day] ?? 0; step < valueAt(meter.days.firstStep, day + 1); step++) {
+    const used = meter.usage.litres[step] ?? Number.NaN;
+    sums.steps += 1;
+    sums.touchedSteps += meter.touched[step] ?? 0;
+    if (Number.isNaN(used)) continue;
+    sums.known += 1;
+    sums.used += used;
+    if (!meter.touched[step]) continue;
+    sums.knownTouched += 1;
+    sums.expected += meter.expected[step] ?? 0;
+    sums.delivered += used - valueAt(meter.indoor, step) - valueAt(meter.claimed, step);
+  }
+  return sums;
+}
+
+function kindOf({ evidence }: ObservedMeter, day: number, { expected, delivered, touchedSteps }: DaySums): DayKind {
+  const told = !Number.isNaN(evidence.programmedLitres[day] ?? Number.NaN) && !evidence.programmedIsEstimate[day];
+  if (!told) return 'not known';
+  if (!touchedSteps) return 'at rest';
+  if (Number.isNaN(expected)) return delivered > 0 ? 'ran' : 'skipped';
+  if (expected <= 0) return 'at rest';
+  return delivered < SKIPPED_SHARE * expected ? 'skipped' : 'ran';
+}
