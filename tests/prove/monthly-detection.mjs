@@ -1,7 +1,9 @@
 // What readings once a month can find, and how often they find what is not there: the share of lasting leaks found within two readings by
 // their size and by how months scatter, and false alarms by property and year. Drawn from seeds; the properties are invented.
 import { judgeMonthly } from '../../libs/metering/dist/detection/monthly/judge-monthly.js';
-import { monthlyMeter } from '../support/worlds/monthly-meter.mjs';
+import { judgeReadings } from '../../libs/metering/dist/detection/readings/judge-readings.js';
+import { drawsOf, monthlyMeter } from '../support/worlds/monthly-meter.mjs';
+import { misread, mistakes, readMeter } from '../support/worlds/read-meter.mjs';
 
 const SITES = 2000;
 const READINGS_A_YEAR = 365.25 / 30;
@@ -39,6 +41,48 @@ export function recall(sites, share, world, habit = HABIT) {
   return found / judged;
 }
 
+const RIGHT = new Set(['first', 'ok', 'rollover']);
+/** Above it a volume is implausible: more than twice what any of these meters passes on a summer's day. [register units a day] */
+const MOST_A_DAY = 80;
+const MOST_DOUBTED = 0.02;
+
+/** Doubtful readings by meter and year where nobody made a mistake; a third of the meters roll over. */
+function doubted(sites) {
+  let found = 0;
+  for (let seed = 1; seed <= sites; seed += 1)
+    found += judgeReadings(readMeter(seed, { start: seed % 3 === 0 ? 98_500 : null })).filter(
+      ({ judgement }) => !RIGHT.has(judgement),
+    ).length;
+  return found / ((sites * 35) / READINGS_A_YEAR);
+}
+
+/** Of misreads that make an implausible volume, how many were made and how many are found. */
+function misreads(sites, mistake) {
+  let [made, found] = [0, 0];
+  for (let seed = 1; seed <= sites; seed += 1) {
+    const draw = drawsOf(7 * seed + 1);
+    const base = readMeter(seed);
+    const at = 14 + Math.floor(draw() * 18);
+    const series = misread(base, at, mistake, draw);
+    const [before, wrong] = [series.readings[at - 1], series.readings[at]];
+    const moved = wrong.register - before.register;
+    if (wrong.register >= 10 ** base.digits || (moved >= 0 && moved <= MOST_A_DAY * (wrong.localDay - before.localDay))) continue;
+    made += 1;
+    found += Number(!RIGHT.has(judgeReadings(series)[at].judgement));
+  }
+  return { made, found };
+}
+
+function proveReadings(sites) {
+  const rate = doubted(sites);
+  const each = Object.keys(mistakes).map((mistake) => ({ mistake, ...misreads(sites, mistake) }));
+  const lines = each.map(({ mistake, made, found }) => `${mistake} ${found} of ${made}`);
+  const told = `readings doubted without a mistake: ${rate.toFixed(4)} a year; misreads found: ${lines.join(', ')}`;
+  const [made, found] = ['made', 'found'].map((name) => each.reduce((sum, one) => sum + one[name], 0));
+  if (!(rate < MOST_DOUBTED && found >= LEAST_RECALL * made)) throw new Error(`\n${told}`);
+  return told;
+}
+
 export async function prove([count]) {
   const sites = Number(count ?? SITES);
   const lines = [
@@ -64,5 +108,6 @@ export async function prove([count]) {
   const chance = 3 * Math.sqrt(MOST_FALSE / ((sites * 36) / READINGS_A_YEAR));
   const short = 3 * Math.sqrt((LEAST_RECALL * (1 - LEAST_RECALL)) / sites);
   if (!(rate <= MOST_FALSE + chance && long >= LEAST_RECALL - short)) throw new Error(`\n${lines.join('\n')}`);
+  lines.push(proveReadings(sites));
   return lines.join('\n');
 }

@@ -1,3 +1,5 @@
+import type { FindingCandidate } from '../finding-candidate.js';
+
 /** Need of four weeks is compared: it comes in lumps when the root zone is empty, and rain of one week is no season. [d] */
 const WINDOW_DAYS = 28;
 
@@ -51,4 +53,18 @@ export function seasonNotFollowed(input: SeasonInput): SeasonNotFollowed | null 
 function meanOf({ firstDay, neededLitres }: SeasonInput, from: number, until: number): number | null {
   const known = neededLitres.slice(Math.max(0, from - firstDay), Math.max(0, until - firstDay)).filter((litres) => !Number.isNaN(litres));
   return known.length < WINDOW_DAYS / 2 ? null : known.reduce((sum, litres) => sum + litres, 0) / known.length;
+}
+
+/**
+ * A finding about settings, with the season as its cause where the season explains it.
+ *
+ * @param candidate - The finding. [code]
+ * @param season - What the season did; null where settings followed it. [code]
+ * @returns The finding; `says` has `unchangedDays` and `needChangePercent` besides where it is of the kind that the season makes. [code]
+ */
+export function withSeason<Candidate extends FindingCandidate>(candidate: Candidate, season: SeasonNotFollowed | null): Candidate {
+  if (season === null || candidate.kind !== season.kind) return candidate;
+  const { unchangedDays, needChange } = season;
+  const details = { ...candidate.says.details, unchangedDays, needChangePercent: Math.round(100 * needChange) };
+  return { ...candidate, says: { ...candidate.says, details } };
 }

@@ -2,9 +2,22 @@ import type { RuleBreach } from '@rillbook/irrigation/rules/rule-breach.js';
 import { mixedNeeds, mixedNeedsFinding, type SharedZone } from '@rillbook/metering/detection/settings/mixed-needs.js';
 import { rainNotPausedFor } from '@rillbook/metering/detection/settings/rain-not-paused-for.js';
 import { ruleFindings } from '@rillbook/metering/detection/settings/rule-finding.js';
-import { seasonNotFollowed } from '@rillbook/metering/detection/settings/season-not-followed.js';
+import { seasonNotFollowed, withSeason } from '@rillbook/metering/detection/settings/season-not-followed.js';
 import { describe, expect, it } from 'vitest';
 import { monthlyMeter } from '../../../../support/worlds/monthly-meter.mjs';
+
+const nothing = { allowedDays: null, daysPerWeek: null, blocked: null, maxMinutes: null, pauseHours: null };
+const breach = (changes: Partial<RuleBreach>): RuleBreach => ({
+  rule: 'stage 2',
+  kind: 'blocked hours',
+  program: 'A',
+  stations: [1],
+  times: 3,
+  firstDate: '2026-06-02',
+  lastDate: '2026-06-20',
+  toKeep: nothing,
+  ...changes,
+});
 
 describe('a season that settings did not follow', () => {
   const input = (then: number, now: number, changes = {}) => ({
@@ -26,6 +39,17 @@ describe('a season that settings did not follow', () => {
       unchangedDays: 150,
       needChange: expect.closeTo(0.3, 12),
     });
+  });
+
+  it('is said by the finding that it explains, and by no other', () => {
+    const [over] = ruleFindings({ controllerId: 'c1', zoneOfStation: new Map() }, [breach({})]).map((each) => ({
+      ...each,
+      kind: 'over-programmed' as const,
+    }));
+    const season = seasonNotFollowed(input(1000, 600));
+    expect(over && withSeason(over, season).says.details).toMatchObject({ rule: 'stage 2', unchangedDays: 150, needChangePercent: -40 });
+    expect(over && withSeason(over, seasonNotFollowed(input(1000, 1300)))).toBe(over);
+    expect(over && withSeason(over, null)).toBe(over);
   });
 
   it('is nothing where the need is much the same, settings are young, or need is not known', () => {
@@ -132,19 +156,6 @@ describe('plants whose needs do not match', () => {
 });
 
 describe('broken rules', () => {
-  const nothing = { allowedDays: null, daysPerWeek: null, blocked: null, maxMinutes: null, pauseHours: null };
-  const breach = (changes: Partial<RuleBreach>): RuleBreach => ({
-    rule: 'stage 2',
-    kind: 'blocked hours',
-    program: 'A',
-    stations: [1],
-    times: 3,
-    firstDate: '2026-06-02',
-    lastDate: '2026-06-20',
-    toKeep: nothing,
-    ...changes,
-  });
-
   it('are one finding each, with their programs and zones', () => {
     const breaches = [
       breach({}),
