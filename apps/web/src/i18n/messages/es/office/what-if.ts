@@ -1,0 +1,45 @@
+import type { whatIf as english } from '../../en/office/what-if.js';
+
+export const whatIf: Record<keyof typeof english, string> = {
+  whatIf: '¿Y si las plantas, las boquillas o el césped fueran otros?',
+  'whatIf.open': 'Probarlo con los últimos doce meses',
+  'whatIf.zone': 'Zona',
+  'whatIf.zone.all': 'Todas las zonas',
+  'whatIf.zone.counted': 'Todas las zonas que entran en la cuenta',
+  'whatIf.plants': 'Otras plantas: factor de planta',
+  'whatIf.plants.hint': 'Plantas de poca agua {low}, césped de clima cálido {warm}, césped de clima fresco {cool}.',
+  'whatIf.plants.all': 'Otras plantas: lo que necesitan, respecto a ahora',
+  'whatIf.plants.all.hint': 'La misma parte para cada zona.',
+  'whatIf.uniformity': 'Mejores boquillas: uniformidad',
+  'whatIf.uniformity.all': 'Mejores boquillas: uniformidad de al menos',
+  'whatIf.uniformity.hint': 'Lo que se suele suponer: difusores {spray}, rotores {rotor}, goteo que mantiene su presión {drip}.',
+  'whatIf.area': 'Menos césped o jardineras: superficie que se riega',
+  'whatIf.area.hint': 'Ahora {area}.',
+  'whatIf.back': 'Volver a como está',
+  'whatIf.with.plants': 'un factor de planta de {factor}',
+  'whatIf.with.plants.all': 'plantas que necesitan {share} de lo de ahora',
+  'whatIf.with.uniformity': 'una uniformidad de {share}',
+  'whatIf.with.uniformity.all': 'una uniformidad de al menos {share}',
+  'whatIf.with.area': '{share} de la superficie',
+  'whatIf.asItIs': 'Tal como está, {which, select, all {todas las zonas juntas necesitan} other {{zone} necesita}} {litres} al año.',
+  'whatIf.same': 'Con {changes}, {which, select, all {todas las zonas juntas necesitarían} other {{zone} necesitaría}} lo mismo que ahora.',
+  'whatIf.less':
+    'Con {changes}, {which, select, all {todas las zonas juntas necesitarían} other {{zone} necesitaría}} {litres} menos al año{money, select, none {} other {, unos {money}}}.',
+  'whatIf.more':
+    'Con {changes}, {which, select, all {todas las zonas juntas necesitarían} other {{zone} necesitaría}} {litres} más al año{money, select, none {} other {, unos {money}}}.',
+  'whatIf.numbers':
+    'De {from} a {until}: ahora {now}{nowMoney, select, none {} other { ({nowMoney})}}, entonces {then}{thenMoney, select, none {} other { ({thenMoney})}}.',
+  'whatIf.bars': 'Lo necesario por mes, ahora y entonces, {unit}',
+  'whatIf.bars.now': 'ahora',
+  'whatIf.bars.then': 'entonces',
+  'whatIf.bars.unit': 'en {unit}',
+  'whatIf.estimate':
+    'Es una estimación: cada especie necesita algo distinto, y ningún año trae el mismo clima. El agua se ahorra cuando el controlador se ajusta a lo que se necesita entonces.',
+  'whatIf.assumed': 'No está registrado, se supone: {inputs}.',
+  'whatIf.noPrice': 'No se sabe cuánto cuesta el agua aquí; por eso no se dice el dinero.',
+  'whatIf.noZones': 'Sin zonas no hay nada que probar',
+  'whatIf.noWeather': 'Aquí no se conoce el clima, y no se puede decir cuánto se necesita',
+  'whatIf.noWeather.how': 'Elija en Preparación una estación de clima para la propiedad y traiga sus días.',
+  'whatIf.someWeather': 'No se conoce bastante clima para un año entero',
+  'whatIf.someWeather.how': 'Falta en {months}. Traiga los días de la estación y se podrá probar.',
+};
