@@ -125,6 +125,8 @@ describe('a year that is asked what if', () => {
     // Weather is known from 20 April only; 90 days before 1 July would be 2 April.
     expect([given.weather!.firstDay, given.weather!.etoMm.length]).toEqual([FIRST_WEATHER, 437]);
     expect((await whatIf(office, '2026-08'))!.months.at(-1)).toBe('2026-07');
+    const { data } = await office.send('query($id: ID!) { property(id: $id) { whatIf { months } } }', { id: property.id });
+    expect(data.property.whatIf.months.at(-1)).toBe('2026-07');
     expect((await whatIf(office))!.weather!.firstDay).toBe('2025-05-03');
   });
 

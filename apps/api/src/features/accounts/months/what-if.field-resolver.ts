@@ -20,10 +20,10 @@ export class WhatIfResolver {
   async whatIf(
     @Tx() tx: OrganizationTransaction,
     @Parent() property: Property,
-    @Args('until', { type: () => MonthScalar, nullable: true }) until: string | null,
+    @Args('until', { type: () => MonthScalar, nullable: true }) until: string | null | undefined,
   ): Promise<WhatIf | null> {
     if (!roleIncludes(tx.actor.role, Permission.ReadPortfolio)) return null;
-    const months = wholeYearUntil(until, todayOf(await organizations.own(tx)));
+    const months = wholeYearUntil(until ?? null, todayOf(await organizations.own(tx)));
     const stationId = property.weatherStationId ?? null;
     const days = stationId === null ? [] : weatherOfMonths(await EtoSeries.of(tx, stationId), months);
     const stages = stagesOfZones(await propertyFacts.zonesAndMeters(tx, property.id), months);
