@@ -21,10 +21,9 @@ interface Props {
 /** The answer as a sentence, then its numbers, then month by month; what it stands on. */
 export function Answer({ name, months, levels, now, then, pricePerLitre, assumed }: Props) {
   const { volume, word } = useSays();
-  const { month, money } = useFormats();
+  const { month } = useFormats();
   const intl = useIntl();
   const [needed, wouldNeed] = [sumOf(now), sumOf(then)];
-  const costs = (litres: number | null): string => (litres === null || pricePerLitre === null ? 'none' : money(litres * pricePerLitre));
   const inputs = intl.formatList(
     assumed.map((input) => word('assumed', input)),
     { type: 'conjunction' },
@@ -39,9 +38,7 @@ export function Answer({ name, months, levels, now, then, pricePerLitre, assumed
           id="whatIf.numbers"
           values={{
             now: volume(needed),
-            nowMoney: costs(needed),
             then: volume(wouldNeed),
-            thenMoney: costs(wouldNeed),
             from: month(months[0]),
             until: month(months.at(-1)),
           }}
@@ -57,11 +54,9 @@ export function Answer({ name, months, levels, now, then, pricePerLitre, assumed
             <FormattedMessage id="whatIf.assumed" values={{ inputs }} />
           </li>
         )}
-        {pricePerLitre === null && (
-          <li>
-            <FormattedMessage id="whatIf.noPrice" />
-          </li>
-        )}
+        <li>
+          <FormattedMessage id={pricePerLitre === null ? 'whatIf.noPrice' : 'whatIf.price'} />
+        </li>
       </ul>
     </div>
   );

@@ -10,7 +10,15 @@ interface Props {
 /** From here on figures are told in thousands, so that twelve of them find room. */
 const IN_THOUSANDS_FROM = 1000;
 
-const share = (litres: number | null | undefined, top: number): string => `${top > 0 ? (100 * (litres ?? 0)) / top : 0}%`;
+const Bar = ({
+  kind,
+  litres,
+  top,
+}: {
+  readonly kind: 'now' | 'then';
+  readonly litres: number | null | undefined;
+  readonly top: number;
+}) => <span className={litres ? `bar ${kind}` : 'bar none'} style={{ blockSize: `${litres ? (100 * litres) / top : 0}%` }} />;
 
 /** Twelve months on one scale: what is needed now as an open bar, what would be needed filled before it; both in figures. */
 export function YearBars({ months, now, then }: Props) {
@@ -38,8 +46,8 @@ export function YearBars({ months, now, then }: Props) {
         {months.map((month, at) => (
           <li key={month}>
             <span className="pair" aria-hidden="true">
-              <span className="bar now" style={{ blockSize: share(now[at], top) }} />
-              <span className="bar then" style={{ blockSize: share(then[at], top) }} />
+              <Bar kind="now" litres={now[at]} top={top} />
+              <Bar kind="then" litres={then[at]} top={top} />
             </span>
             <span className="month">{formats.monthShort(month)}</span>
             <span className="soft">

@@ -28,7 +28,7 @@ const UNIFORMITIES = {
 /** Other plants, better nozzles, less lawn. */
 export function Sliders({ spans, levels, isOne, areaM2, onChange }: Props) {
   const intl = useIntl();
-  const { number, percent, quantity, figure } = useFormats();
+  const { percent, quantity, figure } = useFormats();
   const factor = (share: number): string => figure(share, 2);
   const { low, warm, cool } = FACTORS;
   const { spray, rotor, drip } = UNIFORMITIES;
@@ -38,7 +38,7 @@ export function Sliders({ spans, levels, isOne, areaM2, onChange }: Props) {
         label={intl.formatMessage({ id: isOne ? 'whatIf.plants' : 'whatIf.plants.all' })}
         hint={
           isOne
-            ? intl.formatMessage({ id: 'whatIf.plants.hint' }, { low: number(low, 2), warm: number(warm, 2), cool: number(cool, 2) })
+            ? intl.formatMessage({ id: 'whatIf.plants.hint' }, { low: factor(low), warm: factor(warm), cool: factor(cool) })
             : intl.formatMessage({ id: 'whatIf.plants.all.hint' })
         }
         span={spans.plants}

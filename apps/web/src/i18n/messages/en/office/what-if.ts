@@ -16,17 +16,16 @@ export const whatIf = {
   'whatIf.back': 'Back to as it is',
   'whatIf.with.plants': 'a plant factor of {factor}',
   'whatIf.with.plants.all': 'plants that need {share} of what they do now',
-  'whatIf.with.uniformity': 'a uniformity of {share}',
-  'whatIf.with.uniformity.all': 'a uniformity of at least {share}',
-  'whatIf.with.area': '{share} of the area',
+  'whatIf.with.uniformity': '{like, select, drip {a drip-like uniformity} other {a uniformity}} of {share}',
+  'whatIf.with.uniformity.all': '{like, select, drip {a drip-like uniformity} other {a uniformity}} of at least {share}',
+  'whatIf.with.area': 'only {share} of the area',
   'whatIf.asItIs': '{which, select, all {All zones together need} other {{zone} needs}} {litres} a year as it is.',
   'whatIf.same': 'With {changes}, {which, select, all {all zones together} other {{zone}}} would need as much as now.',
   'whatIf.less':
     'With {changes}, {which, select, all {all zones together} other {{zone}}} would need {litres} less a year{money, select, none {} other {, about {money}}}.',
   'whatIf.more':
     'With {changes}, {which, select, all {all zones together} other {{zone}}} would need {litres} more a year{money, select, none {} other {, about {money}}}.',
-  'whatIf.numbers':
-    'From {from} to {until}: now {now}{nowMoney, select, none {} other { ({nowMoney})}}, then {then}{thenMoney, select, none {} other { ({thenMoney})}}.',
+  'whatIf.numbers': 'From {from} to {until}: now {now}, then {then}.',
   'whatIf.bars': 'Need by month, now and then, {unit}',
   'whatIf.bars.now': 'now',
   'whatIf.bars.then': 'then',
@@ -34,6 +33,7 @@ export const whatIf = {
   'whatIf.estimate':
     'An estimate: plants’ needs differ by species, and no year’s weather is like the last. Water is saved once the controller is set to the new need.',
   'whatIf.assumed': 'Not on record but assumed: {inputs}.',
+  'whatIf.price': 'Money is at the price of water in this account, in every month.',
   'whatIf.noPrice': 'What water costs here is not known, so no money is told.',
   'whatIf.noZones': 'Without zones there is nothing to try',
   'whatIf.noWeather': 'No weather is known here, so no need can be told',

@@ -18,17 +18,16 @@ export const whatIf: Record<keyof typeof english, string> = {
   'whatIf.back': 'Volver a como está',
   'whatIf.with.plants': 'un factor de planta de {factor}',
   'whatIf.with.plants.all': 'plantas que necesitan {share} de lo de ahora',
-  'whatIf.with.uniformity': 'una uniformidad de {share}',
-  'whatIf.with.uniformity.all': 'una uniformidad de al menos {share}',
-  'whatIf.with.area': '{share} de la superficie',
+  'whatIf.with.uniformity': 'una uniformidad de {share}{like, select, drip { (como la del goteo)} other {}}',
+  'whatIf.with.uniformity.all': 'una uniformidad de al menos {share}{like, select, drip { (como la del goteo)} other {}}',
+  'whatIf.with.area': 'solo el {share} de la superficie',
   'whatIf.asItIs': 'Tal como está, {which, select, all {todas las zonas juntas necesitan} other {{zone} necesita}} {litres} al año.',
   'whatIf.same': 'Con {changes}, {which, select, all {todas las zonas juntas necesitarían} other {{zone} necesitaría}} lo mismo que ahora.',
   'whatIf.less':
     'Con {changes}, {which, select, all {todas las zonas juntas necesitarían} other {{zone} necesitaría}} {litres} menos al año{money, select, none {} other {, unos {money}}}.',
   'whatIf.more':
     'Con {changes}, {which, select, all {todas las zonas juntas necesitarían} other {{zone} necesitaría}} {litres} más al año{money, select, none {} other {, unos {money}}}.',
-  'whatIf.numbers':
-    'De {from} a {until}: ahora {now}{nowMoney, select, none {} other { ({nowMoney})}}, entonces {then}{thenMoney, select, none {} other { ({thenMoney})}}.',
+  'whatIf.numbers': 'De {from} a {until}: ahora {now}, entonces {then}.',
   'whatIf.bars': 'Lo necesario por mes, ahora y entonces, {unit}',
   'whatIf.bars.now': 'ahora',
   'whatIf.bars.then': 'entonces',
@@ -36,6 +35,7 @@ export const whatIf: Record<keyof typeof english, string> = {
   'whatIf.estimate':
     'Es una estimación: cada especie necesita algo distinto, y ningún año trae el mismo clima. El agua se ahorra cuando el controlador se ajusta a lo que se necesita entonces.',
   'whatIf.assumed': 'No está registrado, se supone: {inputs}.',
+  'whatIf.price': 'El dinero va al precio del agua en esta cuenta, en todos los meses.',
   'whatIf.noPrice': 'No se sabe cuánto cuesta el agua aquí; por eso no se dice el dinero.',
   'whatIf.noZones': 'Sin zonas no hay nada que probar',
   'whatIf.noWeather': 'Aquí no se conoce el clima, y no se puede decir cuánto se necesita',
