@@ -1,4 +1,5 @@
 import { flowAtPressure } from '@rillbook/irrigation/hardware/flow/flow-at-pressure.js';
+import { flowOfHeads } from '@rillbook/irrigation/hardware/flow/flow-of-heads.js';
 import { orificeFlow } from '@rillbook/irrigation/hardware/flow/orifice-flow.js';
 import { dripFlow } from '@rillbook/irrigation/hardware/leaks/dripping.js';
 import { flowOfDailyLoss, leakVolume } from '@rillbook/irrigation/hardware/leaks/leak-volume.js';
@@ -390,4 +391,29 @@ it.each(given)('%s: takes what stands at the edge', (_, { formula, edges }) => {
     if (typeof result === 'number') expect(found).toBeCloseTo(result, 9);
     else expect(found).toEqual(result);
   }
+});
+
+const LARGEST = Number.MAX_VALUE;
+
+/** What the formulas take, with a result that no number can hold. */
+const BEYOND_NUMBERS: readonly (readonly [string, () => unknown])[] = [
+  ['FLOW_AT_PRESSURE_OUT_OF_DOMAIN', () => of(flowAtPressure)(LARGEST, 1, 100)],
+  ['HEADS_OUT_OF_DOMAIN', () => flowOfHeads([{ count: 2, flow: LARGEST as never }])],
+  ['ORIFICE_OUT_OF_DOMAIN', () => of(orificeFlow)(LARGEST, 1, 1)],
+  ['DROPS_OUT_OF_DOMAIN', () => dripFlow(ENDLESS)],
+  ['LEAK_OUT_OF_DOMAIN', () => of(leakVolume)(LARGEST, 1)],
+  ['LEAK_OUT_OF_DOMAIN', () => of(flowOfDailyLoss)(ENDLESS)],
+  ['LEAK_OUT_OF_DOMAIN', () => of(leakOfStuckValve)(ENDLESS)],
+  ['CATCH_TEST_OUT_OF_DOMAIN', () => of(precipitationRateFromDepth)(LARGEST, 1)],
+  ['PRECIPITATION_RATE_OUT_OF_DOMAIN', () => of(precipitationRateOfEmitterDensity)(1, LARGEST)],
+  ['SPACING_OUT_OF_DOMAIN', () => of(triangularRowSpacing)(ENDLESS)],
+  ['ARC_OUT_OF_DOMAIN', () => of(fullCircleFlow)(LARGEST, 1)],
+  ['RUN_TIME_OUT_OF_DOMAIN', () => of(baseMinutes)(LARGEST, 1)],
+  ['RUN_TIME_OUT_OF_DOMAIN', () => of(multipliedMinutes)(LARGEST, 2)],
+  ['RUN_TIME_OUT_OF_DOMAIN', () => of(minutesPerAllowedDay)(LARGEST, 1)],
+  ['SOAK_OUT_OF_DOMAIN', () => of(soakMinutes)(LARGEST, 1)],
+];
+
+it.each(BEYOND_NUMBERS)('%s: refuses a result that no number can hold', (code, deed) => {
+  expect(refusalOf(deed)).toEqual([code, { value: ENDLESS }]);
 });
