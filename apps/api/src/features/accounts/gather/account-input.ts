@@ -82,12 +82,12 @@ export interface MonthInput extends AccountFacts {
   readonly weatherVersion: string;
 }
 
-/** An interval that crosses an end of the month is divided by the weather of all its days. */
+/** An interval that crosses an end of the month is divided by the weather of all its days; notes tell whether weather began before them. */
 function weatherVersion(eto: EtoSeries, from: number, until: number, meters: AccountFacts['meters']): string {
   const intervals = meters.flatMap((meter) => meter.intervals);
   const first = intervals.reduce((day, { fromLocalDay }) => Math.min(day, Math.floor(fromLocalDay)), from);
   const last = intervals.reduce((day, { toLocalDay }) => Math.max(day, Math.ceil(toLocalDay) - 1), until);
-  return eto.versionBetween(first, last);
+  return `${eto.firstDay < from} ${eto.versionBetween(first, last)}`;
 }
 
 /** One property's inputs by month, as the pure account takes them; what a mixed meter passes in winter is not known yet. */

@@ -3,7 +3,7 @@ export const weather = {
   'setup.stations.daysOf': 'Its days: {name}',
   'setup.station.title': 'What {name} measured, and what is reckoned with',
   'setup.station.lede':
-    '{neighbour, select, none {No other station is known to be near enough to stand in for it: within {reach} and {height} of height.} other {Where a day is missing, {neighbour} stands in, {away} away; else what is usual in the month.}}',
+    '{neighbour, select, none {No other station is known to be near enough to stand in for it: within {reach} and {height} of height.} other {Where a day is missing, {neighbour} stands in, {away} away; else what is usual in the month. Rain is taken only from a station within {rain}.}}',
   'setup.station.gone': 'This station is not here any more',
   'setup.station.noDays': '{name} has no weather yet',
   'weather.month.heading':

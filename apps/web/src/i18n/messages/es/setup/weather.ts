@@ -5,7 +5,7 @@ export const weather: Record<keyof typeof english, string> = {
   'setup.stations.daysOf': 'Sus días: {name}',
   'setup.station.title': 'Lo que midió {name}, y con lo que se calcula',
   'setup.station.lede':
-    '{neighbour, select, none {De ninguna otra estación se sabe que esté lo bastante cerca para sustituirla: a no más de {reach} y {height} de altura.} other {Donde falta un día la sustituye {neighbour}, a {away}; si no, lo habitual del mes.}}',
+    '{neighbour, select, none {De ninguna otra estación se sabe que esté lo bastante cerca para sustituirla: a no más de {reach} y {height} de altura.} other {Donde falta un día la sustituye {neighbour}, a {away}; si no, lo habitual del mes. La lluvia se toma solo de una estación a no más de {rain}.}}',
   'setup.station.gone': 'Esta estación ya no está aquí',
   'setup.station.noDays': '{name} aún no tiene clima',
   'weather.month.heading':
