@@ -69,6 +69,22 @@ it('has the account that docs/methods.md follows by hand', async () => {
   for (const volume of gallons) expect(page).toContain(`**${volume} gal**`);
 });
 
+it('has the account that README.md shows, to the hundred gallons that it rounds to', async () => {
+  const [account] = await product.database.admin<Record<'allowed' | 'needed' | 'programmed' | 'metered', number>>(
+    `select allowed_l as allowed, needed_l as needed, programmed_l as programmed, metered_l as metered from month_account a
+       join property p on p.organization_id = a.organization_id and p.id = a.property_id
+       where p.name = 'Quail Commons' and a.month = '2026-09-01' and a.through_on = '2026-09-23' and a.meter_id is null`,
+  );
+  const { allowed, needed, programmed, metered } = account!;
+  const shown = (volume: number): string =>
+    (Math.round(gallonsFromLitres(litres(volume)) / 100) * 100).toLocaleString('en-US').replace('-', '−');
+  const page = await readFile(path.resolve(import.meta.dirname, '../../../README.md'), 'utf8');
+  for (const [mark, volume] of Object.entries(account!)) expect(page).toContain(`| ${mark} | ${shown(volume)} |`);
+  const split = page.split('\n').find((line) => /^\s+[\d,−]+ =/.test(line));
+  const gaps = [metered - allowed, metered - programmed, programmed - needed, needed - allowed];
+  expect(split?.match(/−?[\d,]+/g)).toEqual(gaps.map(shown));
+});
+
 it('lets its people sign in', async () => {
   const answer = await product.send(
     'mutation($email: String!, $password: String!) { signIn(email: $email, password: $password) { ... on SignedIn { me { role organization { name } } } } }',

@@ -10,7 +10,6 @@ import { singlePlantDensity } from '@rillbook/agronomy/plants/published/single-p
 import { developedShare, stageCoefficient } from '@rillbook/agronomy/water-balance/canopy/growth-stages.js';
 import { irrigationNeed } from '@rillbook/agronomy/water-balance/irrigation-need.js';
 import { weightedCurveNumber } from '@rillbook/agronomy/water-balance/rain/curve-numbers.js';
-import { readilyAvailableWater } from '@rillbook/agronomy/water-balance/root-zone/readily-available-water.js';
 import { consecutiveDates } from '@rillbook/agronomy/water-balance/season/consecutive-dates.js';
 import { dayNumber } from '@rillbook/agronomy/weather/day-number.js';
 import { dayOfYear } from '@rillbook/agronomy/weather/day-of-year.js';

@@ -5,7 +5,6 @@ import { leakOfBrokenHead, leakOfCutDripLine } from '@rillbook/irrigation/hardwa
 import { precipitationRateFromCans } from '@rillbook/irrigation/hardware/precipitation/catch-can-rate.js';
 import { defaultPrecipitationRate } from '@rillbook/irrigation/hardware/precipitation/default-precipitation-rate.js';
 import { designPressure } from '@rillbook/irrigation/hardware/pressure/design-pressure.js';
-import { soakMinutes } from '@rillbook/irrigation/hardware/run-time/soak.js';
 import { actualEfficiency, potentialEfficiency } from '@rillbook/irrigation/hardware/uniformity/application-efficiency.js';
 import { lowestMean, meanCatch } from '@rillbook/irrigation/hardware/uniformity/catch.js';
 import { defaultUniformity } from '@rillbook/irrigation/hardware/uniformity/default-uniformity.js';
