@@ -60,7 +60,7 @@ it('loads two companies that stand still, with people, crews, accounts, findings
 
 it('has the account that docs/methods.md follows by hand', async () => {
   const [account] = await product.database.admin<Record<string, number>>(
-    `select allowed_l, needed_l, programmed_l, metered_l from month_account a join property p on p.organization_id = a.organization_id and p.id = a.property_id
+    `select allowed_l, needed_l, programmed_l, metered_l from month_account a join property p on p.organization_id = a.organization_id and p.id = a.property_id join organization o on o.id = a.organization_id and o.name = 'Larkspur Grounds'
        where p.name = 'Alder Row' and a.month = '2026-07-01' and a.meter_id is null`,
   );
   const gallons = Object.values(account!).map((volume) => Math.round(gallonsFromLitres(litres(volume))).toLocaleString('en-US'));

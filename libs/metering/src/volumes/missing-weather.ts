@@ -28,13 +28,20 @@ export function missingWeather(weather: WeatherSeries, firstDay: number, etWeigh
   let daysWithoutRain = 0;
   for (let day = 0; day < known.length; day += 1) {
     const at = firstDay + day - weather.firstDay;
-    const isKnown = (weather.etoMm[at] ?? Number.NaN) + (weather.rainMm[at] ?? Number.NaN) >= 0;
-    known[day] = isKnown ? 1 : 0;
-    missingDays += isKnown ? 0 : 1;
-    if (!isKnown && (weather.etoMm[at] ?? Number.NaN) >= 0) daysWithoutRain += 1;
-    if (isKnown && weather.filledDays?.has(at)) filledDays.push(day);
+    const { hasEto, hasRain } = knownOfDay(weather, at);
+    known[day] = hasEto && hasRain ? 1 : 0;
+    if (known[day]) {
+      if (weather.filledDays?.has(at)) filledDays.push(day);
+      continue;
+    }
+    missingDays += 1;
+    daysWithoutRain += hasEto ? 1 : 0;
   }
   return { known, missingDays, daysWithoutRain, isTooMuch: missingDays > 0 && isTooMuch(known, etWeights), filledDays };
+}
+
+function knownOfDay({ etoMm, rainMm }: WeatherSeries, at: number): { readonly hasEto: boolean; readonly hasRain: boolean } {
+  return { hasEto: (etoMm[at] ?? Number.NaN) >= 0, hasRain: (rainMm[at] ?? Number.NaN) >= 0 };
 }
 
 /**

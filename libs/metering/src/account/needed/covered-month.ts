@@ -52,7 +52,8 @@ export function coveredMonth(of: Pick<AccountFacts, 'month' | 'through'>, weathe
  * @param until - Day number after the last day. [d]
  * @returns True from one known day on. [code]
  */
-export function hasEto({ firstDay, etoMm }: WeatherSeries, from: number, until: number): boolean {
+export function hasEto(series: WeatherSeries, from: number, until: number): boolean {
+  const { firstDay, etoMm } = series;
   return etoMm.subarray(Math.max(0, from - firstDay), Math.max(0, until - firstDay)).some((eto) => eto >= 0);
 }
 

@@ -72,7 +72,8 @@ export const says = {
   'says.reason.other': 'Not known ({code}).',
   'says.note.weather-starts-later':
     'Weather starts on {from}, {days, plural, one {# day} other {# days}} before the month instead of {wanted}: the soil’s store at the start is a guess.',
-  'says.note.weather-missing-before-month': '{days, plural, one {One day of weather before the month is} other {# days of weather before the month are}} missing.',
+  'says.note.weather-missing-before-month':
+    '{days, plural, one {One day of weather before the month is} other {# days of weather before the month are}} missing.',
   'says.note.weather-filled':
     'Weather was filled: {neighbour, plural, =0 {no day} one {one day} other {# days}} from the neighbouring station, {normals, plural, =0 {no day} one {one day} other {# days}} from what is usual in the month.',
   'says.note.weather-rain-not-known':
