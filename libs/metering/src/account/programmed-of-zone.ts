@@ -25,7 +25,7 @@ const NEITHER = { runs: null, minutes: null, programs: [] } as const;
  * What the replayed settings would have put out in one zone, with what each uncertain input does to it; a zone watered by hand as told.
  *
  * Where a rain sensor's threshold is not known, minutes are the mean of those with and without the starts that it may have held back, and half
- * the difference is their standard deviation. A day on which the controller computes its own run times from weather or soil moisture counts as
+ * the difference is their standard deviation. Starts on days of unknown rain count, and that rain makes them unsure. A day on which the controller computes its own run times from weather or soil moisture counts as
  * the zone's need of that day, as an estimate.
  *
  * @param zone - The zone. [code]
@@ -75,6 +75,8 @@ interface ZoneWater {
   readonly programs: readonly string[];
   /** Standard deviation that comes from the rain sensor. [min] */
   readonly sensorSd: number;
+  /** Standard deviation that comes from days whose rain is not known. [min] */
+  readonly unknownRainSd: number;
   readonly flow: number | null;
   readonly estimate: Absence | null;
   /** Only where some day is unknown. [L] */
@@ -91,11 +93,7 @@ function waterOf(zone: AccountZone, station: number, replay: SensorReplay, neede
   const leastTotal = totalAs(replay.least);
   const heldBack = totalAs(replay.withoutSensor) - total;
   const perhapsHeldBack = total - totalAs(replay.unsure);
-  const sensorSd = Math.hypot(
-    (total - leastTotal) / 2,
-    heldBack * defaultRelativeSd.rainSensor,
-    perhapsHeldBack * defaultRelativeSd.filled,
-  );
+  const sensorSd = Math.hypot((total - leastTotal) / 2, heldBack * defaultRelativeSd.rainSensor);
   return {
     unknown,
     minutesByDay: least === most ? most : most.map((minutes, day) => (minutes + (least[day] ?? 0)) / 2),
@@ -103,6 +101,7 @@ function waterOf(zone: AccountZone, station: number, replay: SensorReplay, neede
     runs: (runsOf(replay.most, station) + runsOf(replay.least, station)) / 2,
     programs: replay.most.stations.get(station)?.programs ?? [],
     sensorSd,
+    unknownRainSd: perhapsHeldBack * defaultRelativeSd.filled,
     flow: flowOf(zone),
     estimate: unknown.includes('settings-from-weather') ? absence('settings-from-weather', detailsOf(zone)) : null,
     neededByDay: unknown.some((reason) => reason !== null) ? needed.byDay : null,
@@ -158,7 +157,7 @@ function flowOf(zone: AccountZone): number | null {
   return flow;
 }
 
-function throughValve(zone: AccountZone, { minutes, sensorSd }: ZoneWater, flow: number): UncertainLitres {
+function throughValve(zone: AccountZone, { minutes, sensorSd, unknownRainSd }: ZoneWater, flow: number): UncertainLitres {
   const litres = minutes * flow;
   const source = zone.assumed.includes('flowLPerMin') && zone.flowSource !== 'derived' ? 'assumed' : zone.flowSource;
   const relative = defaultRelativeSd.flow[source];
@@ -172,6 +171,8 @@ function throughValve(zone: AccountZone, { minutes, sensorSd }: ZoneWater, flow:
       : [[inputKey('flow', zone.id), litres * relative]];
   const parts = new Map(ofFlow);
   if (sensorSd !== 0) parts.set(inputKey('rainSensor', zone.controllerId), sensorSd * flow);
+  // Where it did not rain on those days, more ran and more was needed: one input for both.
+  if (unknownRainSd !== 0) parts.set(inputKey('filledWeather', null), unknownRainSd * flow);
   return { litres, parts };
 }
 

@@ -35,7 +35,7 @@ export const weather = {
   'weather.reason.impossible': 'outside what nature makes, or against another value',
   'weather.reason.above-saturation': 'a little above 100 %, the sensor wants a calibration',
   'weather.reason.unusual-for-station': 'far from what this station has in this month',
-  'weather.reason.jump': 'far from the day before',
+  'weather.reason.jump': 'far from the day before or the days around',
   'weather.reason.spike': 'far from the day before and the day after',
   'weather.reason.same-for-days': 'the same for four days or more',
   'weather.reason.stuck': 'the same for six days or more, the sensor is stuck',

@@ -37,7 +37,7 @@ export const weather: Record<keyof typeof english, string> = {
   'weather.reason.impossible': 'fuera de lo que hace la naturaleza, o en contra de otro valor',
   'weather.reason.above-saturation': 'un poco más de 100 %, el sensor pide calibración',
   'weather.reason.unusual-for-station': 'lejos de lo que esta estación tiene en este mes',
-  'weather.reason.jump': 'lejos del día anterior',
+  'weather.reason.jump': 'lejos del día anterior o de los días alrededor',
   'weather.reason.spike': 'lejos del día anterior y del siguiente',
   'weather.reason.same-for-days': 'lo mismo cuatro días o más',
   'weather.reason.stuck': 'lo mismo seis días o más, el sensor está trabado',
