@@ -1,7 +1,7 @@
 import type { AccountFacts } from '@rillbook/metering/account/account-input.js';
 import { accountOfMonth } from '@rillbook/metering/account/compute-month-account.js';
 import { type PreparedMonth, preparedMonths } from '@rillbook/metering/account/needed/prepared-months.js';
-import type { Prices } from '../../portfolio/suppliers/prices.loader.js';
+import type { Prices } from '../../portfolio/suppliers/prices-of-tiers.service.js';
 import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
 import { accountInputs, type MonthInput } from '../gather/account-input.js';
 import type { EtoSeries } from '../gather/eto-series.js';
@@ -67,8 +67,8 @@ export function propertyMonths(work: PropertyWork): PropertyMonths {
   return { standing, rows, renewed: inputs.length - standing.length, event };
 }
 
-/** An account that stands is unpacked when somebody asks for it. */
-function asKept(month: string, { detail }: KeptMonth): ComputedMonth {
+/** An account that is kept is unpacked when somebody asks for it. */
+export function asKept(month: string, { detail }: Pick<KeptMonth, 'detail'>): ComputedMonth {
   let known: ReturnType<KeptMonth['detail']> | undefined;
   const kept = () => (known ??= detail());
   return {
