@@ -29,9 +29,14 @@ export interface ThreadMonths extends Omit<PropertyMonths, 'event' | 'rows'> {
   readonly rows: readonly Omit<PropertyMonths['rows'][number], 'detail'>[];
   readonly detailEnds: readonly number[];
   readonly details: Uint8Array;
+  /** what the months of these rows tell later ones */
+  readonly history: PropertyMonths['event']['months'][number]['history'];
   readonly doubtful: PropertyMonths['event']['doubtful'];
   readonly newest: PropertyMonths['event']['newest'];
 }
+
+/** 'YYYY-MM' of a date */
+const MONTH_LETTERS = 7;
 
 const known = new Map<string, EtoSeries>();
 
@@ -53,7 +58,9 @@ function monthsOf({ facts, tiers, today, kept }: ThreadWork): ThreadMonths {
     return end;
   });
   const { doubtful, newest } = event;
-  return { standing, renewed, rows: rows.map(({ detail: _, ...row }) => row), detailEnds, details, doubtful, newest };
+  const anew = new Set(rows.map(({ month }) => month.slice(0, MONTH_LETTERS)));
+  const history = event.months.flatMap((each) => (anew.has(each.month) ? each.history : []));
+  return { standing, renewed, rows: rows.map(({ detail: _, ...row }) => row), detailEnds, details, history, doubtful, newest };
 }
 
 const keptMonth = (version: string, packed: Buffer): KeptMonth => ({

@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import { AccountsComputed } from '../accounts-computed.event.js';
+import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
 import type { AccountDetail } from '../months/month-account.entity.js';
 import { unpacked } from '../months/packed-value.js';
 import type { ThreadBatch, ThreadMonths, ThreadWork } from './computing-thread.js';
@@ -103,13 +103,18 @@ function asked({ facts, prices, today, kept }: PropertyWork): ThreadWork {
 }
 
 function answered({ facts, today, kept }: PropertyWork, found: ThreadMonths): PropertyMonths {
-  const { standing, renewed, detailEnds, doubtful, newest } = found;
+  const { standing, renewed, detailEnds, history, doubtful, newest } = found;
   const details = Buffer.from(found.details.buffer);
   const rows = found.rows.map((row, at) => ({ ...row, detail: details.subarray(detailEnds[at - 1] ?? 0, detailEnds[at]) }));
   const anew = rows.filter(({ meterId }) => meterId === null);
-  const months = [
-    ...standing.map((month) => asKept(month, kept.get(month)!)),
-    ...anew.map(({ month, detail }) => asKept(month.slice(0, 'YYYY-MM'.length), { detail: () => unpacked(detail) as AccountDetail })),
-  ].sort((a, b) => a.month.localeCompare(b.month));
+  const months = [...standing.map((month) => asKept(month, kept.get(month)!)), ...anew.map((row) => computedMonth(row, history))].sort(
+    (a, b) => a.month.localeCompare(b.month),
+  );
   return { standing, renewed, rows, event: new AccountsComputed(facts.property.id, today, months, doubtful, newest) };
+}
+
+function computedMonth({ month: firstDate, detail }: PropertyMonths['rows'][number], history: ThreadMonths['history']): ComputedMonth {
+  const month = firstDate.slice(0, 'YYYY-MM'.length);
+  const own = history.filter((each) => each.month === month);
+  return asKept(month, { detail: () => unpacked(detail) as AccountDetail }, own);
 }
