@@ -42,8 +42,7 @@ async function ask(page: Page, query: string, variables: Record<string, unknown>
   return body.data;
 }
 
-const standsStillOn = (day: string) =>
-  product.sql('update organization set stands_still_on = $1 where name = $2', [day, COMPANY]);
+const standsStillOn = (day: string) => product.sql('update organization set stands_still_on = $1 where name = $2', [day, COMPANY]);
 
 /** The organization's calendar is moved, as the days that pass between two months would. */
 async function itIs(day: string): Promise<void> {

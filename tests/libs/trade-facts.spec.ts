@@ -35,7 +35,8 @@ const dailyUse = (plants: Plants, month: number): Quantity<'mm'> =>
 const interval = (plants: Plants, month = JULY): number => wateringInterval(storage(plants), dailyUse(plants, month))!;
 
 describe('common practice, no source', () => {
-  it('an inch of compost a year: 1,000 ft2 of beds take about 3 yd3', () => {
+  // That beds get it every year is advice; nothing here computes what compost does, only how much of it there is.
+  it('volume of an inch of compost: 1,000 ft2 of beds take about 3 yd3', () => {
     expect(layerVolume(squareMetresFromSquareFeet(1000), millimetresFromInches(1)) / CUBIC_YARD).toBeCloseTo(3.1, 1);
   });
 

@@ -5,13 +5,17 @@ import { defineConfig } from 'vitest/config';
 // from that copy and not through node_modules, which leads back to the original.
 const top = path.resolve(import.meta.dirname, '../..');
 
+// Only the changed library's own tests and the published examples.
+const library = process.env.MUTATED_LIBRARY ?? '*';
+
 export default defineConfig({
   root: top,
   resolve: { alias: [{ find: /^@rillbook\/([a-z]+)\/(.*)\.js$/, replacement: `${top}/libs/$1/src/$2.ts` }] },
   test: {
-    include: ['tests/libs/**/*.spec.ts', 'tests/golden/**/*.spec.ts'],
+    include: [`tests/libs/${library}/**/*.spec.ts`, 'tests/golden/**/*.spec.ts'],
     exclude: ['tests/libs/agronomy/nomenclature.spec.ts'],
     setupFiles: ['tests/mutation/few-runs.ts'],
     testTimeout: 60_000,
+    isolate: false,
   },
 });

@@ -60,13 +60,29 @@ it('loads two companies that stand still, with people, crews, accounts, findings
 
 it('has the account that docs/methods.md follows by hand', async () => {
   const [account] = await product.database.admin<Record<string, number>>(
-    `select allowed_l, needed_l, programmed_l, metered_l from month_account a join property p on p.organization_id = a.organization_id and p.id = a.property_id
+    `select allowed_l, needed_l, programmed_l, metered_l from month_account a join property p on p.organization_id = a.organization_id and p.id = a.property_id join organization o on o.id = a.organization_id and o.name = 'Larkspur Grounds'
        where p.name = 'Alder Row' and a.month = '2026-07-01' and a.meter_id is null`,
   );
   const gallons = Object.values(account!).map((volume) => Math.round(gallonsFromLitres(litres(volume))).toLocaleString('en-US'));
   const page = await readFile(path.resolve(import.meta.dirname, '../../../docs/methods.md'), 'utf8');
   expect(gallons).toHaveLength(4);
   for (const volume of gallons) expect(page).toContain(`**${volume} gal**`);
+});
+
+it('has the account that README.md shows, to the hundred gallons that it rounds to', async () => {
+  const [account] = await product.database.admin<Record<'allowed' | 'needed' | 'programmed' | 'metered', number>>(
+    `select allowed_l as allowed, needed_l as needed, programmed_l as programmed, metered_l as metered from month_account a
+       join property p on p.organization_id = a.organization_id and p.id = a.property_id
+       where p.name = 'Quail Commons' and a.month = '2026-09-01' and a.through_on = '2026-09-23' and a.meter_id is null`,
+  );
+  const { allowed, needed, programmed, metered } = account!;
+  const shown = (volume: number): string =>
+    (Math.round(gallonsFromLitres(litres(volume)) / 100) * 100).toLocaleString('en-US').replace('-', '−');
+  const page = await readFile(path.resolve(import.meta.dirname, '../../../README.md'), 'utf8');
+  for (const [mark, volume] of Object.entries(account!)) expect(page).toContain(`| ${mark} | ${shown(volume)} |`);
+  const split = page.split('\n').find((line) => /^\s+[\d,−]+ =/.test(line));
+  const gaps = [metered - allowed, metered - programmed, programmed - needed, needed - allowed];
+  expect(split?.match(/−?[\d,]+/g)).toEqual(gaps.map(shown));
 });
 
 it('lets its people sign in', async () => {

@@ -52,9 +52,12 @@ const computed: Readonly<Record<keyof typeof checks, (check: GoldenCheck) => Com
     const lost = givenRow(check, 'stream').map((stream) => leakVolume(leakOfHole(inches(stream), psi(60)), QUARTER));
     return { loss: lost.map(gallonsFromLitres), loss_m3: lost.map((litres) => volumeIn(litres, 'm3')) };
   },
-  'ml-053': () => ({
-    per_day: checks['ml-053'].expected.flow[0].map((flow) => gallonsLost(litresPerMinuteFromGallonsPerMinute(flow), 1)),
-  }),
+  'ml-053': (check) => {
+    // The chart prints no pressure. The first row's flow sets it, by the square root; the other row and both days are then computed.
+    const pressure = psi(60 * (0.47 / gpm(leakOfHole(inches(0.0625), psi(60)))) ** 2);
+    const flows = givenRow(check, 'hole').map((hole) => leakOfHole(inches(hole), pressure));
+    return { flow: flows.map(gpm), per_day: flows.map((flow) => gallonsLost(flow, 1)) };
+  },
   'ml-056': (check) => ({ loss: gallonsLost(dripFlow(60 * given(check, 'drip')).most, YEAR) }),
   'quarter-inch-hole': aDay,
   'smaller-nozzle': nozzle,

@@ -68,8 +68,7 @@ export const checks = {
     inputs: { hole: [[0.0625, 0.125], 'in'] },
     expected: { flow: [[0.47, 1.92], 'gpm'], per_day: [[690, 2760], 'gal/d'] },
     tolerance: { rel: 0.03 },
-    note: 'the 1/4 in row of that chart contradicts itself (4.66 gpm with 11,030 gal/d), so it is left out',
-    leftOut: { flow: 'the chart prints no pressure, without which an orifice has no flow; the ratio of its rows is tested' },
+    note: 'the 1/4 in row of that chart contradicts itself (4.66 gpm with 11,030 gal/d), so it is left out; no pressure is printed, so that of the 1/16 in row is taken from its flow',
   },
   'ml-056': {
     source: 'Powder Springs GA leak page: household and drip facts',

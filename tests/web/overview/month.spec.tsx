@@ -101,6 +101,9 @@ describe('the month', () => {
 
   it('speaks Spanish', async () => {
     drawPage(<MonthPage />, { answers, language: 'es' });
-    await screen.findByRole('heading', { level: 1, name: 'Septiembre de 2026: 2 hallazgos esperan una decisión, una propiedad una cuenta' });
+    await screen.findByRole('heading', {
+      level: 1,
+      name: 'Septiembre de 2026: 2 hallazgos esperan una decisión, una propiedad una cuenta',
+    });
   });
 });

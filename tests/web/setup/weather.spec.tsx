@@ -115,7 +115,9 @@ describe('the days of a weather station', () => {
     draw();
     // 11 km are 6.8 miles.
     expect(
-      await screen.findByText('Where a day is missing, Piedra Bench stands in, 7 mi away; else what is usual in the month.'),
+      await screen.findByText(
+        'Where a day is missing, Piedra Bench stands in, 7 mi away; else what is usual in the month. Rain is taken only from a station within 9 mi.',
+      ),
     ).toBeDefined();
     cleanup();
     draw({ neighbour: null }, { units: 'metric' });

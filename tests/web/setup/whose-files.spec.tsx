@@ -83,7 +83,7 @@ const options = (of: HTMLElement): (string | null)[] =>
 it('asks whose files they are, has what is plain chosen, and has them checked again', async () => {
   const { user } = draw();
   const lake = await screen.findByRole('group', { name: /^lake.csv days of a weather network/ });
-  expect(screen.getByRole('heading', { level: 1, name: /^One thing more must be said/ })).toBeDefined();
+  expect(screen.getByRole('heading', { level: 1, name: 'One file waits for an answer before its rows can be read' })).toBeDefined();
   const stations = within(lake).getByRole('combobox', { name: 'Weather station' });
   expect(options(stations)).toEqual(['Choose', 'Dry Lake', 'Wet Lake']);
   await user.selectOptions(stations, 'Dry Lake');
@@ -117,6 +117,44 @@ it('asks whose files they are, has what is plain chosen, and has them checked ag
       },
     },
   });
+});
+
+it('tells of files that wait for an answer that they wait: neither wrong nor nothing, and not what the first button brings in', async () => {
+  const asked = (name: string) =>
+    owned(name, station, {
+      problems: ['STATION_NOT_CHOSEN', 'WIND_HEIGHT_NOT_STATED'].map((code) => ({
+        file: name,
+        line: null,
+        column: null,
+        code,
+        found: '',
+        expected: '',
+        says: 'Say it.',
+      })),
+      problemsTotal: 2,
+    });
+  const meters = { name: 'meters.csv', file: 'meters', recognized: null, status: 'read', new: 1 };
+  const upload = { ...checked, files: [owned('', {}, meters), asked('lake.csv'), asked('pond.csv')], problemsTotal: 4 };
+  vi.stubGlobal('fetch', async () => Response.json(upload));
+  draw();
+  const head = await screen.findByRole('heading', { level: 1 });
+  expect(head.textContent).toBe('1 new row, none changed, none wrong; 2 files wait for an answer');
+  expect(screen.queryByText(/wrong\./)).toBeNull();
+  expect(screen.getByText(/2 files wait for the answers asked below; what is imported now comes in without them\./)).toBeDefined();
+  const table = screen.getByRole('table', { name: 'What each file would change' });
+  const cells = within(table)
+    .getAllByRole('row')
+    .slice(1)
+    .map((row) =>
+      within(row)
+        .getAllByRole('cell')
+        .slice(1)
+        .map(({ textContent }) => textContent),
+    );
+  expect(cells).toEqual([['1', '0', '0', '0'], ['waits for an answer'], ['waits for an answer']]);
+  const looks = (name: string): string => screen.getByRole('button', { name }).className;
+  expect(looks('Import only the other files: 1 row')).not.toBe(looks('Check again with this'));
+  expect(looks('Check again with this')).toMatch(/main/);
 });
 
 it('speaks Spanish', async () => {

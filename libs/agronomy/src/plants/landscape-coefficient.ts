@@ -11,10 +11,15 @@ import type { Quantity } from '@rillbook/units/quantity.js';
  * @param densityFactor - Density factor, kd. [–]
  * @param shadeFactor - Shade factor, the microclimate factor kmc of the zone. [–]
  * @returns Share of reference evapotranspiration that the zone needs. [–]
+ * @throws {DomainError} `LANDSCAPE_COEFFICIENT_OUT_OF_DOMAIN` when a factor is below 0 or not finite.
  * @source Costello, Matheny, Clark and Jones (2000), A Guide to Estimating Irrigation Water Needs of Landscape Plantings in California.
  * @example landscapeCoefficient(0.2, 0.5, 1) // 0.1, the guide's own example
  */
 export function landscapeCoefficient(plantFactor: number, densityFactor: number, shadeFactor: number): number {
+  const factors = { plantFactor, densityFactor, shadeFactor };
+  if (!Object.values(factors).every((factor) => factor >= 0 && Number.isFinite(factor))) {
+    throw new DomainError('LANDSCAPE_COEFFICIENT_OUT_OF_DOMAIN', factors);
+  }
   return plantFactor * densityFactor * shadeFactor;
 }
 

@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import type { Plants } from './plant-words.js';
 
 /**
@@ -21,8 +22,11 @@ const BY_PLANTS: Readonly<Record<Plants, number>> = {
  *
  * @param plants - What grows there, or null when not known; then as mixed. [code]
  * @returns Share of total available water. [–]
+ * @throws {DomainError} `PLANTS_UNKNOWN` when the word is none of them.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Table 22; common practice for ornamentals.
  */
 export function managementAllowedDepletion(plants: Plants | null): number {
-  return BY_PLANTS[plants ?? 'mixed'];
+  const found = BY_PLANTS[plants ?? 'mixed'];
+  if (found === undefined) throw new DomainError('PLANTS_UNKNOWN', { plants });
+  return found;
 }

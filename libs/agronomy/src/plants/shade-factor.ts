@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import type { Sun } from './plant-words.js';
 
 /**
@@ -11,8 +12,11 @@ const BY_SUN: Readonly<Record<Sun, number>> = { full: 1, part: 0.85, shade: 0.7 
  *
  * @param sun - How much sun the zone has, or null when not known; then full. [code]
  * @returns The factor. [–]
+ * @throws {DomainError} `SUN_UNKNOWN` when the word is none of them.
  * @source Costello, Matheny, Clark and Jones (2000), A Guide to Estimating Irrigation Water Needs of Landscape Plantings in California.
  */
 export function shadeFactor(sun: Sun | null): number {
-  return BY_SUN[sun ?? 'full'];
+  const found = BY_SUN[sun ?? 'full'];
+  if (found === undefined) throw new DomainError('SUN_UNKNOWN', { sun });
+  return found;
 }

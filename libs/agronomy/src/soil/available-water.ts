@@ -1,7 +1,10 @@
 import { finiteQuantity, type Quantity } from '@rillbook/units/quantity.js';
 import type { SoilTexture } from './soil-texture.js';
 
-/** Available water by texture, in depth of water per depth of soil, from memory; within the ranges of the UC Drought Management table. */
+/**
+ * Available water by texture, in depth of water per depth of soil, from memory. All but sand lie within the ranges of their groups in the UC
+ * Drought Management table; sand, 0.72 in/ft, lies below its group of coarse and fine sands (0.75 to 1.25) and within that of very coarse sands.
+ */
 const BY_TEXTURE: Readonly<Record<SoilTexture, number>> = {
   sand: 0.06,
   'loamy sand': 0.08,

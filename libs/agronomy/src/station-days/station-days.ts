@@ -1,6 +1,7 @@
 import { dayOfYear } from '../weather/day-of-year.js';
 import { dateOfDay, dayNumber } from '../weather/day-number.js';
 import type { HistoryDay } from '../weather/filling/monthly-normals.js';
+import { RAIN_WITHIN_KM } from '../weather/filling/neighbour-station.js';
 import { lackingValues, neighbourValues } from '../weather/filling/neighbour-values.js';
 import type { JudgedDay } from '../weather/quality/judge-weather-days.js';
 import type { WeatherDay } from '../weather/weather-day.js';
@@ -9,9 +10,6 @@ import { etoFromNeighbour } from './eto-from-neighbour.js';
 import { etoOfJudgedDay } from './eto-of-judged-day.js';
 import { fillFromNormals } from './fill-from-normals.js';
 import type { DayEto, StationDay } from './station-day.js';
-
-/** Rain is taken from a neighbour no farther than this: showers are small. An assumption. [km] */
-const RAIN_WITHIN_KM = 15;
 
 /** The station next to the one at hand. */
 export type NeighbourRecord = { readonly days: readonly JudgedDay[]; readonly distanceKm: number };

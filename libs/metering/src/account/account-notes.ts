@@ -1,7 +1,7 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { DAYS_BEFORE_MONTH } from '../volumes/weather-series.js';
 import type { AccountFacts } from './account-input.js';
-import type { CoveredMonth } from './needed/covered-month.js';
+import { type CoveredMonth, hasEto } from './needed/covered-month.js';
 import type { MeteredOfMeter } from './metered-of-meter.js';
 import type { AccountNote, Volumes } from './month-account.js';
 
@@ -23,6 +23,7 @@ export function accountNotes(account: NotedAccount): readonly AccountNote[] {
   return [
     ...weatherNotes(account.month),
     ...filledNotes(account.month),
+    ...rainNotes(account.month),
     ...areaNotes(account.input),
     ...estimatedNotes(account.property),
     ...contradictionNotes(account),
@@ -31,7 +32,9 @@ export function accountNotes(account: NotedAccount): readonly AccountNote[] {
   ];
 }
 
-function weatherNotes({ weather, weatherFrom, firstDay }: CoveredMonth): readonly AccountNote[] {
+function weatherNotes({ weather, weatherFrom, firstDay, days }: CoveredMonth): readonly AccountNote[] {
+  // Where the month itself has no weather, its volumes say so.
+  if (!hasEto(weather, firstDay, firstDay + days)) return [];
   const before = firstDay - weatherFrom;
   const at = weatherFrom - weather.firstDay;
   let missing = 0;
@@ -48,12 +51,17 @@ function weatherNotes({ weather, weatherFrom, firstDay }: CoveredMonth): readonl
   return notes;
 }
 
-// A day filled from normals whose rain nobody knows is filled by the account itself, and stands under that share.
-function filledNotes({ weather, firstDay, days }: CoveredMonth): readonly AccountNote[] {
-  const filled = Array.from({ length: days }, (_, day) => weather.filledDays?.get(firstDay + day - weather.firstDay));
+// Only days that are part of what was needed: one whose rain is not known is filled by the account itself.
+function filledNotes({ weather, firstDay, missing }: CoveredMonth): readonly AccountNote[] {
+  const filled = missing.filledDays.map((day) => weather.filledDays?.get(firstDay + day - weather.firstDay));
   const [neighbourDays, normalDays] = (['neighbour', 'normals'] as const).map((from) => filled.filter((one) => one === from).length);
   if (!neighbourDays && !normalDays) return [];
   return [{ code: 'weather-filled', details: { neighbourDays: neighbourDays ?? 0, normalDays: normalDays ?? 0 } }];
+}
+
+function rainNotes({ missing }: CoveredMonth): readonly AccountNote[] {
+  const { daysWithoutRain: days } = missing;
+  return days === 0 ? [] : [{ code: 'weather-rain-not-known', details: { days } }];
 }
 
 function areaNotes({ allowance, zones }: AccountFacts): readonly AccountNote[] {

@@ -98,7 +98,8 @@ export interface AccountNote {
     | 'sources-contradict'
     | 'special-landscape-area-capped'
     | 'weather-missing-before-month'
-    | 'weather-filled';
+    | 'weather-filled'
+    | 'weather-rain-not-known';
   readonly details: Readonly<Record<string, string | number>>;
 }
 

@@ -25,7 +25,7 @@ const NEITHER = { runs: null, minutes: null, programs: [] } as const;
  * What the replayed settings would have put out in one zone, with what each uncertain input does to it; a zone watered by hand as told.
  *
  * Where a rain sensor's threshold is not known, minutes are the mean of those with and without the starts that it may have held back, and half
- * the difference is their standard deviation. A day on which the controller computes its own run times from weather or soil moisture counts as
+ * the difference is their standard deviation. Starts on days of unknown rain count, and that rain makes them unsure. A day on which the controller computes its own run times from weather or soil moisture counts as
  * the zone's need of that day, as an estimate.
  *
  * @param zone - The zone. [code]
@@ -79,6 +79,8 @@ interface ZoneWater {
   readonly programs: readonly string[];
   /** Standard deviation that comes from the rain sensor. [min] */
   readonly sensorSd: number;
+  /** Standard deviation that comes from days whose rain is not known. [min] */
+  readonly unknownRainSd: number;
   readonly flow: number | null;
   readonly estimate: Absence | null;
   /** Only where some day is unknown. [L] */
@@ -94,22 +96,27 @@ function waterOf(zone: AccountZone, station: number, replay: SensorReplay, neede
     minutes: (most.totalMinutes + least.totalMinutes) / 2,
     runs: (most.totalRuns + least.totalRuns) / 2,
     programs: most.programs,
-    sensorSd: sensorSd(replay, station),
+    ...sensorSds(replay, station),
     flow: flowOf(zone),
     estimate: unknown.includes('settings-from-weather') ? absence('settings-from-weather', detailsOf(zone)) : null,
     neededByDay: unknown.some((reason) => reason !== null) ? needed.byDay : null,
   };
 }
 
+const NO_SENSOR = { sensorSd: 0, unknownRainSd: 0 } as const;
+
 const NEVER_RAN = { totalMinutes: 0, totalRuns: 0, programs: [] } as const;
 
-function sensorSd({ most, least, withoutSensor, unsure }: SensorReplay, station: number): number {
-  if (most === least && most === withoutSensor && most === unsure) return 0;
+function sensorSds({ most, least, withoutSensor, unsure }: SensorReplay, station: number): Pick<ZoneWater, 'sensorSd' | 'unknownRainSd'> {
+  if (most === least && most === withoutSensor && most === unsure) return NO_SENSOR;
   const totalAs = ({ stations }: ControllerReplay) => stations.get(station)?.totalMinutes ?? 0;
   const total = totalAs(most);
   const heldBack = totalAs(withoutSensor) - total;
   const perhapsHeldBack = total - totalAs(unsure);
-  return Math.hypot((total - totalAs(least)) / 2, heldBack * defaultRelativeSd.rainSensor, perhapsHeldBack * defaultRelativeSd.filled);
+  return {
+    sensorSd: Math.hypot((total - totalAs(least)) / 2, heldBack * defaultRelativeSd.rainSensor),
+    unknownRainSd: perhapsHeldBack * defaultRelativeSd.filled,
+  };
 }
 
 function minutesByDay({ most, least }: SensorReplay, station: number): readonly number[] {
@@ -167,7 +174,8 @@ function flowOf(zone: AccountZone): number | null {
   return flow;
 }
 
-function throughValve(zone: AccountZone, { minutes, sensorSd }: ZoneWater, flow: number, of: UncertainInputs): UncertainLitres {
+function throughValve(zone: AccountZone, water: ZoneWater, flow: number, of: UncertainInputs): UncertainLitres {
+  const { minutes, sensorSd, unknownRainSd } = water;
   const litres = minutes * flow;
   const source = zone.assumed.includes('flowLPerMin') && zone.flowSource !== 'derived' ? 'assumed' : zone.flowSource;
   const relative = defaultRelativeSd.flow[source];
@@ -181,6 +189,11 @@ function throughValve(zone: AccountZone, { minutes, sensorSd }: ZoneWater, flow:
   if (sensorSd !== 0) {
     inputs.push(of.input('rainSensor', zone.controllerId));
     effects.push(sensorSd * flow);
+  }
+  // Where it did not rain on those days, more ran and more was needed: one input for both.
+  if (unknownRainSd !== 0) {
+    inputs.push(of.input('filledWeather', null));
+    effects.push(unknownRainSd * flow);
   }
   return { litres, inputs, effects };
 }

@@ -4,11 +4,11 @@ import { finiteQuantity, type Quantity } from '@rillbook/units/quantity.js';
 /** Hours of the night in which the flow is least, as minutes of the local day. */
 export const nightWindow = { fromMinute: 120, untilMinute: 240 } as const;
 
-/** Share of people who are awake and use water in an hour of that window. */
-const ACTIVE_SHARE = 0.06;
+/** Share of people who are awake and use water in an hour of that window. [–] */
+export const ACTIVE_SHARE = 0.06;
 
 /** Water of one flush of a cistern. [L] */
-const LITRES_PER_CISTERN = 10;
+export const LITRES_PER_CISTERN = 10;
 
 /** Losses of mains that no search finds, in an hour on a kilometre. [L/km/h] */
 const BACKGROUND_PER_KILOMETRE = 40;

@@ -3,11 +3,12 @@ import type { WeatherSeries } from './weather-series.js';
 
 /**
  * Which covered days have weather (1) and which do not (0); `isTooMuch` where what is missing makes a volume absent. `filledDays` are those
- * among the known whose ETo the station itself did not measure.
+ * among the known whose ETo the station itself did not measure; `daysWithoutRain` are not known for want of rain alone.
  */
 export interface MissingWeather {
   readonly known: Uint8Array;
   readonly missingDays: number;
+  readonly daysWithoutRain: number;
   readonly isTooMuch: boolean;
   readonly filledDays: readonly number[];
 }
@@ -24,14 +25,23 @@ export function missingWeather(weather: WeatherSeries, firstDay: number, etWeigh
   const known = new Uint8Array(etWeights.length);
   const filledDays: number[] = [];
   let missingDays = 0;
+  let daysWithoutRain = 0;
   for (let day = 0; day < known.length; day += 1) {
     const at = firstDay + day - weather.firstDay;
-    const isKnown = (weather.etoMm[at] ?? Number.NaN) + (weather.rainMm[at] ?? Number.NaN) >= 0;
-    known[day] = isKnown ? 1 : 0;
-    missingDays += isKnown ? 0 : 1;
-    if (isKnown && weather.filledDays?.has(at)) filledDays.push(day);
+    const { hasEto, hasRain } = knownOfDay(weather, at);
+    known[day] = hasEto && hasRain ? 1 : 0;
+    if (known[day]) {
+      if (weather.filledDays?.has(at)) filledDays.push(day);
+      continue;
+    }
+    missingDays += 1;
+    daysWithoutRain += hasEto ? 1 : 0;
   }
-  return { known, missingDays, isTooMuch: missingDays > 0 && isTooMuch(known, etWeights), filledDays };
+  return { known, missingDays, daysWithoutRain, isTooMuch: missingDays > 0 && isTooMuch(known, etWeights), filledDays };
+}
+
+function knownOfDay({ etoMm, rainMm }: WeatherSeries, at: number): { readonly hasEto: boolean; readonly hasRain: boolean } {
+  return { hasEto: (etoMm[at] ?? Number.NaN) >= 0, hasRain: (rainMm[at] ?? Number.NaN) >= 0 };
 }
 
 /**

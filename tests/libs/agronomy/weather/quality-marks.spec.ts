@@ -74,6 +74,16 @@ describe('step', () => {
     const fell = summer(FIRST, 20, (at) => (at < 10 ? {} : { tmax: 9 + swing(at), tmin: 4 + swing(at), dewPoint: 1 + swing(at) }));
     expect(judge(fell.filter((_, at) => at !== 9))).toEqual([]);
   });
+
+  it('doubts days far from those around, and not the good day after them', () => {
+    const hot = (places: readonly number[]) => summer(FIRST, 20, (at) => (places.includes(at) ? { tmin: 39, dewPoint: 13, tmax: 57 } : {}));
+    const marked = (days: readonly RecordedDay[]) => judge(days).filter((line) => line.includes('tmax'));
+    expect(marked(hot([10, 11]))).toEqual(['2025-06-11 tmax jump doubted', '2025-06-12 tmax jump doubted']);
+    expect(marked(hot([10, 11, 12]))).toHaveLength(3);
+    expect(marked(hot([10]).filter((_, at) => at !== 9))).toEqual(['2025-06-11 tmax jump doubted']);
+    expect(marked(hot([10]).filter((_, at) => at < 5 || at > 9))).toEqual(['2025-06-11 tmax jump doubted']);
+    expect(marked(hot([0]))).toEqual(['2025-06-01 tmax jump doubted']);
+  });
 });
 
 describe('persistence', () => {
@@ -107,6 +117,15 @@ describe('persistence', () => {
     expect(judge(summer(FIRST, 30, () => ({ rhmax: 100, rain: 0, givenEto: 5, windHeight: 10 })))).toEqual([]);
   });
 
+  it('shows equal rain and changes nothing by it', () => {
+    const wet = judgeWeatherDays(
+      summer(FIRST, 12, (at) => ({ rain: at < 7 ? 5 : 0 })),
+      station,
+    );
+    expect(told(wet)).toEqual(Array.from({ length: 7 }, (_, at) => `2025-06-0${at + 1} rain same-for-days kept`));
+    expect(wet[0]?.usable.rain).toBe(5);
+  });
+
   it('begins anew after a day that is missing', () => {
     const days = summer(FIRST, 12, () => ({ wind: 1.5 })).filter((_, at) => at % 4 !== 3);
     expect(judge(days)).toEqual([]);
@@ -133,6 +152,16 @@ describe('solar radiation against the clear sky', () => {
     expect(dim).toHaveLength(32);
     expect(dim[0]).toBe('2025-06-05 solar never-clear doubted');
     expect(judge(summer(FIRST, 40, (at) => ({ solar: at === 20 ? 28 : 15 + 3 * swing(at) }))).length).toBeLessThan(20);
+  });
+
+  it('refuses light in the polar night, and leaves a sensor its zero', () => {
+    // 21 December at 80° north: the sun stays below the horizon, Ra is 0.
+    const polar = { latitude: degrees(80), elevation: station.elevation };
+    const night = (solar: number) => told(judgeWeatherDays([recorded('2025-12-21', { solar })], polar));
+    expect(extraterrestrialRadiation(polar.latitude, 355)).toBe(0);
+    expect(night(20)).toEqual(['2025-12-21 solar above-atmosphere refused']);
+    expect(night(0.4)).toEqual([]);
+    expect(night(0)).toEqual([]);
   });
 
   it('doubts less where nobody stated the elevation', () => {

@@ -63,6 +63,19 @@ describe('a hole', () => {
     expect(on(filled, '2025-06-20')).toEqual(on(truth, '2025-06-20'));
   });
 
+  it('is never as sure as a measured day, however well the neighbour agrees', () => {
+    const day = on(stationDays(judge(holed), station, next(whole)), HOLE[0]!);
+    if (day.eto.filling?.from !== 'neighbour') throw new Error('not from the neighbour');
+    const { tmax, rhmin, wind, solar } = day.eto.filling.values;
+    // The two agree to the last digit: what is left is the floor of each value.
+    expect([tmax?.sd, rhmin?.sd]).toEqual([0.5, 3]);
+    expect([wind!.sd / wind!.amount, solar!.sd / solar!.amount]).toEqual([expect.closeTo(0.1, 12), expect.closeTo(0.05, 12)]);
+    const real = on(truth, HOLE[0]!).eto;
+    if (real.etoMm === null || day.eto.etoMm === null) throw new Error('no value');
+    expect(day.eto.etoMm).toBeCloseTo(real.etoMm, 9);
+    expect(day.eto.relativeSd).toBeGreaterThan(1.02 * real.relativeSd);
+  });
+
   it('takes the rain of a near neighbour, and of none that is farther', () => {
     expect(on(filled, HOLE[0]!)).toMatchObject({ rainMm: 6, rainFrom: 'neighbour' });
     expect(on(stationDays(judge(holed), station, next(cooler, 15.1)), HOLE[0]!)).toMatchObject({ rainMm: null, rainFrom: null });

@@ -31,6 +31,19 @@ describe('elapsed minutes', () => {
     expect(() => elapsedMinutesOfWallTime('2026-06-01 05:00', [])).toThrow(expect.objectContaining({ code: 'WALL_TIME_INVALID' }));
   });
 
+  it('counts seconds of a wall time as shares of a minute', () => {
+    expect(elapsedMinutesOfWallTime('1970-01-01T00:00:30', [])).toBe(0.5);
+    expect(elapsedMinutesOfWallTime('1970-01-01T23:59:15', [])).toBe(1439.25);
+  });
+
+  it('skips an hour in spring also after an autumn that gave one', () => {
+    const years = [autumn, { date: '2027-03-14', atMinute: 120, shiftMinutes: 60 }];
+    const march14 = dayNumberOfDate('2027-03-14');
+    const midnight = elapsedMinutes(march14, 0, years);
+    expect(midnight).toBe(march14 * 1440 + 60);
+    expect([119, 120, 179, 180, 181].map((minute) => elapsedMinutes(march14, minute, years) - midnight)).toEqual([119, 120, 120, 120, 121]);
+  });
+
   it('numbers local days with the share of their real length', () => {
     expect(localDayNumber('1970-01-02', 690, 1380)).toBe(1.5);
     expect(() => localDayNumber('2026-03-08', 1400, 1380)).toThrow(expect.objectContaining({ code: 'LOCAL_DAY_INVALID' }));

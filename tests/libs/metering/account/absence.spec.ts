@@ -70,6 +70,18 @@ describe('gaps in weather and readings', () => {
     expect(property.allowed.reason).toBeNull();
   });
 
+  it('a filled day whose rain nobody measured is no part of the need, and the account says so', () => {
+    const filled = (date: string) => date >= '2026-06-10' && date <= '2026-06-12';
+    const days = weather('2026-03-03', '2026-06-30', (date) =>
+      filled(date) ? { etoMm: 9, filledFrom: 'neighbour', rainMm: date === '2026-06-12' ? 0 : null } : {},
+    );
+    const { property, notes } = account({ days });
+    // The two of unknown rain count as the mean of the 28 others, of which one is filled with 9 mm.
+    expect(property.needed.litres).toBeCloseTo(((27 * 5 + 9) / 28) * 30 * 100, 6);
+    expect(notes).toContainEqual({ code: 'weather-filled', details: { neighbourDays: 1, normalDays: 0 } });
+    expect(notes).toContainEqual({ code: 'weather-rain-not-known', details: { days: 2 } });
+  });
+
   it('readings that stop early are filled up to a fifth by need', () => {
     const until = (to: string, litres: number) => account({ meters: [aMeter([anInterval('2026-06-01', to, litres)])] });
     expect(until('2026-06-25', 16_800).property.metered).toMatchObject({

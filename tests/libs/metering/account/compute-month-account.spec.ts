@@ -152,6 +152,19 @@ describe('what the account says of itself', () => {
     expect(account().notes).toEqual([]);
   });
 
+  it('weather that began long before and has a hole before the month, and nothing of a month that has none', () => {
+    const codes = (days: AccountInput['days']) => account({ days }).notes.filter(({ code }) => code.startsWith('weather'));
+    const before = weather('2025-12-01', '2026-02-20');
+    expect(codes([...before, ...weather('2026-05-22', '2026-06-30')])).toEqual([
+      { code: 'weather-missing-before-month', details: { days: 80 } },
+    ]);
+    expect(codes(before)).toEqual([]);
+    expect(codes(weather('2026-03-10', '2026-05-10'))).toEqual([]);
+    expect(codes(weather('2026-06-01', '2026-06-30'))).toEqual([
+      { code: 'weather-starts-later', details: { from: '2026-06-01', daysBefore: 0, daysWanted: 90 } },
+    ]);
+  });
+
   it('inputs that are assumed, and that they widen the uncertainty', () => {
     const assumed = account({ zones: [aZone({ assumed: ['plantFactor', 'duLq'] })] });
     expect(assumed.notes).toContainEqual({ code: 'input-assumed', details: { zoneId: 'z1', input: 'plantFactor' } });

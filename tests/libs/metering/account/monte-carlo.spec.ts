@@ -3,7 +3,6 @@ import { computeMonthAccount } from '@rillbook/metering/account/compute-month-ac
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  FIRST_ORDER_TOLERANCE,
   firstOrderAgainstDraws,
   sampling,
   someMeasuredProperty,
@@ -15,6 +14,8 @@ const SEED = 20_260_601;
 const DRAWS = 1000;
 const WORLDS = 8;
 const DRAWS_OF_A_WORLD = 400;
+/** Chance's share and that of first order together. [–] */
+const MEAN_OF_FEW_DRAWS = 0.05;
 
 const base = (rainMm: (date: string) => number): AccountInput =>
   aProperty({
@@ -52,9 +53,14 @@ describe('uncertainty of volumes and gaps against Monte Carlo of the same model'
   // A fiftieth of `npm run prove -- monte-carlo`.
   it('agrees in random worlds: assumed inputs, sensors of unknown threshold, timers that set their own times', () => {
     const normal = standardNormals(SEED);
+    const misses: number[] = [];
     for (const world of fc.sample(someMeasuredProperty, { seed: SEED, numRuns: WORLDS }))
-      for (const { figure, miss } of firstOrderAgainstDraws(world, DRAWS_OF_A_WORLD, normal))
-        expect(miss, `${figure} of ${JSON.stringify(world.zones)}`).toBeLessThanOrEqual(sampling(DRAWS_OF_A_WORLD) + FIRST_ORDER_TOLERANCE);
+      for (const { figure, miss, allowed } of firstOrderAgainstDraws(world, DRAWS_OF_A_WORLD, normal)) {
+        expect(miss, `${figure} of ${JSON.stringify(world.zones)}`).toBeLessThanOrEqual(allowed);
+        misses.push(miss);
+      }
+    // Of so few draws chance alone misses by 3 % in the mean; a fixed seed makes it the same every time.
+    expect(misses.reduce((sum, miss) => sum + miss, 0) / misses.length).toBeLessThanOrEqual(MEAN_OF_FEW_DRAWS);
   });
 
   it('differs from adding the volumes own variances, which share area and evapotranspiration', () => {

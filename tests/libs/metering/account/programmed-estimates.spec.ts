@@ -128,9 +128,12 @@ describe('a rain sensor', () => {
 
   it('runs through a day of unknown rain, 30 % unsure', () => {
     const hole = weather('2026-03-03', '2026-06-30', (date) => (date === '2026-06-10' ? { rainMm: null } : {}));
-    const { programmed: volume } = programmed(timer(6), hole);
+    const { programmed: volume, unexplainedGap } = programmed(timer(6), hole);
     expect(volume.litres).toBeCloseTo(30 * DAY_OF_PROGRAM, 6);
     expect(volume.sdLitres).toBeCloseTo(Math.hypot(0.05 * 30 * DAY_OF_PROGRAM, 0.3 * 2 * DAY_OF_PROGRAM), 6);
+    // The sensor's threshold is on record: what would help is the rain of that day.
+    expect(unexplainedGap.inputs.map(({ input, subjectId }) => [input, subjectId])).toContainEqual(['filledWeather', null]);
+    expect(unexplainedGap.inputs.map(({ input }) => input)).not.toContain('rainSensor');
   });
 
   it('changes nothing in a dry month', () => {

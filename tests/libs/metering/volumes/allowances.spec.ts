@@ -110,7 +110,9 @@ describe('texts of ordinances', () => {
     const factorOn = (date: string) => ordinanceRuleOn('California', date)?.etaf.residential ?? null;
     expect(['2009-09-09', '2009-09-10', '2015-11-30', '2015-12-01', '2040-01-01'].map(factorOn)).toEqual([null, 0.7, 0.7, 0.55, 0.55]);
     expect(ordinanceRuleOn('San Diego', '1990-01-01')?.from).toBeNull();
-    expect(() => ordinanceRuleOn('California', '2026')).toThrowError(code('DATE_INVALID'));
+    for (const none of ['2026', '2026-99-99', '2026-02-30', '2026-6-01', '2026-06-01T00:00'])
+      expect(() => ordinanceRuleOn('California', none), none).toThrowError(code('DATE_INVALID'));
+    expect(factorOn('2028-02-29')).toBe(0.55);
   });
 
   it('of one authority never overlap, and name their source', () => {

@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import { MeterAccountsResolver, PropertyAccountsResolver } from './months/property-accounts.field-resolver.js';
 import { UncertaintyShareResolver } from './months/uncertainty-share.field-resolver.js';
+import { WhatIfResolver } from './months/what-if.field-resolver.js';
 import { RecomputeJob } from './recompute/recompute.job.js';
 import { RecomputeProperties } from './recompute/recompute-properties.service.js';
 import { RecomputeResolver } from './recompute/recompute.resolver.js';
@@ -16,6 +17,7 @@ import { TouchAccounts } from './recompute/touch-accounts.service.js';
     PropertyAccountsResolver,
     MeterAccountsResolver,
     UncertaintyShareResolver,
+    WhatIfResolver,
   ],
   exports: [TouchAccounts],
 })

@@ -12,6 +12,7 @@ import { ChangesSection } from './records/ChangesSection.js';
 import { FindingsSection } from './records/FindingsSection.js';
 import { VisitsSection } from './records/VisitsSection.js';
 import { WorkSection } from './records/WorkSection.js';
+import { WhatIfSection } from './what-if/WhatIfSection.js';
 import { ZonesSection } from './zones/ZonesSection.js';
 
 interface Props {
@@ -41,6 +42,7 @@ export function OneProperty({ property, month, onMonth }: Props) {
       <YearSection accounts={property.accounts} month={shown} propertyId={property.id} names={names} />
       <DoubtSection account={account} names={names} />
       <ZonesSection account={account} property={property} names={names} />
+      <WhatIfSection propertyId={property.id} month={month} />
       <FindingsSection property={property} names={names} />
       {property.controllers.map((controller) => (
         <ControllerSection key={controller.id} controller={controller} />

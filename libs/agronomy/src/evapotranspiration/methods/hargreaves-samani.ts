@@ -13,7 +13,7 @@ import { EVAPORATION_PER_RADIATION } from './combination-equation.js';
  * @param temperatures - Highest and lowest temperature of the day. [°C]
  * @param extraterrestrialRadiation - Radiation above the atmosphere. [MJ/m2/d]
  * @returns Water that the reference grass uses in the day; 0 where the mean is below -17.8 °C. [mm]
- * @throws {DomainError} `TEMPERATURES_CONTRADICT` when the lowest exceeds the highest.
+ * @throws {DomainError} `TEMPERATURES_CONTRADICT` when the lowest exceeds the highest; `RADIATION_OUT_OF_DOMAIN` when the radiation is below 0.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 52.
  * @example 5.0 for Lyon in July, FAO-56 Example 20
  */
@@ -24,6 +24,7 @@ export function hargreavesSamani(
 ): Quantity<'mm'> {
   const range = temperatures.maximumTemperature - temperatures.minimumTemperature;
   if (range < 0) throw new DomainError('TEMPERATURES_CONTRADICT', { temperatures });
+  if (!(extraterrestrialRadiation >= 0)) throw new DomainError('RADIATION_OUT_OF_DOMAIN', { extraterrestrialRadiation });
   const radiation = EVAPORATION_PER_RADIATION * extraterrestrialRadiation;
   return millimetres(0.0023 * Math.max(0, meanTemperature + 17.8) * Math.sqrt(range) * radiation);
 }

@@ -13,11 +13,12 @@ const LOWEST_SINE = 0.1;
  * @param latitude - Latitude, north positive. [°]
  * @param dayOfYear - Day of the year, 1 for 1 January. [–]
  * @returns Sine of the angle. [–]
- * @throws {DomainError} `LATITUDE_OUT_OF_DOMAIN` when not within -90 … 90 °.
+ * @throws {DomainError} `LATITUDE_OUT_OF_DOMAIN` when not within -90 … 90 °; `DAY_OF_YEAR_OUT_OF_DOMAIN` when not within 1 … 366.
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Appendix D.
  */
 export function sineOfMeanSunAngle(latitude: Quantity<'°'>, dayOfYear: number): number {
   if (Math.abs(latitude) > 90) throw new DomainError('LATITUDE_OUT_OF_DOMAIN', { latitude });
+  if (!(dayOfYear >= 1 && dayOfYear <= 366)) throw new DomainError('DAY_OF_YEAR_OUT_OF_DOMAIN', { dayOfYear });
   const phi = radiansFromDegrees(latitude);
   const season = Math.sin((2 * Math.PI * dayOfYear) / 365 - 1.39);
   return Math.max(LOWEST_SINE, Math.sin(0.85 + 0.3 * phi * season - 0.42 * phi ** 2));

@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import { kilopascals } from '@rillbook/units/pressure.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import { saturationVapourPressure } from './saturation-vapour-pressure.js';
@@ -18,6 +19,8 @@ const PSYCHROMETER_COEFFICIENT: Readonly<Record<Ventilation, number>> = { ventil
  * @param pressure - Atmospheric pressure. [kPa]
  * @param ventilation - How the air moves over the wet bulb. [code]
  * @returns Actual vapour pressure. [kPa]
+ * @throws {DomainError} `TEMPERATURES_CONTRADICT` when it would be below 0: no air is drier than dry, so a thermometer is wrong;
+ * `PRESSURE_OUT_OF_DOMAIN` when the pressure is below 0; `VENTILATION_UNKNOWN` when the word is none of them.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 15 and 16.
  * @example vapourPressureFromPsychrometer(celsius(25.6), celsius(19.5), kilopascals(87.9), 'ventilated') // 1.91, FAO-56 Example 4
  */
@@ -27,6 +30,11 @@ export function vapourPressureFromPsychrometer(
   pressure: Quantity<'kPa'>,
   ventilation: Ventilation,
 ): Quantity<'kPa'> {
+  const coefficient = PSYCHROMETER_COEFFICIENT[ventilation];
+  if (coefficient === undefined) throw new DomainError('VENTILATION_UNKNOWN', { ventilation });
+  if (!(pressure >= 0)) throw new DomainError('PRESSURE_OUT_OF_DOMAIN', { pressure });
   const depression = dryBulbTemperature - wetBulbTemperature;
-  return kilopascals(saturationVapourPressure(wetBulbTemperature) - PSYCHROMETER_COEFFICIENT[ventilation] * pressure * depression);
+  const vapourPressure = saturationVapourPressure(wetBulbTemperature) - coefficient * pressure * depression;
+  if (vapourPressure < 0) throw new DomainError('TEMPERATURES_CONTRADICT', { dryBulbTemperature, wetBulbTemperature, pressure });
+  return kilopascals(vapourPressure);
 }

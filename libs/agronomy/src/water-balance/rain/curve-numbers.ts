@@ -26,11 +26,14 @@ const BY_COVER: Readonly<Record<GroundCover, Readonly<Record<SoilGroup, number>>
  * @param cover - What covers the ground. [code]
  * @param soilGroup - Hydrologic soil group. [code]
  * @returns The curve number. [–]
+ * @throws {DomainError} `GROUND_COVER_UNKNOWN` when a word is none of the table.
  * @source USDA-NRCS (1986), Urban Hydrology for Small Watersheds, TR-55, Table 2-2a.
  * @example coverCurveNumber('open space, good', 'B') // 61
  */
 export function coverCurveNumber(cover: GroundCover, soilGroup: SoilGroup): number {
-  return BY_COVER[cover][soilGroup];
+  const found = BY_COVER[cover]?.[soilGroup];
+  if (found === undefined) throw new DomainError('GROUND_COVER_UNKNOWN', { cover, soilGroup });
+  return found;
 }
 
 /**
@@ -40,7 +43,8 @@ export function coverCurveNumber(cover: GroundCover, soilGroup: SoilGroup): numb
  *
  * @param parts - The parts of the catchment. [m2]
  * @returns The weighted curve number; TR-55 rounds it to a whole one. [–]
- * @throws {DomainError} `AREAS_OUT_OF_DOMAIN` when an area is negative or all together are not above 0.
+ * @throws {DomainError} `AREAS_OUT_OF_DOMAIN` when an area is negative or all together are not above 0; `CURVE_NUMBER_OUT_OF_DOMAIN` when one
+ * is not above 0 and up to 100.
  * @source USDA-NRCS (1986), Urban Hydrology for Small Watersheds, TR-55, chapter 2, Example 2-1.
  * @example weightedCurveNumber([{ area: 0.3, curveNumber: 61 }, { area: 0.7, curveNumber: 74 }]) // 70.1
  */
@@ -48,5 +52,8 @@ export function weightedCurveNumber(parts: readonly CoveredArea[]): number {
   const total = parts.reduce((sum, { area }) => sum + area, 0);
   if (!(total > 0 && Number.isFinite(total)) || parts.some(({ area }) => !(area >= 0)))
     throw new DomainError('AREAS_OUT_OF_DOMAIN', { parts });
+  for (const { curveNumber } of parts) {
+    if (!(curveNumber > 0 && curveNumber <= 100)) throw new DomainError('CURVE_NUMBER_OUT_OF_DOMAIN', { curveNumber });
+  }
   return parts.reduce((sum, { area, curveNumber }) => sum + area * curveNumber, 0) / total;
 }

@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import { millimetres } from '@rillbook/units/length.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 
@@ -11,9 +12,11 @@ const HEAVY_MONTH = 250;
  *
  * @param monthlyRain - Rain of the month. [mm]
  * @returns Effective rain of the month. [mm]
+ * @throws {DomainError} `RAIN_OUT_OF_DOMAIN` when below 0.
  * @source Metric USDA-SCS form as in FAO CROPWAT; formula read in an open package, values are arithmetic.
  * @example metricScsEffectiveRain(millimetres(100)) // 84.0
  */
 export function metricScsEffectiveRain(monthlyRain: Quantity<'mm'>): Quantity<'mm'> {
+  if (!(monthlyRain >= 0)) throw new DomainError('RAIN_OUT_OF_DOMAIN', { monthlyRain });
   return millimetres(monthlyRain <= HEAVY_MONTH ? (monthlyRain * (125 - 0.2 * monthlyRain)) / 125 : 125 + 0.1 * monthlyRain);
 }

@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import { inchesFromMillimetres, millimetres, millimetresFromInches } from '@rillbook/units/length.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 
@@ -25,9 +26,14 @@ export function storageFactor(usableStorage: Quantity<'mm'>): number {
  * @param etc - Evapotranspiration of the plants in the month. [mm]
  * @param storageFactor - Storage factor. [–]
  * @returns Effective rain of the month, not limited by rain and need; at least 0. [mm]
+ * @throws {DomainError} `RAIN_OUT_OF_DOMAIN`, `EVAPOTRANSPIRATION_OUT_OF_DOMAIN` or `STORAGE_FACTOR_OUT_OF_DOMAIN` when the one or the other is
+ * below 0.
  * @source USDA-NRCS (1993), National Engineering Handbook 623, chapter 2, Eq. 2-84.
  */
 export function unlimitedUsdaScsEffectiveRain(monthlyRain: Quantity<'mm'>, etc: Quantity<'mm'>, storageFactor: number): Quantity<'mm'> {
+  if (!(monthlyRain >= 0)) throw new DomainError('RAIN_OUT_OF_DOMAIN', { monthlyRain });
+  if (!(etc >= 0)) throw new DomainError('EVAPOTRANSPIRATION_OUT_OF_DOMAIN', { etc });
+  if (!(storageFactor >= 0)) throw new DomainError('STORAGE_FACTOR_OUT_OF_DOMAIN', { storageFactor });
   const rainTerm = 0.70917 * inchesFromMillimetres(monthlyRain) ** 0.82416 - 0.11556;
   return millimetresFromInches(Math.max(0, storageFactor * rainTerm * 10 ** (0.02426 * inchesFromMillimetres(etc))));
 }
@@ -41,6 +47,8 @@ export function unlimitedUsdaScsEffectiveRain(monthlyRain: Quantity<'mm'>, etc: 
  * @param etc - Evapotranspiration of the plants in the month. [mm]
  * @param storageFactor - Storage factor. [–]
  * @returns Effective rain of the month. [mm]
+ * @throws {DomainError} `RAIN_OUT_OF_DOMAIN`, `EVAPOTRANSPIRATION_OUT_OF_DOMAIN` or `STORAGE_FACTOR_OUT_OF_DOMAIN` when the one or the other is
+ * below 0.
  * @source USDA-NRCS (1993), National Engineering Handbook 623, chapter 2, Eq. 2-84.
  */
 export function usdaScsEffectiveRain(monthlyRain: Quantity<'mm'>, etc: Quantity<'mm'>, storageFactor: number): Quantity<'mm'> {

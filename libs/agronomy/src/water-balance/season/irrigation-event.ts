@@ -27,6 +27,7 @@ export type DayIrrigation = {
  * @param irrigation - Water that entered the soil, over the zone's whole area. [mm]
  * @param method - How it reached the ground. [code]
  * @returns The event. [mm]
+ * @throws {DomainError} `WETTING_METHOD_UNKNOWN` when the word is none of the methods.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Table 20.
  */
 export function irrigationBy(date: string, irrigation: Quantity<'mm'>, method: WettingMethod): IrrigationEvent {

@@ -74,9 +74,10 @@ export function seasonBalance(season: Season): SeasonBalance {
 
 function refuseUnbelieved({ days, zone, depletion }: Season): void {
   const { availableWater, rootDepth, rootedFraction, tableFraction, capillaryRise } = zone;
-  const holds = rootedFraction * totalAvailableWaterOfSoil(availableWater, rootDepth);
+  const hasRoots = Math.min(availableWater, rootDepth, rootedFraction) > 0;
+  const holds = hasRoots ? rootedFraction * totalAvailableWaterOfSoil(availableWater, rootDepth) : 0;
   const believed = [
-    Math.min(availableWater, rootDepth, rootedFraction) > 0,
+    hasRoots,
     Math.min(tableFraction, capillaryRise, depletion) >= 0,
     Math.max(rootedFraction, tableFraction) <= 1,
     Number.isFinite(holds + capillaryRise),

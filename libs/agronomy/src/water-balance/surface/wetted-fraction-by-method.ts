@@ -1,3 +1,5 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
+
 /** How water reaches the ground, as far as the wetted share differs. */
 export type WettingMethod = 'rain' | 'sprinkler' | 'drip' | 'subsurface drip';
 
@@ -12,8 +14,11 @@ const BY_METHOD: Readonly<Record<WettingMethod, number>> = { rain: 1, sprinkler:
  *
  * @param method - How water reaches the ground. [code]
  * @returns Share of the ground that gets wet. [–]
+ * @throws {DomainError} `WETTING_METHOD_UNKNOWN` when the word is none of them.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Table 20, from memory; subsurface drip is common practice, no source.
  */
 export function wettedFractionByMethod(method: WettingMethod): number {
-  return BY_METHOD[method];
+  const found = BY_METHOD[method];
+  if (found === undefined) throw new DomainError('WETTING_METHOD_UNKNOWN', { method });
+  return found;
 }

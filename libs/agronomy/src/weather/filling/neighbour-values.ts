@@ -30,6 +30,20 @@ const LIMITS: Partial<Record<CarriedValue, readonly [number, number]>> = {
   solar: [0, 46],
 };
 
+/**
+ * A carried value is never surer than this, however well the two stations agree on the common days: sums by themselves, shares of the value for
+ * what is carried by a factor. About a sensor's own error. Common practice, no source. [°C], [%] and [–]
+ */
+const LEAST_SD = {
+  tmax: 0.5,
+  tmin: 0.5,
+  dewPoint: 0.5,
+  rhmax: 3,
+  rhmin: 3,
+  wind: 0.1,
+  solar: 0.05,
+} as const satisfies Readonly<Record<CarriedValue, number>>;
+
 /** A value carried over, with how far it may be off. */
 export type CarriedAmount = { readonly amount: number; readonly sd: number; readonly commonDays: number };
 
@@ -95,5 +109,7 @@ function commonValues(
 function carriedAmount(value: CarriedValue, found: number, rule: Exclude<NeighbourTransfer, { form: null }>): CarriedAmount {
   const told = rule.form === 'difference' ? found + rule.by : found * rule.by;
   const [lowest, highest] = LIMITS[value] ?? [-Infinity, Infinity];
-  return { amount: Math.min(highest, Math.max(lowest, told)), sd: rule.residualSd, commonDays: rule.commonDays };
+  const amount = Math.min(highest, Math.max(lowest, told));
+  const leastSd = rule.form === 'difference' ? LEAST_SD[value] : LEAST_SD[value] * amount;
+  return { amount, sd: Math.max(rule.residualSd, leastSd), commonDays: rule.commonDays };
 }

@@ -21,8 +21,11 @@ const CLEAREST = 0.7;
 const HIGH = metres(2500);
 const LOW = metres(0);
 
-/** Below this the sun tells nothing: polar winter. An assumption. [MJ/m2/d] */
+/** Below this the sun tells nothing of a sensor but that it reads far too much: polar winter. An assumption. [MJ/m2/d] */
 const LEAST_SUN = 1;
+
+/** In the dark more than this above Ra is refused; below it lies a sensor's zero. Common practice, no source. [MJ/m2/d] */
+const ZERO_ERROR = 1;
 
 /** Shares of the measured radiation in what could be: above the atmosphere, without clouds at most and at least. */
 type Shares = { readonly ofAtmosphere: number; readonly ofHighest: number; readonly ofLowest: number };
@@ -30,7 +33,7 @@ type Shares = { readonly ofAtmosphere: number; readonly ofHighest: number; reado
 /**
  * Solar radiation against that of a clear sky: above it, above the atmosphere's, below the thickest cloud's; for a month never near it.
  *
- * Rs > 1.1·Rso; Rs > Ra; Rs < 0.05·Rso; max(Rs/Rso) of 31 days < 0.7
+ * Rs > 1.1·Rso; Rs > Ra; Rs < 0.05·Rso; max(Rs/Rso) of 31 days < 0.7; where Ra < 1, only Rs > Ra + 1
  *
  * @param days - The days, oldest first. [any]
  * @param station - Where it was measured. [any]
@@ -43,7 +46,7 @@ export function clearSky(days: readonly CheckedDay[], station: WeatherStation): 
   const shares = days.map((day) => sharesOf(day, station));
   const around = surroundings(days, REACH);
   return shares.flatMap((share, at): SuspectValue[] => {
-    if (share === null) return [];
+    if (share === null) return isLightInTheDark(days[at]!, station) ? [{ at, value: 'solar', reason: 'above-atmosphere' }] : [];
     const found = (reason: SuspectValue['reason']): SuspectValue[] => [{ at, value: 'solar', reason }];
     if (share.ofAtmosphere > 1) return found('above-atmosphere');
     if (share.ofHighest > ABOVE) return found('above-clear-sky');
@@ -54,6 +57,12 @@ export function clearSky(days: readonly CheckedDay[], station: WeatherStation): 
     const known = shares.slice(first, last + 1).flatMap((one) => (one === null ? [] : [one.ofLowest]));
     return known.length >= LEAST_DAYS && Math.max(...known) < CLEAREST ? found('never-clear') : [];
   });
+}
+
+function isLightInTheDark({ day }: CheckedDay, station: WeatherStation): boolean {
+  if (day.solar === null) return false;
+  const above = extraterrestrialRadiation(station.latitude, day.dayOfYear);
+  return above < LEAST_SUN && day.solar > above + ZERO_ERROR;
 }
 
 function sharesOf({ day }: CheckedDay, station: WeatherStation): Shares | null {

@@ -15,7 +15,7 @@ const SATURATED = 99;
 /**
  * Persistence: the same value on several days in a row.
  *
- * Nights of saturated air and days without rain are alike by nature and not counted. Equal rain is doubted and never refused.
+ * Nights of saturated air and days without rain are alike by nature and not counted. Equal rain is remarked and never refused.
  *
  * @param days - The days, oldest first. [any]
  * @returns What was found, on every day of the run. [code]

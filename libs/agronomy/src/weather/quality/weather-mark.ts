@@ -10,7 +10,7 @@ export type MarkEffect = 'kept' | 'doubted' | 'refused';
 export type WeatherCheck = 'range' | 'step' | 'persistence' | 'clear-sky' | 'dawn-humidity';
 
 /**
- * The table of what each mark does to the day, by its reason.
+ * The table of what each mark does to the day, by its reason. On rain a doubt is kept only.
  *
  * Refused is only what no weather makes; what weather makes seldom is doubted; what says more of the place than of the sensor is kept.
  */
@@ -21,7 +21,7 @@ const MARKS = {
   'above-saturation': { check: 'range', effect: 'kept' },
   /** Far from what this station measures in that month of the year. */
   'unusual-for-station': { check: 'range', effect: 'doubted' },
-  /** Far from the day before, and it stays there. */
+  /** Far from the days around, or from the day before where it stays there. */
   jump: { check: 'step', effect: 'doubted' },
   /** Far from the day before, and back on the day after. */
   spike: { check: 'step', effect: 'refused' },
@@ -65,5 +65,7 @@ export type WeatherMark = {
  * @source Common practice, no source, for the effects; the checks name theirs.
  */
 export function weatherMark(value: WeatherValue, reason: MarkReason): WeatherMark {
-  return { value, reason, ...MARKS[reason] };
+  const { check, effect } = MARKS[reason];
+  // Nothing makes an account less sure of one day's rain: such a mark is shown and no more.
+  return { value, reason, check, effect: value === 'rain' && effect === 'doubted' ? 'kept' : effect };
 }

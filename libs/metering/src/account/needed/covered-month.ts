@@ -6,8 +6,8 @@ import type { AccountFacts } from '../account-input.js';
 
 /**
  * The month as far as it is covered, with the weather, the ET weight of each covered day, and which of them have no weather. `weatherFrom`
- * is the day number of the first known weather among the days that lead up to the month; at the latest the month's first. `inputs` are the
- * property's uncertain inputs.
+ * is the day number of the first known weather among the days that lead up to the month, the first of these days where the station's weather
+ * began before them; at the latest the month's first. `inputs` are the property's uncertain inputs.
  */
 export interface CoveredMonth {
   readonly month: string;
@@ -52,8 +52,24 @@ export function coveredMonth(
   };
 }
 
-function weatherFrom({ firstDay, etoMm }: WeatherSeries, firstOfMonth: number): number {
-  let day = Math.max(firstDay, firstOfMonth - DAYS_BEFORE_MONTH);
+/**
+ * Whether reference evapotranspiration of any day of a span is known.
+ *
+ * @param series - The weather. [mm], one per day
+ * @param from - Day number of the first day. [d]
+ * @param until - Day number after the last day. [d]
+ * @returns True from one known day on. [code]
+ */
+export function hasEto(series: WeatherSeries, from: number, until: number): boolean {
+  const { firstDay, etoMm } = series;
+  return etoMm.subarray(Math.max(0, from - firstDay), Math.max(0, until - firstDay)).some((eto) => eto >= 0);
+}
+
+function weatherFrom(weather: WeatherSeries, firstOfMonth: number): number {
+  const { firstDay, etoMm } = weather;
+  const first = firstOfMonth - DAYS_BEFORE_MONTH;
+  if (hasEto(weather, firstDay, first)) return first;
+  let day = Math.max(firstDay, first);
   while (day < firstOfMonth && !((etoMm[day - firstDay] ?? Number.NaN) >= 0)) day += 1;
   return Math.min(day, firstOfMonth);
 }

@@ -8,7 +8,7 @@ import { valueAt } from './steps/value-at.js';
 const FROM_DAYS = 28;
 const LEAST_DAYS = 14;
 /** Water counts from this share of the flow that the fullest steps reach: a hose and a leak do not. */
-const SHARE_OF_FULL = 0.25;
+const SHARE_OF_FULL = 0.1;
 const FULLEST = 0.98;
 /** Water in one piece is of the same start within this time of the clock. [min] */
 const SAME_START_MINUTES = 15;

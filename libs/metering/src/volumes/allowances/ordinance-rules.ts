@@ -57,10 +57,10 @@ export const ordinanceRules: readonly OrdinanceRule[] = [
  * @param authority - Whose ordinance. [code]
  * @param date - The day, YYYY-MM-DD. [code]
  * @returns The text, or null where none is known of that day. [–]
- * @throws {DomainError} `DATE_INVALID` when it is not written as a day.
+ * @throws {DomainError} `DATE_INVALID` when it is no day of the calendar so written.
  */
 export function ordinanceRuleOn(authority: OrdinanceRule['authority'], date: string): OrdinanceRule | null {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(date)) throw new DomainError('DATE_INVALID', { date });
+  if (!isDay(date)) throw new DomainError('DATE_INVALID', { date });
   const inForce = (rule: OrdinanceRule) => (rule.from === null || rule.from <= date) && (rule.until === null || date <= rule.until);
   return ordinanceRules.find((rule) => rule.authority === authority && inForce(rule)) ?? null;
 }
@@ -75,4 +75,9 @@ export function ordinanceRuleOn(authority: OrdinanceRule['authority'], date: str
 export function strictestFactor(use: LandscapeUse, rules: readonly OrdinanceRule[]): number | null {
   const factors = rules.flatMap(({ etaf }) => etaf[use] ?? []);
   return factors.length === 0 ? null : Math.min(...factors);
+}
+
+function isDay(date: string): boolean {
+  const midnight = Date.parse(`${date}T00:00:00Z`);
+  return Number.isFinite(midnight) && new Date(midnight).toISOString().slice(0, 10) === date;
 }

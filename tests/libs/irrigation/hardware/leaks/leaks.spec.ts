@@ -1,4 +1,5 @@
 import { dripFlow } from '@rillbook/irrigation/hardware/leaks/dripping.js';
+import { orificeFlow, SMOOTH_NOZZLE } from '@rillbook/irrigation/hardware/flow/orifice-flow.js';
 import { leakOfHole } from '@rillbook/irrigation/hardware/leaks/hole-leak.js';
 import { flowOfDailyLoss, leakVolume } from '@rillbook/irrigation/hardware/leaks/leak-volume.js';
 import { leakOfBrokenHead, leakOfCutDripLine, leakOfStuckValve } from '@rillbook/irrigation/hardware/leaks/zone-leak.js';
@@ -26,10 +27,20 @@ describe('leaks of a zone', () => {
       fc.property(anEnd, flows, (end, headFlow) => {
         const lost = leakOfCutDripLine(end);
         expect(lost).toBeLessThanOrEqual(end.supply);
-        expect(lost).toBeLessThanOrEqual(leakOfHole(end.bore, end.pressure));
+        expect(lost).toBeLessThanOrEqual(orificeFlow(end.bore, end.pressure, SMOOTH_NOZZLE));
         expect(leakOfBrokenHead(end, litresPerMinute(headFlow))).toBe(Math.max(0, lost - headFlow));
       }),
     );
+  });
+
+  // Extension circular SCR-23, Table 3: a smooth nozzle of 3/16 in at 50 psi puts out 7.18 gpm, which a hole of 0.62 would not.
+  it('the bound of an open end is the flow of a smooth nozzle of its bore, not of a hole with a sharp edge', () => {
+    const bore = millimetresFromInches(0.1875);
+    const pressure = kilopascalsFromPsi(50);
+    const bound = leakOfCutDripLine({ bore, pressure, supply: litresPerMinute(100) });
+    expect(Math.abs(gallonsPerMinuteFromLitresPerMinute(bound) / 7.18 - 1)).toBeLessThanOrEqual(0.012);
+    expect(bound / leakOfHole(bore, pressure)).toBeCloseTo(0.97 / 0.62, 9);
+    expect(leakOfBrokenHead({ bore, pressure, supply: litresPerMinute(100) }, litresPerMinute(5))).toBeCloseTo(bound - 5, 9);
   });
 
   // A repair firm's statement, weak: a sheared riser loses about 15 gpm. The bound must not lie below it.

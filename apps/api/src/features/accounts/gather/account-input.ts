@@ -1,14 +1,14 @@
 import { dateOfDayNumber, dayNumberOfDate, daysOfMonth } from '@rillbook/irrigation/calendar/local-date.js';
 import type { RainPause } from '@rillbook/irrigation/settings/rain-pause.js';
 import type { SettingsFact } from '@rillbook/irrigation/settings/settings-fact.js';
-import type { AccountController, AccountFacts, AccountMeter, AccountZone, Allowance } from '@rillbook/metering/account/account-input.js';
+import type { AccountController, AccountFacts, AccountMeter, Allowance } from '@rillbook/metering/account/account-input.js';
 import { WARM_UP_DAYS } from '@rillbook/agronomy/water-balance/irrigation-need.js';
 import { programFromKept } from '../../settings/program-from-kept.service.js';
 import { clockChanges } from './clock-changes.js';
 import type { EtoSeries } from './eto-series.js';
 import { type MeterChain, measuresBetween } from './meter-chains.js';
 import type { PauseFact, PropertyFact, PropertyFacts, SettingsFactRow } from './property-facts.js';
-import { zoneInput } from './zone-input.js';
+import { zonesByMonth } from './zones-by-month.js';
 
 /** A place of measuring with all volumes it has on record. */
 export interface MeteredChain {
@@ -77,44 +77,17 @@ function lastCompleteDay(
   return last >= month.firstDay ? last : null;
 }
 
-/** A zone whose meter was not there yet, or no longer, went unmetered in that month. */
-function inMonth(zone: AccountZone, measuring: ReadonlySet<string>): AccountZone {
-  if (zone.meterId === null || zone.meterId === 'none' || measuring.has(zone.meterId)) return zone;
-  return { ...zone, meterId: measuring.size ? 'none' : null };
-}
-
-/** Zones as they were in a month: the same object for months in which neither their plants nor the meters differ. */
-function zonesOf(
-  facts: PropertyFacts,
-  metered: readonly MeteredChain[],
-): (month: string, measuring: readonly MeteredChain[]) => readonly AccountZone[] {
-  const chainOf = (meterId: string): string =>
-    metered.find(({ chain }) => chain.meters.some((meter) => meter.id === meterId))?.chain.id ?? meterId;
-  // Only what was planted on a known day may be young.
-  const isDated = facts.zones.some((zone) => zone.establishedOn !== null || zone.plantings.some(({ plantedOn }) => plantedOn !== null));
-  const known = new Map<string, readonly AccountZone[]>();
-  return (month, measuring) => {
-    const ids = new Set(measuring.map(({ chain }) => chain.id));
-    const key = [isDated ? month : '', ...ids].join();
-    const present = known.get(key);
-    if (present) return present;
-    const zones = facts.zones.map((zone) => inMonth(zoneInput(zone, chainOf, isDated ? month : null), ids));
-    known.set(key, zones);
-    return zones;
-  };
-}
-
 /** What one month of a property is computed from, and the weather that leads up to it by its version. */
 export interface MonthInput extends AccountFacts {
   readonly weatherVersion: string;
 }
 
-/** An interval that crosses an end of the month is divided by the weather of all its days. */
+/** An interval that crosses an end of the month is divided by the weather of all its days; notes tell whether weather began before them. */
 function weatherVersion(eto: EtoSeries, from: number, until: number, meters: AccountFacts['meters']): string {
   const intervals = meters.flatMap((meter) => meter.intervals);
   const first = intervals.reduce((day, { fromLocalDay }) => Math.min(day, Math.floor(fromLocalDay)), from);
   const last = intervals.reduce((day, { toLocalDay }) => Math.max(day, Math.ceil(toLocalDay) - 1), until);
-  return eto.versionBetween(first, last);
+  return `${eto.firstDay < from} ${eto.versionBetween(first, last)}`;
 }
 
 /** One property's inputs by month, as the pure account takes them; what a mixed meter passes in winter is not known yet. */
@@ -125,7 +98,10 @@ export function accountInputs(
   today: string,
 ): (month: string) => MonthInput {
   const controllers = controllersUntil(facts);
-  const zones = zonesOf(facts, metered);
+  const zones = zonesByMonth(
+    facts.zones,
+    metered.map(({ chain }) => chain),
+  );
   const allowance = allowanceOf(facts.property);
   return (month) => {
     const { firstDay, days } = daysOfMonth(month);
@@ -142,7 +118,10 @@ export function accountInputs(
     return {
       month,
       through: through === null ? null : dateOfDayNumber(through),
-      zones: zones(month, measuring),
+      zones: zones(
+        month,
+        measuring.map(({ chain }) => chain),
+      ),
       controllers: controllers(dateOfDayNumber(lastDay)),
       meters,
       allowance,

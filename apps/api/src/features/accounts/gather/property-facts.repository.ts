@@ -48,8 +48,16 @@ const QUESTIONS = {
 
 const PROPERTIES = `select id, time_zone as "timeZone", weather_station_id as "stationId", water_supplier_id as "supplierId", allowance_from as "allowanceFrom", allowance_etaf as "allowanceEtaf", allowance_litres_per_month as "allowanceLitresPerMonth", special_landscape_area_m2 as "specialLandscapeAreaM2" from property where organization_id = $1 and id = any($2) and retired_at is null`;
 
-/** Everything that enters the accounts of some properties, in nine statements however many they are. */
+/** What enters the accounts of properties. */
 export const propertyFacts = {
+  /** Zones and meters of one property, where nothing else is asked for. */
+  async zonesAndMeters(tx: OrganizationTransaction, propertyId: string): Promise<Pick<PropertyFacts, 'zones' | 'meters'>> {
+    const asked = [tx.organizationId, [propertyId]];
+    const zones = await tx.query<ZoneFact>(QUESTIONS.zones, asked);
+    return { zones, meters: await tx.query<MeterFact>(QUESTIONS.meters, asked) };
+  },
+
+  /** Everything that enters the accounts of some properties, in nine statements however many they are. */
   async of(tx: OrganizationTransaction, propertyIds: readonly string[]): Promise<PropertyFacts[]> {
     const ask = <Row extends { readonly propertyId: string }>(sql: string) =>
       tx.query<Row>(sql, [tx.organizationId, propertyIds]).then((rows) => grouped(rows, (row) => row.propertyId));

@@ -113,9 +113,12 @@ function VolumeRow({ head, volume: { litres, reason, estimatedShare }, column, n
         {head}
         {reason && <span className="xs soft line">{said(reason)}</span>}
         {estimatedShare > 0 && (
-          <span className="xs estimated">
-            <FormattedMessage id="overview.estimated" />
-          </span>
+          <>
+            {' '}
+            <span className="xs estimated">
+              <FormattedMessage id="overview.estimated" />
+            </span>
+          </>
         )}
       </td>
       <td className="num">{column.figure(litres)}</td>

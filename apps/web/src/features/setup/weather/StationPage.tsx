@@ -1,5 +1,5 @@
 import { useQuery } from '@apollo/client/react';
-import { NEIGHBOUR_WITHIN_KM, NEIGHBOUR_WITHIN_M_OF_HEIGHT } from '@rillbook/agronomy/weather/filling/neighbour-station.js';
+import { NEIGHBOUR_WITHIN_KM, NEIGHBOUR_WITHIN_M_OF_HEIGHT, RAIN_WITHIN_KM } from '@rillbook/agronomy/weather/filling/neighbour-station.js';
 import { feetFromMetres, metres } from '@rillbook/units/length.js';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Link, useParams } from 'react-router';
@@ -86,6 +86,7 @@ function StandsIn({ neighbour }: StandsInProps) {
         neighbour: neighbour?.name ?? 'none',
         away: far(neighbour?.distanceKm ?? 0),
         reach: far(NEIGHBOUR_WITHIN_KM),
+        rain: far(RAIN_WITHIN_KM),
         height: quantity('length', NEIGHBOUR_WITHIN_M_OF_HEIGHT),
       }}
     />

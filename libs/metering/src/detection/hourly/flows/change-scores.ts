@@ -9,6 +9,8 @@ const PRESSURE_OF_SEASON = 0.03;
 /** Each zone's run moves by itself by this share, and a flow wanders by that from when it was learnt. Common practice, no source. */
 const RUN_OF_ZONE = 0.03;
 const WANDERS = 0.02;
+/** A flow that an open finding says to have changed is known by few runs. Common practice, no source. */
+const CHANGED_WANDERS = 0.1;
 /** What remains of the doubt of a clock after its shift is learnt, as share of a step of usage. Common practice, no source. */
 const CLOCK_OF_STEP = 0.045;
 /** Where runs have another length than when flows were learnt, their doubt and that of the clock is this many times. Common practice, no source. */
@@ -94,12 +96,14 @@ function covarianceOf(meter: ObservedMeter, days: readonly DayEquations[], gram:
 }
 
 // G P G, with what flows wander since they were learnt.
-function addFlowDoubt({ flows, flowCovariance }: ObservedMeter, gram: Float64Array, spread: Float64Array, sds: number): void {
+function addFlowDoubt(meter: ObservedMeter, gram: Float64Array, spread: Float64Array, sds: number): void {
+  const { flows, flowCovariance, factors } = meter;
   const n = flows.length;
   const half = new Float64Array(n * n);
   for (let row = 0; row < n; row++) {
     const doubt = flowCovariance.slice(row * n, (row + 1) * n).map((value) => sds ** 2 * value);
-    doubt[row] = valueAt(doubt, row) + (WANDERS * valueAt(flows, row)) ** 2;
+    const wanders = factors[row] === 1 ? WANDERS : CHANGED_WANDERS;
+    doubt[row] = valueAt(doubt, row) + (wanders * valueAt(flows, row)) ** 2;
     half.set(times(gram, doubt), row * n);
   }
   for (let row = 0; row < n; row++) {

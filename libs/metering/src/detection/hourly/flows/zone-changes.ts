@@ -4,16 +4,19 @@ import type { RunMinutes } from '../steps/run-minutes.js';
 import { type ChangeScore, changeScores } from './change-scores.js';
 import { type DayEquations, dayEquations } from './day-equations.js';
 import { sameDesign } from './same-design.js';
-import { lastRunMinute, tellChange, zoneSighting } from './zone-sighting.js';
+import { lastRunMinute, type NamedChange, tellChange, zoneSighting } from './zone-sighting.js';
 import { valueAt } from '../steps/value-at.js';
 
 /** Days that ran over which a change is looked for, the newest of them the last. */
 const WINDOWS = [3, 4, 6, 9, 13] as const;
 /**
  * A change must be this many standard deviations: a year has some 150 days that ran, 12 zones and two or three independent windows, 5,000
- * chances; a normal quantity passes 5 in one of two million, and what is learnt of pressure and clocks is not quite normal.
+ * chances; a normal quantity passes 4.5 in one of 150,000: one in thirty years. What is learnt of pressure and clocks is not quite normal.
  */
 const DECISION = 4.5;
+/** Where the steps hardly tell zones apart, or another change is open whose level is not sure, a fault of the model is likelier than chance. */
+const UNSURE_DECISION = 6;
+const SURE_SD = 0.1;
 /** Smaller changes are not told: half of the 25 % that is to be found, and more than what seasons do to pressure. */
 const LEAST_CHANGE = 0.15;
 /** Days that ran from which flows are learnt, before a change is looked for. */
@@ -21,8 +24,10 @@ const LEAST_LEARNT = 8;
 /** Each day alone must say at least this share of the change, all but one day in four: no single day makes a change. */
 const SAYS_SHARE = 0.3;
 const MOST_SILENT_SHARE = 0.25;
-/** Other zones that explain at least this share of the squares are named as well. */
-const ALSO_LIKELY = 0.85;
+/** Other zones are named as well whose squares are short by this at most: twenty times less likely, e³. */
+const ALSO_LIKELY = 6;
+/** Another zone that explains at least this share of the squares is a rival. Common practice, no source. */
+const RIVAL = 0.85;
 /** A flow is back when these many days that ran, together, are within this share of what it was. */
 const BACK_RUNS = 3;
 const BACK_WITHIN = 0.1;
@@ -78,40 +83,62 @@ function likeliestWindow(meter: ObservedMeter, changes: ZoneChanges, alike: bool
     if (free.length < window) break;
     const days = free.slice(-window);
     const scores = changeScores(meter, days, alike);
-    const squares = Math.max(...scores.map((score, place) => (changes.open.has(place) ? 0 : squaresOf(score))));
+    const squares = Math.max(...squaresOfFree(changes, scores));
     if (squares > DECISION ** 2 && squares > (best?.squares ?? 0)) best = { squares, days, scores };
   }
   return best;
 }
 
-function squaresOf({ change, sd }: ChangeScore): number {
-  return (change / sd) ** 2;
+// Squares that each change explains, none where the change is open already.
+function squaresOfFree({ open }: ZoneChanges, scores: readonly ChangeScore[]): readonly number[] {
+  return scores.map(({ change, sd }, place) => (open.has(place) ? 0 : (change / sd) ** 2));
 }
 
 function nameCause(meter: ObservedMeter, changes: ZoneChanges, { days, scores }: ScoredWindow, day: number): boolean {
   const all = scores.length - 1;
-  const squares = scores.map((score, place) => (changes.open.has(place) ? 0 : squaresOf(score)));
+  const squares = squaresOfFree(changes, scores);
   const best = squares.indexOf(Math.max(...squares));
   const score = scores[best] as ChangeScore;
-  // More from all zones at once is no zone's doing: it is judged as unexplained use of the meter.
   const everywhere = best === all && all > 1;
-  if ((everywhere && score.change > 0) || !saidByDays(meter, days, best, score.change)) return false;
   const zones = everywhere ? [...meter.flows.keys()] : likelyZones(squares, best);
-  const firstDay = days[0]?.day ?? day;
-  const sighting = zoneSighting(meter, { zones, everywhere, score, firstDay, runDays: days.length, day });
-  changes.told.push(sighting);
-  changes.open.set(everywhere ? all : valueAt(zones, 0), sighting);
-  setFactor(meter, sighting, score.change);
-  const past = new Set(days.map((one) => one.day));
-  for (const one of past) meter.factorOfDay.set(meter.factors, one * meter.flows.length);
-  changes.equations = changes.equations.map((one) => (past.has(one.day) ? dayEquations(meter, one.day) : one));
+  if (valueAt(squares, best) < (isSure(changes, squares, best, score.sd) ? DECISION : UNSURE_DECISION) ** 2) return false;
+  // More from all zones at once is no zone's doing: it is judged as unexplained use of the meter.
+  if ((everywhere && score.change > 0) || !saidByDays(meter, days, best, score.change)) return false;
+  open(meter, changes, { zones, everywhere, score, day }, days);
   return true;
+}
+
+function open(
+  meter: ObservedMeter,
+  changes: ZoneChanges,
+  named: Omit<NamedChange, 'firstDay' | 'runDays'>,
+  days: readonly DayEquations[],
+): void {
+  const sighting = zoneSighting(meter, { ...named, firstDay: days[0]?.day ?? named.day, runDays: days.length });
+  changes.told.push(sighting);
+  changes.open.set(named.everywhere ? meter.flows.length : valueAt(named.zones, 0), sighting);
+  setFactor(meter, sighting, named.score.change);
+  believeSince(meter, changes, days);
+}
+
+// The flows now believed held on these days as well.
+function believeSince(meter: ObservedMeter, changes: ZoneChanges, days: readonly DayEquations[]): void {
+  const past = new Set(days.map(({ day }) => day));
+  for (const day of past) meter.factorOfDay.set(meter.factors, day * meter.flows.length);
+  changes.equations = changes.equations.map((one) => (past.has(one.day) ? dayEquations(meter, one.day) : one));
+}
+
+// The steps tell the change well and apart from that of any other zone, and no other change is open.
+function isSure({ open: others }: ZoneChanges, squares: readonly number[], best: number, sd: number): boolean {
+  const all = squares.length - 1;
+  const rivals = squares.filter((value, zone) => zone !== best && zone < all && value >= RIVAL * valueAt(squares, best));
+  return others.size === 0 && sd <= SURE_SD && (best === all || rivals.length === 0);
 }
 
 function likelyZones(squares: readonly number[], best: number): readonly number[] {
   const all = squares.length - 1;
   const first = best === all ? 0 : best;
-  const least = ALSO_LIKELY * valueAt(squares, best);
+  const least = Math.max(1, valueAt(squares, best) - ALSO_LIKELY);
   return [first, ...squares.flatMap((value, zone) => (zone !== first && zone < all && value >= least ? [zone] : []))];
 }
 
@@ -153,4 +180,5 @@ function reviewOpen(meter: ObservedMeter, changes: ZoneChanges, place: number, s
     changes.learntUntil = Math.max(changes.learntUntil, newest);
   } else tellChange(meter, sighting, { change, sd: score.sd }, newest);
   setFactor(meter, sighting, back ? 0 : change);
+  believeSince(meter, changes, recent);
 }

@@ -40,7 +40,7 @@ export function noWateredInRain(): WateredInRain {
 export function followRain(meter: ObservedMeter, wet: WateredInRain, day: number): void {
   const rainMm = rainBefore(meter, day);
   const covered = rainMm >= STORM_MM && noNeed(meter, day) && noNeed(meter, day - 1);
-  const litres = covered && meter.kinds[day] === 'ran' ? runLitres(meter, day) : 0;
+  const litres = covered && didRun(meter, day) ? runLitres(meter, day) : 0;
   if (litres > 0) {
     if (!wet.open) wet.days.length = 0;
     wet.days.push({ day, rainMm, litres });
@@ -50,6 +50,10 @@ export function followRain(meter: ObservedMeter, wet: WateredInRain, day: number
     wet.open.clearedMinute = valueAt(meter.evidence.midnights, day + 1);
     wet.open = null;
   }
+}
+
+function didRun({ kinds, runs }: ObservedMeter, day: number): boolean {
+  return kinds[day] === 'ran' && (runs[day] ?? []).length > 0;
 }
 
 function lastDay({ days }: WateredInRain, otherwise: number): number {

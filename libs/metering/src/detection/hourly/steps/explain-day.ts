@@ -10,8 +10,6 @@ const LEAST_KNOWN_SHARE = 0.8;
 /** Runs that pass less than this share of what is expected passed no water: a rain sensor, a closed valve. Common practice, no source. */
 const SKIPPED_SHARE = 0.2;
 
-const MINUTES_PER_DAY = 1440;
-
 /**
  * Explains a day's steps by what is known when it begins: the litres of the runs, indoor use, and what open findings account for.
  *
@@ -53,11 +51,11 @@ export function expectRuns(meter: ObservedMeter, day: number, design: RunMinutes
   }
 }
 
+// Indoor use is not known before its profile is: a mean over the day would be wrong at night, when runs are judged.
 function explainIndoor(meter: ObservedMeter, step: number, dayNumber: number, profile: IndoorProfile | null): void {
-  const flat = ((meter.evidence.indoorLitresPerDay ?? Number.NaN) * meter.usage.stepMinutes) / MINUTES_PER_DAY;
-  const place = profilePlace(dayNumber, meter.days.clockMinute[step] ?? 0);
-  meter.indoor[step] = profile?.litres[place] ?? flat;
-  meter.indoorSd[step] = profile?.sd[place] ?? flat;
+  const place = profilePlace(dayNumber, valueAt(meter.days.clockMinute, step));
+  meter.indoor[step] = profile?.litres[place] ?? Number.NaN;
+  meter.indoorSd[step] = profile?.sd[place] ?? Number.NaN;
 }
 
 /**
@@ -108,6 +106,7 @@ function sumsOf(meter: ObservedMeter, day: number): DaySums {
 function kindOf({ evidence }: ObservedMeter, day: number, { expected, delivered, touchedSteps }: DaySums): DayKind {
   const told = !Number.isNaN(evidence.programmedLitres[day] ?? Number.NaN) && !evidence.programmedIsEstimate[day];
   if (!told) return 'not known';
+  if (Number.isNaN(delivered)) return 'not known';
   if (!touchedSteps) return 'at rest';
   if (Number.isNaN(expected)) return delivered > 0 ? 'ran' : 'skipped';
   if (expected <= 0) return 'at rest';

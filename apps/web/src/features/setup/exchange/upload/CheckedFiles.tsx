@@ -3,9 +3,11 @@ import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { messageOf } from '../../../../says/saying.js';
 import { Head, Num, Table } from '../../../../ui/tables/Table.js';
 import { ALL_TOGETHER, type CheckedFile, type CheckedUpload, imports } from './imports.js';
-import { isQuestion } from './whose-file.js';
+import { isWaiting } from './row-counts.js';
 
-/** Per file: what is new, changed, the same and wrong. */
+const COUNTS = ['new', 'changed', 'same', 'wrong'] as const;
+
+/** Per file: what is new, changed, the same and wrong; of a file that waits for an answer nothing is known yet. */
 export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
   const intl = useIntl();
   const files = upload.files.filter(({ name }) => name !== ALL_TOGETHER);
@@ -19,7 +21,7 @@ export function CheckedFiles({ upload }: { readonly upload: CheckedUpload }) {
             <Head>
               <FormattedMessage id="setup.files.file" />
             </Head>
-            {(['new', 'changed', 'same', 'wrong'] as const).map((of) => (
+            {COUNTS.map((of) => (
               <Head key={of} isNumber>
                 <FormattedMessage id={`setup.files.${of}`} />
               </Head>
@@ -58,10 +60,16 @@ function FileRow({ file, uploadId }: { readonly file: CheckedFile; readonly uplo
       <td>
         <b>{file.file ? (messageOf({ intl }, `setup.kind.${file.file}`) ?? file.file) : file.name}</b>{' '}
         <span className="soft xs">{file.name}</span>
-        {file.status === 'refused' && (
-          <p className="clay">
-            <FormattedMessage id={file.problems.some(isQuestion) ? 'setup.files.asked' : 'setup.files.refused'} />
+        {isWaiting(file) ? (
+          <p>
+            <FormattedMessage id="setup.files.asked" />
           </p>
+        ) : (
+          file.status === 'refused' && (
+            <p className="clay">
+              <FormattedMessage id="setup.files.refused" />
+            </p>
+          )
         )}
         {file.wrong > 0 && file.rejectedAs && (
           <a className="mend" href={imports.rejectedPath(uploadId, file.rejectedAs)} download>
@@ -69,10 +77,15 @@ function FileRow({ file, uploadId }: { readonly file: CheckedFile; readonly uplo
           </a>
         )}
       </td>
-      <Num>{number(file.new)}</Num>
-      <Num>{number(file.changed)}</Num>
-      <Num>{number(file.same)}</Num>
-      <Num>{file.wrong > 0 ? <b className="clay">{number(file.wrong)}</b> : number(0)}</Num>
+      {isWaiting(file) ? (
+        <td className="num" colSpan={COUNTS.length}>
+          <FormattedMessage id="setup.files.waits" />
+        </td>
+      ) : (
+        COUNTS.map((of) => (
+          <Num key={of}>{of === 'wrong' && file.wrong > 0 ? <b className="clay">{number(file.wrong)}</b> : number(file[of])}</Num>
+        ))
+      )}
     </tr>
   );
 }

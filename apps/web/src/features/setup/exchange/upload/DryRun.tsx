@@ -6,6 +6,7 @@ import { ErrorState } from '../../../../ui/states/States.js';
 import { CheckedFiles } from './CheckedFiles.js';
 import { type CheckedUpload, imports } from './imports.js';
 import { ProblemTable } from './ProblemTable.js';
+import { type RowCounts, rowCounts } from './row-counts.js';
 import { useRequest } from './use-request.js';
 import { isQuestion } from './whose-file.js';
 import { WhoseFiles } from './WhoseFiles.js';
@@ -23,13 +24,9 @@ export function DryRun({ upload, onJob, onEnd, onChecked }: Props) {
   const intl = useIntl();
   const accept = useRequest(imports.accept);
   const drop = useRequest(imports.drop);
-  const sum = (of: 'new' | 'changed' | 'same' | 'wrong'): number => upload.files.reduce((total, file) => total + file[of], 0);
-  const hasProblems = upload.problemsTotal > 0;
-  const hasGood = sum('new') + sum('changed') + sum('same') > 0;
-  const isAsked = upload.files.some((file) => file.problems.some(isQuestion));
-  const counts = { added: sum('new'), changed: sum('changed'), wrong: sum('wrong') };
+  const counts = rowCounts(upload);
   const keep = async (): Promise<void> => {
-    const started = await accept.run(upload.id, hasProblems ? 'good' : 'all');
+    const started = await accept.run(upload.id, upload.problemsTotal > 0 ? 'good' : 'all');
     if (started) onJob(started.jobId);
   };
   const forget = async (): Promise<void> => {
@@ -39,24 +36,17 @@ export function DryRun({ upload, onJob, onEnd, onChecked }: Props) {
     <>
       <PageHead
         crumb={intl.formatMessage({ id: 'setup.dry.crumb' })}
-        sentence={hasGood ? intl.formatMessage({ id: 'setup.dry.title' }, counts) : intl.formatMessage({ id: withoutGood(isAsked) })}
-        lede={
-          hasGood && (
-            <>
-              <FormattedMessage id="setup.dry.lede" values={{ same: sum('same') }} />{' '}
-              {hasProblems && <FormattedMessage id="setup.dry.problems" values={{ count: upload.problemsTotal }} />}
-            </>
-          )
-        }
+        sentence={intl.formatMessage({ id: titleOf(counts) }, { ...counts })}
+        lede={counts.good > 0 && <Lede counts={counts} />}
         tab={intl.formatMessage({ id: 'frame.setup' })}
         actions={
           <>
-            {hasGood && (
-              <Button kind="main" isBusy={accept.isBusy} onClick={() => void keep()}>
-                <FormattedMessage id={hasProblems ? 'setup.dry.keepGood' : 'setup.dry.keepAll'} />
+            {counts.good > 0 && (
+              <Button kind={counts.waiting > 0 ? 'usual' : 'main'} isBusy={accept.isBusy} onClick={() => void keep()}>
+                {intl.formatMessage({ id: keepWords(counts) }, { ...counts })}
               </Button>
             )}
-            <Button kind={hasGood || isAsked ? 'plain' : 'main'} isBusy={drop.isBusy} onClick={() => void forget()}>
+            <Button kind={counts.good + counts.waiting > 0 ? 'plain' : 'main'} isBusy={drop.isBusy} onClick={() => void forget()}>
               <FormattedMessage id="setup.dry.keepNothing" />
             </Button>
           </>
@@ -71,14 +61,33 @@ export function DryRun({ upload, onJob, onEnd, onChecked }: Props) {
   );
 }
 
-const withoutGood = (isAsked: boolean) => (isAsked ? 'setup.dry.asks' : 'setup.dry.nothingGood');
+function titleOf({ good, waiting }: RowCounts) {
+  if (good > 0) return 'setup.dry.title';
+  return waiting > 0 ? 'setup.dry.asks' : 'setup.dry.nothingGood';
+}
+
+function keepWords({ waiting, problems }: RowCounts) {
+  if (waiting > 0) return 'setup.dry.keepOthers';
+  return problems > 0 ? 'setup.dry.keepGood' : 'setup.dry.keepAll';
+}
+
+/** What is as it stands already, what is wrong, and what becomes of the files that wait. */
+function Lede({ counts }: { readonly counts: RowCounts }) {
+  return (
+    <>
+      <FormattedMessage id="setup.dry.lede" values={{ same: counts.same }} />{' '}
+      {counts.problems > 0 && <FormattedMessage id="setup.dry.problems" values={{ count: counts.problems }} />}{' '}
+      {counts.waiting > 0 && <FormattedMessage id="setup.dry.waiting" values={{ waiting: counts.waiting }} />}
+    </>
+  );
+}
 
 /** What is wrong, then what keeps no row out. */
-function WhatToKnow({ upload: { files, problemsTotal } }: { readonly upload: CheckedUpload }) {
+function WhatToKnow({ upload }: { readonly upload: CheckedUpload }) {
   const intl = useIntl();
-  const all = files.flatMap((file) => file.problems);
-  const problems = all.filter((problem) => !isQuestion(problem));
-  const wrong = problemsTotal - (all.length - problems.length);
+  const { files } = upload;
+  const problems = files.flatMap((file) => file.problems).filter((problem) => !isQuestion(problem));
+  const { problems: wrong } = rowCounts(upload);
   const notices = files.flatMap((file) => file.notices);
   const known = files.reduce((total, file) => total + file.noticesTotal, 0);
   const [shown, hidden] = [problems.length, wrong - problems.length];

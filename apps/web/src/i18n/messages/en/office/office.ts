@@ -3,7 +3,8 @@ import { identity } from './identity.js';
 import { overview } from './overview.js';
 import { property } from './property.js';
 import { says } from './says.js';
+import { whatIf } from './what-if.js';
 import { words } from './words.js';
 
 /** The words of the office's pages. */
-export const office = { ...words, ...says, ...identity, ...overview, ...property, ...findings };
+export const office = { ...words, ...says, ...identity, ...overview, ...property, ...whatIf, ...findings };

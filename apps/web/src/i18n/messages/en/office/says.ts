@@ -72,9 +72,12 @@ export const says = {
   'says.reason.other': 'Not known ({code}).',
   'says.note.weather-starts-later':
     'Weather starts on {from}, {days, plural, one {# day} other {# days}} before the month instead of {wanted}: the soil’s store at the start is a guess.',
-  'says.note.weather-missing-before-month': '{days, plural, one {One day} other {# days}} of weather before the month are missing.',
+  'says.note.weather-missing-before-month':
+    '{days, plural, one {One day of weather before the month is} other {# days of weather before the month are}} missing.',
   'says.note.weather-filled':
     'Weather was filled: {neighbour, plural, =0 {no day} one {one day} other {# days}} from the neighbouring station, {normals, plural, =0 {no day} one {one day} other {# days}} from what is usual in the month.',
+  'says.note.weather-rain-not-known':
+    'Rain is not known of {days, plural, one {one day} other {# days}}: in what was needed such a day counts as one without weather.',
   'says.note.special-landscape-area-capped':
     'The special landscape area, {special}, is larger than all that is irrigated, {irrigated}: the smaller was taken.',
   'says.note.volume-estimated': '{share} of {volume} is estimated: the days that are missing were filled in.',

@@ -54,15 +54,19 @@ export const exchange = {
   'setup.recompute.failed': 'The accounts could not all be computed.',
   'setup.dry.crumb': 'Checked; nothing is kept yet',
   'setup.dry.title':
-    '{added, plural, =0 {Nothing new} one {# new row} other {# new rows}}, {changed, plural, =0 {none changed} one {# changed} other {# changed}}, {wrong, plural, =0 {none wrong} one {# that cannot be read} other {# that cannot be read}}',
+    '{added, plural, =0 {Nothing new} one {# new row} other {# new rows}}, {changed, plural, =0 {none changed} one {# changed} other {# changed}}, {wrong, plural, =0 {none wrong} one {# that cannot be read} other {# that cannot be read}}{waiting, plural, =0 {} one {; one file waits for an answer} other {; # files wait for an answer}}',
   'setup.dry.lede':
     '{same, plural, =0 {No row is as it already stands here.} one {# row is as it already stands here.} other {# rows are as they already stand here.}}',
   'setup.dry.problems':
     '{count, plural, one {One thing is wrong.} other {# things are wrong.}} The rows without a problem can be imported now; the others can be mended and brought in later.',
+  'setup.dry.waiting':
+    '{waiting, plural, one {One file waits for the answer asked below; what is imported now comes in without it.} other {# files wait for the answers asked below; what is imported now comes in without them.}}',
   'setup.dry.keepGood': 'Import the good rows',
   'setup.dry.keepAll': 'Import all rows',
+  'setup.dry.keepOthers': 'Import only the other files: {good, plural, one {# row} other {# rows}}',
   'setup.dry.keepNothing': 'Import nothing',
-  'setup.dry.asks': 'One thing more must be said before the rows can be read',
+  'setup.dry.asks':
+    '{waiting, plural, one {One file waits for an answer before its rows can be read} other {# files wait for an answer before their rows can be read}}',
   'setup.dry.nothingGood': 'None of these rows can be imported as it is',
   'setup.whose.title': '{count, plural, one {Whose file this is} other {Whose files these are}}',
   'setup.whose.note': 'The file of a weather station or of a meter does not say it by your names. What is plain is chosen already.',
@@ -87,6 +91,7 @@ export const exchange = {
   'setup.files.same': 'Same',
   'setup.files.wrong': 'Wrong',
   'setup.files.asked': 'Say above whose it is, and how high its wind is measured where that is asked.',
+  'setup.files.waits': 'waits for an answer',
   'setup.files.refused': 'This file cannot be read as a whole; the reason stands below.',
   'setup.files.download': '{count, plural, one {Download # row to mend} other {Download # rows to mend}}',
   'setup.ignored': '{count, plural, one {One file was left aside} other {# files were left aside}}',

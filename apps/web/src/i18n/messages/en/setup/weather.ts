@@ -3,7 +3,7 @@ export const weather = {
   'setup.stations.daysOf': 'Its days: {name}',
   'setup.station.title': 'What {name} measured, and what is reckoned with',
   'setup.station.lede':
-    '{neighbour, select, none {No other station is known to be near enough to stand in for it: within {reach} and {height} of height.} other {Where a day is missing, {neighbour} stands in, {away} away; else what is usual in the month.}}',
+    '{neighbour, select, none {No other station is known to be near enough to stand in for it: within {reach} and {height} of height.} other {Where a day is missing, {neighbour} stands in, {away} away; else what is usual in the month. Rain is taken only from a station within {rain}.}}',
   'setup.station.gone': 'This station is not here any more',
   'setup.station.noDays': '{name} has no weather yet',
   'weather.month.heading':
@@ -35,7 +35,7 @@ export const weather = {
   'weather.reason.impossible': 'outside what nature makes, or against another value',
   'weather.reason.above-saturation': 'a little above 100 %, the sensor wants a calibration',
   'weather.reason.unusual-for-station': 'far from what this station has in this month',
-  'weather.reason.jump': 'far from the day before',
+  'weather.reason.jump': 'far from the day before or the days around',
   'weather.reason.spike': 'far from the day before and the day after',
   'weather.reason.same-for-days': 'the same for four days or more',
   'weather.reason.stuck': 'the same for six days or more, the sensor is stuck',

@@ -66,7 +66,7 @@ export const words: Record<keyof typeof english, string> = {
   'surer.registerResolution': 'Lea {subject} hasta el último dígito.',
   'surer.apportioning': 'Lea {subject} el primer día del mes.',
   'surer.indoor': 'Averigüe cuánta del agua de {subject} se usa en el interior.',
-  'surer.rainSensor': 'Averigüe con cuánta lluvia corta el sensor de {subject}, y pruébelo.',
+  'surer.rainSensor': 'Averigüe con cuánta lluvia corta el sensor ({subject}), y pruébelo.',
   'surer.settingsFromWeather': 'Anote los tiempos de riego que {subject} fijó por sí mismo.',
   'surer.filledWeather': 'Traiga los días de clima que faltan.',
   'surer.filledSettings': 'Lea {subject}: no se conocen sus ajustes de algunos días.',

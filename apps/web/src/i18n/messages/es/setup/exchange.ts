@@ -56,15 +56,19 @@ export const exchange: Record<keyof typeof english, string> = {
   'setup.recompute.failed': 'No se pudieron calcular todas las cuentas.',
   'setup.dry.crumb': 'Revisado; todavía nada se guarda',
   'setup.dry.title':
-    '{added, plural, =0 {Nada nuevo} one {# fila nueva} other {# filas nuevas}}, {changed, plural, =0 {ninguna cambiada} one {# cambiada} other {# cambiadas}}, {wrong, plural, =0 {ninguna con error} one {# que no se puede leer} other {# que no se pueden leer}}',
+    '{added, plural, =0 {Nada nuevo} one {# fila nueva} other {# filas nuevas}}, {changed, plural, =0 {ninguna cambiada} one {# cambiada} other {# cambiadas}}, {wrong, plural, =0 {ninguna con error} one {# que no se puede leer} other {# que no se pueden leer}}{waiting, plural, =0 {} one {; un archivo espera una respuesta} other {; # archivos esperan una respuesta}}',
   'setup.dry.lede':
     '{same, plural, =0 {Ninguna fila está como ya está aquí.} one {# fila está como ya está aquí.} other {# filas están como ya están aquí.}}',
   'setup.dry.problems':
     '{count, plural, one {Hay un error.} other {Hay # errores.}} Las filas sin error se pueden importar ahora; las demás se pueden corregir y traer después.',
+  'setup.dry.waiting':
+    '{waiting, plural, one {Un archivo espera la respuesta que se pide abajo; lo que se importe ahora entra sin él.} other {# archivos esperan las respuestas que se piden abajo; lo que se importe ahora entra sin ellos.}}',
   'setup.dry.keepGood': 'Importar las filas buenas',
   'setup.dry.keepAll': 'Importar todas las filas',
+  'setup.dry.keepOthers': 'Importar solo los otros archivos: {good, plural, one {# fila} other {# filas}}',
   'setup.dry.keepNothing': 'No importar nada',
-  'setup.dry.asks': 'Falta decir algo antes de que se puedan leer las filas',
+  'setup.dry.asks':
+    '{waiting, plural, one {Un archivo espera una respuesta para que se puedan leer sus filas} other {# archivos esperan una respuesta para que se puedan leer sus filas}}',
   'setup.dry.nothingGood': 'Ninguna de estas filas se puede importar como está',
   'setup.whose.title': '{count, plural, one {De quién es este archivo} other {De quién son estos archivos}}',
   'setup.whose.note':
@@ -90,6 +94,7 @@ export const exchange: Record<keyof typeof english, string> = {
   'setup.files.same': 'Iguales',
   'setup.files.wrong': 'Con error',
   'setup.files.asked': 'Diga arriba de quién es y, donde se pide, a qué altura se mide el viento.',
+  'setup.files.waits': 'espera una respuesta',
   'setup.files.refused': 'Este archivo no se puede leer en conjunto; el motivo está abajo.',
   'setup.files.download': '{count, plural, one {Descargar # fila por corregir} other {Descargar # filas por corregir}}',
   'setup.ignored': '{count, plural, one {Un archivo se dejó de lado} other {# archivos se dejaron de lado}}',

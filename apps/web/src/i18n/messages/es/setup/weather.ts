@@ -5,7 +5,7 @@ export const weather: Record<keyof typeof english, string> = {
   'setup.stations.daysOf': 'Sus días: {name}',
   'setup.station.title': 'Lo que midió {name}, y con lo que se calcula',
   'setup.station.lede':
-    '{neighbour, select, none {De ninguna otra estación se sabe que esté lo bastante cerca para sustituirla: a no más de {reach} y {height} de altura.} other {Donde falta un día la sustituye {neighbour}, a {away}; si no, lo habitual del mes.}}',
+    '{neighbour, select, none {De ninguna otra estación se sabe que esté lo bastante cerca para sustituirla: a no más de {reach} y {height} de altura.} other {Donde falta un día la sustituye {neighbour}, a {away}; si no, lo habitual del mes. La lluvia se toma solo de una estación a no más de {rain}.}}',
   'setup.station.gone': 'Esta estación ya no está aquí',
   'setup.station.noDays': '{name} aún no tiene clima',
   'weather.month.heading':
@@ -37,7 +37,7 @@ export const weather: Record<keyof typeof english, string> = {
   'weather.reason.impossible': 'fuera de lo que hace la naturaleza, o en contra de otro valor',
   'weather.reason.above-saturation': 'un poco más de 100 %, el sensor pide calibración',
   'weather.reason.unusual-for-station': 'lejos de lo que esta estación tiene en este mes',
-  'weather.reason.jump': 'lejos del día anterior',
+  'weather.reason.jump': 'lejos del día anterior o de los días alrededor',
   'weather.reason.spike': 'lejos del día anterior y del siguiente',
   'weather.reason.same-for-days': 'lo mismo cuatro días o más',
   'weather.reason.stuck': 'lo mismo seis días o más, el sensor está trabado',

@@ -1,0 +1,66 @@
+import { FormattedMessage, useIntl } from 'react-intl';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+
+interface Props {
+  readonly months: readonly string[];
+  readonly now: readonly (number | null)[];
+  readonly then: readonly (number | null)[];
+}
+
+/** From here on figures are told in thousands, so that twelve of them find room. */
+const IN_THOUSANDS_FROM = 1000;
+
+const Bar = ({
+  kind,
+  litres,
+  top,
+}: {
+  readonly kind: 'now' | 'then';
+  readonly litres: number | null | undefined;
+  readonly top: number;
+}) => <span className={litres ? `bar ${kind}` : 'bar none'} style={{ blockSize: `${litres ? (100 * litres) / top : 0}%` }} />;
+
+/** Twelve months on one scale: what is needed now as an open bar, what would be needed filled before it; both in figures. */
+export function YearBars({ months, now, then }: Props) {
+  const intl = useIntl();
+  const formats = useFormats();
+  const top = Math.max(0, ...now.map((litres) => litres ?? 0), ...then.map((litres) => litres ?? 0));
+  const column = formats.volumeColumn(top);
+  const isLarge = column.fromLitres(top) >= IN_THOUSANDS_FROM;
+  const figure = (litres: number | null | undefined): string => {
+    if (typeof litres !== 'number' || !isLarge) return column.figure(litres);
+    return formats.figure(column.fromLitres(litres) / 1000, 1);
+  };
+  const unit = isLarge ? column.thousandUnit : column.unit;
+  const [asNow, asThen] = [intl.formatMessage({ id: 'whatIf.bars.now' }), intl.formatMessage({ id: 'whatIf.bars.then' })];
+  return (
+    <>
+      <p className="bars-key xs soft">
+        <span className="bar now" aria-hidden="true" /> {asNow}
+        <span className="bar then" aria-hidden="true" /> {asThen}
+        <span>
+          <FormattedMessage id="whatIf.bars.unit" values={{ unit }} />
+        </span>
+      </p>
+      <ol className="year-bars" aria-label={intl.formatMessage({ id: 'whatIf.bars' }, { unit })}>
+        {months.map((month, at) => (
+          <li key={month}>
+            <span className="pair" aria-hidden="true">
+              <Bar kind="now" litres={now[at]} top={top} />
+              <Bar kind="then" litres={then[at]} top={top} />
+            </span>
+            <span className="month">{formats.monthShort(month)}</span>
+            <span className="soft">
+              <span className="vh">{asNow} </span>
+              {figure(now[at])}
+            </span>
+            <span>
+              <span className="vh">{asThen} </span>
+              {figure(then[at])}
+            </span>
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}

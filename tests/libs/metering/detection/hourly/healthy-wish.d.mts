@@ -1,0 +1,3 @@
+import type { Wish } from './simulated-meter.mjs';
+
+export function healthyWish(seed: number): Wish;

@@ -1,0 +1,97 @@
+import { explainSteps } from '@rillbook/metering/detection/hourly/explain-steps.js';
+import { judgeHourly } from '@rillbook/metering/detection/hourly/judge-hourly.js';
+import { describe, expect, it } from 'vitest';
+import { simulatedMeter } from './simulated-meter.mjs';
+
+/** 2025-04-12; the fault begins on 2025-07-03, when a month of unchanged minutes has begun: the percent adjust changes with the months. */
+const FIRST_DAY = 20190;
+const FAULT_DAY = 84;
+const SEEDS = [2001, 2002, 2003, 2004, 2005, 2006, 2007, 2008, 2009, 2010];
+
+function found(seed: number, factor: number, zone: number) {
+  const fault = { zone: { zone, fromDay: FAULT_DAY, factor } };
+  const { evidence } = simulatedMeter({ seed, firstDay: FIRST_DAY, days: 142, zones: 6, everyDays: 1 + (seed % 2), fault });
+  return judgeHourly(evidence).filter(({ openedLocalDay }) => openedLocalDay > FIRST_DAY + FAULT_DAY);
+}
+
+describe('zone flow changed', () => {
+  it('by a quarter is found, up or down, and by far the most with the zone that changed named first', () => {
+    const right = SEEDS.filter((seed) => {
+      const zone = seed % 6;
+      const [one] = found(seed, seed % 2 ? 1.25 : 0.75, zone).filter(({ kind }) => kind === 'zone flow changed');
+      return one?.zoneIds[0] === `z${zone + 1}` && Math.sign(Number(one.says.details['change'])) === (seed % 2 ? 1 : -1);
+    });
+    expect(right.length).toBeGreaterThanOrEqual(9);
+  });
+
+  it('is not delivering where nothing flows, one episode, of the zone', () => {
+    for (const seed of SEEDS.slice(0, 4)) {
+      const zone = seed % 6;
+      const [one, ...others] = found(seed, 0, zone);
+      expect(others).toEqual([]);
+      expect(one).toMatchObject({ kind: 'not delivering', zoneIds: [`z${zone + 1}`], causeFamily: `zone flow zone:z${zone + 1}` });
+      expect(one?.says).toMatchObject({
+        code: 'not delivering zone',
+        details: { lookAt: 'valve or wiring', nowLPerMin: expect.any(Number) },
+      });
+    }
+  });
+
+  it('ends when the flow is back', () => {
+    const fault = { zone: { zone: 2, fromDay: FAULT_DAY, untilDay: FAULT_DAY + 20, factor: 1.6 } };
+    const { evidence } = simulatedMeter({ seed: 2003, firstDay: FIRST_DAY, days: 142, zones: 6, everyDays: 1, fault });
+    const [one] = judgeHourly(evidence).filter(({ kind }) => kind === 'zone flow changed');
+    expect(one?.openedLocalDay).toBeLessThan(FIRST_DAY + FAULT_DAY + 15);
+    expect(one?.clearedLocalDay).toBeGreaterThan(FIRST_DAY + FAULT_DAY + 20);
+    expect(one?.clearedLocalDay).toBeLessThan(FIRST_DAY + FAULT_DAY + 30);
+  });
+});
+
+describe('what explains the steps', () => {
+  it("learns a timer's clock to the minute or two, and flows better than the record", () => {
+    let [byRecord, byUsage, toldZones] = [0, 0, 0];
+    for (const seed of SEEDS.slice(0, 6)) {
+      const { evidence, flows, shiftMinutes } = simulatedMeter({ seed, firstDay: FIRST_DAY, days: 120, zones: 6, recordSd: 0.2 });
+      const explained = explainSteps(evidence);
+      expect(Math.abs((explained?.controllers[0]?.shiftMinutes ?? Number.NaN) - shiftMinutes)).toBeLessThanOrEqual(2);
+      flows.forEach((flow, zone) => {
+        byRecord += ((evidence.zones[zone]?.flowLPerMin as number) / flow - 1) ** 2;
+        byUsage += ((explained?.zones[zone]?.flowLPerMin as number) / flow - 1) ** 2;
+      });
+      toldZones += explained?.zones.filter(({ told }) => told).length ?? 0;
+    }
+    expect(toldZones).toBeGreaterThanOrEqual(30);
+    expect(Math.sqrt(byUsage)).toBeLessThan(0.4 * Math.sqrt(byRecord));
+  });
+
+  it('says of zones that always share their steps that usage cannot tell them apart', () => {
+    const { evidence } = simulatedMeter({
+      seed: 2002,
+      firstDay: FIRST_DAY,
+      days: 60,
+      zones: 2,
+      stepMinutes: 60,
+      startMinute: 190,
+      shiftMinutes: 0,
+    });
+    const together = { ...evidence, runs: evidence.runs.map((run) => ({ ...run, end: run.begin + 10 })) };
+    expect(explainSteps(together)?.zones.filter(({ told }) => told).length).toBeLessThan(2);
+  });
+
+  it('learns the flow of a zone that has none on record', () => {
+    const { evidence, flows } = simulatedMeter({ seed: 2005, firstDay: FIRST_DAY, days: 120, zones: 5 });
+    const zones = evidence.zones.map((zone, at) => (at === 1 ? { ...zone, flowLPerMin: null } : zone));
+    const learnt = explainSteps({ ...evidence, zones })?.zones[1]?.flowLPerMin as number;
+    expect(Math.abs(learnt / (flows[1] as number) - 1)).toBeLessThan(0.15);
+  });
+
+  it('learns indoor use by the hour of a mixed meter, people by day and few at night', () => {
+    const { evidence } = simulatedMeter({ seed: 2006, firstDay: FIRST_DAY, days: 90, zones: 4, kind: 'mixed', startMinute: 60 });
+    const { indoorLitres } = explainSteps(evidence) ?? { indoorLitres: new Float64Array() };
+    const day = 80 * 96;
+    const sum = (from: number, until: number) => indoorLitres.slice(day + from * 4, day + until * 4).reduce((all, value) => all + value, 0);
+    expect(sum(6, 10)).toBeGreaterThan(5 * sum(0, 4));
+    expect(sum(0, 24)).toBeGreaterThan(0.7 * (evidence.indoorLitresPerDay as number));
+    expect(sum(0, 24)).toBeLessThan(1.3 * (evidence.indoorLitresPerDay as number));
+  });
+});
