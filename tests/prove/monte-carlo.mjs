@@ -1,12 +1,7 @@
 // The standard deviations of volumes and gaps, propagated to first order, beside those of draws of the same model: 60 random properties, 4,000
 // draws of each. `npm run prove -- monte-carlo 200 SEED` takes another number and the seed of an earlier run.
 import fc from 'fast-check';
-import {
-  firstOrderAgainstDraws,
-  MEAN_TOLERANCE,
-  someMeasuredProperty,
-  standardNormals,
-} from '../support/worlds/drawn-account.mjs';
+import { firstOrderAgainstDraws, MEAN_TOLERANCE, someMeasuredProperty, standardNormals } from '../support/worlds/drawn-account.mjs';
 
 export const readsShared = false;
 

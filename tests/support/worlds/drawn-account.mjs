@@ -20,7 +20,7 @@ const SMALLEST_THRESHOLD_MM = 3.175;
  * What first order leaves out where a balance has corners: beside `lostProduct`, the first-order deviation may be this share away from the
  * observed one. Of 320 random properties with 3,000 draws the worst was 0.068 away, the chance of draws included. [–]
  */
-export const FIRST_ORDER_TOLERANCE = 0.06;
+const FIRST_ORDER_TOLERANCE = 0.06;
 
 /**
  * Mean share by which the first-order deviations of many properties may miss: 1.5 % were seen at 4,000 draws, of which chance alone is about 0.9.

@@ -145,7 +145,7 @@ const august = builtAccount(
   { allowed: 375_200, needed: 357_300, programmed: 359_000, metered: 359_500 },
   { month: '2026-08', through: '2026-08-31', daysCovered: 31, daysInMonth: 31 },
 );
-const september = { ...builtAccount('a9', {}), ...account };
+export const september = { ...builtAccount('a9', {}), ...account };
 
 const quail = builtProperty('p1', 'Quail Commons', {
   notes: 'The dog is kind.',

@@ -1,8 +1,8 @@
 import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
-import { builtAccount } from '../support/built.js';
+import { builtAccount, gallons } from '../support/built.js';
 import { viewerOf } from '../support/draw-page.js';
-import { page } from './drawn-property.js';
+import { page, september } from './drawn-property.js';
 
 afterEach(cleanup);
 
@@ -38,7 +38,7 @@ describe('a property', () => {
 
   it('keeps too much and too little apart in the zones, and says why a zone is not known', async () => {
     page();
-    const zones = await section('One zone gets 101,900 gal too much, one 9,200 gal too little');
+    const zones = await section('One zone gets 101,900 gal too much, one gets 9,200 gal too little');
     expect(rows(zones.getByRole('table')).slice(1)).toEqual([
       ['3', 'Pool lawn cool-season turf, rotor', '500', '34,100', '50,100', '', '', '16,000'],
       ['9', 'Parkway trees cool-season turf, rotor', '500', '15,900', '8,000', '', '7,900', ''],
@@ -119,6 +119,14 @@ describe('the months of a property', () => {
     ]);
     // No part is named of the two other gaps.
     expect(doubt.getAllByText('Nothing to name: the account has no known uncertainty.')).toHaveLength(2);
+  });
+
+  it('tells water below need as such, by how much', async () => {
+    const below = { ...september, aboveNeed: { ...september.aboveNeed, litres: gallons(-13_400) } };
+    page({ property: { account: below, accounts: [below] } });
+    const doubt = await section('What would make this surer');
+    expect(doubt.getByRole('heading', { level: 3, name: 'Metered below need: 13,400 gal, give or take 3,000 gal' })).toBeDefined();
+    expect(doubt.queryByRole('heading', { name: /^Metered above need/ })).toBeNull();
   });
 
   it('says where a gap is an estimate', async () => {

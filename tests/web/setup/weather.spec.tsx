@@ -97,6 +97,11 @@ describe('the days of a weather station', () => {
     expect((await rowOf(/4 Jul/)).getByText('Estimated: the mean of 28 days of this month on record.')).toBeDefined();
     expect((await rowOf(/5 Jul/)).getByText('Nobody sent this day.')).toBeDefined();
     expect((await rowOf(/1 Jul/)).queryByText(/used|Estimated/)).toBeNull();
+    // On a phone each figure stands behind the head of its column.
+    const figure = second.getByText('0.25').closest('td');
+    const column = [...figure!.parentElement!.children].indexOf(figure!);
+    expect(figure!.dataset['head']).toBe('Reference ET, in');
+    expect(screen.getAllByRole('columnheader')[column]!.textContent).toBe('Reference ET, in');
   });
 
   it('are those of the month in the address, the newest at first', async () => {
@@ -104,8 +109,11 @@ describe('the days of a weather station', () => {
     await rowOf(/1 Jul/);
     const asked = () => calls.filter(({ name }) => name === 'SetupStationDays').at(-1)?.variables;
     expect(asked()).toEqual({ id: 's1', from: '2026-07-01', until: '2026-07-31' });
+    const choices = (): (string | null)[] => [...screen.getByLabelText('Month').children].map(({ textContent }) => textContent);
+    expect(choices()).toEqual(['July 2026, to date', 'June 2026', 'May 2026']);
     await user.selectOptions(screen.getByLabelText('Month'), '2026-06');
     await rowOf(/1 Jul/);
+    expect(choices()).toEqual(['July 2026', 'June 2026', 'May 2026']);
     expect(asked()).toEqual({ id: 's1', from: '2026-06-01', until: '2026-06-30' });
     expect(monthsBetween('2025-11-30', '2026-02-01')).toEqual(['2025-11', '2025-12', '2026-01', '2026-02']);
     expect(['2024-02', '2026-02', '2026-12'].map(lastDayOf)).toEqual(['2024-02-29', '2026-02-28', '2026-12-31']);

@@ -8,7 +8,7 @@ import './page.css';
 interface Props {
   readonly months: readonly string[];
   readonly shown: string;
-  /** The last day that the shown month's volumes cover. */
+  /** The last day that is covered; a month that it lies in, and does not end, is shown to date. */
   readonly through: string | null | undefined;
   readonly onChange: (month: string) => void;
 }
@@ -19,7 +19,7 @@ export function MonthSelect({ months, shown, through, onChange }: Props) {
   const { month: inWords } = useFormats();
   const all = [...new Set([shown, ...months])].sort().reverse();
   const words = (month: string): string =>
-    month === shown && through && !isWholeMonth(through)
+    month === shown && through?.startsWith(month) && !isWholeMonth(through)
       ? intl.formatMessage({ id: 'overview.month.toDate' }, { month: inWords(month) })
       : inWords(month);
   return (

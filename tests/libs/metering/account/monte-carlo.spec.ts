@@ -2,12 +2,7 @@ import type { AccountInput } from '@rillbook/metering/account/account-input.js';
 import { computeMonthAccount } from '@rillbook/metering/account/compute-month-account.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  firstOrderAgainstDraws,
-  sampling,
-  someMeasuredProperty,
-  standardNormals,
-} from '../../../support/worlds/drawn-account.mjs';
+import { firstOrderAgainstDraws, sampling, someMeasuredProperty, standardNormals } from '../../../support/worlds/drawn-account.mjs';
 import { aController, aFact, aMeter, anInterval, aProgram, aProperty, aZone, weather } from '../a-property.js';
 
 const SEED = 20_260_601;

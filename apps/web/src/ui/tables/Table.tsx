@@ -10,8 +10,8 @@ interface Props {
   readonly children: ReactNode;
   readonly foot?: ReactNode;
   readonly isTight?: boolean;
-  /** A look of its own on top of the one look: rank, plan, ledger. */
-  readonly look?: 'rank' | 'plan' | 'ledger';
+  /** A look of its own on top of the one look: rank, plan, ledger, days. */
+  readonly look?: 'rank' | 'plan' | 'ledger' | 'days';
 }
 
 /** One look: one ink line under the head, hairlines between rows, one ink line above a sum. */

@@ -78,6 +78,13 @@ const GAP_NAMES: Readonly<Record<(typeof GAPS)[number], MessageId>> = {
   landscapeGap: 'property.why.landscape',
 };
 
+/** Water below need is told as such, by how much it is. */
+function worded(key: (typeof GAPS)[number], gap: DoubtOfAccountFragment['aboveNeed']) {
+  const { litres } = gap;
+  if (key !== 'aboveNeed' || typeof litres !== 'number' || litres >= 0) return { gap, words: GAP_NAMES[key] };
+  return { gap: { ...gap, litres: -litres }, words: 'property.surer.belowNeed' as const };
+}
+
 function KnownDoubt({ account: masked, names }: { readonly account: FragmentType<DoubtOfAccountFragment>; readonly names: Names }) {
   const intl = useIntl();
   const { note } = useSays(names);
@@ -86,9 +93,10 @@ function KnownDoubt({ account: masked, names }: { readonly account: FragmentType
   return (
     <Section id="surer" heading={intl.formatMessage({ id: 'property.surer' })} note={<FormattedMessage id="property.surer.note" />}>
       <div className="evid">
-        {GAPS.map((gap) => (
-          <GapDoubt key={gap} gap={account[gap]} name={intl.formatMessage({ id: GAP_NAMES[gap] })} names={names} />
-        ))}
+        {GAPS.map((key) => {
+          const { gap, words } = worded(key, account[key]);
+          return <GapDoubt key={key} gap={gap} name={intl.formatMessage({ id: words })} names={names} />;
+        })}
       </div>
       {told.length > 0 && (
         <div>

@@ -115,7 +115,7 @@ function VolumeRow({ head, volume: { litres, reason, estimatedShare }, column, n
         {estimatedShare > 0 && (
           <>
             {' '}
-            <span className="xs estimated">
+            <span className="estimated">
               <FormattedMessage id="overview.estimated" />
             </span>
           </>

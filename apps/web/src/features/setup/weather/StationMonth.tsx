@@ -1,11 +1,11 @@
 import { useQuery } from '@apollo/client/react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
-import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { Fetched } from '../../../page/Fetched.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { Head, Table } from '../../../ui/tables/Table.js';
 import { lastDayOf } from './months-between.js';
+import { DAY_VALUES, type DayHeads, useDayHeads } from './use-day-heads.js';
 import { WeatherDayRow } from './WeatherDayRow.js';
 
 const daysDocument = graphql(`
@@ -30,7 +30,7 @@ interface Props {
 /** The days of one month of a station. */
 export function StationMonth({ stationId, month }: Props) {
   const intl = useIntl();
-  const formats = useFormats();
+  const heads = useDayHeads();
   const query = useQuery(daysDocument, {
     variables: { id: stationId, from: `${month}-01`, until: lastDayOf(month) },
     fetchPolicy: 'cache-and-network',
@@ -50,13 +50,9 @@ export function StationMonth({ stationId, month }: Props) {
         );
         return (
           <Section heading={heading} note={<FormattedMessage id="weather.month.note" />}>
-            <Table
-              isTight
-              name={heading}
-              head={<Heads temperature={formats.unitOf('temperature')} speed={formats.unitOf('speed')} depth={formats.unitOf('depth')} />}
-            >
+            <Table isTight name={heading} look="days" head={<Heads heads={heads} />}>
               {weatherDays.map((day) => (
-                <WeatherDayRow key={day.day} day={day} />
+                <WeatherDayRow key={day.day} day={day} heads={heads} />
               ))}
             </Table>
           </Section>
@@ -66,36 +62,17 @@ export function StationMonth({ stationId, month }: Props) {
   );
 }
 
-function Heads(units: { readonly temperature: string; readonly speed: string; readonly depth: string }) {
+function Heads({ heads }: { readonly heads: DayHeads }) {
   return (
     <tr>
       <Head>
         <FormattedMessage id="weather.head.day" />
       </Head>
-      <Head isNumber>
-        <FormattedMessage id="weather.head.high" values={units} />
-      </Head>
-      <Head isNumber>
-        <FormattedMessage id="weather.head.low" values={units} />
-      </Head>
-      <Head isNumber>
-        <FormattedMessage id="weather.head.humidity" />
-      </Head>
-      <Head isNumber>
-        <FormattedMessage id="weather.head.dewPoint" values={units} />
-      </Head>
-      <Head isNumber>
-        <FormattedMessage id="weather.head.wind" values={units} />
-      </Head>
-      <Head isNumber>
-        <FormattedMessage id="weather.head.solar" />
-      </Head>
-      <Head isNumber>
-        <FormattedMessage id="weather.head.rain" values={units} />
-      </Head>
-      <Head isNumber>
-        <FormattedMessage id="weather.head.eto" values={units} />
-      </Head>
+      {DAY_VALUES.map((value) => (
+        <Head key={value} isNumber>
+          {heads[value]}
+        </Head>
+      ))}
       <Head>
         <FormattedMessage id="weather.head.says" />
       </Head>

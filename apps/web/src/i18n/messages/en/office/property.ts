@@ -39,7 +39,7 @@ export const property = {
   'property.year': 'Metered above need in {count, plural, =0 {none} one {one} other {#}} of {all, plural, one {# month} other {# months}}',
   'property.year.note': 'All on one scale. Gaps within what can be measured are not drawn; a month without a volume says so.',
   'property.zones':
-    '{over, plural, =0 {No zone gets} one {One zone gets} other {# zones get}} {overLitres, select, none {too much} other {{overLitres} too much}}, {under, plural, =0 {none} one {one} other {# get}} {underLitres, select, none {too little} other {{underLitres} too little}}',
+    '{over, plural, =0 {No zone gets} one {One zone gets} other {# zones get}} {overLitres, select, none {too much} other {{overLitres} too much}}, {under, plural, =0 {none} one {one gets} other {# get}} {underLitres, select, none {too little} other {{underLitres} too little}}',
   'property.zones.unknown': 'The zones, as far as they are known',
   'property.zones.none': 'No zones yet',
   'property.zones.none.how': 'Without zones nobody can say what the plants needed. Bring them in, or type them in Setup.',
@@ -156,6 +156,7 @@ export const property = {
   'property.surer.none': 'Nothing to name: the account has no known uncertainty.',
   'property.surer.doubt': '{gap}: {litres}, give or take {doubt}',
   'property.surer.aboveNeed': 'Metered above need',
+  'property.surer.belowNeed': 'Metered below need',
   'property.notes': 'What the account stands on',
   'property.cautions': 'Take care here',
   'property.caution.mains': 'A controller can hold mains voltage: wiring is a licensed electrician’s work.',

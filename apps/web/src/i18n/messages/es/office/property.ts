@@ -42,7 +42,7 @@ export const property: Record<keyof typeof english, string> = {
     'Medido sobre lo necesario en {count, plural, =0 {ninguno} one {uno} other {#}} de {all, plural, one {# mes} other {# meses}}',
   'property.year.note': 'Todos en una escala. Las diferencias dentro de lo que se puede medir no se dibujan; un mes sin volumen lo dice.',
   'property.zones':
-    '{over, plural, =0 {Ninguna zona recibe} one {Una zona recibe} other {# zonas reciben}} {overLitres, select, none {de más} other {{overLitres} de más}}, {under, plural, =0 {ninguna} one {una} other {# reciben}} {underLitres, select, none {de menos} other {{underLitres} de menos}}',
+    '{over, plural, =0 {Ninguna zona recibe} one {Una zona recibe} other {# zonas reciben}} {overLitres, select, none {de más} other {{overLitres} de más}}, {under, plural, =0 {ninguna} one {una recibe} other {# reciben}} {underLitres, select, none {de menos} other {{underLitres} de menos}}',
   'property.zones.unknown': 'Las zonas, hasta donde se conocen',
   'property.zones.none': 'Todavía no hay zonas',
   'property.zones.none.how': 'Sin zonas nadie puede decir lo que necesitaban las plantas. Tráigalas, o escríbalas en Preparación.',
@@ -159,6 +159,7 @@ export const property: Record<keyof typeof english, string> = {
   'property.surer.none': 'Nada que nombrar: la cuenta no tiene incertidumbre conocida.',
   'property.surer.doubt': '{gap}: {litres}, {doubt} más o menos',
   'property.surer.aboveNeed': 'Medido sobre lo necesario',
+  'property.surer.belowNeed': 'Medido bajo lo necesario',
   'property.notes': 'En qué se apoya la cuenta',
   'property.cautions': 'Cuidado aquí',
   'property.caution.mains': 'Un controlador puede tener voltaje de red: el cableado es trabajo de un electricista con licencia.',
