@@ -1,4 +1,4 @@
-import type { InputName } from '@rillbook/metering/uncertainty/input-share.js';
+import type { InputName } from '@rillbook/metering/uncertainty/uncertain-input.js';
 import { messageOf, type Saying } from './saying.js';
 import { zoneName } from './zone-values.js';
 

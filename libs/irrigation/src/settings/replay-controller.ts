@@ -22,10 +22,15 @@ export interface ReplayInput {
   readonly daysWithoutStarts?: ReadonlySet<number>;
 }
 
-/** One station's replay: minutes and begun runs per local day (null on an unknown day), and the programs that ran it. */
+/**
+ * One station's replay: minutes and begun runs per local day (null on an unknown day), their sums over the days that are known, and the
+ * programs that ran it.
+ */
 export interface StationReplay {
   readonly minutes: readonly (number | null)[];
   readonly runs: readonly (number | null)[];
+  readonly totalMinutes: number;
+  readonly totalRuns: number;
   readonly programs: readonly string[];
 }
 
@@ -64,12 +69,22 @@ export function replayController(input: ReplayInput): ControllerReplay {
   // Starts are in order; only where several run at once their runs may not be, and two may hold one valve open.
   if ((input.traits.runsAtOnce ?? 1) < 2) visitStarts(input, timeline, addingStarts(midnights, stationOf));
   else for (const run of inOrder(replayStarts(input, timeline))) addRun(run, midnights, stationOf(run.station));
-  const known = (values: readonly number[]) => values.map((value, day) => (unknown[day] === null ? value : null));
-  const stations = [...found].map(
-    ([station, { minutes, runs, programs }]) =>
-      [station, { minutes: known(minutes), runs: known(runs), programs: [...programs].sort() }] as const,
-  );
-  return { unknown, stations: new Map(stations) };
+  const stations = new Map<number, StationReplay>();
+  for (const [station, days] of found) stations.set(station, stationReplay(days, unknown));
+  return { unknown, stations };
+}
+
+function stationReplay({ minutes, runs, programs }: StationDays, unknown: readonly (UnknownDay | null)[]): StationReplay {
+  let [totalMinutes, totalRuns] = [0, 0];
+  let allKnown = true;
+  for (let day = 0; day < unknown.length; day += 1) {
+    if (unknown[day] === null) {
+      totalMinutes += minutes[day] as number;
+      totalRuns += runs[day] as number;
+    } else allKnown = false;
+  }
+  const known = (values: readonly number[]) => (allKnown ? values : values.map((value, day) => (unknown[day] === null ? value : null)));
+  return { minutes: known(minutes), runs: known(runs), totalMinutes, totalRuns, programs: [...programs].sort() };
 }
 
 interface StationDays {
@@ -137,9 +152,13 @@ function dayOf(midnights: readonly number[], minute: number): number {
 
 function unknownDay(timeline: readonly FactInForce[], begin: number, end: number): UnknownDay | null {
   if ((timeline[0]?.from ?? Number.POSITIVE_INFINITY) > begin) return 'settings-not-known';
-  const states = timeline.filter(({ from, until }) => from < end && until > begin).map(({ fact }) => fact.state);
-  if (states.includes('unknown')) return 'settings-not-known';
-  return states.includes('weather') ? 'settings-from-weather' : null;
+  let reason: UnknownDay | null = null;
+  for (const { fact, from, until } of timeline) {
+    if (from >= end || until <= begin) continue;
+    if (fact.state === 'unknown') return 'settings-not-known';
+    if (fact.state === 'weather') reason = 'settings-from-weather';
+  }
+  return reason;
 }
 
 // Tells whether the segment, which begins on the day given, touched any of the days.

@@ -95,13 +95,12 @@ export function visitStarts(input: StartsInput, timeline: readonly FactInForce[]
   const pauses = pauseSpans(input.pauses, input.clockChanges);
   const stops = [...pauses.map(({ from }) => from), ...timeline.filter(({ fact }) => fact.state !== 'on').map(({ from }) => from)];
   const freeAt = new Array<number>(Math.max(1, Math.floor(input.traits.runsAtOnce ?? 1))).fill(Number.NEGATIVE_INFINITY);
-  const layOutOf = layingOut(input.traits);
   for (const start of startsOf(input, timeline)) {
     if (pauses.some(({ from, until }) => from <= start.at && start.at < until)) continue;
-    const stop = Math.min(...stops.filter((at) => at > start.at), Number.POSITIVE_INFINITY);
-    const lane = freeAt.indexOf(Math.min(...freeAt));
+    const stop = stops.reduce((first, at) => (at > start.at ? Math.min(first, at) : first), Number.POSITIVE_INFINITY);
+    const lane = freeAt.length === 1 ? 0 : freeAt.indexOf(Math.min(...freeAt));
     const begin = Math.max(start.at, freeAt[lane] as number);
-    const layOut = layOutOf(start);
+    const layOut = layOutOf(start, input.traits);
     visit({ program: start.program.name, begin, stop, layOut });
     freeAt[lane] = Math.max(begin, lastEnd(layOut, begin, stop));
   }
@@ -138,32 +137,51 @@ function startsOf(input: StartsInput, timeline: readonly FactInForce[]): readonl
     if (input.daysWithoutStarts?.has(day)) continue;
     const monthIndex = hasMonths ? Number(dateOfDayNumber(day).slice(5, 7)) - 1 : 0;
     const [midnight, next] = [elapsedMinutes(day, 0, input.clockChanges), elapsedMinutes(day + 1, 0, input.clockChanges)];
-    for (const { fact, from, until } of timeline) {
-      if (fact.state !== 'on' || from >= next || until <= midnight) continue;
-      for (const program of fact.programs.filter(({ days }) => programStartsOn(days, day))) {
-        const at = [...new Set(program.starts)].map((minute) => elapsedMinutes(day, minute, input.clockChanges));
-        starts.push(...at.filter((instant) => from <= instant && instant < until).map((instant) => ({ at: instant, monthIndex, program })));
-      }
-    }
+    const inForce = timeline.filter(({ fact, from, until }) => fact.state === 'on' && from < next && until > midnight);
+    for (const each of inForce) addStartsOfDay(each, day, input.clockChanges, (at, program) => starts.push({ at, monthIndex, program }));
   }
   return starts.sort((a, b) => a.at - b.at || byName(a, b));
+}
+
+function addStartsOfDay(
+  { fact, from, until }: FactInForce,
+  day: number,
+  clockChanges: readonly ClockChange[],
+  add: (at: number, program: Program) => void,
+): void {
+  for (const program of fact.programs) {
+    if (!programStartsOn(program.days, day)) continue;
+    for (const minute of new Set(program.starts)) {
+      const at = elapsedMinutes(day, minute, clockChanges);
+      if (from <= at && at < until) add(at, program);
+    }
+  }
 }
 
 function byName(a: Start, b: Start): number {
   return Number(a.program.name > b.program.name) - Number(a.program.name < b.program.name);
 }
 
-// Every start of a program at one percent runs alike: it is laid out once.
-function layingOut(traits: ControllerTraits): (start: Start) => LayOut {
-  const known = new Map<Program, Map<number, LayOut>>();
-  return ({ program, monthIndex }) => {
-    const percent = percentInForce(program.adjustPercent, traits, monthIndex);
-    const ofProgram = known.get(program) ?? new Map<number, LayOut>();
-    known.set(program, ofProgram);
-    const present = ofProgram.get(percent) ?? summed(layOutStart(program.stations, percent, traits));
-    ofProgram.set(percent, present);
-    return present;
-  };
+interface KnownLayOut {
+  readonly percent: number;
+  readonly minuteStep: number | null;
+  readonly maxMinutes: number | null;
+  readonly layOut: LayOut;
+}
+
+/** Every start of a program at one percent runs alike, in this month and in others: it is laid out once. */
+const laidOut = new WeakMap<Program, KnownLayOut[]>();
+
+function layOutOf({ program, monthIndex }: Start, traits: ControllerTraits): LayOut {
+  const percent = percentInForce(program.adjustPercent, traits, monthIndex);
+  const { minuteStep, maxMinutes } = traits;
+  const known = laidOut.get(program) ?? [];
+  for (const each of known)
+    if (each.percent === percent && each.minuteStep === minuteStep && each.maxMinutes === maxMinutes) return each.layOut;
+  const layOut = summed(layOutStart(program.stations, percent, traits));
+  known.push({ percent, minuteStep, maxMinutes, layOut });
+  laidOut.set(program, known);
+  return layOut;
 }
 
 function summed(segments: readonly StationSegment[]): LayOut {

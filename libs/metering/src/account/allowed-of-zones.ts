@@ -1,11 +1,10 @@
 import type { Quantity } from '@rillbook/units/quantity.js';
 import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
-import { inputKey } from '../uncertainty/input-share.js';
 import { exactly } from '../uncertainty/uncertain-litres.js';
 import { absence } from '../volumes/absence.js';
 import { contractAllowance } from '../volumes/contract-allowance.js';
 import { absent, type Figure, known } from '../volumes/figure.js';
-import { fillMissingDays } from '../volumes/fill-missing-days.js';
+import { fillMissingDays, type FilledVolume, nothingMissing } from '../volumes/fill-missing-days.js';
 import { etoOfDay } from '../volumes/weather-series.js';
 import { ordinanceAllowance } from '../volumes/ordinance-allowance.js';
 import type { AccountZone, Allowance } from './account-input.js';
@@ -34,15 +33,7 @@ export function allowedOfZones(zones: readonly AccountZone[], of: ZonesAllowance
   if (allowance.from === 'contract')
     return known(exactly(contractAllowance(allowance.litresPerMonth, month.month, month.days, month.daysInMonth)));
   if (zones.length === 0) return absent(absence('no-zones'));
-  const eto = Array.from({ length: month.days }, (_, day) => etoOfDay(month.weather, month.firstDay + day));
-  const filled = fillMissingDays(
-    eto.map((value, day) => ({
-      litres: value ?? 0,
-      knownShare: value === null ? 0 : 1,
-      etWeight: month.etWeights[day] ?? 1,
-      neededLitres: null,
-    })),
-  );
+  const { filled, sd, filledFrom } = etoOfMonth(month);
   if (filled.litres === null) return absent(absence('weather-missing', { missingShare: filled.missingShare, days: month.days }));
   const irrigatedAreaM2 = zones.reduce((sum, { areaM2 }) => sum + areaM2, 0);
   const area = {
@@ -52,19 +43,39 @@ export function allowedOfZones(zones: readonly AccountZone[], of: ZonesAllowance
   };
   const litres = ordinanceAllowance(filled.litres as Quantity<'mm'>, area);
   const perMm = filled.litres > 0 ? litres / filled.litres : 0;
-  const from = month.firstDay - month.weather.firstDay;
-  const etoSd = eto.reduce<number>((sum, value, day) => sum + (value ?? 0) * (month.weather.etoRelativeSd[from + day] ?? 0), 0);
   const ofZone = (zone: AccountZone) =>
     ordinanceAllowance(filled.litres as Quantity<'mm'>, {
       ...area,
       irrigatedAreaM2: zone.areaM2 as Quantity<'m2'>,
       specialLandscapeAreaM2: 0 as Quantity<'m2'>,
     });
-  const parts = new Map([
-    [inputKey('eto', null), perMm * etoSd],
-    [inputKey('filledWeather', null), perMm * filled.filledLitres * defaultRelativeSd.filled],
-    ...zones.map((zone) => [inputKey('area', zone.id), ofZone(zone) * areaSd(zone)] as const),
-  ]);
-  const estimated = eto.reduce<number>((sum, value, day) => sum + (month.weather.filledDays?.has(from + day) ? (value ?? 0) : 0), 0);
-  return known({ litres, parts }, perMm * (filled.filledLitres + estimated));
+  const weatherInputs = [month.inputs.input('eto', null), month.inputs.input('filledWeather', null)];
+  const inputs = [...weatherInputs, ...zones.map((zone) => month.inputs.input('area', zone.id))];
+  const filledSd = perMm * filled.filledLitres * defaultRelativeSd.filled;
+  const effects = [perMm * sd, filledSd, ...zones.map((zone) => ofZone(zone) * areaSd(zone))];
+  return known({ litres, inputs, effects }, perMm * (filled.filledLitres + filledFrom));
+}
+
+// Reference ET of the covered days, the sum of its days' standard deviations, and how much of it the station did not measure.
+function etoOfMonth({ weather, firstDay, days, etWeights }: CoveredMonth): { filled: FilledVolume; sd: number; filledFrom: number } {
+  const { etoMm, etoRelativeSd, filledDays } = weather;
+  const from = firstDay - weather.firstDay;
+  let [sum, sd, filledFrom] = [0, 0, 0];
+  let allKnown = true;
+  for (let at = from; at < from + days; at += 1) {
+    const eto = etoMm[at] ?? Number.NaN;
+    if (Number.isNaN(eto)) {
+      allKnown = false;
+      continue;
+    }
+    sum += eto;
+    sd += eto * (etoRelativeSd[at] ?? 0);
+    if (filledDays?.has(at)) filledFrom += eto;
+  }
+  const partly = () =>
+    Array.from(etWeights, (etWeight, day) => {
+      const eto = etoOfDay(weather, firstDay + day);
+      return { litres: eto ?? 0, knownShare: eto === null ? 0 : 1, etWeight, neededLitres: null };
+    });
+  return { filled: allKnown ? nothingMissing(sum) : fillMissingDays(partly()), sd, filledFrom };
 }

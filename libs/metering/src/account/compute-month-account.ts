@@ -79,7 +79,7 @@ function computedZones(input: AccountFacts, prepared: PreparedMonth, scoped: rea
     ]),
   );
   return scoped.map((each, at) => {
-    const needed = neededOfZone(each.zone, depths[at] as NeededDepths, month.missing);
+    const needed = neededOfZone(each.zone, depths[at] as NeededDepths, month);
     const programmed = programmedOfZone(each.zone, month, replayOf(each, replays), needed);
     const settingsGap = settingsGapOfZone(needed.figure, programmed.figure);
     // Not a spread: that makes an object property by property, and there are many zones and months.

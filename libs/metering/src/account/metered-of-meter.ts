@@ -1,13 +1,12 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { type Contradiction, contradictions } from '../intervals/contradictions.js';
-import { type MeteredDays, meteredDays } from '../intervals/metered-days.js';
+import { type MeteredDay, type MeteredDays, meteredDays } from '../intervals/metered-days.js';
 import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
-import { inputKey } from '../uncertainty/input-share.js';
 import { absence } from '../volumes/absence.js';
 import { absent, type Figure, known } from '../volumes/figure.js';
 import { etoOfDay } from '../volumes/weather-series.js';
-import { fillMissingDays } from '../volumes/fill-missing-days.js';
+import { fillMissingDays, type FilledVolume, nothingMissing } from '../volumes/fill-missing-days.js';
 import type { AccountMeter } from './account-input.js';
 import type { CoveredMonth } from './needed/covered-month.js';
 
@@ -55,24 +54,38 @@ export function meteredOfMeter(meter: AccountMeter, month: CoveredMonth, neededB
 function figureOf(meter: AccountMeter, month: CoveredMonth, metered: MeteredDays, neededByDay: readonly number[] | null): Figure {
   const indoor = indoorUse(meter);
   if (!indoor) return absent(absence('indoor-not-known', { meters: [meter.id] }));
-  const filled = fillMissingDays(
-    metered.days.map(({ litres, coveredShare }, day) => ({
-      litres: litres - coveredShare * indoor.litresPerDay,
-      knownShare: coveredShare,
-      etWeight: month.etWeights[day] ?? 1,
-      neededLitres: neededByDay?.[day] ?? null,
-    })),
-  );
+  const filled = withoutIndoor(month, metered, indoor, neededByDay);
   if (filled.litres === null) return absent(absence('readings-missing', { meters: [meter.id], missingShare: filled.missingShare }));
   const indoorLitres = indoor.litresPerDay * month.days;
-  const parts = new Map([
-    [inputKey('meter', meter.id), (filled.litres + indoorLitres) * defaultRelativeSd.meter],
-    [inputKey('registerResolution', meter.id), Math.sqrt(metered.resolutionVariance)],
-    [inputKey('apportioning', meter.id), Math.sqrt(metered.apportioningVariance)],
-    [inputKey('indoor', meter.id), -indoorLitres * indoor.relativeSd],
-    [inputKey('filledReadings', meter.id), filled.filledLitres * defaultRelativeSd.filled],
-  ]);
-  return known({ litres: filled.litres, parts }, filled.filledLitres);
+  const inputs = (['meter', 'registerResolution', 'apportioning', 'indoor', 'filledReadings'] as const).map((name) =>
+    month.inputs.input(name, meter.id),
+  );
+  const effects = [
+    (filled.litres + indoorLitres) * defaultRelativeSd.meter,
+    Math.sqrt(metered.resolutionVariance),
+    Math.sqrt(metered.apportioningVariance),
+    -indoorLitres * indoor.relativeSd,
+    filled.filledLitres * defaultRelativeSd.filled,
+  ];
+  return known({ litres: filled.litres, inputs, effects }, filled.filledLitres);
+}
+
+function withoutIndoor(
+  { etWeights }: CoveredMonth,
+  { days }: MeteredDays,
+  indoor: IndoorUse,
+  neededByDay: readonly number[] | null,
+): FilledVolume {
+  const litresOf = ({ litres, coveredShare }: MeteredDay) => litres - coveredShare * indoor.litresPerDay;
+  if (days.every(({ coveredShare }) => coveredShare === 1)) return nothingMissing(days.reduce((sum, day) => sum + litresOf(day), 0));
+  return fillMissingDays(
+    days.map((day, at) => ({
+      litres: litresOf(day),
+      knownShare: day.coveredShare,
+      etWeight: etWeights[at] ?? 1,
+      neededLitres: neededByDay?.[at] ?? null,
+    })),
+  );
 }
 
 function indoorUse(meter: AccountMeter): IndoorUse | null {

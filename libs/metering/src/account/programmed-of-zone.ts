@@ -2,7 +2,7 @@ import type { ControllerReplay, UnknownDay } from '@rillbook/irrigation/settings
 import type { SensorReplay } from '@rillbook/irrigation/settings/replay-with-sensor.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
-import { inputKey } from '../uncertainty/input-share.js';
+import type { UncertainInput, UncertainInputs } from '../uncertainty/uncertain-input.js';
 import { combined, type UncertainLitres } from '../uncertainty/uncertain-litres.js';
 import { type Absence, absence } from '../volumes/absence.js';
 import { absent, type Figure, known } from '../volumes/figure.js';
@@ -41,25 +41,30 @@ export function programmedOfZone(
   replay: SensorReplay | null,
   needed: NeededOfZone,
 ): ProgrammedOfZone {
-  if (zone.handWatered) return { figure: byHand(zone, month.days), ...NEITHER };
+  if (zone.handWatered) return { figure: byHand(zone, month), ...NEITHER };
   if (!replay || zone.station === null) return { figure: absent(absence('no-controller', { zones: [zone.id] })), ...NEITHER };
   const water = waterOf(zone, zone.station, replay, needed);
   if (water.estimate && needed.figure.value === null) return { figure: absent(water.estimate), ...NEITHER };
-  const filled = water.unknown.includes('settings-not-known') ? filledWater(water, month) : NOTHING_FILLED;
+  const filled = water.unknown.includes('settings-not-known')
+    ? filledWater(water, minutesByDay(replay, zone.station), month)
+    : NOTHING_FILLED;
   if (filled.litres === null)
     return { figure: absent(absence('settings-not-known', { ...detailsOf(zone), missingShare: filled.missingShare })), ...NEITHER };
   // Of a month that its timer set itself from end to end no run is known.
   const noDayKnown = !water.unknown.includes(null);
   const facts = noDayKnown ? NEITHER : { runs: water.runs, minutes: water.minutes, programs: water.programs };
-  return { figure: figureOf(zone, water, needed.figure.value, filled.filledLitres), ...facts };
+  return {
+    figure: figureOf(zone, water, { needed: needed.figure.value, filledLitres: filled.filledLitres, inputs: month.inputs }),
+    ...facts,
+  };
 }
 
 const NOTHING_FILLED = { litres: 0, filledLitres: 0 } as const;
 
-function filledWater(water: ZoneWater, month: CoveredMonth): FilledVolume {
+function filledWater(water: ZoneWater, minutes: readonly number[], month: CoveredMonth): FilledVolume {
   return fillMissingDays(
     water.unknown.map((reason, day) => ({
-      litres: (water.minutesByDay[day] ?? 0) * (water.flow ?? 1) + estimateOfDay(water, day),
+      litres: (minutes[day] ?? 0) * (water.flow ?? 1) + estimateOfDay(water, day),
       knownShare: reason === 'settings-not-known' ? 0 : 1,
       etWeight: month.etWeights[day] ?? 1,
       neededLitres: water.neededByDay?.[day] ?? null,
@@ -69,7 +74,6 @@ function filledWater(water: ZoneWater, month: CoveredMonth): FilledVolume {
 
 interface ZoneWater {
   readonly unknown: readonly (UnknownDay | null)[];
-  readonly minutesByDay: readonly number[];
   readonly minutes: number;
   readonly runs: number;
   readonly programs: readonly string[];
@@ -85,63 +89,76 @@ interface ZoneWater {
 
 function waterOf(zone: AccountZone, station: number, replay: SensorReplay, needed: NeededOfZone): ZoneWater {
   const { unknown } = replay.most;
-  const most = minutesOf(replay.most, station);
-  const total = sum(most);
-  const as = (other: ControllerReplay) => (other === replay.most ? most : minutesOf(other, station));
-  const totalAs = (other: ControllerReplay) => (other === replay.most ? total : sum(minutesOf(other, station)));
-  const least = as(replay.least);
-  const leastTotal = totalAs(replay.least);
-  const heldBack = totalAs(replay.withoutSensor) - total;
-  const perhapsHeldBack = total - totalAs(replay.unsure);
-  const sensorSd = Math.hypot((total - leastTotal) / 2, heldBack * defaultRelativeSd.rainSensor);
+  const most = replay.most.stations.get(station) ?? NEVER_RAN;
+  const least = replay.least.stations.get(station) ?? NEVER_RAN;
   return {
     unknown,
-    minutesByDay: least === most ? most : most.map((minutes, day) => (minutes + (least[day] ?? 0)) / 2),
-    minutes: (total + leastTotal) / 2,
-    runs: (runsOf(replay.most, station) + runsOf(replay.least, station)) / 2,
-    programs: replay.most.stations.get(station)?.programs ?? [],
-    sensorSd,
-    unknownRainSd: perhapsHeldBack * defaultRelativeSd.filled,
+    minutes: (most.totalMinutes + least.totalMinutes) / 2,
+    runs: (most.totalRuns + least.totalRuns) / 2,
+    programs: most.programs,
+    ...sensorSds(replay, station),
     flow: flowOf(zone),
     estimate: unknown.includes('settings-from-weather') ? absence('settings-from-weather', detailsOf(zone)) : null,
     neededByDay: unknown.some((reason) => reason !== null) ? needed.byDay : null,
   };
 }
 
-function minutesOf({ stations, unknown }: ControllerReplay, station: number): readonly number[] {
-  const minutes = stations.get(station)?.minutes ?? [];
-  return unknown.map((_, day) => minutes[day] ?? 0);
+const NO_SENSOR = { sensorSd: 0, unknownRainSd: 0 } as const;
+
+const NEVER_RAN = { totalMinutes: 0, totalRuns: 0, programs: [] } as const;
+
+function sensorSds({ most, least, withoutSensor, unsure }: SensorReplay, station: number): Pick<ZoneWater, 'sensorSd' | 'unknownRainSd'> {
+  if (most === least && most === withoutSensor && most === unsure) return NO_SENSOR;
+  const totalAs = ({ stations }: ControllerReplay) => stations.get(station)?.totalMinutes ?? 0;
+  const total = totalAs(most);
+  const heldBack = totalAs(withoutSensor) - total;
+  const perhapsHeldBack = total - totalAs(unsure);
+  return {
+    sensorSd: Math.hypot((total - totalAs(least)) / 2, heldBack * defaultRelativeSd.rainSensor),
+    unknownRainSd: perhapsHeldBack * defaultRelativeSd.filled,
+  };
 }
 
-function runsOf({ stations }: ControllerReplay, station: number): number {
-  return (stations.get(station)?.runs ?? []).reduce<number>((total, runs) => total + (runs ?? 0), 0);
+function minutesByDay({ most, least }: SensorReplay, station: number): readonly number[] {
+  const minutesOf = ({ stations, unknown }: ControllerReplay) => {
+    const minutes = stations.get(station)?.minutes ?? [];
+    return unknown.map((_, day) => minutes[day] ?? 0);
+  };
+  const own = minutesOf(most);
+  if (least === most) return own;
+  const fewer = minutesOf(least);
+  return own.map((minutes, day) => (minutes + (fewer[day] ?? 0)) / 2);
 }
 
 function estimateOfDay({ unknown, neededByDay }: ZoneWater, day: number): number {
   return unknown[day] === 'settings-from-weather' ? (neededByDay?.[day] ?? 0) : 0;
 }
 
-function figureOf(zone: AccountZone, water: ZoneWater, needed: UncertainLitres | null, filledLitres: number): Figure {
+interface FigureParts {
+  readonly needed: UncertainLitres | null;
+  readonly filledLitres: number;
+  readonly inputs: UncertainInputs;
+}
+
+function figureOf(zone: AccountZone, water: ZoneWater, { needed, filledLitres, inputs }: FigureParts): Figure {
   // Where nothing ran by a program there is nothing that a flow would tell.
   if (water.flow === null && !(water.estimate && water.minutes === 0)) return absent(absence('flow-not-known', { zones: [zone.id] }));
   const flow = water.flow ?? 0;
   const estimated = water.estimate ? water.unknown.reduce((total, _, day) => total + estimateOfDay(water, day), 0) : 0;
   const whole = water.minutes * flow + estimated;
   const stretch = whole > 0 ? 1 + filledLitres / whole : 1;
-  const others = ofController(zone, filledLitres * defaultRelativeSd.filled, estimated * stretch * defaultRelativeSd.settingsFromWeather);
+  const others = ofController(
+    [inputs.input('filledSettings', zone.controllerId), inputs.input('settingsFromWeather', zone.controllerId)],
+    [filledLitres * defaultRelativeSd.filled, estimated * stretch * defaultRelativeSd.settingsFromWeather],
+  );
   // An estimate leans on what the need leans on: against the need only the controller's own error is left.
   const asNeeded = estimated > 0 && needed ? ([[(estimated * stretch) / sum(water.neededByDay ?? []), needed]] as const) : [];
-  const replayed = throughValve(zone, water, flow * stretch);
+  const replayed = throughValve(zone, water, flow * stretch, inputs);
   return known(combined([[1, replayed], ...asNeeded, ...others]), estimated + filledLitres, water.estimate);
 }
 
-function ofController({ controllerId }: AccountZone, filledSd: number, ownSd: number): readonly (readonly [number, UncertainLitres])[] {
-  if (filledSd === 0 && ownSd === 0) return [];
-  const parts = new Map([
-    [inputKey('filledSettings', controllerId), filledSd],
-    [inputKey('settingsFromWeather', controllerId), ownSd],
-  ]);
-  return [[1, { litres: 0, parts }]];
+function ofController(inputs: readonly UncertainInput[], effects: readonly number[]): readonly (readonly [number, UncertainLitres])[] {
+  return effects.every((effect) => effect === 0) ? [] : [[1, { litres: 0, inputs, effects }]];
 }
 
 function sum(values: readonly number[]): number {
@@ -157,32 +174,37 @@ function flowOf(zone: AccountZone): number | null {
   return flow;
 }
 
-function throughValve(zone: AccountZone, { minutes, sensorSd, unknownRainSd }: ZoneWater, flow: number): UncertainLitres {
+function throughValve(zone: AccountZone, water: ZoneWater, flow: number, of: UncertainInputs): UncertainLitres {
+  const { minutes, sensorSd, unknownRainSd } = water;
   const litres = minutes * flow;
   const source = zone.assumed.includes('flowLPerMin') && zone.flowSource !== 'derived' ? 'assumed' : zone.flowSource;
   const relative = defaultRelativeSd.flow[source];
   // A flow derived from precipitation rate and area errs with the area, which need and allowance share.
-  const ofFlow: readonly (readonly [string, number])[] =
-    source === 'derived'
-      ? [
-          [inputKey('precipitationRate', zone.id), litres * relative],
-          [inputKey('area', zone.id), litres * areaSd(zone)],
-        ]
-      : [[inputKey('flow', zone.id), litres * relative]];
-  const parts = new Map(ofFlow);
-  if (sensorSd !== 0) parts.set(inputKey('rainSensor', zone.controllerId), sensorSd * flow);
+  const inputs = [of.input(source === 'derived' ? 'precipitationRate' : 'flow', zone.id)];
+  const effects = [litres * relative];
+  if (source === 'derived') {
+    inputs.push(of.input('area', zone.id));
+    effects.push(litres * areaSd(zone));
+  }
+  if (sensorSd !== 0) {
+    inputs.push(of.input('rainSensor', zone.controllerId));
+    effects.push(sensorSd * flow);
+  }
   // Where it did not rain on those days, more ran and more was needed: one input for both.
-  if (unknownRainSd !== 0) parts.set(inputKey('filledWeather', null), unknownRainSd * flow);
-  return { litres, parts };
+  if (unknownRainSd !== 0) {
+    inputs.push(of.input('filledWeather', null));
+    effects.push(unknownRainSd * flow);
+  }
+  return { litres, inputs, effects };
 }
 
-function byHand(zone: AccountZone, days: number): Figure {
+function byHand(zone: AccountZone, { days, inputs }: CoveredMonth): Figure {
   const perWeek = zone.handLitresPerWeek;
   if (perWeek === null) return absent(absence('hand-volume-not-known', { zones: [zone.id] }));
   if (!(perWeek >= 0 && Number.isFinite(perWeek)))
     throw new DomainError('ZONE_FLOW_OUT_OF_DOMAIN', { zoneId: zone.id, handLitresPerWeek: perWeek });
   const litres = (perWeek * days) / 7;
-  return known({ litres, parts: new Map([[inputKey('handVolume', zone.id), litres * defaultRelativeSd.handVolume]]) });
+  return known({ litres, inputs: [inputs.input('handVolume', zone.id)], effects: [litres * defaultRelativeSd.handVolume] });
 }
 
 function detailsOf(zone: AccountZone): Absence['details'] {

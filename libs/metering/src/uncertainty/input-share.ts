@@ -1,25 +1,5 @@
-import type { UncertainLitres } from './uncertain-litres.js';
-
-/** An uncertain input by kind. */
-export type InputName =
-  | 'area'
-  | 'plantFactor'
-  | 'rootStorage'
-  | 'uniformity'
-  | 'eto'
-  | 'rain'
-  | 'flow'
-  | 'precipitationRate'
-  | 'handVolume'
-  | 'meter'
-  | 'registerResolution'
-  | 'apportioning'
-  | 'indoor'
-  | 'rainSensor'
-  | 'settingsFromWeather'
-  | 'filledWeather'
-  | 'filledSettings'
-  | 'filledReadings';
+import type { InputName, UncertainInput } from './uncertain-input.js';
+import { type UncertainLitres, varianceOf } from './uncertain-litres.js';
 
 /** One input's part in a volume's variance; `subjectId` is the zone, controller or meter it belongs to, null for the weather. */
 export interface InputShare {
@@ -35,44 +15,36 @@ const MOST_NAMED = 5;
 const SMALLEST_SHARE = 1e-9;
 
 /**
- * Key of an uncertain input: the same key means the same input, wherever it is used.
- *
- * @param input - The kind of input. [code]
- * @param subjectId - The zone, controller or meter that it belongs to; null for the weather. [code]
- * @returns The key. [code]
- */
-export function inputKey(input: InputName, subjectId: string | null): string {
-  return subjectId === null ? input : `${input} ${subjectId}`;
-}
-
-/**
  * The inputs that make a volume uncertain, the largest share of its variance first.
  *
- * @param volume - The volume with its parts. [L]
+ * @param volume - The volume with what each input does to it. [L]
  * @returns At most five inputs with their shares of the variance; none where nothing is uncertain. [–]
  */
 export function rankedInputs(volume: UncertainLitres): readonly InputShare[] {
-  let variance = 0;
-  for (const part of volume.parts.values()) variance += part * part;
-  return largestSquares(volume.parts)
-    .filter(([, square]) => square > SMALLEST_SHARE * variance)
-    .map(([key, square]) => {
-      const space = key.indexOf(' ');
-      const input = (space < 0 ? key : key.slice(0, space)) as InputName;
-      return { input, subjectId: space < 0 ? null : key.slice(space + 1), varianceShare: square / variance };
-    });
+  const { inputs, effects } = volume;
+  const variance = varianceOf(volume);
+  const ranked: InputShare[] = [];
+  for (const at of largestEffects(effects)) {
+    const square = (effects[at] as number) * (effects[at] as number);
+    if (!(square > SMALLEST_SHARE * variance)) break;
+    const { input, subjectId } = inputs[at] as UncertainInput;
+    ranked.push({ input, subjectId, varianceShare: square / variance });
+  }
+  return ranked;
 }
 
 // The largest first, and of two alike the one named first: an account has many inputs, and few are asked for.
-function largestSquares(parts: ReadonlyMap<string, number>): readonly (readonly [string, number])[] {
-  const largest: (readonly [string, number])[] = [];
-  for (const [key, part] of parts) {
-    const square = part * part;
-    if (largest.length === MOST_NAMED && !(square > (largest.at(-1) as readonly [string, number])[1])) continue;
+function largestEffects(effects: readonly number[]): readonly number[] {
+  const largest: number[] = [];
+  let least = -1;
+  for (let each = 0; each < effects.length; each += 1) {
+    const size = Math.abs(effects[each] as number);
+    if (largest.length === MOST_NAMED && !(size > least)) continue;
+    if (largest.length === MOST_NAMED) largest.pop();
     let at = largest.length;
-    while (at > 0 && square > (largest[at - 1] as readonly [string, number])[1]) at -= 1;
-    largest.splice(at, 0, [key, square]);
-    if (largest.length > MOST_NAMED) largest.pop();
+    for (; at > 0 && size > Math.abs(effects[largest[at - 1] as number] as number); at -= 1) largest[at] = largest[at - 1] as number;
+    largest[at] = each;
+    least = Math.abs(effects[largest.at(-1) as number] as number);
   }
   return largest;
 }

@@ -1,61 +1,90 @@
+import type { UncertainInput } from './uncertain-input.js';
+
 /**
- * A volume with what each uncertain input does to it: litres per standard deviation of that input, by the input's key.
+ * A volume with what each uncertain input does to it: `effects` are litres per standard deviation of the input at the same place of `inputs`,
+ * in which each input stands once.
  *
- * Two volumes that lean on one input share its key, so that a difference lets it cancel or add as it really does.
+ * Two volumes that lean on one input share it, so that a difference lets it cancel or add as it really does.
  */
 export interface UncertainLitres {
   readonly litres: number;
-  readonly parts: ReadonlyMap<string, number>;
+  readonly inputs: readonly UncertainInput[];
+  readonly effects: readonly number[];
 }
 
 /**
  * A volume of which nothing is uncertain.
  *
  * @param litres - The volume. [L]
- * @returns The volume without parts. [L]
+ * @returns The volume without inputs. [L]
  */
 export function exactly(litres: number): UncertainLitres {
-  return { litres, parts: new Map() };
+  return { litres, inputs: [], effects: [] };
 }
+
+/** Where an input stands in the sum under way, by its place; what an earlier sum left is told by the input that stands there. */
+let standsAt = new Int32Array(256);
 
 /**
  * Weighted sum of uncertain volumes: first-order propagation, inputs shared between them counted once.
  *
- * V = Σ wᵢ·Vᵢ; part of input k = Σ wᵢ·partᵢₖ
+ * V = Σ wᵢ·Vᵢ; effect of input k = Σ wᵢ·effectᵢₖ
  *
- * @param terms - Volumes with their weights: 1 adds, -1 subtracts. [L] and [–]
- * @returns The sum with its parts. [L]
+ * @param terms - Volumes of one property with their weights: 1 adds, -1 subtracts. [L] and [–]
+ * @returns The sum with what each input does to it. [L]
  * @source JCGM 100:2008 (Guide to the expression of uncertainty in measurement), section 5.2: correlated inputs.
  */
 export function combined(terms: readonly (readonly [number, UncertainLitres])[]): UncertainLitres {
-  const [[weight, first] = [0, exactly(0)], ...others] = terms;
-  const whole = weight === 1 ? first : { litres: weight * first.litres, parts: scaled(first.parts, weight) };
-  if (others.length === 0) return whole;
-  // A copy is much sooner made than a map filled key by key.
-  const parts = new Map(whole.parts);
-  let litres = whole.litres;
-  for (const [factor, term] of others) {
-    litres += factor * term.litres;
-    for (const [key, part] of term.parts) parts.set(key, (parts.get(key) ?? 0) + factor * part);
+  const only = terms.length === 1 ? terms[0] : undefined;
+  if (only?.[0] === 1) return only[1];
+  const inputs: UncertainInput[] = [];
+  const effects: number[] = [];
+  let litres = 0;
+  for (const [weight, term] of terms) {
+    litres += weight * term.litres;
+    addEffects(inputs, effects, weight, term);
   }
-  return { litres, parts };
+  return { litres, inputs, effects };
 }
 
-function scaled(parts: ReadonlyMap<string, number>, weight: number): ReadonlyMap<string, number> {
-  const all = new Map<string, number>();
-  for (const [key, part] of parts) all.set(key, weight * part);
-  return all;
+function addEffects(inputs: UncertainInput[], effects: number[], weight: number, term: UncertainLitres): void {
+  const own = term.inputs;
+  for (let each = 0; each < own.length; each += 1) {
+    const input = own[each] as UncertainInput;
+    const effect = weight * (term.effects[each] as number);
+    if (input.place >= standsAt.length) standsAt = new Int32Array(2 * (input.place + 1));
+    const at = standsAt[input.place] as number;
+    if (at < inputs.length && inputs[at] === input) {
+      effects[at] = (effects[at] as number) + effect;
+    } else {
+      standsAt[input.place] = inputs.length;
+      inputs.push(input);
+      effects.push(effect);
+    }
+  }
 }
 
 /**
- * Standard deviation of an uncertain volume: the root of the sum of its parts' squares, the inputs being independent of each other.
+ * Variance of an uncertain volume: the sum of its inputs' squared effects, the inputs being independent of each other.
  *
- * @param volume - The volume with its parts. [L]
+ * @param volume - The volume with what each input does to it. [L]
+ * @returns Variance. [L2]
+ * @source JCGM 100:2008, Eq. 10.
+ */
+export function varianceOf(volume: UncertainLitres): number {
+  const { effects } = volume;
+  let variance = 0;
+  for (let each = 0; each < effects.length; each += 1) variance += (effects[each] as number) * (effects[each] as number);
+  return variance;
+}
+
+/**
+ * Standard deviation of an uncertain volume: the root of its variance.
+ *
+ * @param volume - The volume with what each input does to it. [L]
  * @returns Standard deviation. [L]
  * @source JCGM 100:2008, Eq. 10.
  */
 export function standardDeviation(volume: UncertainLitres): number {
-  let variance = 0;
-  for (const part of volume.parts.values()) variance += part * part;
-  return Math.sqrt(variance);
+  return Math.sqrt(varianceOf(volume));
 }

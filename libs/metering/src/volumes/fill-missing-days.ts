@@ -15,6 +15,16 @@ export type FilledVolume =
   | { readonly litres: null; readonly missingShare: number };
 
 /**
+ * A volume of which every day is known.
+ *
+ * @param litres - The volume of all days. [L]
+ * @returns The volume, of which nothing was filled in. [L]
+ */
+export function nothingMissing(litres: number): FilledVolume {
+  return { litres, filledLitres: 0, missingShare: 0 };
+}
+
+/**
  * A volume whose missing days are filled in, in proportion to need, else to days; absent where more than a fifth of the ET weight is missing.
  *
  * @param days - The days that the volume covers. [L] and [–], one per day
@@ -26,7 +36,7 @@ export function fillMissingDays(days: readonly PartlyKnownDay[]): FilledVolume {
   const missing =
     weight > 0 ? total((day) => (1 - day.knownShare) * day.etWeight) / weight : total((day) => 1 - day.knownShare) / days.length;
   const litres = total((day) => day.litres);
-  if (missing <= 0) return { litres, filledLitres: 0, missingShare: 0 };
+  if (missing <= 0) return nothingMissing(litres);
   if (missing > LARGEST_FILLED_SHARE + 1e-9 || days.length === 0) return { litres: null, missingShare: missing };
   const byNeed = days.every(({ neededLitres }) => neededLitres !== null) && total((day) => day.knownShare * (day.neededLitres ?? 0)) > 0;
   const measure = (day: PartlyKnownDay) => (byNeed ? (day.neededLitres ?? 0) : 1);

@@ -64,12 +64,17 @@ export function neededDepths(
   };
   const found: NeededDepths[][] = months.map(() => []);
   const room = { depletion: new Float64Array(length + 1), irrigation: new Float64Array(length) };
+  // Zones with the same plants on the same soil needed the same depth: it is computed once.
+  const alike: { zone: NeedingZone; begin: number; end: number; depths: readonly NeededDepths[] }[] = [];
   const zones = months[0]?.zones.length ?? 0;
   for (let zone = 0; zone < zones; zone += 1) {
     for (let begin = 0; begin < months.length; ) {
       const end = sameUntil(months, zone, begin);
-      const some = { ...spans, starts: spans.starts.subarray(begin, end), ends: spans.ends.subarray(begin, end) };
-      const depths = depthsOfZone(checked((months[begin] as NeedingMonth).zones[zone]), some, weathers, room);
+      const like = checked((months[begin] as NeedingMonth).zones[zone]);
+      const depths =
+        alike.find((each) => each.begin === begin && each.end === end && isSame(each.zone, like))?.depths ??
+        depthsOfZone(like, { ...spans, starts: spans.starts.subarray(begin, end), ends: spans.ends.subarray(begin, end) }, weathers, room);
+      alike.push({ zone: like, begin, end, depths });
       depths.forEach((each, month) => (found[begin + month] as NeededDepths[]).push(each));
       begin = end;
     }
@@ -98,7 +103,8 @@ function depthsOfZone(
   const { plantCoefficient, rawMm, plantRelativeSd, storageRelativeSd } = zone;
   const ofMonths = new Float64Array(room.irrigation.length);
   const sums = (weather: NeedSeries, coefficient: number, raw: number, days: Float64Array | null = null) => {
-    const written = { ...room, sums: new Float64Array(months.starts.length), ofMonths: days };
+    const { depletion, irrigation } = room;
+    const written = { depletion, irrigation, sums: new Float64Array(months.starts.length), ofMonths: days };
     needByMonth(weather, months, coefficient, raw, written);
     return written.sums;
   };

@@ -1,23 +1,13 @@
 import { rankedInputs } from '@rillbook/metering/uncertainty/input-share.js';
 import { probabilityAboveZero } from '@rillbook/metering/uncertainty/normal-probability.js';
+import { UncertainInputs } from '@rillbook/metering/uncertainty/uncertain-input.js';
 import { combined, exactly, standardDeviation } from '@rillbook/metering/uncertainty/uncertain-litres.js';
 import { describe, expect, it } from 'vitest';
 
 describe('uncertain litres', () => {
-  const needed = {
-    litres: 100,
-    parts: new Map([
-      ['area z1', 5],
-      ['eto', 12],
-    ]),
-  };
-  const allowed = {
-    litres: 80,
-    parts: new Map([
-      ['area z1', 4],
-      ['eto', 9],
-    ]),
-  };
+  const of = new UncertainInputs();
+  const needed = { litres: 100, inputs: [of.input('area', 'z1'), of.input('eto', null)], effects: [5, 12] };
+  const allowed = { litres: 80, inputs: [of.input('eto', null), of.input('area', 'z1')], effects: [9, 4] };
 
   it('let a shared input cancel in a difference and add in a sum', () => {
     expect(
@@ -37,6 +27,19 @@ describe('uncertain litres', () => {
       ),
     ).toBeCloseTo(Math.hypot(9, 21), 12);
     expect(standardDeviation(exactly(7))).toBe(0);
+  });
+
+  it('keep inputs apart however many there are, whatever was added up before', () => {
+    const many = Array.from({ length: 600 }, (_, at) => of.input('flow', `z${at}`));
+    const sum = combined(many.map((input, at) => [1, { litres: 1, inputs: [input, of.input('rain', null)], effects: [at, 1] }]));
+    expect(sum.inputs).toEqual([many[0], of.input('rain', null), ...many.slice(1)]);
+    expect(sum.effects).toEqual([0, 600, ...many.slice(1).map((_, at) => at + 1)]);
+    const again = combined([
+      [2, sum],
+      [-1, needed],
+    ]);
+    expect(again.inputs.length).toBe(603);
+    expect(standardDeviation(again)).toBeCloseTo(Math.sqrt(4 * standardDeviation(sum) ** 2 + 169), 6);
   });
 
   it('rank inputs by their share of the variance', () => {

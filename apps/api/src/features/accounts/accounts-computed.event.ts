@@ -1,4 +1,5 @@
 import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
+import type { EarlierMonth } from '@rillbook/metering/detection/account/judge-input.js';
 import type { DoubtfulReading } from './gather/metered-intervals.js';
 
 /** One month of a property as it was just computed, or as it stands. */
@@ -6,6 +7,8 @@ export interface ComputedMonth {
   readonly month: string;
   readonly account: MonthAccount;
   readonly pricePerLitre: number | null;
+  /** what later months are compared with, one of each meter */
+  readonly history: readonly EarlierMonth[];
 }
 
 /** The accounts of some properties are up to date; told in the same transaction. */

@@ -1,12 +1,13 @@
 import { dayNumberOfDate, daysOfMonth } from '@rillbook/irrigation/calendar/local-date.js';
 import { missingWeather, type MissingWeather } from '../../volumes/missing-weather.js';
+import { UncertainInputs } from '../../uncertainty/uncertain-input.js';
 import { DAYS_BEFORE_MONTH, type WeatherSeries } from '../../volumes/weather-series.js';
 import type { AccountFacts } from '../account-input.js';
 
 /**
  * The month as far as it is covered, with the weather, the ET weight of each covered day, and which of them have no weather. `weatherFrom`
  * is the day number of the first known weather among the days that lead up to the month, the first of these days where the station's weather
- * began before them; at the latest the month's first.
+ * began before them; at the latest the month's first. `inputs` are the property's uncertain inputs.
  */
 export interface CoveredMonth {
   readonly month: string;
@@ -17,6 +18,7 @@ export interface CoveredMonth {
   readonly weatherFrom: number;
   readonly etWeights: Float64Array;
   readonly missing: MissingWeather;
+  readonly inputs: UncertainInputs;
 }
 
 /**
@@ -24,10 +26,15 @@ export interface CoveredMonth {
  *
  * @param of - The month and the last complete date. [code]
  * @param weather - The weather. [mm], one per day
+ * @param inputs - The property's uncertain inputs; its own where the month stands alone. [code]
  * @returns The month; without any day where none is complete. [d] and [mm]
  * @throws {DomainError} `MONTH_INVALID` or `LOCAL_DATE_INVALID` where there is no such month or date.
  */
-export function coveredMonth(of: Pick<AccountFacts, 'month' | 'through'>, weather: WeatherSeries): CoveredMonth {
+export function coveredMonth(
+  of: Pick<AccountFacts, 'month' | 'through'>,
+  weather: WeatherSeries,
+  inputs = new UncertainInputs(),
+): CoveredMonth {
   const { firstDay, days: daysInMonth } = daysOfMonth(of.month);
   const endDay = of.through === null ? firstDay : Math.min(dayNumberOfDate(of.through) + 1, firstDay + daysInMonth);
   const days = Math.max(0, endDay - firstDay);
@@ -41,6 +48,7 @@ export function coveredMonth(of: Pick<AccountFacts, 'month' | 'through'>, weathe
     weatherFrom: weatherFrom(weather, firstDay),
     etWeights: weights,
     missing: missingWeather(weather, firstDay, weights),
+    inputs,
   };
 }
 

@@ -1,5 +1,4 @@
 import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
-import { inputKey } from '../../uncertainty/input-share.js';
 import { absence } from '../../volumes/absence.js';
 import { absent, type Figure, known } from '../../volumes/figure.js';
 import { grossVolume } from '../../volumes/gross-volume.js';
@@ -7,6 +6,7 @@ import { fillMissingWeather, type MissingWeather } from '../../volumes/missing-w
 import type { NeededDepths } from '../../volumes/needed-depths.js';
 import type { AccountZone } from '../account-input.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
+import type { CoveredMonth } from './covered-month.js';
 
 /** A zone's need: the volume, and litres per day to fill other volumes by (null where no day is known). */
 export interface NeededOfZone {
@@ -22,11 +22,12 @@ export interface NeededOfZone {
  *
  * @param zone - The zone. [code]
  * @param depths - Net depths that its root zone needed. [mm]
- * @param missing - The covered days without weather. [d]
+ * @param month - The covered days, which of them have no weather, and the property's uncertain inputs. [d]
  * @returns The volume and the need by day. [L]
  * @throws {DomainError} As `grossVolume`.
  */
-export function neededOfZone(zone: AccountZone, depths: NeededDepths, missing: MissingWeather): NeededOfZone {
+export function neededOfZone(zone: AccountZone, depths: NeededDepths, month: CoveredMonth): NeededOfZone {
+  const { missing, inputs: of } = month;
   const perMm = grossVolume(1 as Quantity<'mm'>, zone);
   const byDay = () => litresByDay(depths, missing, perMm);
   const filled = fillMissingWeather(depths.netMm, missing);
@@ -35,18 +36,23 @@ export function neededOfZone(zone: AccountZone, depths: NeededDepths, missing: M
   const litres = filled * perMm;
   const filledLitres = (filled - depths.netMm) * perMm;
   const moved = (depth: number) => (fillMissingWeather(depth, missing) ?? 0) * perMm;
-  const parts = new Map([
-    [inputKey('area', zone.id), litres * areaSd(zone)],
-    [inputKey('uniformity', zone.id), litres * uniformityEffect(zone)],
-    [inputKey('plantFactor', zone.id), moved(depths.moved.plantFactor)],
-    [inputKey('rootStorage', zone.id), moved(depths.moved.rootStorage)],
-    [inputKey('eto', null), moved(depths.moved.eto)],
-    [inputKey('rain', null), moved(depths.moved.rain)],
-  ]);
-  if (filledLitres !== 0) parts.set(inputKey('filledWeather', null), filledLitres * defaultRelativeSd.filled);
+  const { plantFactor, rootStorage, eto, rain } = depths.moved;
+  const inputs = [
+    of.input('area', zone.id),
+    of.input('uniformity', zone.id),
+    of.input('plantFactor', zone.id),
+    of.input('rootStorage', zone.id),
+    of.input('eto', null),
+    of.input('rain', null),
+  ];
+  const effects = [litres * areaSd(zone), litres * uniformityEffect(zone), moved(plantFactor), moved(rootStorage), moved(eto), moved(rain)];
+  if (filledLitres !== 0) {
+    inputs.push(of.input('filledWeather', null));
+    effects.push(filledLitres * defaultRelativeSd.filled);
+  }
   // Days of filled weather are as uncertain as their ETo says, and are part of what is estimated.
   const estimatedMm = missing.filledDays.reduce((sum, day) => sum + (depths.ofDays[day] ?? 0), 0);
-  return needOf(known({ litres, parts }, filledLitres + estimatedMm * perMm), byDay);
+  return needOf(known({ litres, inputs, effects }, filledLitres + estimatedMm * perMm), byDay);
 }
 
 // Most accounts never ask for the days.

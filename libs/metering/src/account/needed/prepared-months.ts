@@ -1,4 +1,5 @@
 import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
+import { UncertainInputs } from '../../uncertainty/uncertain-input.js';
 import { neededDepths, type NeededDepths, type NeedingZone } from '../../volumes/needed-depths.js';
 import type { WeatherSeries } from '../../volumes/weather-series.js';
 import type { AccountFacts, AccountZone } from '../account-input.js';
@@ -22,7 +23,8 @@ export function preparedMonths(
   months: readonly Pick<AccountFacts, 'month' | 'through' | 'zones'>[],
   weather: WeatherSeries,
 ): readonly PreparedMonth[] {
-  const covered = months.map((month) => coveredMonth(month, weather));
+  const inputs = new UncertainInputs();
+  const covered = months.map((month) => coveredMonth(month, weather, inputs));
   const depths = neededDepths(
     weather,
     covered.map(({ firstDay, days }, at) => ({ firstDay, days, zones: (months[at]?.zones ?? []).map(needingZone) })),

@@ -20,7 +20,12 @@ export class EtoSeries {
   /** A station's days as they are reckoned with. */
   static async of(tx: OrganizationTransaction, stationId: string): Promise<EtoSeries> {
     const days = (await stationSeriesOf.of(tx).load(stationId))?.days ?? [];
-    return days.length ? new EtoSeries(dayNumberOfDate(days[0]!.date), days.map(accountDay)) : EtoSeries.none;
+    return EtoSeries.ofDays(days.map(accountDay));
+  }
+
+  /** Days without holes in the calendar, oldest first. */
+  static ofDays(days: readonly AccountDay[]): EtoSeries {
+    return days.length ? new EtoSeries(dayNumberOfDate(days[0]!.date), days) : EtoSeries.none;
   }
 
   /** The last day number whose reference ET was measured at the station, or null: a month under way goes no further on estimates. */

@@ -3,11 +3,12 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { byteaArray, dateArray, float8Array, textArray, uuidArray } from '../../../platform/database/binary-arrays.js';
 import { grouped } from '../../../platform/graphql/loader.js';
 import { type AccountDetail, MonthAccountRow } from './month-account.entity.js';
-import { packed, unpacked } from './packed-value.js';
+import { unpacked } from './packed-value.js';
 
 /** A month's account as it is kept: the version of what it was computed from, and the account when it is asked for. */
 export interface KeptMonth {
   readonly version: string;
+  readonly packed: Buffer;
   readonly detail: () => AccountDetail;
 }
 
@@ -17,8 +18,8 @@ export interface PropertyMonth {
   readonly month: string;
 }
 
-/** An account as it is written: its id and time are given by the database. */
-export type NewAccount = Omit<MonthAccountRow, 'organizationId' | 'id' | 'computedAt'>;
+/** An account as it is written, its detail packed: its id and time are given by the database. */
+export type NewAccount = Omit<MonthAccountRow, 'organizationId' | 'id' | 'computedAt' | 'detail'> & { readonly detail: Buffer };
 
 /** The columns that are written, and how many values of one become a parameter. */
 const WRITTEN = {
@@ -48,7 +49,7 @@ const COLUMNS: Readonly<Record<'uuid' | 'date' | 'float8' | 'bytea' | 'text', (v
   date: (values) => dateArray(values as (string | null)[]),
   float8: (values) => float8Array(values as (number | null)[]),
   text: (values) => textArray(values as (string | null)[]),
-  bytea: (values) => byteaArray(values.map(packed)),
+  bytea: (values) => byteaArray(values as Buffer[]),
 };
 
 const firstOf = (month: string): string => `${month}-01`;
@@ -76,7 +77,7 @@ export const monthAccounts = {
     );
     const kept = new Map<string, Map<string, KeptMonth>>(propertyIds.map((id) => [id, new Map()]));
     for (const { propertyId, month, version, detail } of rows)
-      kept.get(propertyId)?.set(month, { version, detail: () => unpacked(detail) as AccountDetail });
+      kept.get(propertyId)?.set(month, { version, packed: detail, detail: () => unpacked(detail) as AccountDetail });
     return kept;
   },
 

@@ -10,8 +10,18 @@ const ID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 const ID_BYTES = 16;
 const ROOM = 1 << 16;
 const LARGEST_INTEGER = 2 ** 31;
+/** The most that seven bits hold. */
+const MOST_OF_A_BYTE = 127;
 
-let room = Buffer.allocUnsafe(ROOM);
+let room = Buffer.allocUnsafeSlow(ROOM);
+let view = new DataView(room.buffer);
+
+const DASH = 45;
+const FIRST_LETTER = 97;
+const FIRST_DIGIT = 48;
+
+/** The value of a hexadecimal digit by its character code. */
+const digitOf = (code: number): number => (code >= FIRST_LETTER ? code - FIRST_LETTER + 10 : code - FIRST_DIGIT);
 
 /** A list of keys as a way through a tree: where it ends stands the list's place, below 0 while it has none. */
 interface Shape {
@@ -27,11 +37,20 @@ function nextShape(shape: Shape, key: string): Shape {
   return made;
 }
 
+function isSame(one: readonly string[] | undefined, other: readonly string[]): boolean {
+  if (one?.length !== other.length) return false;
+  for (let at = 0; at < other.length; at += 1) if (one[at] !== other[at]) return false;
+  return true;
+}
+
 class Packing {
   private at = 0;
   private readonly texts = new Map<string, number>();
   private readonly shapes: Shape = { place: -1, next: new Map() };
-  private shapeCount = 0;
+  private readonly keysOf: (readonly string[])[] = [];
+  /** by the last key list's place and one, 0 being the beginning */
+  private readonly follows: number[] = [];
+  private last = 0;
 
   /** Gives what was packed, in bytes of its own. */
   done(value: unknown): Buffer {
@@ -57,7 +76,8 @@ class Packing {
     }
     this.byte(Kind.float);
     this.ask(8);
-    this.at = room.writeDoubleLE(value, this.at);
+    view.setFloat64(this.at, value, true);
+    this.at += 8;
   }
 
   private text(value: string): void {
@@ -69,12 +89,19 @@ class Packing {
     this.texts.set(value, this.texts.size);
     if (ID.test(value)) {
       this.byte(Kind.id);
-      this.ask(ID_BYTES);
-      this.at += room.write(value.replaceAll('-', ''), this.at, 'hex');
-      return;
+      return this.id(value);
     }
     this.byte(Kind.text);
     this.letters(value);
+  }
+
+  private id(value: string): void {
+    this.ask(ID_BYTES);
+    for (let letter = 0; letter < value.length; letter += 2) {
+      if (value.charCodeAt(letter) === DASH) letter += 1;
+      room[this.at] = 16 * digitOf(value.charCodeAt(letter)) + digitOf(value.charCodeAt(letter + 1));
+      this.at += 1;
+    }
   }
 
   private array(values: readonly unknown[]): void {
@@ -84,33 +111,61 @@ class Packing {
   }
 
   private object(object: Record<string, unknown>): void {
-    let shape = this.shapes;
-    for (const key in object) if (object[key] !== undefined) shape = nextShape(shape, key);
-    if (shape.place < 0) {
-      shape.place = this.shapeCount;
-      this.shapeCount += 1;
+    const all = Object.keys(object);
+    const keys = all.every((key) => object[key] !== undefined) ? all : all.filter((key) => object[key] !== undefined);
+    const place = this.placeOf(keys);
+    if (place === this.keysOf.length) {
+      this.keysOf.push(keys);
       this.byte(Kind.newShape);
-      const keys = Object.keys(object).filter((key) => object[key] !== undefined);
       this.length(keys.length);
       for (const key of keys) this.letters(key);
     } else {
       this.byte(Kind.shape);
-      this.length(shape.place);
+      this.length(place);
     }
-    for (const key in object) if (object[key] !== undefined) this.value(object[key]);
+    for (const key of keys) this.value(object[key]);
+  }
+
+  /** The place of a key list, that of a new one being their number; mostly the list that followed the last one when it stood before. */
+  private placeOf(keys: readonly string[]): number {
+    const guessed = this.follows[this.last] ?? -1;
+    let place = guessed;
+    if (!isSame(this.keysOf[guessed], keys)) {
+      const shape = keys.reduce(nextShape, this.shapes);
+      if (shape.place < 0) shape.place = this.keysOf.length;
+      place = shape.place;
+      this.follows[this.last] = place;
+    }
+    this.last = place + 1;
+    return place;
   }
 
   private letters(value: string): void {
+    if (this.plainLetters(value)) return;
     const bytes = Buffer.byteLength(value);
     this.length(bytes);
     this.ask(bytes);
     this.at += room.write(value, this.at, 'utf8');
   }
 
+  /** Letters of one byte each, as nearly all texts are; where one is not, nothing is written. */
+  private plainLetters(value: string): boolean {
+    if (value.length > MOST_OF_A_BYTE) return false;
+    this.ask(1 + value.length);
+    for (let letter = 0; letter < value.length; letter += 1) {
+      const code = value.charCodeAt(letter);
+      if (code > MOST_OF_A_BYTE) return false;
+      room[this.at + 1 + letter] = code;
+    }
+    room[this.at] = value.length;
+    this.at += 1 + value.length;
+    return true;
+  }
+
   /** Seven bits to a byte, the lowest first. */
   private length(value: number): void {
     let left = value;
-    while (left > 127) {
+    while (left > MOST_OF_A_BYTE) {
       this.byte((left & 127) | 128);
       left >>>= 7;
     }
@@ -125,11 +180,14 @@ class Packing {
 
   private ask(bytes: number): void {
     if (this.at + bytes <= room.length) return;
-    const larger = Buffer.allocUnsafe(2 * (this.at + bytes));
+    const larger = Buffer.allocUnsafeSlow(2 * (this.at + bytes));
     room.copy(larger, 0, 0, this.at);
     room = larger;
+    view = new DataView(room.buffer);
   }
 }
+
+const PLAIN = { writable: true, enumerable: true, configurable: true } as const;
 
 class Unpacking {
   private at = 1;
@@ -172,7 +230,13 @@ class Unpacking {
   private object(kind: number): Record<string, unknown> {
     if (kind === Kind.newShape) this.shapes.push(Array.from({ length: this.length() }, () => this.letters()));
     const shape = kind === Kind.newShape ? this.shapes.at(-1)! : this.shapes[this.length()]!;
-    return Object.fromEntries(shape.map((key) => [key, this.value()]));
+    const object: Record<string, unknown> = {};
+    // A key that is not a property of its own when it is set would be lost.
+    for (const key of shape) {
+      if (key === '__proto__') Object.defineProperty(object, key, { value: this.value(), ...PLAIN });
+      else object[key] = this.value();
+    }
+    return object;
   }
 
   private letters(): string {

@@ -1,6 +1,7 @@
 import type { MonthAccount, Volumes } from '@rillbook/metering/account/month-account.js';
 import type { AccountDetail } from '../months/month-account.entity.js';
 import type { NewAccount } from '../months/month-account.repository.js';
+import { packed } from '../months/packed-value.js';
 
 /** What the rows of one month have in common. */
 export interface AccountFrame {
@@ -31,7 +32,7 @@ function row(frame: AccountFrame, account: MonthAccount, volumes: Volumes, meter
     aboveNeedL: above,
     aboveNeedSdL: volumes.meteredOverNeeded.sdLitres,
     aboveNeedMoney: above === null || frame.pricePerLitre === null ? null : above * frame.pricePerLitre,
-    detail,
+    detail: packed(detail),
     inputsVersion: frame.version,
   };
 }

@@ -1,7 +1,8 @@
 import type { AccountFacts } from '@rillbook/metering/account/account-input.js';
 import { accountOfMonth } from '@rillbook/metering/account/compute-month-account.js';
+import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
 import { type PreparedMonth, preparedMonths } from '@rillbook/metering/account/needed/prepared-months.js';
-import type { Prices } from '../../portfolio/suppliers/prices.loader.js';
+import type { Prices } from '../../portfolio/suppliers/prices-of-tiers.service.js';
 import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
 import { accountInputs, type MonthInput } from '../gather/account-input.js';
 import type { EtoSeries } from '../gather/eto-series.js';
@@ -67,8 +68,12 @@ export function propertyMonths(work: PropertyWork): PropertyMonths {
   return { standing, rows, renewed: inputs.length - standing.length, event };
 }
 
-/** An account that stands is unpacked when somebody asks for it. */
-function asKept(month: string, { detail }: KeptMonth): ComputedMonth {
+/** An account that is kept is unpacked when somebody asks for it. */
+export function asKept(
+  month: string,
+  { detail }: Pick<KeptMonth, 'detail'>,
+  history: ComputedMonth['history'] | null = null,
+): ComputedMonth {
   let known: ReturnType<KeptMonth['detail']> | undefined;
   const kept = () => (known ??= detail());
   return {
@@ -79,7 +84,19 @@ function asKept(month: string, { detail }: KeptMonth): ComputedMonth {
     get pricePerLitre() {
       return kept().pricePerLitre;
     },
+    get history() {
+      return history ?? historyOf(month, kept().account);
+    },
   };
+}
+
+function historyOf(month: string, { meters }: MonthAccount): ComputedMonth['history'] {
+  return meters.map(({ meterId, metered, programmed, unexplainedGap }) => ({
+    month,
+    meterId,
+    meteredLitres: metered.litres,
+    programmedLitres: unexplainedGap.estimate ? null : programmed.litres,
+  }));
 }
 
 /** From the first month that is asked for on, what the zones needed is computed for all of them at once. */
@@ -126,5 +143,8 @@ function computedMonth(work: PropertyWork, input: MonthInput, prepared: Prepared
     etoMm: eto.sumOf('etoMm', firstDay, days),
     rainMm: eto.sumOf('rainMm', firstDay, days),
   };
-  return { computed: { month: input.month, account, pricePerLitre }, kept: accountRows(frame, account) };
+  return {
+    computed: { month: input.month, account, pricePerLitre, history: historyOf(input.month, account) },
+    kept: accountRows(frame, account),
+  };
 }

@@ -8,10 +8,16 @@ import { PropertiesComputed } from '../accounts-computed.event.js';
 import { EtoSeries } from '../gather/eto-series.js';
 import { propertyFacts } from '../gather/property-facts.repository.js';
 import { monthAccounts } from '../months/month-account.repository.js';
-import { type PropertyMonths, propertyMonths } from './property-months.js';
+import type { ComputingThreads } from './computing-threads.js';
+import { type PropertyMonths, propertyMonths, type PropertyWork } from './property-months.js';
 
-/** Series of stations by id, kept for the length of a job: a change meanwhile asks for a job of its own. */
-export type SeriesOfStations = Map<string, EtoSeries>;
+/** What the parts of one job share. */
+export interface SharedInJob {
+  /** series of stations by id: a change meanwhile asks for a job of its own */
+  readonly series: Map<string, Promise<EtoSeries>>;
+  /** null where the job's own thread computes */
+  readonly threads: ComputingThreads | null;
+}
 
 /** Brings the accounts of some properties up to date, in few statements however many they are, and tells whoever listens. */
 @Injectable()
@@ -19,33 +25,30 @@ export class RecomputeProperties {
   constructor(private readonly events: Events) {}
 
   /** Gives how many months were computed anew. */
-  async run(tx: OrganizationTransaction, propertyIds: readonly string[], series: SeriesOfStations): Promise<number> {
+  async run(tx: OrganizationTransaction, propertyIds: readonly string[], shared: SharedInJob): Promise<number> {
     const [clock] = await tx.query<{ timeZone: string; standsStillOn: string | null }>(
       'select time_zone as "timeZone", stands_still_on::text as "standsStillOn" from organization where id = $1',
       [tx.organizationId],
     );
     const all = await propertyFacts.of(tx, propertyIds);
     const kept = await monthAccounts.keptMonths(tx, propertyIds);
-    await addSeries(
+    const series = await seriesOf(
       tx,
       all.map(({ property }) => property.stationId),
-      series,
+      shared.series,
     );
-    const done: PropertyMonths[] = [];
+    const works: PropertyWork[] = [];
     for (const facts of all) {
       const { stationId, supplierId, timeZone, id } = facts.property;
-      // Requests have their turn between two properties.
-      await setImmediate();
-      done.push(
-        propertyMonths({
-          facts,
-          eto: (stationId && series.get(stationId)) || EtoSeries.none,
-          prices: await pricesOf(tx, supplierId),
-          today: todayOf({ standsStillOn: clock!.standsStillOn, timeZone }),
-          kept: kept.get(id) ?? new Map(),
-        }),
-      );
+      works.push({
+        facts,
+        eto: (stationId && series.get(stationId)) || EtoSeries.none,
+        prices: await pricesOf(tx, supplierId),
+        today: todayOf({ standsStillOn: clock!.standsStillOn, timeZone }),
+        kept: kept.get(id) ?? new Map(),
+      });
     }
+    const done = (await shared.threads?.compute(works)) ?? (await computedHere(works));
     await monthAccounts.keepOnly(
       tx,
       all.map(({ property }) => property.id),
@@ -60,8 +63,23 @@ export class RecomputeProperties {
   }
 }
 
-/** Reads the series of stations that are not known yet, all at once. */
-async function addSeries(tx: OrganizationTransaction, stationIds: readonly (string | null)[], series: SeriesOfStations): Promise<void> {
-  const wanted = new Set(stationIds.filter((id) => id !== null && !series.has(id)) as string[]);
-  await Promise.all([...wanted].map(async (id) => series.set(id, await EtoSeries.of(tx, id))));
+async function computedHere(works: readonly PropertyWork[]): Promise<PropertyMonths[]> {
+  const done: PropertyMonths[] = [];
+  for (const work of works) {
+    // Requests have their turn between two properties.
+    await setImmediate();
+    done.push(propertyMonths(work));
+  }
+  return done;
+}
+
+/** The series of stations: those that nobody has asked for yet are read, all at once. */
+async function seriesOf(
+  tx: OrganizationTransaction,
+  stationIds: readonly (string | null)[],
+  known: SharedInJob['series'],
+): Promise<ReadonlyMap<string, EtoSeries>> {
+  const wanted = [...new Set(stationIds.filter((id) => id !== null))];
+  for (const id of wanted) if (!known.has(id)) known.set(id, EtoSeries.of(tx, id));
+  return new Map(await Promise.all(wanted.map(async (id) => [id, await known.get(id)!] as const)));
 }

@@ -2,7 +2,6 @@ import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { doubtfulReading } from '@rillbook/metering/detection/doubtful-reading.js';
 import type { FindingCandidate } from '@rillbook/metering/detection/finding-candidate.js';
 import { judgeAccount } from '@rillbook/metering/detection/account/judge-account.js';
-import type { EarlierMonth } from '@rillbook/metering/detection/account/judge-input.js';
 import { judgeStale } from '@rillbook/metering/detection/judge-stale.js';
 import type { Thresholds } from '@rillbook/metering/detection/thresholds.js';
 import type { AccountsComputed, ComputedMonth } from '../../accounts/accounts-computed.event.js';
@@ -23,24 +22,16 @@ export function judgedMonth(months: readonly ComputedMonth[]): ComputedMonth | n
   return months.findLast(knows) ?? months.at(-1) ?? null;
 }
 
-function earlier(months: readonly ComputedMonth[], month: string): EarlierMonth[] {
-  return months
-    .filter((one) => one.month < month)
-    .flatMap((one) =>
-      one.account.meters.map((meter) => ({
-        month: one.month,
-        meterId: meter.meterId,
-        meteredLitres: meter.metered.litres,
-        programmedLitres: meter.unexplainedGap.estimate ? null : meter.programmed.litres,
-      })),
-    );
-}
-
 function ofAccount(event: AccountsComputed, thresholds: Thresholds): readonly FindingCandidate[] {
   const judged = judgedMonth(event.months);
   if (!judged) return [];
   const pricePerLitre = Object.fromEntries(judged.account.meters.map((meter) => [meter.meterId, judged.pricePerLitre]));
-  return judgeAccount({ account: judged.account, history: earlier(event.months, judged.month), thresholds, pricePerLitre });
+  return judgeAccount({
+    account: judged.account,
+    history: event.months.filter(({ month }) => month < judged.month).flatMap((each) => each.history),
+    thresholds,
+    pricePerLitre,
+  });
 }
 
 function ofReadings(event: AccountsComputed): FindingCandidate[] {

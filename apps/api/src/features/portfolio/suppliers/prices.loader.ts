@@ -1,23 +1,8 @@
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { costOfVolume, type MeterPrice, marginalPricePerLitre, type MonthVolume, type PriceTier, tiersInForce } from './price.js';
+import { type Prices, pricesOfTiers } from './prices-of-tiers.service.js';
 import { rateTiersOfSupplier } from './rates/rate-tiers.loader.js';
-
-/** What water costs under one supplier's rates. */
-export interface Prices {
-  /** the tiers that set a month's prices, the lowest first; none where the meters state them */
-  inForce(month: string): readonly PriceTier[];
-  /** what one litre more or less costs in a month, at a volume where it is known; null when nothing states a price [money/L] */
-  marginalPerLitre(month: string, meters: readonly MeterPrice[], at?: MonthVolume | null): number | null;
-  /** what a month's volume costs, the fixed charge included; null when not known [money] */
-  costOf(month: string, meters: readonly MeterPrice[], volume: MonthVolume): number | null;
-}
 
 /** The prices of a supplier, read once in a transaction; without a supplier, what the meters state. */
 export async function pricesOf(tx: OrganizationTransaction, supplierId: string | null): Promise<Prices> {
-  const tiers = supplierId ? await rateTiersOfSupplier.of(tx).load(supplierId) : [];
-  return {
-    inForce: (month) => tiersInForce(tiers, month),
-    marginalPerLitre: (month, meters, at = null) => marginalPricePerLitre({ month, tiers, meters }, at),
-    costOf: (month, meters, volume) => costOfVolume({ month, tiers, meters }, volume),
-  };
+  return pricesOfTiers(supplierId ? await rateTiersOfSupplier.of(tx).load(supplierId) : []);
 }

@@ -1,0 +1,120 @@
+import { availableParallelism } from 'node:os';
+import { Worker } from 'node:worker_threads';
+import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
+import type { AccountDetail } from '../months/month-account.entity.js';
+import { unpacked } from '../months/packed-value.js';
+import type { ThreadBatch, ThreadMonths, ThreadWork } from './computing-thread.js';
+import { asKept, type PropertyMonths, type PropertyWork } from './property-months.js';
+
+/** Fewer properties are computed sooner than a thread is there. */
+const LEAST_PROPERTIES = 200;
+
+/** The built file: source that is run as it is has none, and computes in its own thread. */
+const FILE = import.meta.url.endsWith('.js') ? new URL('./computing-thread.js', import.meta.url) : null;
+
+/** Is told what the thread found, or null where it has ended. */
+type Waiting = (months: readonly ThreadMonths[] | null) => void;
+
+/** One thread, which answers in the order in which it is asked. */
+class ComputingThread {
+  private readonly worker: Worker;
+  private readonly stations = new Set<string>();
+  private readonly waiting: Waiting[] = [];
+  private hasEnded = false;
+
+  constructor(file: URL) {
+    this.worker = new Worker(file);
+    this.worker.on('message', (months: readonly ThreadMonths[]) => this.waiting.shift()!(months));
+    this.worker.on('error', (error) => this.end(error));
+    this.worker.on('exit', () => this.end(null));
+  }
+
+  get asked(): number {
+    return this.waiting.length;
+  }
+
+  compute(works: readonly PropertyWork[]): Promise<readonly ThreadMonths[] | null> {
+    if (this.hasEnded) return Promise.resolve(null);
+    const batch: ThreadBatch = { series: this.newSeries(works), works: works.map(asked) };
+    this.worker.postMessage(batch);
+    return new Promise((told) => this.waiting.push(told));
+  }
+
+  async close(): Promise<void> {
+    await this.worker.terminate();
+  }
+
+  private newSeries(works: readonly PropertyWork[]): ThreadBatch['series'] {
+    return works.flatMap(({ facts, eto }) => {
+      const { stationId } = facts.property;
+      if (!stationId || this.stations.has(stationId)) return [];
+      this.stations.add(stationId);
+      return [[stationId, eto.days] as const];
+    });
+  }
+
+  private end(error: Error | null): void {
+    this.hasEnded = true;
+    if (error) process.emitWarning(error);
+    for (const told of this.waiting.splice(0)) told(null);
+  }
+}
+
+/** Threads that compute for one job: the job's own thread reads and writes meanwhile. */
+export class ComputingThreads {
+  private readonly threads: readonly ComputingThread[];
+
+  private constructor(file: URL) {
+    this.threads = Array.from({ length: this.count }, () => new ComputingThread(file));
+  }
+
+  /** Threads for a job of so many properties; null where they are too few. */
+  static forJob(properties: number): ComputingThreads | null {
+    return FILE && properties >= LEAST_PROPERTIES ? new ComputingThreads(FILE) : null;
+  }
+
+  /** How many there are: one processor is left for reading and writing. */
+  readonly count = Math.max(1, availableParallelism() - 1);
+
+  /** The accounts of some properties, in their order; null where the thread has ended: who computes them himself learns why. */
+  async compute(works: readonly PropertyWork[]): Promise<PropertyMonths[] | null> {
+    const idlest = this.threads.reduce((least, thread) => (thread.asked < least.asked ? thread : least));
+    const found = await idlest.compute(works);
+    return found && found.map((months, at) => answered(works[at]!, months));
+  }
+
+  async close(): Promise<void> {
+    await Promise.all(this.threads.map((thread) => thread.close()));
+  }
+}
+
+const NOTHING = new Uint8Array(0);
+
+function asked({ facts, prices, today, kept }: PropertyWork): ThreadWork {
+  // Only a mixed meter's winter share asks what earlier months told.
+  const asks = facts.meters.some(({ kind, indoorLPerDay }) => kind === 'mixed' && indoorLPerDay === null);
+  return {
+    facts,
+    tiers: prices.tiers,
+    today,
+    // A copy: the bytes as they were read stand in a block with many others.
+    kept: Array.from(kept, ([month, { version, packed }]) => [month, version, asks ? Uint8Array.from(packed) : NOTHING] as const),
+  };
+}
+
+function answered({ facts, today, kept }: PropertyWork, found: ThreadMonths): PropertyMonths {
+  const { standing, renewed, detailEnds, history, doubtful, newest } = found;
+  const details = Buffer.from(found.details.buffer);
+  const rows = found.rows.map((row, at) => ({ ...row, detail: details.subarray(detailEnds[at - 1] ?? 0, detailEnds[at]) }));
+  const anew = rows.filter(({ meterId }) => meterId === null);
+  const months = [...standing.map((month) => asKept(month, kept.get(month)!)), ...anew.map((row) => computedMonth(row, history))].sort(
+    (a, b) => a.month.localeCompare(b.month),
+  );
+  return { standing, renewed, rows, event: new AccountsComputed(facts.property.id, today, months, doubtful, newest) };
+}
+
+function computedMonth({ month: firstDate, detail }: PropertyMonths['rows'][number], history: ThreadMonths['history']): ComputedMonth {
+  const month = firstDate.slice(0, 'YYYY-MM'.length);
+  const own = history.filter((each) => each.month === month);
+  return asKept(month, { detail: () => unpacked(detail) as AccountDetail }, own);
+}
