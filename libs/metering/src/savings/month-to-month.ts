@@ -1,0 +1,41 @@
+/** Common practice: what is usual before a property's own months speak. */
+const USUAL = { correlation: 0.25, sd: 0.25 } as const;
+const MOST = 0.8;
+
+/**
+ * Correlation of the errors of one month with the next, drawn towards what is usual where there are few months.
+ *
+ * ρ̂ = Σ eₜ eₜ₋₁ / Σ e² + (1 + 3 ρ̂)/n, then weighted with the usual by its own variance 1/n; kept within 0 … 0.8
+ *
+ * @param errors - Errors of consecutive months, each over its spread. [–]
+ * @returns The correlation. [–]
+ * @source Bias of the lag-1 autocorrelation: Kendall (1954), Biometrika 41, 403–404, from memory; the usual value is common practice.
+ */
+export function correlationOfErrors(errors: readonly number[]): number {
+  const count = errors.length;
+  const squares = errors.reduce((sum, error) => sum + error * error, 0);
+  if (!(squares > 0)) return USUAL.correlation;
+  const products = errors.reduce((sum, error, at) => sum + (at === 0 ? 0 : error * (errors[at - 1] ?? 0)), 0);
+  const raw = products / squares;
+  const unbiased = raw + (1 + 3 * raw) / count;
+  const ownWeight = USUAL.sd ** 2 / (USUAL.sd ** 2 + 1 / count);
+  return Math.min(MOST, Math.max(0, USUAL.correlation + ownWeight * (unbiased - USUAL.correlation)));
+}
+
+/**
+ * Variance of a weighted sum of errors that follow each other with a correlation.
+ *
+ * Σᵢ Σⱼ gᵢ gⱼ ρ^|i−j|, by one pass
+ *
+ * @param weights - Weights of consecutive months. [any]
+ * @param correlation - Correlation of a month's error with the next. [–]
+ * @returns The variance over that of one error. [any]
+ */
+export function varianceOfSum(weights: readonly number[], correlation: number): number {
+  let [before, sum] = [0, 0];
+  for (const weight of weights) {
+    sum += weight * weight + 2 * weight * before;
+    before = correlation * (before + weight);
+  }
+  return sum;
+}
