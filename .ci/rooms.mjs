@@ -30,7 +30,7 @@ export function breaches(room, depth = 0) {
 const houses = [
   'apps/api/src',
   'apps/web/src',
-  ...['units', 'agronomy', 'irrigation', 'metering', 'routing'].map((lib) => `libs/${lib}/src`),
+  ...['units', 'agronomy', 'irrigation', 'metering', 'routing', 'showing'].map((lib) => `libs/${lib}/src`),
 ];
 if (process.argv[1] === import.meta.filename) {
   const all = houses.filter((house) => existsSync(house)).flatMap((house) => breaches(house));

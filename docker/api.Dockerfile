@@ -8,6 +8,7 @@ COPY libs/units/package.json libs/units/
 COPY libs/agronomy/package.json libs/agronomy/
 COPY libs/irrigation/package.json libs/irrigation/
 COPY libs/metering/package.json libs/metering/
+COPY libs/showing/package.json libs/showing/
 RUN npm ci --ignore-scripts
 COPY . .
 RUN npm run build && npm prune --omit=dev --ignore-scripts

@@ -3,8 +3,8 @@ import { createIntl } from 'react-intl';
 import { catalogue } from '../../../apps/web/src/i18n/catalogue.js';
 import { formatsFor } from '../../../apps/web/src/i18n/formats.js';
 import { localeOf, type Language } from '../../../apps/web/src/i18n/numbers.js';
-import { textWidth } from '../../../apps/web/src/ui/gauge/drawing/glyph-widths.js';
-import type { GaugeNumbers, GaugeVolume, GaugeWords, Mark } from '../../../apps/web/src/ui/gauge/drawing/model.js';
+import { textWidth } from '@rillbook/showing/gauge/drawing/glyph-widths.js';
+import type { GaugeNumbers, GaugeVolume, GaugeWords, Mark } from '@rillbook/showing/gauge/drawing/model.js';
 import { gaugeWords } from '../../../apps/web/src/ui/gauge/use-gauge-words.js';
 
 /** The gauge's words from the message catalogue, in gallons and dollars. */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { GaugeSize } from '../../../apps/web/src/ui/gauge/drawing/model.js';
-import { placed } from '../../../apps/web/src/ui/gauge/drawing/place.js';
-import { drawGauge } from '../../../apps/web/src/ui/gauge/draw-gauge.js';
+import type { GaugeSize } from '@rillbook/showing/gauge/drawing/model.js';
+import { placed } from '@rillbook/showing/gauge/drawing/place.js';
+import { drawGauge } from '@rillbook/showing/gauge/draw-gauge.js';
 import { anAccount, anyAccount, number, overlapping, parsed, quailCommons, wordBoxes, wordsIn } from './gauge-parts.js';
 
 const shapes: readonly { size: GaugeSize; width?: number }[] = [

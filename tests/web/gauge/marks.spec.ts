@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { GAPS, type GaugeSize, MARKS } from '../../../apps/web/src/ui/gauge/drawing/model.js';
-import { drawGauge } from '../../../apps/web/src/ui/gauge/draw-gauge.js';
+import { GAPS, type GaugeSize, MARKS } from '@rillbook/showing/gauge/drawing/model.js';
+import { drawGauge } from '@rillbook/showing/gauge/draw-gauge.js';
 import { anAccount, anyAccount, number, parsed, quailCommons, text, wordsIn } from './gauge-parts.js';
 
 const english = wordsIn('en');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { GaugeSize } from '../../../apps/web/src/ui/gauge/drawing/model.js';
-import { drawGauge } from '../../../apps/web/src/ui/gauge/draw-gauge.js';
+import type { GaugeSize } from '@rillbook/showing/gauge/drawing/model.js';
+import { drawGauge } from '@rillbook/showing/gauge/draw-gauge.js';
 import { anAccount, parsed, quailCommons, wordsIn } from './gauge-parts.js';
 
 const sizes: readonly GaugeSize[] = ['row', 'month', 'phone', 'large', 'print'];

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { restoredDisplay, usualDisplay } from '../../../apps/web/src/ui/theme/display.js';
-import { paperColours } from '../../../apps/web/src/ui/theme/tokens.js';
+import { paperColours } from '@rillbook/showing/colours/paper-colours.js';
 
 const css = readFileSync(path.resolve(process.cwd(), 'apps/web/src/ui/theme/tokens.css'), 'utf8');
 

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { useFormats } from '../i18n/LanguageProvider.js';
 import { type Known, NOT_KNOWN } from '../i18n/numbers.js';
-import { roundingStep, roundTo } from '../ui/gauge/drawing/scale.js';
+import { roundingStep, roundTo } from '@rillbook/showing/gauge/drawing/scale.js';
 
 export interface WrittenColumn {
   readonly unit: string;

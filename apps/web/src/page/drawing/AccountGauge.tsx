@@ -4,7 +4,7 @@ import { graphql } from '../../graphql/__generated__/gql.js';
 import type { GaugedAccountFragment } from '../../graphql/__generated__/graphql.js';
 import { type Names, noNames } from '../../says/names.js';
 import { useSays } from '../../says/use-says.js';
-import { GAPS, type GapKind, type GaugeSize, MARKS, type Mark } from '../../ui/gauge/drawing/model.js';
+import { GAPS, type GapKind, type GaugeSize, MARKS, type Mark } from '@rillbook/showing/gauge/drawing/model.js';
 import { StaffGauge } from '../../ui/gauge/StaffGauge.js';
 import { useMasked } from '../use-masked.js';
 

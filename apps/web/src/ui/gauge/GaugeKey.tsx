@@ -1,6 +1,6 @@
 import { FormattedMessage } from 'react-intl';
-import { drawGauge } from './draw-gauge.js';
-import type { GaugeNumbers } from './drawing/model.js';
+import { drawGauge } from '@rillbook/showing/gauge/draw-gauge.js';
+import type { GaugeNumbers } from '@rillbook/showing/gauge/drawing/model.js';
 import { useGaugeWords } from './use-gauge-words.js';
 
 /** A made-up row for the key: no volume of anyone's. */

@@ -1,5 +1,5 @@
 import { useMemo, useRef } from 'react';
-import { drawGauge } from './draw-gauge.js';
+import { drawGauge } from '@rillbook/showing/gauge/draw-gauge.js';
 import {
   GAPS,
   type GapKind,
@@ -10,7 +10,7 @@ import {
   isKnown,
   MARKS,
   type Mark,
-} from './drawing/model.js';
+} from '@rillbook/showing/gauge/drawing/model.js';
 import { useGaugeWords } from './use-gauge-words.js';
 import { useWidth } from './use-width.js';
 import './gauge.css';

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { type IntlShape, useIntl } from 'react-intl';
 import type { Formats, VolumeColumn } from '../../i18n/formats.js';
 import { useFormats } from '../../i18n/LanguageProvider.js';
-import type { GaugeWords } from './drawing/model.js';
+import type { GaugeWords } from '@rillbook/showing/gauge/drawing/model.js';
 
 /** The gauge's words in the person's language, for volumes in one unit. */
 export function gaugeWords(intl: IntlShape, formats: Formats, column: VolumeColumn): GaugeWords {

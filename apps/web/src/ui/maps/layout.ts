@@ -1,4 +1,4 @@
-import { textWidth } from '../gauge/drawing/glyph-widths.js';
+import { textWidth } from '@rillbook/showing/gauge/drawing/glyph-widths.js';
 
 export type MapMark = 'unexplained' | 'settings' | 'under' | 'near' | 'unknown';
 

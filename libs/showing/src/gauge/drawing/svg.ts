@@ -1,4 +1,4 @@
-import { type ColourName, printed, themed } from '../../theme/tokens.js';
+import { type ColourName, printed, themed } from '../../colours/paper-colours.js';
 import type { GapKind, Mark } from './model.js';
 import type { Line } from './text.js';
 
