@@ -4,8 +4,9 @@ import { WorkOrderRow } from './features/fieldwork/orders/work-order.entity.js';
 import { WaterReportRow } from './features/fieldwork/reports/water-report.entity.js';
 import { RouteRow } from './features/fieldwork/routes/route.entity.js';
 import { StopRow } from './features/fieldwork/routes/stop.entity.js';
+import { PhotoRow } from './features/fieldwork/visits/photos/photo.entity.js';
 import { VisitRow } from './features/fieldwork/visits/visit.entity.js';
-import { ZoneNoteRow } from './features/fieldwork/visits/zone-note.entity.js';
+import { ZoneNoteRow } from './features/fieldwork/visits/zone-notes/zone-note.entity.js';
 import { FindingRow } from './features/findings/finding.entity.js';
 import { MonthAccountRow } from './features/accounts/months/month-account.entity.js';
 import { ClientRow } from './features/portfolio/clients/client.entity.js';
@@ -64,6 +65,7 @@ export const entities = [
   RouteRow,
   StopRow,
   VisitRow,
+  PhotoRow,
   ZoneNoteRow,
   FindingRow,
   MonthAccountRow,

@@ -3,6 +3,7 @@ import path from 'node:path';
 import { exchangeProblems } from './features/exchange/import/directory/exchange.problems.js';
 import { sentencesEn } from './features/exchange/problems/sentences.en.js';
 import { fieldworkProblems } from './features/fieldwork/fieldwork.problems.js';
+import { filesProblems } from './platform/files/files.problems.js';
 import { identityProblems } from './platform/identity/sessions/identity.problems.js';
 import { platformProblems } from './platform/problems/platform.problems.js';
 import type { ProblemMaker } from './platform/problems/problem.js';
@@ -18,6 +19,7 @@ export interface Catalogue {
 export const catalogues: readonly Catalogue[] = [
   { file: 'platform/problems/platform.problems.ts', title: 'Everywhere', problems: platformProblems },
   { file: 'platform/identity/sessions/identity.problems.ts', title: 'Signing in and members', problems: identityProblems },
+  { file: 'platform/files/files.problems.ts', title: 'Pictures', problems: filesProblems },
   { file: 'features/fieldwork/fieldwork.problems.ts', title: 'Field work', problems: fieldworkProblems },
   { file: 'features/exchange/import/directory/exchange.problems.ts', title: 'Import and export', problems: exchangeProblems },
 ];

@@ -21,6 +21,8 @@ const SPECIAL: Readonly<Record<string, unknown>> = {
   'organization.least_confidence': 0.9,
   'settings.programs': '[]',
   'work_order.parts': '[]',
+  'photo.sent_sha256': null,
+  'photo.file_sha256': null,
 };
 const BY_NAME: Readonly<Record<string, unknown>> = {
   time_zone: 'America/Los_Angeles',

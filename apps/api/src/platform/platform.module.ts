@@ -7,6 +7,7 @@ import { identity } from './identity/identity.providers.js';
 import { Sessions } from './identity/sessions/sessions.js';
 import { Tries } from './identity/sessions/tries.js';
 import { TransactionInterceptor } from './identity/door/transaction.interceptor.js';
+import { FileStore } from './files/file-store.js';
 import { HealthController } from './health.controller.js';
 import { BackgroundJobResolver } from './jobs/background-job.resolver.js';
 import { OrganizationClockFieldResolver } from './jobs/organization-clock.field-resolver.js';
@@ -15,7 +16,7 @@ import { ProblemFilter } from './problems/problem.filter.js';
 import { Events } from './records/events.js';
 import { KeptRecords } from './records/kept-records.js';
 
-const parts = [Events, KeptRecords, Sessions, Tries, Jobs];
+const parts = [Events, KeptRecords, Sessions, Tries, Jobs, FileStore];
 
 /** The floor: database, who is asking, problems, background work. Knows no feature. */
 @Global()

@@ -32,6 +32,11 @@ import { Arrive } from './visits/deeds/arrive.service.js';
 import { CloseVisit } from './visits/deeds/close-visit.service.js';
 import { NoteZone } from './visits/deeds/note-zone.service.js';
 import { VisitDeedsResolver } from './visits/deeds/visit-deeds.resolver.js';
+import { AnnouncePhoto } from './visits/photos/announce-photo.service.js';
+import { KeepPicture } from './visits/photos/keep-picture.service.js';
+import { PhotoController } from './visits/photos/photo.controller.js';
+import { FindingPhotosResolver, PropertyPhotosResolver, VisitPhotosResolver } from './visits/photos/photo.field-resolver.js';
+import { PhotoResolver } from './visits/photos/photo.resolver.js';
 import { PropertyVisitsResolver, StopVisitResolver, VisitFieldResolver } from './visits/visit.field-resolver.js';
 
 const routes = [RouteResolver, StopResolver, StopCautionsResolver, MoveStopResolver, PlaceStop, LeaveStop, MoveStop];
@@ -49,11 +54,13 @@ const orderDeeds = [
   CloseWorkOrder,
   AcceptFinding,
 ];
+const photos = [PhotoResolver, VisitPhotosResolver, FindingPhotosResolver, PropertyPhotosResolver, AnnouncePhoto, KeepPicture];
 const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit];
 
 /** Crews and their days, the work given out, the visits that were made, the reports that clients get. */
 @Module({
   imports: [FindingsModule, SettingsModule],
-  providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, WaterReportResolver],
+  controllers: [PhotoController],
+  providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, ...photos, WaterReportResolver],
 })
 export class FieldworkModule {}

@@ -36,6 +36,27 @@ export const fieldworkProblems = {
     (d: { deviceRecordId: string; visitId: string; stopId: string | null; arrivedAt: string }) =>
       `Device record ${d.deviceRecordId} is already kept as visit ${d.visitId} with another stop or arrival (${d.arrivedAt}). Record a new visit under a new id.`,
   ),
+  /** The phone told of another photo under the same name. */
+  photoConflict: problem(
+    'PHOTO_CONFLICT',
+    409,
+    (d: { photoId: string; kind: string; takenAt: string }) =>
+      `Photo ${d.photoId} is already kept with another kind or time (${d.kind}, ${d.takenAt}). Tell of a new photo under a new id.`,
+  ),
+  /** The photo has another picture already. */
+  pictureConflict: problem(
+    'PICTURE_CONFLICT',
+    409,
+    (d: { photoId: string }) =>
+      `Photo ${d.photoId} has another picture already. Tell of a new photo under a new id, and send this picture there.`,
+  ),
+  /** The photo was told of; its picture is still on the phone. */
+  pictureNotHere: problem(
+    'PICTURE_NOT_HERE',
+    404,
+    (d: { photoId: string }) =>
+      `The picture of photo ${d.photoId} has not arrived: it is still on the phone that took it. Try again later.`,
+  ),
   /** Somebody changed the stop or visit since it was read. */
   changedSinceRead: problem(
     'CHANGED_SINCE_READ',

@@ -8,6 +8,7 @@ import { CreateJobQueue20261124050000 } from './migrations/20261124-05-create-jo
 import { AddIdentityFunctions20261124110000 } from './migrations/20261124-11-add-identity-functions.js';
 import { DropWeatherQuality20261125120000 } from './migrations/20261125-12-drop-weather-quality.js';
 import { PackAccounts20261125130000 } from './migrations/20261125-13-pack-accounts.js';
+import { CreatePhotos20261130400000 } from './migrations/20261130-40-create-photos.js';
 
 const migrations = [
   CreateIdentity20261124010000,
@@ -18,6 +19,7 @@ const migrations = [
   AddIdentityFunctions20261124110000,
   DropWeatherQuality20261125120000,
   PackAccounts20261125130000,
+  CreatePhotos20261130400000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

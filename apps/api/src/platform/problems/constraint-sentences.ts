@@ -21,6 +21,7 @@ const NAMED: Readonly<Record<string, string>> = {
   reading_one_at_a_time: 'There is a reading of this meter at this instant already. Correct that one, or change the time.',
   work_order_one_open_per_finding: 'There is an open work order of this kind for the finding already. Change that one.',
   finding_one_per_cause: 'There is a finding for this cause already.',
+  photo_arrives_whole: 'A photo has everything about its picture, or nothing while the picture is still on a phone.',
   member_once: 'This person is a member already.',
   organization_name_once: 'There is an organization of this name already. Choose another name.',
   person_email_once: 'There is a person with this e-mail address already.',

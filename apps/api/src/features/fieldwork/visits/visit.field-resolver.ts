@@ -7,8 +7,8 @@ import { Stop } from '../routes/stop.type.js';
 import { visitOfStop } from './visit.loader.js';
 import { Visit, showVisit } from './visit.type.js';
 import { visitsOfProperty } from './visits-of-property.loader.js';
-import { notesOfVisit } from './zone-note.loader.js';
-import { ZoneNote, showZoneNote } from './zone-note.type.js';
+import { notesOfVisit } from './zone-notes/zone-note.loader.js';
+import { ZoneNote, showZoneNote } from './zone-notes/zone-note.type.js';
 
 /** What stands around a visit. */
 @Resolver(() => Visit)

@@ -6,10 +6,13 @@ import { type Unprivileged, canEnter } from './unprivileged.js';
 
 const checkout = path.resolve(import.meta.dirname, '../../../../../..');
 
+/** What else of ours may stand there before the database does. */
+const OURS: readonly string[] = ['rillbook-files', 'rillbook-uploads'];
+
 /** Whether a folder is ours to give to the database's account: new, empty, or used by us before. */
 const isOurs = (folder: string): boolean => {
   const things = readdirSync(folder);
-  return things.length === 0 || things.includes('postgres');
+  return things.includes('postgres') || things.every((thing) => OURS.includes(thing));
 };
 
 /** Makes a folder and its missing parents without closing the parents. */

@@ -5,8 +5,8 @@ import { judgeValues, text } from '../../../../platform/problems/judge-values.js
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
 import { nowIn } from '../../organization-clock.js';
 import type { ZoneNoteInput } from '../visit.input.js';
-import { ZONE_NOTE_KINDS, type ZoneNoteKind, type ZoneNoteRow } from '../zone-note.entity.js';
-import { zoneNotes } from '../zone-note.repository.js';
+import { ZONE_NOTE_KINDS, type ZoneNoteKind, type ZoneNoteRow } from '../zone-notes/zone-note.entity.js';
+import { zoneNotes } from '../zone-notes/zone-note.repository.js';
 import { requireVisit } from './require-visit.js';
 
 const refuse = (field: string, found: unknown, expected: string) => platformProblems.valueRefused({ field, found, expected });
@@ -30,13 +30,14 @@ export class NoteZone {
       count: input.count,
       word: input.word?.trim() || null,
       repaired: input.repaired ?? false,
+      personId: tx.actor.personId,
     };
     const present = (await zoneNotes.ofVisits(tx, [visit.id])).find(
       (note) => note.zoneId === said.zoneId && note.kind === kind && (kind !== 'other' || note.word === said.word),
     );
     if (present) {
-      const { count, word, repaired } = said;
-      await zoneNotes.update(tx, present.id, { count, word, repaired });
+      const { count, word, repaired, personId } = said;
+      await zoneNotes.update(tx, present.id, { count, word, repaired, personId });
       return { ...present, ...said };
     }
     const made = { ...said, organizationId: tx.organizationId, id: randomUUID(), visitId: visit.id, recordedAt: await nowIn(tx) };

@@ -5,7 +5,7 @@ import { Permission } from '../../../../platform/identity/permission.js';
 import { Tx } from '../../../../platform/identity/tx.js';
 import { CloseVisitArgs, VisitInput, ZoneNoteInput } from '../visit.input.js';
 import { Visit, showVisit } from '../visit.type.js';
-import { ZoneNote, showZoneNote } from '../zone-note.type.js';
+import { ZoneNote, showZoneNote } from '../zone-notes/zone-note.type.js';
 import { Arrive } from './arrive.service.js';
 import { CloseVisit } from './close-visit.service.js';
 import { NoteZone } from './note-zone.service.js';

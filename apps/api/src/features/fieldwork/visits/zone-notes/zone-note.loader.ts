@@ -1,4 +1,4 @@
-import { defineLoader, grouped } from '../../../platform/graphql/loader.js';
+import { defineLoader, grouped } from '../../../../platform/graphql/loader.js';
 import type { ZoneNoteRow } from './zone-note.entity.js';
 import { zoneNotes } from './zone-note.repository.js';
 

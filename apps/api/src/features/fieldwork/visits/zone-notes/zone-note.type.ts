@@ -1,5 +1,5 @@
 import { Field, ID, Int, ObjectType } from '@nestjs/graphql';
-import { DateTimeScalar } from '../../../platform/graphql/scalars.js';
+import { DateTimeScalar } from '../../../../platform/graphql/scalars.js';
 import type { ZoneNoteRow } from './zone-note.entity.js';
 
 /** Something seen on a zone walk. */
@@ -31,6 +31,6 @@ export class ZoneNote {
 }
 
 export function showZoneNote(row: ZoneNoteRow): ZoneNote {
-  const { organizationId: _, ...shown } = row;
+  const { organizationId: _, personId: __, ...shown } = row;
   return Object.assign(new ZoneNote(), shown);
 }

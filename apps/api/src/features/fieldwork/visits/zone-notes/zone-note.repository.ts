@@ -1,6 +1,6 @@
 import { In } from 'typeorm';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { isUuid } from '../../../platform/records/uuid.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { isUuid } from '../../../../platform/records/uuid.js';
 import { ZoneNoteRow } from './zone-note.entity.js';
 
 /** All SQL of zone notes. */
@@ -16,7 +16,11 @@ export const zoneNotes = {
     await tx.of(ZoneNoteRow).insert(row);
   },
 
-  async update(tx: OrganizationTransaction, id: string, values: Pick<ZoneNoteRow, 'count' | 'word' | 'repaired'>): Promise<void> {
+  async update(
+    tx: OrganizationTransaction,
+    id: string,
+    values: Pick<ZoneNoteRow, 'count' | 'word' | 'repaired' | 'personId'>,
+  ): Promise<void> {
     await tx.of(ZoneNoteRow).update({ organizationId: tx.organizationId, id }, values);
   },
 

@@ -1,5 +1,5 @@
 import { Column, Entity } from 'typeorm';
-import { OrganizationRow } from '../../../platform/records/kept-row.js';
+import { OrganizationRow } from '../../../../platform/records/kept-row.js';
 
 /** What a zone walk can find, in the exact words of the column and of the screen. */
 export const ZONE_NOTE_KINDS = ['broken head', 'leak', 'clogged', 'overspray', 'coverage', 'wilting', 'other'] as const;
@@ -25,6 +25,10 @@ export class ZoneNoteRow extends OrganizationRow {
 
   @Column('boolean', { default: false })
   repaired: boolean;
+
+  /** who said it last; null for notes from before this was kept */
+  @Column('uuid', { name: 'person_id', nullable: true })
+  personId: string | null;
 
   @Column('timestamptz', { name: 'recorded_at', default: () => 'now()' })
   recordedAt: Date;

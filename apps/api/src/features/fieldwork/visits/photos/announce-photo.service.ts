@@ -1,0 +1,45 @@
+import { Injectable } from '@nestjs/common';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { judgeValues, oneOf, text } from '../../../../platform/problems/judge-values.js';
+import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { isUuid } from '../../../../platform/records/uuid.js';
+import { requireVisit } from '../deeds/require-visit.js';
+import { fieldworkProblems } from '../../fieldwork.problems.js';
+import { zoneNotes } from '../zone-notes/zone-note.repository.js';
+import { PHOTO_KINDS, type PhotoKind, type PhotoRow } from './photo.entity.js';
+import type { PhotoInput } from './photo.input.js';
+import { photos } from './photo.repository.js';
+
+/** Tells of a photo that was taken at a visit. The phone names it: told again it is the same photo. */
+@Injectable()
+export class AnnouncePhoto {
+  async run(tx: OrganizationTransaction, input: PhotoInput): Promise<PhotoRow> {
+    judgeValues(input, { kind: oneOf(...PHOTO_KINDS), word: text });
+    if (!isUuid(input.id)) throw platformProblems.valueRefused({ field: 'id', found: input.id, expected: 'a UUID made by the phone' });
+    const visit = await requireVisit(tx, input.visitId);
+    const before = await photos.ofId(tx, input.id);
+    if (before) return same(before, input);
+    if (input.zoneId && !(await zoneNotes.standsOn(tx, input.zoneId, visit.propertyId)))
+      throw platformProblems.valueRefused({ field: 'zoneId', found: input.zoneId, expected: 'a zone of the property that is visited' });
+    await photos.insert(tx, {
+      organizationId: tx.organizationId,
+      id: input.id,
+      propertyId: visit.propertyId,
+      visitId: visit.id,
+      zoneId: input.zoneId ?? null,
+      findingId: input.findingId ?? null,
+      workOrderId: input.workOrderId ?? null,
+      kind: input.kind as PhotoKind,
+      word: input.word?.trim() || null,
+      takenAt: input.takenAt,
+      personId: tx.actor.personId,
+    });
+    return (await photos.ofId(tx, input.id))!;
+  }
+}
+
+function same(before: PhotoRow, input: PhotoInput): PhotoRow {
+  const isSame = before.kind === input.kind && before.takenAt.getTime() === input.takenAt.getTime();
+  if (isSame) return before;
+  throw fieldworkProblems.photoConflict({ photoId: before.id, kind: before.kind, takenAt: before.takenAt.toISOString() });
+}

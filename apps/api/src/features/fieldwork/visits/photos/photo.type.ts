@@ -1,0 +1,62 @@
+import { Field, ID, Int, ObjectType } from '@nestjs/graphql';
+import { DateTimeScalar } from '../../../../platform/graphql/scalars.js';
+import type { PhotoRow } from './photo.entity.js';
+
+/** A photo of field work. Its picture is at /api/photos/{id} once it has arrived. */
+@ObjectType()
+export class Photo {
+  @Field(() => ID)
+  id: string;
+
+  @Field(() => ID)
+  propertyId: string;
+
+  @Field(() => ID, { nullable: true })
+  visitId: string | null;
+
+  @Field(() => ID, { nullable: true })
+  zoneId: string | null;
+
+  @Field(() => ID, { nullable: true })
+  findingId: string | null;
+
+  @Field(() => ID, { nullable: true })
+  workOrderId: string | null;
+
+  @Field(() => String)
+  kind: string;
+
+  @Field(() => String, { nullable: true })
+  word: string | null;
+
+  @Field(() => DateTimeScalar)
+  takenAt: Date;
+
+  /** null while the picture is still on the phone */
+  @Field(() => DateTimeScalar, { nullable: true })
+  arrivedAt: Date | null;
+
+  @Field(() => Int, { nullable: true })
+  width: number | null;
+
+  @Field(() => Int, { nullable: true })
+  height: number | null;
+}
+
+export function showPhoto(row: PhotoRow): Photo {
+  const { id, propertyId, visitId, zoneId, findingId, workOrderId, kind, word, takenAt, arrivedAt, width, height } = row;
+  return Object.assign(new Photo(), {
+    id,
+    propertyId,
+    visitId,
+    zoneId,
+    findingId,
+    workOrderId,
+    kind,
+    word,
+    takenAt,
+    arrivedAt,
+    width,
+    height,
+  });
+}
