@@ -42,24 +42,36 @@ function live(property, fleet) {
 /**
  * @param wish seed, properties, months, hourly (share of properties with an hourly feed), faulty (share on which
  *   something goes wrong), only (kinds of fault, or null for all)
- * @returns {{files: Record<string, string>, truth: string, gaps: string, lastDay: string, siteYears: number}} texts; the same for the same wish
+ * @returns the fleet with all that is true of it; the same for the same wish
  */
-export function labelledFleet({ seed, properties, months, hourly = HOURLY, faulty = FAULTY, only = null }) {
+export function drawnFleet({ seed, properties, months, hourly = HOURLY, faulty = FAULTY, only = null }) {
   const unknown = (only ?? []).filter((kind) => !faultKinds.includes(kind));
   if (unknown.length) throw new Error(`There is no fault "${unknown.join('", "')}". There are: ${faultKinds.join(', ')}.`);
   const fleet = { seed, hourly, faulty, only, ...daysOf(seed, months) };
   const dice = diceFor(`stations ${seed}`);
   fleet.stations = Array.from({ length: STATIONS }, (_, index) => stationOf(fleet, index, dice.pick(climateNames)));
   fleet.properties = Array.from({ length: properties }, (_, index) => live(drawProperty(fleet, index + 1), fleet));
+  return fleet;
+}
+
+/**
+ * The texts of a drawn fleet; what was misread is noted on it.
+ *
+ * @returns {{files: Record<string, string>, truth: string, gaps: string, lastDay: string, siteYears: number}}
+ */
+export function textsOf(fleet) {
   const filled = Object.entries(importTables(fleet)).filter(([, table]) => table.rows.length);
   return {
     files: Object.fromEntries(filled.map(([name, table]) => [`${name}.csv`, csvText(table)])),
     truth: csvText(truthTable(fleet)),
     gaps: csvText(gapsTable(fleet)),
     lastDay: dateText(fleet.last),
-    siteYears: (properties * (fleet.last - fleet.from + 1)) / 365.25,
+    siteYears: (fleet.properties.length * (fleet.last - fleet.from + 1)) / 365.25,
   };
 }
+
+/** The texts of the fleet of a wish. */
+export const labelledFleet = (wish) => textsOf(drawnFleet(wish));
 
 /** Writes FOLDER/import, FOLDER/truth.csv and FOLDER/gaps.csv. */
 export function writeFleet({ files, truth, gaps }, folder) {

@@ -1,6 +1,6 @@
 // Which finding belongs to which fault: the same property, a kind that is right for it, and opened between its start and its end with some grace.
 import { ALARMS, familyOf } from './families.mjs';
-import { steadyFloor, wallMs } from './sites.mjs';
+import { minimumTestFlow, steadyFloor, wallMs } from './sites.mjs';
 
 const DAY_MS = 86_400_000;
 const HOURLY_DAYS = 2;
@@ -13,6 +13,9 @@ const GROWN = 0.1;
 const VIEW_DAYS = 45;
 /** Where nobody reads any more, even the newest findings are old: a history has more of them. */
 const EARLY_SHARE = 0.1;
+
+/** Leaks that flow alone for most of the time: below its minimum test flow a meter need not register them, and no judge can see them. */
+const UNSEEN = ['continuous leak', 'slow leak'];
 
 const readingAfter = (site, from, nth) => site.readings.filter((at) => at > from)[nth - 1] ?? null;
 /** The reading itself is the first: another meter may have been read some minutes before. */
@@ -54,6 +57,7 @@ export function faultOf(row, sites, last) {
   const meter = site.meters.findLast((one) => one.meter === row.meter) ?? site.meters.at(-1);
   fault.gpm = row.gpm === '' ? null : Number(row.gpm);
   fault.floorGpm = meter ? steadyFloor(meter) : null;
+  fault.isUnseen = UNSEEN.includes(row.kind) && fault.gpm !== null && meter !== undefined && fault.gpm < minimumTestFlow(meter);
   fault.due = dueAt(fault, site, last);
   fault.graceUntil = graceEnd(fault, site, last);
   return fault;

@@ -54,6 +54,7 @@ export function reportLines(score) {
     `${score.properties} properties, ${plain(score.siteYears)} site-years, ${score.findings} findings (${view})`,
     ...recallLines('Unexplained use of at least 10 % of the usual month', score.unexplainedUse),
     `  not in time: ${score.missed.count}; never found ${score.missed.never}; less than 2,000 gal in its month ${score.missed.small}`,
+    `  beside these, leaks below the minimum test flow of their meter, which it need not register: ${score.belowMeter.inTime} of ${score.belowMeter.judged} in time`,
     ...recallLines('All that adds water, by size', score.byGroupAndBand),
     ...recallLines('Every kind, by size', score.byKindAndBand),
     ...['', 'Delay (medians, of those found)'],

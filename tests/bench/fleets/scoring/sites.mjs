@@ -30,12 +30,12 @@ const stepGallons = ({ unit, multiplier, resolution }) =>
 /** One step of all dials of a property together, as independent errors add. */
 export const stepsOf = ({ meters }) => Math.hypot(...meters.filter((meter) => !meter.removed_on).map(stepGallons));
 
+/** Smallest flow that a meter must register nearly all of; 0 where its size is not told. [gpm] */
+export const minimumTestFlow = (meter) => MINIMUM_TEST_FLOW.findLast(([size]) => Number(meter.size_in || 0) >= size)?.[1] ?? 0;
+
 /** Below this flow a steady leak cannot be seen by a meter. [gpm] */
-export function steadyFloor(meter) {
-  const test = MINIMUM_TEST_FLOW.findLast(([size]) => Number(meter.size_in || 0) >= size)?.[1] ?? 0;
-  const step = (stepGallons(meter) * STEPS_AN_HOUR) / 60;
-  return Math.max(LEAST_STEADY_GPM, test, step);
-}
+export const steadyFloor = (meter) =>
+  Math.max(LEAST_STEADY_GPM, minimumTestFlow(meter), (stepGallons(meter) * STEPS_AN_HOUR) / 60);
 
 const empty = () => ({ meters: [], readAt: new Set(), hours: 0, isMixed: false, isKnown: true });
 

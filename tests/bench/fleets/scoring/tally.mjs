@@ -113,7 +113,7 @@ function steady(faults) {
 /** Recall against false alarms as the least confidence is raised: each finding is heard only at or above it. */
 function curve({ faults, findings }, siteYears) {
   const levels = [0, 0.5, 0.9, 0.95, 0.975, 0.99, 0.995, 0.999, 0.9999, 1];
-  const judged = faults.filter((fault) => fault.isJudged && isExcess(fault) && isTenth(fault));
+  const judged = faults.filter((fault) => fault.isJudged && isExcess(fault) && isTenth(fault) && !fault.isUnseen);
   return levels.map((level) => {
     const heard = (finding) => finding.confidence === null || finding.confidence >= level;
     const alarms = count(findings, (one) => one.isAlarm && !one.explainedBy && heard(one));
@@ -141,13 +141,15 @@ export function tally(match, { siteYears, properties }) {
   const alarming = faults.filter((fault) => fault.family.right.length && fault.kind !== 'missed pause');
   const excess = alarming.filter(isExcess);
   const large = excess.filter(isTenth);
+  const seen = large.filter((fault) => !fault.isUnseen);
   return {
     keepsHistory: match.keepsHistory,
     properties,
     siteYears,
     findings: findings.length,
-    unexplainedUse: recalls(large, (fault) => fault.site.group),
-    missed: missedOf(large),
+    unexplainedUse: recalls(seen, (fault) => fault.site.group),
+    belowMeter: recallOf(large.filter((fault) => fault.isUnseen)),
+    missed: missedOf(seen),
     byKindAndBand: recalls(alarming, (fault) => `${fault.kind} | ${bandOf(fault.share)}`),
     byGroupAndBand: recalls(excess, (fault) => `${fault.site.group} | ${bandOf(fault.share)}`),
     delays: Object.fromEntries([...grouped(large, (fault) => fault.site.group)].sort().map(([group, own]) => [group, delays(own)])),

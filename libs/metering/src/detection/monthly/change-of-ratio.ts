@@ -1,19 +1,27 @@
 import { type IntervalVolumes, together } from './interval-volumes.js';
-import { innovationOf, type MeterHabit, noiseSd } from './meter-habit.js';
-import { FEWEST_READINGS, monthlyLimits, pairLimit } from './monthly-limits.js';
+import { innovationOf, type MeterHabit, noiseSd, wanderVariance } from './meter-habit.js';
+import { FEWEST_READINGS, monthlyLimits, windowLimits } from './monthly-limits.js';
+import { windowScore } from './window-score.js';
 
 /** A meter that passes less than this share of what it should does not deliver; in one reading alone, less than this: common practice. */
 const WELL_UNDER = 0.7;
 const WELL_UNDER_AT_ONCE = 0.5;
 
-/** The reading before is counted to a change when it was beyond this itself. */
+/** Too little is told of two readings when the first of them was low by this much itself. */
 const ALREADY_SCORE = 1;
 
-/** What is known when an interval comes in: the habit, that before the last reading was learnt, and the sum that grows by slow changes. */
+/** An interval that has taught, the habit before it, and what its settings' mix of zones added to the doubt of the ratio. */
+export interface TaughtInterval {
+  readonly habit: MeterHabit;
+  readonly volumes: IntervalVolumes;
+  readonly doubt: number;
+}
+
+/** What is known when an interval comes in: the habit, the newest intervals that taught it, and the sum that grows by slow changes. */
 export interface WatchedRatio {
   readonly habit: MeterHabit;
-  readonly before: MeterHabit;
-  readonly previous: IntervalVolumes | null;
+  readonly doubt: number;
+  readonly taught: readonly TaughtInterval[];
   readonly growth: number;
   readonly grownFrom: { readonly habit: MeterHabit; readonly localDay: number };
   readonly volumes: IntervalVolumes;
@@ -23,7 +31,7 @@ export interface WatchedRatio {
 export interface RatioChange {
   readonly kind: 'unexplained use' | 'not delivering';
   readonly sign: 1 | -1;
-  readonly signal: 'one reading' | 'two readings' | 'slow growth';
+  readonly signal: 'one reading' | 'two readings' | 'several readings' | 'slow growth';
   readonly score: number;
   readonly habit: MeterHabit;
   readonly suspect: IntervalVolumes;
@@ -41,29 +49,28 @@ export interface LesserRatio {
 interface Tested {
   readonly signal: RatioChange['signal'];
   readonly score: number;
+  readonly limit: number;
   readonly habit: MeterHabit;
   readonly suspect: IntervalVolumes;
   readonly fromLocalDay: number;
 }
 
 /**
- * Whether an interval, alone, with the one before it or with all since growth began, shows a change of metered against programmed.
+ * Whether an interval, alone, with those before it or with all since growth began, shows a change of metered against programmed.
  *
  * @param watched - What is known, and the interval. [L]
  * @returns The change; a ratio that became less without failing; or null. [code]
  */
 export function changeOf(watched: WatchedRatio): RatioChange | LesserRatio | null {
   const beforeHabit = watched.habit.taught < FEWEST_READINGS;
-  const alone = one(watched);
-  const limit = beforeHabit ? monthlyLimits.beforeHabit : monthlyLimits.single;
-  const pair = beforeHabit ? null : two(watched);
-  const beyondPair = pair && Math.abs(pair.score) > pairLimit(noiseSd(pair.habit)) ? pair : null;
-  const more = [beyondPair, alone.score > limit ? alone : null, grown(watched)].find((tested) => tested && tested.score > 0);
+  const windows = beforeHabit ? [atFirst(watched)] : windowsOf(watched);
+  const beyond = windows.filter(({ score, limit }) => Math.abs(score) > limit);
+  const more = [...beyond.filter(({ score }) => score > 0), grown(watched)].find((tested) => tested !== null);
   if (more) return { ...more, kind: 'unexplained use', sign: 1, lackShare: 0, beforeHabit };
-  return less(beyondPair, -alone.score > limit ? alone : null, beforeHabit);
+  return less(windows.slice(0, 2), beforeHabit);
 }
 
-function less(pair: Tested | null, alone: Tested | null, beforeHabit: boolean): RatioChange | LesserRatio | null {
+function less([alone, pair]: readonly Tested[], beforeHabit: boolean): RatioChange | LesserRatio | null {
   const delivering = (tested: Tested) => tested.suspect.metered / innovationOf(tested.habit, tested.suspect).expected;
   const told = (tested: Tested): RatioChange => ({
     ...tested,
@@ -72,29 +79,55 @@ function less(pair: Tested | null, alone: Tested | null, beforeHabit: boolean): 
     lackShare: 1 - Math.max(0, delivering(tested)),
     beforeHabit,
   });
-  if (alone && delivering(alone) < WELL_UNDER_AT_ONCE) return told(alone);
+  if (alone && -alone.score > Math.max(alone.limit, monthlyLimits.single) && delivering(alone) < WELL_UNDER_AT_ONCE) return told(alone);
   if (!pair || -pair.score < monthlyLimits.single) return null;
   return delivering(pair) < WELL_UNDER ? told(pair) : { kind: 'relearn' };
 }
 
-function one({ habit, volumes }: WatchedRatio): Tested {
+function atFirst({ habit, volumes }: WatchedRatio): Tested {
   const { score } = innovationOf(habit, volumes);
-  return { signal: 'one reading', score, habit, suspect: volumes, fromLocalDay: volumes.fromLocalDay };
+  const limit = monthlyLimits.beforeHabit;
+  return { signal: 'one reading', score, limit, habit, suspect: volumes, fromLocalDay: volumes.fromLocalDay };
 }
 
-// Where only the newer of the two is off, the change began with it: where both are, before.
-function two(watched: WatchedRatio): Tested | null {
-  const { before, previous, volumes } = watched;
-  if (previous === null || before.taught < FEWEST_READINGS) return null;
-  const { score } = innovationOf(before, together(previous, volumes));
-  const already = Math.sign(score) * innovationOf(before, previous).score > ALREADY_SCORE;
-  // Too little must last: once may be a rain pause that nobody wrote down.
-  if (score < 0 && !already) return null;
-  const suspect = already ? together(previous, volumes) : volumes;
-  return { signal: 'two readings', score, habit: before, suspect, fromLocalDay: suspect.fromLocalDay };
+const SIGNALS = { 1: 'one reading', 2: 'two readings' } as const;
+
+// One reading first, then two, then more, as far back as the habit before them was one.
+function windowsOf(watched: WatchedRatio): readonly Tested[] {
+  return windowLimits(noiseSd(watched.habit)).flatMap(([readings, limit]) => {
+    const older = watched.taught.slice(watched.taught.length - readings + 1);
+    if (readings > 1 && older.length < readings - 1) return [];
+    const habit = older[0]?.habit ?? watched.habit;
+    if (readings > 1 && habit.taught < FEWEST_READINGS) return [];
+    const intervals = [...older.map(({ volumes }) => volumes), watched.volumes];
+    // The habit before the first of them holds the doubt of its own settings already.
+    const doubts = [0, ...[...older.slice(1), watched].map((one) => one.doubt + wanderVariance)].slice(0, readings);
+    const { score, firstShare } = windowScore(habit, intervals, doubts);
+    return tested({ score, firstShare, limit, habit, intervals, signal: SIGNALS[readings as 1 | 2] ?? 'several readings' });
+  });
+}
+
+// Too little must last: once may be a rain pause that nobody wrote down.
+function tested({ score, firstShare, limit, habit, intervals, signal }: ScoredWindow): readonly Tested[] {
+  const [first, ...rest] = intervals;
+  const began = firstShare === 1 && first ? first : rest[0] ?? first;
+  if (!first || !began || (score < 0 && rest.length && innovationOf(habit, first).score > -ALREADY_SCORE)) return [];
+  const [begin, ...more] = began === first ? intervals : rest;
+  const suspect = more.reduce((sum, next) => together(sum, next), begin as IntervalVolumes);
+  return [{ signal, score, limit, habit, suspect, fromLocalDay: first.fromLocalDay }];
+}
+
+interface ScoredWindow {
+  readonly score: number;
+  readonly firstShare: number;
+  readonly limit: number;
+  readonly habit: MeterHabit;
+  readonly intervals: readonly IntervalVolumes[];
+  readonly signal: RatioChange['signal'];
 }
 
 function grown({ growth, grownFrom, volumes }: WatchedRatio): Tested | null {
-  if (growth <= monthlyLimits.decision) return null;
-  return { signal: 'slow growth', score: growth, habit: grownFrom.habit, suspect: volumes, fromLocalDay: grownFrom.localDay };
+  const limit = monthlyLimits.decision;
+  if (growth <= limit) return null;
+  return { signal: 'slow growth', score: growth, limit, habit: grownFrom.habit, suspect: volumes, fromLocalDay: grownFrom.localDay };
 }

@@ -6,8 +6,11 @@ import { type MeterHabit, noiseSd } from './meter-habit.js';
 import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
 import { FEWEST_READINGS } from './monthly-limits.js';
 
-/** Ratios this near to 1 say nothing about flows; a scatter beyond it is no habit. As in the month account. */
-const LEAST_OFF = 0.1;
+/** Ratios this near to 1 say nothing about flows: a meter and a flow test are good to some percent each. Common practice. */
+const LEAST_OFF = 0.07;
+
+/** A scatter beyond it is no habit. As in the month account. */
+const MOST_NOISE = 0.1;
 
 /**
  * Flow to be tested: a ratio of metered to programmed that has always been off, steadily. One episode, and never a leak.
@@ -19,7 +22,7 @@ const LEAST_OFF = 0.1;
  */
 export function flowTestOf(judged: JudgedMeter, habit: MeterHabit, volumes: IntervalVolumes): Episode | null {
   const programmed = volumes.programmed ?? 0;
-  if (habit.taught < FEWEST_READINGS || noiseSd(habit) > LEAST_OFF || programmed <= 0) return null;
+  if (habit.taught < FEWEST_READINGS || noiseSd(habit) > MOST_NOISE || programmed <= 0) return null;
   const beyond = Math.abs(habit.logRatio) - Math.log1p(LEAST_OFF);
   const confidence = probabilityAboveZero(beyond, Math.sqrt(habit.ratioVariance));
   if (confidence < judged.thresholds.minConfidence) return null;
@@ -53,7 +56,7 @@ export function flowTestOf(judged: JudgedMeter, habit: MeterHabit, volumes: Inte
  * Whether a habit is surely near 1, so that flows on record need no test any more.
  *
  * @param habit - What the meter's readings have taught. [code]
- * @returns True within a tenth, its standard deviation included. [–]
+ * @returns True within seven hundredths, its standard deviation included. [–]
  */
 export function isNearOne(habit: MeterHabit): boolean {
   return Math.abs(habit.logRatio) + Math.sqrt(habit.ratioVariance) < Math.log1p(LEAST_OFF);

@@ -26,17 +26,23 @@ export interface Innovation {
 }
 
 /**
- * Before months are seen they are taken to scatter by 4 %, which five readings outweigh: a meter is good to 1.5 % and recorded flows
- * follow pressure, so that most properties scatter by about 3 %. An assumption on the safe side; it is learnt.
+ * Before months are seen they are taken to scatter by 2.8 %, which five readings outweigh: a meter is good to 1.5 % and recorded flows follow
+ * pressure. An assumption on the safe side; it is learnt.
  */
-const PRIOR_NOISE_SD = 0.04;
+const PRIOR_NOISE_SD = 0.028;
 const PRIOR_FREEDOM = 5;
 
-/** Months are never taken to scatter by less: pressure alone moves flow by more than the meter's own error. An assumption. */
-const LEAST_NOISE_SD = 0.028;
+/** Months are never taken to scatter by less: the meter's own error. An assumption. */
+const LEAST_NOISE_SD = 0.012;
 
-/** The habit itself may wander by this much from reading to reading, as heads wear. An assumption. */
-const WANDER_SD = 0.001;
+/** The habit itself may wander by half a percent from reading to reading, as heads wear and pressure follows the seasons: its variance. An assumption. */
+export const wanderVariance = 0.005 ** 2;
+
+/**
+ * However flows on record were found, all of a meter's may be off together by this much: a wrong unit, another nozzle, a test at another
+ * pressure. Before readings have told the ratio, no more than that is a leak. An assumption on the safe side.
+ */
+const LEAST_RATIO_SD = 0.15;
 
 /** What a single reading may teach: beyond two standard deviations less and less of the ratio, beyond three no more of the noise. */
 const HUBER = 2;
@@ -56,7 +62,7 @@ export function habitOnRecord(ratioSd: number, offsetSd: number): MeterHabit {
   return {
     logRatio: 0,
     indoorOffset: 0,
-    ratioVariance: ratioSd ** 2,
+    ratioVariance: Math.max(ratioSd, LEAST_RATIO_SD) ** 2,
     covariance: 0,
     offsetVariance: offsetSd ** 2,
     noise: PRIOR_NOISE_SD ** 2,
@@ -74,7 +80,7 @@ export function habitOnRecord(ratioSd: number, offsetSd: number): MeterHabit {
  * @param habit - What is known before the interval. [code]
  * @param volumes - The interval; programmed must be known. [L]
  * @returns What was expected and how far off the meter is. [L]
- * @source Kalman (1960) for the prediction; Wallace (1959) for the normal score of Student's t, good to a hundredth here. From memory.
+ * @source Kalman (1960) for the prediction.
  */
 export function innovationOf(habit: MeterHabit, volumes: IntervalVolumes): Innovation {
   const ratio = Math.exp(habit.logRatio);
@@ -82,7 +88,7 @@ export function innovationOf(habit: MeterHabit, volumes: IntervalVolumes): Innov
   const expected = scaled + habit.indoorOffset * volumes.days;
   const parameters =
     scaled ** 2 * habit.ratioVariance + 2 * scaled * volumes.days * habit.covariance + volumes.days ** 2 * habit.offsetVariance;
-  const noise = noiseOf(habit) * ratio ** 2 * volumes.programmedSquares;
+  const noise = noiseVariance(habit) * ratio ** 2 * volumes.programmedSquares;
   const variance = parameters + noise + volumes.ownVariance + volumes.startVariance + volumes.endVariance;
   const sd = Math.sqrt(variance);
   const noiseShare = variance > 0 ? noise / variance : 0;
@@ -115,10 +121,10 @@ export function taughtBy(habit: MeterHabit, volumes: IntervalVolumes): MeterHabi
   return {
     logRatio: habit.logRatio + belief * ratioTold * excess,
     indoorOffset: habit.indoorOffset + belief * offsetTold * excess,
-    ratioVariance: habit.ratioVariance - belief * ratioTold ** 2 + WANDER_SD ** 2,
+    ratioVariance: habit.ratioVariance - belief * ratioTold ** 2 + wanderVariance,
     covariance: habit.covariance - belief * ratioTold * offsetTold,
     offsetVariance: habit.offsetVariance - belief * offsetTold ** 2,
-    noise: (habit.freedom * habit.noise + noiseShare * noiseOf(habit) * Math.min(WINSOR, off) ** 2) / freedom,
+    noise: (habit.freedom * habit.noise + noiseShare * noiseVariance(habit) * Math.min(WINSOR, off) ** 2) / freedom,
     freedom,
     taught: habit.taught + (scaled > 0 ? 1 : 0),
   };
@@ -131,14 +137,28 @@ export function taughtBy(habit: MeterHabit, volumes: IntervalVolumes): MeterHabi
  * @returns The larger of what was learnt and what is always there. [–]
  */
 export function noiseSd(habit: MeterHabit): number {
-  return Math.sqrt(noiseOf(habit));
+  return Math.sqrt(noiseVariance(habit));
 }
 
-function noiseOf({ noise }: MeterHabit): number {
+/**
+ * The same as a variance.
+ *
+ * @param habit - The habit. [code]
+ * @returns Relative variance. [–]
+ */
+export function noiseVariance({ noise }: MeterHabit): number {
   return Math.max(LEAST_NOISE_SD ** 2, noise);
 }
 
-function normalScore(t: number, freedom: number): number {
+/**
+ * The normal score that is as probable as a value of Student's t.
+ *
+ * @param t - Value. [–]
+ * @param freedom - Degrees of freedom. [–]
+ * @returns Normal score. [–]
+ * @source Wallace (1959), good to a hundredth here. From memory.
+ */
+export function normalScore(t: number, freedom: number): number {
   if (freedom > 1e6) return t;
   return (Math.sign(t) * (8 * freedom + 1) * Math.sqrt(freedom * Math.log1p((t * t) / freedom))) / (8 * freedom + 3);
 }

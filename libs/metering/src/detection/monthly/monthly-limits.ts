@@ -1,12 +1,12 @@
 /**
- * Limits of the monthly instrument. With 12 to 13 readings a year, a property may have at most 0.03 false alarms in a year: a chance of about
- * 0.0024 by the reading for all tests together. Two readings together carry nearly all of it, because a leak that lasts is in both.
+ * Limits of the monthly instrument, as normal scores. With 12 to 13 readings a year, a property may have 0.05 false alarms in a year: a chance of
+ * 0.004 by the reading, for all tests together. One reading and two together carry nearly all of it, because they are to find a change in time.
  */
 export const monthlyLimits = {
-  /** One reading alone: a chance of 0.00016. Only breaks are meant, which are many times beyond it. */
-  single: 3.6,
   /** Before three readings have made a habit, only what the flows on record cannot be off by: a chance of 0.00003. */
   beforeHabit: 4,
+  /** Too little that yet delivers is learnt anew beyond this: nobody is told. */
+  single: 3.6,
   /** Slow growth: slack and decision of the cumulative sum; a false alarm in more than 4,000 readings (Siegmund's approximation). */
   slack: 0.5,
   decision: 7,
@@ -18,24 +18,29 @@ export const monthlyLimits = {
 /** Readings that make a habit: common practice. */
 export const FEWEST_READINGS = 3;
 
-/** Two readings together, where the noise is small: nominally a chance of 0.008, and a quarter of it in fact, since the noise is overestimated. */
-const PAIR_AT_SMALL_NOISE = 2.38;
-
-/** Added where the noise is large, and so no longer overestimated: the chance is 0.001. */
-const PAIR_MORE = 0.77;
-const SMALL_NOISE = 0.034;
-const LARGE_NOISE = 0.041;
+/** Readings that are judged together, and the limit of each such window: the chances are 0.0026, 0.0062, 0.0013 and 0.0005. */
+const WINDOWS: readonly (readonly [readings: number, limit: number])[] = [
+  [1, 2.8],
+  [2, 2.5],
+  [3, 3],
+  [6, 3.3],
+];
 
 /**
- * Limit for two readings together.
- *
- * Noise is learnt from an assumption on the safe side and never taken as less than its floor, so that at a noise of 3 % scores are too small;
- * the limit takes that back. At noises where nothing is overestimated it is that of the normal distribution.
+ * Added where months scatter much: a tenth of the water cannot be found there within two readings at any limit that is of use, so the chances are
+ * spent where it can.
+ */
+const MORE_AT_LARGE_NOISE = 0.8;
+const SMALL_NOISE = 0.032;
+const LARGE_NOISE = 0.042;
+
+/**
+ * The windows of readings that are judged together, with their limits.
  *
  * @param noise - Relative standard deviation by which months are taken to scatter. [–]
- * @returns The normal score beyond which the two are a change. [–]
+ * @returns How many readings, the newest among them, and the normal score beyond which they are a change. [–]
  */
-export function pairLimit(noise: number): number {
+export function windowLimits(noise: number): typeof WINDOWS {
   const large = Math.min(1, Math.max(0, (noise - SMALL_NOISE) / (LARGE_NOISE - SMALL_NOISE)));
-  return PAIR_AT_SMALL_NOISE + PAIR_MORE * large;
+  return WINDOWS.map(([readings, limit]) => [readings, limit + MORE_AT_LARGE_NOISE * large] as const);
 }

@@ -2,7 +2,7 @@ import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { excessFamily } from '../cause.js';
 import type { Episode } from '../episodes/episode.js';
 import { worthALook } from '../thresholds.js';
-import { changeOf, type RatioChange } from './change-of-ratio.js';
+import { changeOf, type RatioChange, type TaughtInterval } from './change-of-ratio.js';
 import { flowTestOf, isNearOne } from './flow-test.js';
 import type { IntervalVolumes } from './interval-volumes.js';
 import { innovationOf, type MeterHabit, noiseSd, taughtBy } from './meter-habit.js';
@@ -15,6 +15,17 @@ const RELEARN_SD = 0.1;
 
 /** A ratio is steady when months scatter about it by no more than this. */
 const STEADY_SD = 0.1;
+
+/** A ratio that became less is remembered for a year: then what was closed was meant to be. Common practice. */
+const REMEMBERED = 13;
+
+/** Readings that are kept for those that are judged together, less the newest. */
+const MOST_TOGETHER = 5;
+
+interface Former {
+  readonly habit: MeterHabit;
+  readonly readings: number;
+}
 
 interface Followed {
   readonly change: RatioChange;
@@ -30,8 +41,9 @@ interface Followed {
 export class RatioWatch {
   private readonly ended: Episode[] = [];
   private habit: MeterHabit;
-  private before: MeterHabit;
-  private previous: IntervalVolumes | null = null;
+  private taught: readonly TaughtInterval[] = [];
+  private doubt = 0;
+  private former: Former | null = null;
   private growth = 0;
   private grownFrom: { readonly habit: MeterHabit; readonly localDay: number };
   private followed: Followed | null = null;
@@ -45,7 +57,6 @@ export class RatioWatch {
     onRecord: MeterHabit,
   ) {
     this.habit = onRecord;
-    this.before = onRecord;
     this.grownFrom = { habit: onRecord, localDay: 0 };
   }
 
@@ -81,9 +92,10 @@ export class RatioWatch {
     }
     this.widen(volumes);
     this.sumGrowth(volumes);
-    const { habit, before, previous, growth, grownFrom } = this;
-    const change = changeOf({ habit, before, previous, growth, grownFrom, volumes });
+    const { habit, doubt, taught, growth, grownFrom } = this;
+    const change = changeOf({ habit, doubt, taught, growth, grownFrom, volumes });
     if (change?.kind === 'relearn') this.relearn(volumes);
+    else if (change?.sign === 1 && this.isBack(volumes)) this.goBack(volumes);
     else if (change === null || !this.open(change, volumes)) this.teach(volumes);
   }
 
@@ -92,7 +104,25 @@ export class RatioWatch {
     const more = mixVariance(this.judged, this.mix, mix);
     this.mix = mix ?? this.mix;
     this.habit = { ...this.habit, ratioVariance: this.habit.ratioVariance + more };
-    this.before = { ...this.before, ratioVariance: this.before.ratioVariance + more };
+    this.doubt = more;
+  }
+
+  // What passes now as it did before it passed less is no leak: something was closed, and was opened again.
+  private isBack(volumes: IntervalVolumes): boolean {
+    if (!this.former || this.former.readings <= 0) return false;
+    return innovationOf(this.former.habit, volumes).score < monthlyLimits.endScore;
+  }
+
+  private goBack(volumes: IntervalVolumes): void {
+    if (this.former) this.habit = this.former.habit;
+    this.former = null;
+    this.forget();
+    this.teach(volumes);
+  }
+
+  private forget(): void {
+    this.growth = 0;
+    this.taught = [];
   }
 
   private sumGrowth(volumes: IntervalVolumes): void {
@@ -102,9 +132,9 @@ export class RatioWatch {
   }
 
   private teach(volumes: IntervalVolumes): void {
-    this.before = this.habit;
+    this.taught = [...this.taught, { habit: this.habit, volumes, doubt: this.doubt }].slice(-MOST_TOGETHER);
     this.habit = taughtBy(this.habit, volumes);
-    this.previous = volumes;
+    if (this.former) this.former = { ...this.former, readings: this.former.readings - 1 };
     this.testFlow(volumes);
   }
 
@@ -121,9 +151,12 @@ export class RatioWatch {
   }
 
   private relearn(volumes: IntervalVolumes): void {
-    const open = { ...this.before, ratioVariance: this.before.ratioVariance + RELEARN_SD ** 2 };
-    this.habit = this.previous ? taughtBy(open, this.previous) : open;
-    this.growth = 0;
+    const last = this.taught.at(-1);
+    const before = last?.habit ?? this.habit;
+    this.former = { habit: before, readings: REMEMBERED };
+    const open = { ...before, ratioVariance: before.ratioVariance + RELEARN_SD ** 2 };
+    this.habit = last ? taughtBy(open, last.volumes) : open;
+    this.forget();
     this.fromStart = false;
     this.teach(volumes);
   }
@@ -168,9 +201,8 @@ export class RatioWatch {
     this.ended.push(this.told(followed, volumes.toLocalDay));
     this.followed = null;
     this.habit = followed.change.habit;
-    this.growth = 0;
+    this.forget();
     this.teach(volumes);
-    this.fromStart = false;
   }
 
   // What was off before there was a habit and stays so in proportion is the flows on record, not a leak.
@@ -184,11 +216,9 @@ export class RatioWatch {
     if (variance > STEADY_SD ** 2) return;
     this.ended.push(this.told(followed, volumes.toLocalDay));
     this.followed = null;
-    this.growth = 0;
+    this.forget();
     const noise = noiseSd(this.habit) ** 2;
     this.habit = { ...this.habit, logRatio: mean, ratioVariance: noise / ratios.length, covariance: 0, taught: ratios.length };
-    this.before = this.habit;
-    this.previous = null;
     this.testFlow(volumes);
   }
 

@@ -7,6 +7,9 @@ import { type PassedVolume, type UseSoFar, useSoFar } from './use-so-far.js';
 const STUCK_AFTER_DAYS = 7;
 const STUCK_SDS = 2;
 
+/** Settings that put out less than this many units of the register say nothing of one that stands still: common practice. */
+const STUCK_STEPS = 2;
+
 /** A last volume below this share of what is usual, and a next one that is too high, say that the last reading was too low. An assumption. */
 const TOO_LOW = 0.25;
 
@@ -65,7 +68,14 @@ function beside(walk: Walk, last: SeriesReading, next: SeriesReading): JudgedRea
   const use = useSoFar(walk.series, walk.passed, [last.localDay, next.localDay]);
   const pair = pairOf(walk.series, last, next, use);
   const judged = judgeReading(pair);
-  return judged.judgement === 'ok' && judged.litres === 0 && isStuck(pair, use) ? { ...judged, judgement: 'stuck' } : judged;
+  const stands = judged.judgement === 'ok' && judged.litres === 0 && isStuck(pair, use) && wasToMove(walk.series, last, next);
+  return stands ? { ...judged, judgement: 'stuck' } : judged;
+}
+
+// Where settings are known, they say whether water was to pass at all.
+function wasToMove({ programmedLitres, litresPerRegisterUnit }: ReadingSeries, last: SeriesReading, next: SeriesReading): boolean {
+  const litres = programmedLitres?.(last.localDay, next.localDay) ?? null;
+  return litres === null || litres > STUCK_STEPS * litresPerRegisterUnit;
 }
 
 function pairOf({ digits, litresPerRegisterUnit }: ReadingSeries, last: SeriesReading, next: SeriesReading, use: UseSoFar): ReadingPair {

@@ -8,7 +8,9 @@ export interface SeriesReading {
 
 /**
  * The readings of one meter between two swaps, in order of time. `demandLitres` is what plants may need or settings put out between two
- * instants, whichever is more; null where nobody can say. `others` are meters of the same property or route.
+ * instants, whichever is more, and what people use on a mixed meter; null where nobody can say. `programmedLitres` is what settings alone put
+ * out, null where they are not known: a register may stand still when nothing was programmed, however dry it was. `others` are meters of the
+ * same property or route.
  */
 export interface ReadingSeries {
   readonly meterId: string;
@@ -17,6 +19,7 @@ export interface ReadingSeries {
   readonly readings: readonly SeriesReading[];
   readonly others: readonly { readonly meterId: string; readonly readings: readonly SeriesReading[] }[];
   readonly demandLitres: ((fromLocalDay: number, toLocalDay: number) => number | null) | null;
+  readonly programmedLitres?: ((fromLocalDay: number, toLocalDay: number) => number | null) | null;
 }
 
 /** What a reading of a series looks like: as beside the last good one, or `first`, or the register of another meter. */
