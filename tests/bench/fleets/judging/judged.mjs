@@ -8,15 +8,24 @@ import { instantOf } from './evidence.mjs';
 
 const LITRES_PER_GALLON = 3.785411784;
 const TOLD = { minConfidence: 0.9, minLitres: 7570.823568, minMoney: 10 };
-const WRONG = new Set(['implausibly high', 'lower than last', 'unit mixed up', 'digits swapped', 'digit mistyped', 'another meter', 'stuck']);
+const WRONG = new Set([
+  'implausibly high',
+  'lower than last',
+  'unit mixed up',
+  'digits swapped',
+  'digit mistyped',
+  'another meter',
+  'stuck',
+]);
 const HEADER = [
   ...['property', 'meter', 'controller', 'zone', 'kind', 'from', 'until', 'gallons', 'money', 'confidence', 'state', 'opened_at', 'says'],
 ];
 
-function sumsOf(values, days) {
+/** Sums from the first day on; what is not known counts as `unknown`. */
+function sumsOf(values, days, unknown) {
   const sum = new Float64Array(days + 1);
   values.forEach((value, day) => {
-    sum[day + 1] = sum[day] + value;
+    sum[day + 1] = sum[day] + (Number.isNaN(value) ? unknown : value);
   });
   return sum;
 }
@@ -24,14 +33,14 @@ function sumsOf(values, days) {
 /** Litres that plants may need or settings put out between two instants, whichever is more, and what people use. */
 function demandOf({ kind, firstDay, days, programmedLitres, neededLitres, indoorLitresPerDay }) {
   if (kind === 'mixed' && indoorLitresPerDay === null) return null;
-  const sums = [programmedLitres, neededLitres].map((values) => sumsOf(values.map((value) => value || 0), days)); // prettier-ignore
+  const sums = [programmedLitres, neededLitres].map((values) => sumsOf(values, days, 0));
   const at = (sum, day) => sum[Math.min(days, Math.max(0, Math.floor(day) - firstDay))];
   return (from, until) => Math.max(...sums.map((sum) => at(sum, until) - at(sum, from))) + (indoorLitresPerDay ?? 0) * (until - from);
 }
 
 /** Litres that settings put out between two instants; null where they are not known. */
 function programmedOf({ firstDay, days, programmedLitres }) {
-  const sum = sumsOf(programmedLitres, days);
+  const sum = sumsOf(programmedLitres, days, Number.NaN);
   const at = (day) => sum[Math.min(days, Math.max(0, Math.floor(day) - firstDay))];
   return (from, until) => {
     const litres = at(until) - at(from);

@@ -34,8 +34,7 @@ export const stepsOf = ({ meters }) => Math.hypot(...meters.filter((meter) => !m
 export const minimumTestFlow = (meter) => MINIMUM_TEST_FLOW.findLast(([size]) => Number(meter.size_in || 0) >= size)?.[1] ?? 0;
 
 /** Below this flow a steady leak cannot be seen by a meter. [gpm] */
-export const steadyFloor = (meter) =>
-  Math.max(LEAST_STEADY_GPM, minimumTestFlow(meter), (stepGallons(meter) * STEPS_AN_HOUR) / 60);
+export const steadyFloor = (meter) => Math.max(LEAST_STEADY_GPM, minimumTestFlow(meter), (stepGallons(meter) * STEPS_AN_HOUR) / 60);
 
 const empty = () => ({ meters: [], readAt: new Set(), hours: 0, isMixed: false, isKnown: true });
 

@@ -110,7 +110,7 @@ function windowsOf(watched: WatchedRatio): readonly Tested[] {
 // Too little must last: once may be a rain pause that nobody wrote down.
 function tested({ score, firstShare, limit, habit, intervals, signal }: ScoredWindow): readonly Tested[] {
   const [first, ...rest] = intervals;
-  const began = firstShare === 1 && first ? first : rest[0] ?? first;
+  const began = firstShare === 1 && first ? first : (rest[0] ?? first);
   if (!first || !began || (score < 0 && rest.length && innovationOf(habit, first).score > -ALREADY_SCORE)) return [];
   const [begin, ...more] = began === first ? intervals : rest;
   const suspect = more.reduce((sum, next) => together(sum, next), begin as IntervalVolumes);

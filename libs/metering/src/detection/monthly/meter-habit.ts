@@ -1,3 +1,4 @@
+import { normalScore } from '../../uncertainty/normal-score.js';
 import type { IntervalVolumes } from './interval-volumes.js';
 
 /**
@@ -140,25 +141,6 @@ export function noiseSd(habit: MeterHabit): number {
   return Math.sqrt(noiseVariance(habit));
 }
 
-/**
- * The same as a variance.
- *
- * @param habit - The habit. [code]
- * @returns Relative variance. [–]
- */
-export function noiseVariance({ noise }: MeterHabit): number {
+function noiseVariance({ noise }: MeterHabit): number {
   return Math.max(LEAST_NOISE_SD ** 2, noise);
-}
-
-/**
- * The normal score that is as probable as a value of Student's t.
- *
- * @param t - Value. [–]
- * @param freedom - Degrees of freedom. [–]
- * @returns Normal score. [–]
- * @source Wallace (1959), good to a hundredth here. From memory.
- */
-export function normalScore(t: number, freedom: number): number {
-  if (freedom > 1e6) return t;
-  return (Math.sign(t) * (8 * freedom + 1) * Math.sqrt(freedom * Math.log1p((t * t) / freedom))) / (8 * freedom + 3);
 }

@@ -30,7 +30,7 @@ const WINDOWS: readonly (readonly [readings: number, limit: number])[] = [
  * Added where months scatter much: a tenth of the water cannot be found there within two readings at any limit that is of use, so the chances are
  * spent where it can.
  */
-const MORE_AT_LARGE_NOISE = 0.8;
+const MORE_AT_LARGE_NOISE = 1;
 const SMALL_NOISE = 0.032;
 const LARGE_NOISE = 0.042;
 

@@ -1,7 +1,8 @@
+import { normalScore } from '../../uncertainty/normal-score.js';
 import { solveOn } from '../hourly/flows/nonnegative-least-squares.js';
 import { valueAt } from '../hourly/steps/value-at.js';
 import type { IntervalVolumes } from './interval-volumes.js';
-import { innovationOf, type MeterHabit, noiseVariance, normalScore } from './meter-habit.js';
+import { innovationOf, type MeterHabit, noiseSd } from './meter-habit.js';
 
 /** Share of the first interval that a change may have taken: all of it, or half where it began within it. */
 const FIRST_SHARES = [1, 0.5] as const;
@@ -77,7 +78,7 @@ function covarianceOf(habit: MeterHabit, intervals: readonly IntervalVolumes[], 
 }
 
 function varianceOf(habit: MeterHabit, ratio: number, own: IntervalVolumes): number {
-  const noise = noiseVariance(habit) * ratio ** 2 * own.programmedSquares;
+  const noise = noiseSd(habit) ** 2 * ratio ** 2 * own.programmedSquares;
   return noise + own.ownVariance + own.startVariance + own.endVariance + LEAST_VARIANCE;
 }
 

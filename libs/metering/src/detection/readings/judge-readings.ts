@@ -10,6 +10,9 @@ const STUCK_SDS = 2;
 /** Settings that put out less than this many units of the register say nothing of one that stands still: common practice. */
 const STUCK_STEPS = 2;
 
+/** Use from this share of the most that is believed on is that of the high season: common practice. */
+const HIGH_SEASON = 0.5;
+
 /** A last volume below this share of what is usual, and a next one that is too high, say that the last reading was too low. An assumption. */
 const TOO_LOW = 0.25;
 
@@ -68,14 +71,20 @@ function beside(walk: Walk, last: SeriesReading, next: SeriesReading): JudgedRea
   const use = useSoFar(walk.series, walk.passed, [last.localDay, next.localDay]);
   const pair = pairOf(walk.series, last, next, use);
   const judged = judgeReading(pair);
-  const stands = judged.judgement === 'ok' && judged.litres === 0 && isStuck(pair, use) && wasToMove(walk.series, last, next);
+  const stands = judged.judgement === 'ok' && judged.litres === 0 && isStuck(pair, use) && wasToMove(walk.series, [last, next], use);
   return stands ? { ...judged, judgement: 'stuck' } : judged;
 }
 
-// Where settings are known, they say whether water was to pass at all.
-function wasToMove({ programmedLitres, litresPerRegisterUnit }: ReadingSeries, last: SeriesReading, next: SeriesReading): boolean {
-  const litres = programmedLitres?.(last.localDay, next.localDay) ?? null;
-  return litres === null || litres > STUCK_STEPS * litresPerRegisterUnit;
+// Where settings are known, they say whether water was to pass at all: less the days of the readings, whose runs may be on either side. Else only
+// the high season says it, since a timer is shut off by hand.
+function wasToMove(
+  { programmedLitres, litresPerRegisterUnit }: ReadingSeries,
+  [last, next]: readonly [SeriesReading, SeriesReading],
+  { usual, expectation }: UseSoFar,
+): boolean {
+  const litres = programmedLitres?.(last.localDay + 1, next.localDay - 1) ?? null;
+  if (litres !== null) return litres > STUCK_STEPS * litresPerRegisterUnit;
+  return !programmedLitres || (usual?.litresPerDay ?? 0) >= HIGH_SEASON * (expectation?.litresPerDay ?? 0);
 }
 
 function pairOf({ digits, litresPerRegisterUnit }: ReadingSeries, last: SeriesReading, next: SeriesReading, use: UseSoFar): ReadingPair {

@@ -27,7 +27,8 @@ it('is not alarmed more by large scatter once that is a habit', () => {
     const { intervals } = monthlyMeter(seed, { readings: 24, noise: 0.06 });
     return alarms(seed, { readings: 24, noise: 0.06 }).filter(({ openedLocalDay }) => openedLocalDay > (intervals[11]?.toLocalDay ?? 0));
   });
-  expect(late.length).toBeLessThan(6);
+  // At 0.06 in a year 50 years hold 3; eight or more come by chance in about one of 80 such samples.
+  expect(late.length).toBeLessThan(8);
 });
 
 it('finds leaks of a tenth within two readings where months scatter by 3 %, larger ones always, and half a tenth seldom', () => {
