@@ -14,6 +14,8 @@ export interface GaugeShape {
   readonly size: GaugeSize;
   /** Size `phone`: the room there is, from 280 to 480. */
   readonly width?: number;
+  /** Colours of paper, whatever the size; `print` always has them. */
+  readonly onPaper?: boolean;
 }
 
 /**
@@ -21,9 +23,9 @@ export interface GaugeShape {
  *
  * Every word is escaped; a missing volume has no mark and is named first with its reason; the order of the steps never follows value.
  */
-export function drawGauge(numbers: GaugeNumbers, words: GaugeWords, { size, width = PHONE.usual }: GaugeShape): string {
+export function drawGauge(numbers: GaugeNumbers, words: GaugeWords, { size, width = PHONE.usual, onPaper = false }: GaugeShape): string {
   const sayings: Sayings = { numbers, words, written: written(numbers) };
-  const colour = colourFor(size === 'print');
+  const colour = colourFor(onPaper || size === 'print');
   const { body, ...extent } = drawn(sayings, colour, size, width);
   return drawing(size, extent, accessibleName(sayings, size), body);
 }

@@ -1,0 +1,83 @@
+import { type Formats, formatsFor, type VolumeColumn } from '../formats/formats.js';
+import { type Known, NOT_KNOWN } from '../formats/numbers.js';
+import { type QuantityKind, quantities } from '../formats/quantities.js';
+import { roundingStep, roundTo } from '../gauge/drawing/scale.js';
+import { type ReportWords, reportWords } from '../words/report-words.js';
+import type { ReportInput } from './report-input.js';
+import type { Figure } from './report-model.js';
+
+/** What a figure is of. */
+export interface FigureOf {
+  readonly id: string;
+  readonly label: string;
+  /** why it is not known, in words */
+  readonly reason?: string | null;
+}
+
+/** A volume as it is written everywhere: one unit and one rounding for a whole page. */
+export interface VolumeFigures {
+  readonly column: VolumeColumn;
+  readonly figure: (of: FigureOf, litres: Known) => Figure;
+  /** with its unit, for a sentence; the size without its sign */
+  readonly said: (litres: Known) => string;
+}
+
+/** Everything with which a report writes a number or a word. */
+export interface Writer {
+  readonly formats: Formats;
+  readonly words: ReportWords;
+  readonly volumes: (largestLitres: number) => VolumeFigures;
+  readonly money: (of: FigureOf, amount: Known) => Figure;
+  readonly quantity: (of: FigureOf, kind: QuantityKind, si: Known) => Figure;
+  readonly plain: (of: FigureOf, value: Known, decimals: number) => Figure;
+  readonly percent: (of: FigureOf, share: Known) => Figure;
+}
+
+/** The number that letters with so many decimals show. */
+const asShown = (value: number, decimals: number): number => Number(value.toFixed(decimals)) + 0;
+
+const figure = ({ id, label, reason = null }: FigureOf, value: number | null, unit: string, shown: string): Figure =>
+  value === null ? { id, label, value, unit, shown: NOT_KNOWN, reason } : { id, label, value, unit, shown, reason: null };
+
+const isNumber = (value: Known): value is number => typeof value === 'number' && Number.isFinite(value);
+
+export function writerOf(input: Pick<ReportInput, 'language' | 'units' | 'currency' | 'timeZone'>): Writer {
+  const formats = formatsFor(input);
+  const inDecimals = (of: FigureOf, value: Known, decimals: number, unit: string): Figure => {
+    const rounded = isNumber(value) ? asShown(value, decimals) : null;
+    return figure(of, rounded, unit, formats.figure(rounded, decimals));
+  };
+  return {
+    formats,
+    words: reportWords(input.language),
+    volumes: (largest) => volumeFigures(formats, largest),
+    money: (of, amount) => {
+      const rounded = isNumber(amount) ? asShown(amount, 0) : null;
+      return figure(of, rounded, input.currency, formats.money(rounded));
+    },
+    quantity: (of, kind, si) => {
+      const { fromSi, decimals } = quantities[kind][input.units];
+      return inDecimals(of, isNumber(si) ? fromSi(si) : null, decimals, formats.unitOf(kind));
+    },
+    plain: (of, value, decimals) => inDecimals(of, value, decimals, ''),
+    percent: (of, share) => inDecimals(of, isNumber(share) ? share * 100 : null, 0, '%'),
+  };
+}
+
+function volumeFigures(formats: Formats, largestLitres: number): VolumeFigures {
+  const column = formats.volumeColumn(largestLitres);
+  const step = roundingStep(column.fromLitres(largestLitres));
+  const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  const written = (litres: Known): number | null => {
+    const rounded = isNumber(litres) ? roundTo(column.fromLitres(litres), step) : null;
+    return rounded === null ? null : asShown(rounded, decimals);
+  };
+  return {
+    column,
+    figure: (of, litres) => figure(of, written(litres), column.unit, formats.figure(written(litres), decimals)),
+    said: (litres) => {
+      const value = written(litres);
+      return value === null ? NOT_KNOWN : `${formats.figure(Math.abs(value), decimals)} ${column.unit}`;
+    },
+  };
+}

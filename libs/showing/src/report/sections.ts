@@ -1,0 +1,133 @@
+import type { ReportWord } from '../words/en/report.js';
+import type { FigureOf, Writer } from './figures.js';
+import { nextMonth } from './period-sums.js';
+import type { GivenFinding, GivenProperty, GivenWork, ReportPeriod } from './report-input.js';
+import type { Figure, ReportLine, ReportSection } from './report-model.js';
+import { type Savings, savingLines } from './savings.js';
+
+const MOST_FOUND = 6;
+const MOST_RECOMMENDED = 3;
+/** Findings that are the office's business, not the client's. */
+const INTERNAL = new Set(['doubtful reading', 'stale', 'flow to be tested']);
+
+/** What was found, done, saved and recommended. */
+export function sectionsOf(writer: Writer, property: GivenProperty, period: ReportPeriod, savings: Savings): ReportSection[] {
+  const { say } = writer.words;
+  const section = (id: ReportSection['id'], lines: ReportLine[], none: string): ReportSection => ({
+    id,
+    title: say(`${id}.title`),
+    lines,
+    none,
+  });
+  const findings = property.findings.filter(({ kind, state }) => !INTERNAL.has(kind) && state !== 'dismissed');
+  return [
+    section('found', foundLines(writer, inPeriod(findings, period)), say('found.none')),
+    section('done', doneLines(writer, property.work, period), say('done.none')),
+    section('saved', savingLines(writer, savings, property), say('saved.noWork')),
+    section('recommended', recommendedLines(writer, property.work, findings), say('recommended.none')),
+  ];
+}
+
+function inPeriod(findings: readonly GivenFinding[], { from, until }: ReportPeriod): GivenFinding[] {
+  const [first, after] = [`${from}-01`, `${nextMonth(until)}-01`];
+  return findings.filter(({ fromOn, untilOn }) => (fromOn ?? first) < after && (untilOn ?? first) >= first);
+}
+
+const byWorth = (a: GivenFinding, b: GivenFinding): number =>
+  (b.money ?? -1) - (a.money ?? -1) || (b.litres ?? -1) - (a.litres ?? -1) || a.id.localeCompare(b.id);
+
+function foundLines(writer: Writer, findings: readonly GivenFinding[]): ReportLine[] {
+  const { words } = writer;
+  return [...findings]
+    .sort(byWorth)
+    .slice(0, MOST_FOUND)
+    .map((finding) => {
+      const amounts = amountsOf(writer, finding, `found.${finding.id}`, {
+        litres: words.say('figure.aboveNeed'),
+        money: words.say('figure.aboveNeedMoney'),
+      });
+      const what = words.of('found', finding.kind) ?? finding.kind;
+      const word: ReportWord = amounts.money ? 'found.amountMoney' : amounts.litres ? 'found.amount' : 'found.noAmount';
+      const amount = words.say(word, { litres: amounts.litres ?? '', money: amounts.money ?? '' });
+      const state = words.of('state', finding.state) ?? '';
+      return { id: finding.id, says: words.say('found.line', { what, amount, state }).trim(), figures: amounts.figures, photos: [] };
+    });
+}
+
+interface Amounts {
+  readonly litres: string | null;
+  readonly money: string | null;
+  readonly figures: readonly Figure[];
+}
+
+function amountsOf(
+  writer: Writer,
+  finding: GivenFinding,
+  id: string,
+  labels: { readonly litres: string; readonly money: string },
+): Amounts {
+  if (finding.litres === null) return { litres: null, money: null, figures: [] };
+  const { figure, said } = writer.volumes(Math.abs(finding.litres));
+  const of = (part: 'litres' | 'money'): FigureOf => ({ id: `${id}.${part}`, label: labels[part] });
+  const volume = figure(of('litres'), Math.abs(finding.litres));
+  const litres = said(finding.litres);
+  if (finding.money === null) return { litres, money: null, figures: [volume] };
+  const money = writer.money(of('money'), Math.abs(finding.money));
+  return { litres, money: money.shown, figures: [volume, money] };
+}
+
+function doneLines({ words, formats }: Writer, work: readonly GivenWork[], { from, until }: ReportPeriod): ReportLine[] {
+  return work
+    .filter(({ doneOn }) => doneOn !== null && doneOn.slice(0, 7) >= from && doneOn.slice(0, 7) <= until)
+    .sort((a, b) => (a.doneOn ?? '').localeCompare(b.doneOn ?? '') || a.id.localeCompare(b.id))
+    .map((order) => {
+      const told = [order.what, order.doneNote]
+        .map((text) => text?.trim())
+        .filter(Boolean)
+        .join('. ');
+      const says = words.say('done.line', {
+        day: formats.dayOfYear(order.doneOn),
+        kind: words.of('kind', order.kind) ?? order.kind,
+        what: told ? words.say('done.what', { what: told }) : '',
+      });
+      return { id: order.id, says, figures: [], photos: order.photos };
+    });
+}
+
+function recommendedLines(writer: Writer, work: readonly GivenWork[], findings: readonly GivenFinding[]): ReportLine[] {
+  const orders = work.filter(
+    ({ kind, state }) => state === 'waiting for approval' || (kind === 'upgrade' && (state === 'open' || state === 'given out')),
+  );
+  const open = findings.filter(({ state }) => state === 'open').sort(byWorth);
+  return [
+    ...orders.map((order) => orderLine(writer, order)),
+    ...open.slice(0, MOST_RECOMMENDED).map((finding) => adviceLine(writer, finding)),
+  ];
+}
+
+function orderLine(writer: Writer, { id, kind, what, cost, state }: GivenWork): ReportLine {
+  const { words } = writer;
+  const figures = cost === null ? [] : [writer.money({ id: `recommended.${id}.cost`, label: words.say('figure.cost') }, cost)];
+  const says = words.say('recommended.order', {
+    what: what.trim() || (words.of('kind', kind) ?? kind),
+    cost: figures[0] ? words.say('recommended.cost', { cost: figures[0].shown }) : '',
+    state: words.say(state === 'waiting for approval' ? 'recommended.waiting' : 'recommended.planned'),
+  });
+  return { id, says, figures, photos: [] };
+}
+
+function adviceLine(writer: Writer, finding: GivenFinding): ReportLine {
+  const { words } = writer;
+  const labels = { litres: words.say('figure.wouldSave'), money: words.say('figure.savedMoney') };
+  const action = words.of('action', finding.kind) ?? words.of('found', finding.kind) ?? finding.kind;
+  const amounts = amountsOf(writer, finding, `recommended.${finding.id}`, labels);
+  if (amounts.litres === null || finding.kind === 'under-programmed')
+    return { id: finding.id, says: words.say('recommended.findingOnly', { action }), figures: [], photos: [] };
+  const money = amounts.money ? words.say('saved.money', { money: amounts.money }) : '';
+  return {
+    id: finding.id,
+    says: words.say('recommended.finding', { action, litres: amounts.litres, money }),
+    figures: amounts.figures,
+    photos: [],
+  };
+}

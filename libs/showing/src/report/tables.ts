@@ -1,0 +1,106 @@
+import type { ReportWord } from '../words/en/report.js';
+import { largestOf } from './drawings.js';
+import type { FigureOf, Writer } from './figures.js';
+import type { PeriodSums } from './period-sums.js';
+import type { GivenMonth } from './report-input.js';
+import type { Figure, ReportRow, ReportTable } from './report-model.js';
+
+const VOLUMES = ['allowed', 'needed', 'programmed', 'metered'] as const;
+
+/** The figures of the period, as the table and the files have them. */
+export function periodFigures(writer: Writer, sums: PeriodSums): Figure[] {
+  const { figure } = writer.volumes(largestOf([sums]));
+  const of = (id: string, reason: string | null = null): FigureOf => ({
+    id,
+    label: writer.words.say(`figure.${id}` as ReportWord),
+    reason: reason === null ? null : writer.words.because(reason),
+  });
+  return [
+    ...VOLUMES.map((name) => figure(of(name, sums[name].reason), sums[name].litres)),
+    figure(of('aboveNeed', sums.metered.reason ?? sums.needed.reason), sums.aboveNeed.litres),
+    writer.money(of('aboveNeedMoney', sums.metered.reason ?? sums.needed.reason ?? 'volume-absent'), sums.aboveNeed.money),
+    figure(of('aboveAllowed', sums.metered.reason ?? sums.allowed.reason), sums.aboveAllowed.litres),
+    writer.quantity(of('rain', 'weather-missing'), 'depth', sums.rainMm),
+    writer.quantity(of('eto', 'weather-missing'), 'depth', sums.etoMm),
+  ];
+}
+
+/** Page 2: figures of the period, one under the other. */
+export function periodTable(writer: Writer, figures: readonly Figure[]): ReportTable {
+  const { say } = writer.words;
+  return {
+    id: 'period',
+    title: say('period.title'),
+    heads: [say('period.what'), say('period.value')],
+    rows: figures.map((figure) => ({ label: withUnit(figure), cells: [figure], isTotal: false })),
+  };
+}
+
+const withUnit = ({ label, unit }: Figure): string => (unit && !/^[A-Z]{3}$/.test(unit) ? `${label}, ${unit}` : label);
+
+/** Page 2: the months, the newest last, in one unit and one rounding, and what they add up to. */
+export function monthTable(writer: Writer, months: readonly GivenMonth[]): ReportTable {
+  const { say } = writer.words;
+  const { figure, column } = writer.volumes(largestOf(months));
+  const label = (id: string): string => say(`figure.${id}` as ReportWord);
+  const depth = writer.formats.unitOf('depth');
+  return {
+    id: 'months',
+    title: say('table.title'),
+    heads: [
+      say('table.month'),
+      ...VOLUMES.map((name) => `${label(name)}, ${column.unit}`),
+      `${label('aboveNeed')}, ${column.unit}`,
+      `${label('rain')}, ${depth}`,
+      `${label('eto')}, ${depth}`,
+    ],
+    rows: months.map((month): ReportRow => {
+      const of = (id: string, reason: string | null): FigureOf => ({
+        id: `month.${month.month}.${id}`,
+        label: `${writer.formats.month(month.month)}, ${label(id)}`,
+        reason: reason === null ? null : writer.words.because(reason),
+      });
+      return {
+        label: writer.formats.month(month.month),
+        cells: [
+          ...VOLUMES.map((name) => figure(of(name, month[name].reason), month[name].litres)),
+          figure(of('aboveNeed', month.metered.reason ?? month.needed.reason), month.aboveNeed.litres),
+          writer.quantity(of('rain', 'weather-missing'), 'depth', month.rainMm),
+          writer.quantity(of('eto', 'weather-missing'), 'depth', month.etoMm),
+        ],
+        isTotal: false,
+      };
+    }),
+  };
+}
+
+interface PropertySums {
+  readonly id: string;
+  readonly name: string;
+  readonly sums: PeriodSums;
+}
+
+/** The client's properties side by side. */
+export function summaryTable(writer: Writer, properties: readonly PropertySums[]): ReportTable {
+  const { say } = writer.words;
+  const { figure, column } = writer.volumes(largestOf(properties.map(({ sums }) => sums)));
+  const shown = ['metered', 'needed', 'aboveNeed'] as const;
+  return {
+    id: 'summary',
+    title: say('summary'),
+    heads: [say('property'), ...shown.map((id) => `${say(`figure.${id}`)}, ${column.unit}`), say('figure.aboveNeedMoney')],
+    rows: properties.map(({ id, name, sums }) => {
+      const because = writer.words.because(sums.metered.reason ?? sums.needed.reason ?? 'volume-absent');
+      const of = (part: string): FigureOf => ({
+        id: `summary.${id}.${part}`,
+        label: `${name}, ${say(`figure.${part}` as ReportWord)}`,
+        reason: because,
+      });
+      return {
+        label: name,
+        cells: [...shown.map((part) => figure(of(part), sums[part].litres)), writer.money(of('aboveNeedMoney'), sums.aboveNeed.money)],
+        isTotal: false,
+      };
+    }),
+  };
+}
