@@ -1,7 +1,18 @@
 /** The house's plan: arrows go down only. Each rule says what to do when it fires. */
 
 /** Features from the ground up. A feature may import those to its left, never those to its right. */
-const apiFeatures = ['portfolio', 'weather', 'metering', 'settings', 'accounts', 'findings', 'fieldwork', 'overview', 'exchange'];
+const apiFeatures = [
+  'portfolio',
+  'weather',
+  'metering',
+  'settings',
+  'accounts',
+  'findings',
+  'fieldwork',
+  'overview',
+  'reports',
+  'exchange',
+];
 
 const upward = apiFeatures.slice(0, -1).map((feature, rank) => ({
   name: `api-${feature}-looks-up`,

@@ -7,6 +7,7 @@ import { MeteringModule } from './features/metering/metering.module.js';
 import { FieldworkModule } from './features/fieldwork/fieldwork.module.js';
 import { OverviewModule } from './features/overview/overview.module.js';
 import { PortfolioModule } from './features/portfolio/portfolio.module.js';
+import { ReportsModule } from './features/reports/reports.module.js';
 import { WeatherModule } from './features/weather/weather.module.js';
 import { SettingsModule } from './features/settings/settings.module.js';
 import { graphql } from './platform/graphql.module.js';
@@ -21,6 +22,7 @@ const features = [
   FindingsModule,
   FieldworkModule,
   OverviewModule,
+  ReportsModule,
   ExchangeModule,
 ];
 

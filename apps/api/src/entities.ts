@@ -1,7 +1,8 @@
 import { CrewMemberRow } from './features/fieldwork/crews/crew-member.entity.js';
 import { CrewRow } from './features/fieldwork/crews/crew.entity.js';
 import { WorkOrderRow } from './features/fieldwork/orders/work-order.entity.js';
-import { WaterReportRow } from './features/fieldwork/reports/water-report.entity.js';
+import { WaterReportRow } from './features/reports/kept/water-report.entity.js';
+import { ReportEditionRow } from './features/reports/kept/report-edition.entity.js';
 import { RouteRow } from './features/fieldwork/routes/route.entity.js';
 import { StopRow } from './features/fieldwork/routes/stop.entity.js';
 import { PhotoRow } from './features/fieldwork/visits/photos/photo.entity.js';
@@ -62,6 +63,7 @@ export const entities = [
   CrewRow,
   WorkOrderRow,
   WaterReportRow,
+  ReportEditionRow,
   RouteRow,
   StopRow,
   VisitRow,

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { exchangeProblems } from './features/exchange/import/directory/exchange.problems.js';
 import { sentencesEn } from './features/exchange/problems/sentences.en.js';
+import { reportsProblems } from './features/reports/reports.problems.js';
 import { fieldworkProblems } from './features/fieldwork/fieldwork.problems.js';
 import { filesProblems } from './platform/files/files.problems.js';
 import { identityProblems } from './platform/identity/sessions/identity.problems.js';
@@ -21,6 +22,7 @@ export const catalogues: readonly Catalogue[] = [
   { file: 'platform/identity/sessions/identity.problems.ts', title: 'Signing in and members', problems: identityProblems },
   { file: 'platform/files/files.problems.ts', title: 'Pictures', problems: filesProblems },
   { file: 'features/fieldwork/fieldwork.problems.ts', title: 'Field work', problems: fieldworkProblems },
+  { file: 'features/reports/reports.problems.ts', title: 'Water reports', problems: reportsProblems },
   { file: 'features/exchange/import/directory/exchange.problems.ts', title: 'Import and export', problems: exchangeProblems },
 ];
 

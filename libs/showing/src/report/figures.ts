@@ -20,6 +20,8 @@ export interface VolumeFigures {
   readonly figure: (of: FigureOf, litres: Known) => Figure;
   /** with its unit, for a sentence; the size without its sign */
   readonly said: (litres: Known) => string;
+  /** a difference as it is written beside the two it is of: rounding alone never makes them disagree */
+  readonly between: (litres: Known, high: Known, low: Known) => number | null;
 }
 
 /** Everything with which a report writes a number or a word. */
@@ -68,6 +70,7 @@ function volumeFigures(formats: Formats, largestLitres: number): VolumeFigures {
   const column = formats.volumeColumn(largestLitres);
   const step = roundingStep(column.fromLitres(largestLitres));
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  const inUnit = (litres: Known): number | null => (isNumber(litres) ? column.fromLitres(litres) : null);
   const written = (litres: Known): number | null => {
     const rounded = isNumber(litres) ? roundTo(column.fromLitres(litres), step) : null;
     return rounded === null ? null : asShown(rounded, decimals);
@@ -75,6 +78,14 @@ function volumeFigures(formats: Formats, largestLitres: number): VolumeFigures {
   return {
     column,
     figure: (of, litres) => figure(of, written(litres), column.unit, formats.figure(written(litres), decimals)),
+    between: (litres, high, low) => {
+      if (!isNumber(litres)) return null;
+      const [above, below] = [roundTo(inUnit(high), step), roundTo(inUnit(low), step)];
+      if (above === null || below === null) return litres;
+      const perLitre = column.fromLitres(1);
+      // The same rule as the gauge's: more than rounding is a gap that the account counted otherwise, and it is kept.
+      return Math.abs(above - below - litres * perLitre) <= 1.5 * step ? (above - below) / perLitre : litres;
+    },
     said: (litres) => {
       const value = written(litres);
       return value === null ? NOT_KNOWN : `${formats.figure(Math.abs(value), decimals)} ${column.unit}`;

@@ -11,8 +11,8 @@ export function ordinanceOf(writer: Writer, property: GivenProperty, period: str
   if (allowanceFrom !== 'ordinance' && allowanceFrom !== 'contract') return null;
   const { say, because } = writer.words;
   const { allowed, metered, aboveAllowed } = sums;
-  const { said } = writer.volumes(largestOf([sums]));
-  const gap = aboveAllowed.litres;
+  const { said, between } = writer.volumes(largestOf([sums]));
+  const gap = between(aboveAllowed.litres, metered.litres, allowed.litres);
   const statement =
     gap === null
       ? say('ordinance.unknown', { period, reason: because(allowed.reason ?? metered.reason) })

@@ -9,7 +9,7 @@ const VOLUMES = ['allowed', 'needed', 'programmed', 'metered'] as const;
 
 /** The figures of the period, as the table and the files have them. */
 export function periodFigures(writer: Writer, sums: PeriodSums): Figure[] {
-  const { figure } = writer.volumes(largestOf([sums]));
+  const { figure, between } = writer.volumes(largestOf([sums]));
   const of = (id: string, reason: string | null = null): FigureOf => ({
     id,
     label: writer.words.say(`figure.${id}` as ReportWord),
@@ -17,9 +17,15 @@ export function periodFigures(writer: Writer, sums: PeriodSums): Figure[] {
   });
   return [
     ...VOLUMES.map((name) => figure(of(name, sums[name].reason), sums[name].litres)),
-    figure(of('aboveNeed', sums.metered.reason ?? sums.needed.reason), sums.aboveNeed.litres),
+    figure(
+      of('aboveNeed', sums.metered.reason ?? sums.needed.reason),
+      between(sums.aboveNeed.litres, sums.metered.litres, sums.needed.litres),
+    ),
     writer.money(of('aboveNeedMoney', sums.metered.reason ?? sums.needed.reason ?? 'volume-absent'), sums.aboveNeed.money),
-    figure(of('aboveAllowed', sums.metered.reason ?? sums.allowed.reason), sums.aboveAllowed.litres),
+    figure(
+      of('aboveAllowed', sums.metered.reason ?? sums.allowed.reason),
+      between(sums.aboveAllowed.litres, sums.metered.litres, sums.allowed.litres),
+    ),
     writer.quantity(of('rain', 'weather-missing'), 'depth', sums.rainMm),
     writer.quantity(of('eto', 'weather-missing'), 'depth', sums.etoMm),
   ];
@@ -41,7 +47,7 @@ const withUnit = ({ label, unit }: Figure): string => (unit && !/^[A-Z]{3}$/.tes
 /** Page 2: the months, the newest last, in one unit and one rounding, and what they add up to. */
 export function monthTable(writer: Writer, months: readonly GivenMonth[]): ReportTable {
   const { say } = writer.words;
-  const { figure, column } = writer.volumes(largestOf(months));
+  const { figure, column, between } = writer.volumes(largestOf(months));
   const label = (id: string): string => say(`figure.${id}` as ReportWord);
   const depth = writer.formats.unitOf('depth');
   return {
@@ -64,7 +70,10 @@ export function monthTable(writer: Writer, months: readonly GivenMonth[]): Repor
         label: writer.formats.month(month.month),
         cells: [
           ...VOLUMES.map((name) => figure(of(name, month[name].reason), month[name].litres)),
-          figure(of('aboveNeed', month.metered.reason ?? month.needed.reason), month.aboveNeed.litres),
+          figure(
+            of('aboveNeed', month.metered.reason ?? month.needed.reason),
+            between(month.aboveNeed.litres, month.metered.litres, month.needed.litres),
+          ),
           writer.quantity(of('rain', 'weather-missing'), 'depth', month.rainMm),
           writer.quantity(of('eto', 'weather-missing'), 'depth', month.etoMm),
         ],
@@ -83,7 +92,7 @@ interface PropertySums {
 /** The client's properties side by side. */
 export function summaryTable(writer: Writer, properties: readonly PropertySums[]): ReportTable {
   const { say } = writer.words;
-  const { figure, column } = writer.volumes(largestOf(properties.map(({ sums }) => sums)));
+  const { figure, column, between } = writer.volumes(largestOf(properties.map(({ sums }) => sums)));
   const shown = ['metered', 'needed', 'aboveNeed'] as const;
   return {
     id: 'summary',
@@ -98,7 +107,11 @@ export function summaryTable(writer: Writer, properties: readonly PropertySums[]
       });
       return {
         label: name,
-        cells: [...shown.map((part) => figure(of(part), sums[part].litres)), writer.money(of('aboveNeedMoney'), sums.aboveNeed.money)],
+        cells: [
+          ...(['metered', 'needed'] as const).map((part) => figure(of(part), sums[part].litres)),
+          figure(of('aboveNeed'), between(sums.aboveNeed.litres, sums.metered.litres, sums.needed.litres)),
+          writer.money(of('aboveNeedMoney'), sums.aboveNeed.money),
+        ],
         isTotal: false,
       };
     }),

@@ -11,7 +11,7 @@ export const periodInWords = ({ formats, words }: Writer, { from, until }: Repor
 export function verdictOf(writer: Writer, name: string, period: string, sums: PeriodSums, confidence: number): string {
   const { words, formats } = writer;
   const { metered, needed, aboveNeed } = sums;
-  const { said } = writer.volumes(largestOf([sums]));
+  const { said, between } = writer.volumes(largestOf([sums]));
   if (metered.litres === null) return words.say('verdict.notMetered', { name, period, reason: words.because(metered.reason) });
   const values = { name, period, metered: said(metered.litres), needed: said(needed.litres) };
   if (needed.litres === null || aboveNeed.litres === null)
@@ -19,7 +19,12 @@ export function verdictOf(writer: Writer, name: string, period: string, sums: Pe
   if (isWithin(aboveNeed, confidence)) return words.say('verdict.near', values);
   const percent = needed.litres > 0 ? formats.percent(Math.abs(aboveNeed.litres) / needed.litres) : '–';
   const money = aboveNeed.money === null ? '' : words.say('verdict.money', { money: formats.money(Math.abs(aboveNeed.money)) });
-  return words.say(aboveNeed.litres > 0 ? 'verdict.above' : 'verdict.below', { ...values, gap: said(aboveNeed.litres), percent, money });
+  return words.say(aboveNeed.litres > 0 ? 'verdict.above' : 'verdict.below', {
+    ...values,
+    gap: said(between(aboveNeed.litres, metered.litres, needed.litres)),
+    percent,
+    money,
+  });
 }
 
 /** What all properties of a client took, in one sentence; those that are not known are counted, never taken as zero. */

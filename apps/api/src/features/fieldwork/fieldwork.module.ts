@@ -24,7 +24,6 @@ import {
 } from './orders/lists/order-lists.field-resolver.js';
 import { WorkOrderFieldResolver } from './orders/work-order.field-resolver.js';
 import { WorkOrderResolver } from './orders/work-order.resolver.js';
-import { WaterReportResolver } from './reports/water-report.resolver.js';
 import { PlanSettings } from './planned-settings/plan-settings.service.js';
 import { RouteResolver } from './routes/route.resolver.js';
 import { StopResolver } from './routes/stop.resolver.js';
@@ -57,10 +56,10 @@ const orderDeeds = [
 const photos = [PhotoResolver, VisitPhotosResolver, FindingPhotosResolver, PropertyPhotosResolver, AnnouncePhoto, KeepPicture];
 const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit];
 
-/** Crews and their days, the work given out, the visits that were made, the reports that clients get. */
+/** Crews and their days, the work given out, the visits that were made. */
 @Module({
   imports: [FindingsModule, SettingsModule],
   controllers: [PhotoController],
-  providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, ...photos, WaterReportResolver],
+  providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, ...photos],
 })
 export class FieldworkModule {}

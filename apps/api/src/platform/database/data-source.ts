@@ -9,6 +9,7 @@ import { AddIdentityFunctions20261124110000 } from './migrations/20261124-11-add
 import { DropWeatherQuality20261125120000 } from './migrations/20261125-12-drop-weather-quality.js';
 import { PackAccounts20261125130000 } from './migrations/20261125-13-pack-accounts.js';
 import { CreatePhotos20261130400000 } from './migrations/20261130-40-create-photos.js';
+import { MakeReports20261130500000 } from './migrations/20261130-50-make-reports.js';
 
 const migrations = [
   CreateIdentity20261124010000,
@@ -20,6 +21,7 @@ const migrations = [
   DropWeatherQuality20261125120000,
   PackAccounts20261125130000,
   CreatePhotos20261130400000,
+  MakeReports20261130500000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

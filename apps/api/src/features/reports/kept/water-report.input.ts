@@ -7,9 +7,15 @@ export class WaterReportInput {
   @Field(() => ID)
   clientId: string;
 
+  /** all of the client's properties when left out */
+  @Field(() => ID, { nullable: true })
+  propertyId?: string | null;
+
+  /** the first day of a month */
   @Field(() => DateScalar)
   fromOn: string;
 
+  /** the last day of a month */
   @Field(() => DateScalar)
   untilOn: string;
 

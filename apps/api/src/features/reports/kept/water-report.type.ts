@@ -2,7 +2,7 @@ import { Field, ID, Int, ObjectType } from '@nestjs/graphql';
 import { DateScalar, DateTimeScalar } from '../../../platform/graphql/scalars.js';
 import type { WaterReportRow } from './water-report.entity.js';
 
-/** What a client gets for a month, a quarter or a year. */
+/** What a client gets for a month, a quarter or a year, of one property or of all. */
 @ObjectType()
 export class WaterReport {
   @Field(() => ID)
@@ -17,12 +17,17 @@ export class WaterReport {
   @Field(() => ID)
   clientId: string;
 
+  /** null for all of the client's properties */
+  @Field(() => ID, { nullable: true })
+  propertyId: string | null;
+
   @Field(() => DateScalar)
   fromOn: string;
 
   @Field(() => DateScalar)
   untilOn: string;
 
+  /** draft, approved, sent */
   @Field(() => String)
   state: string;
 
@@ -30,10 +35,17 @@ export class WaterReport {
   note: string | null;
 
   @Field(() => DateTimeScalar, { nullable: true })
+  approvedAt: Date | null;
+
+  /** not before this instant */
+  @Field(() => DateTimeScalar, { nullable: true })
+  sendAt: Date | null;
+
+  @Field(() => DateTimeScalar, { nullable: true })
   sentAt: Date | null;
 }
 
 export function showWaterReport(row: WaterReportRow): WaterReport {
-  const { organizationId: _, typed: __, ...shown } = row;
+  const { organizationId: _, typed: __, approvedBy: ___, ...shown } = row;
   return Object.assign(new WaterReport(), shown);
 }

@@ -7,6 +7,8 @@ import { Tx } from '../../../platform/identity/tx.js';
 import { judgeOrder, judgeValues, text } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { clientOfId } from '../../portfolio/clients/client.loader.js';
+import { propertyOfId } from '../../portfolio/properties/property.loader.js';
+import { reportsProblems } from '../reports.problems.js';
 import { WaterReportRow } from './water-report.entity.js';
 import { WaterReportInput } from './water-report.input.js';
 import { waterReports } from './water-report.repository.js';
@@ -19,14 +21,45 @@ const Kept = keptThingResolver({
   input: WaterReportInput,
   permission: Permission.WriteReports,
   show: showWaterReport,
-  keep: (input) => ({ clientId: input.clientId, fromOn: input.fromOn, untilOn: input.untilOn, note: input.note?.trim() || null }),
+  keep: (input) => ({
+    clientId: input.clientId,
+    propertyId: input.propertyId ?? null,
+    fromOn: input.fromOn,
+    untilOn: input.untilOn,
+    note: input.note?.trim() || null,
+  }),
   called: (input) => `${input.fromOn} to ${input.untilOn}`,
-  judge: async (tx, input) => {
+  judge: async (tx, input, id) => {
     judgeValues(input, { note: text });
     judgeOrder('untilOn', input.fromOn, input.untilOn, 'the first day');
+    judgeWholeMonths(input);
     if (!(await clientOfId.of(tx).load(input.clientId))) throw platformProblems.notFound({ thing: 'client', id: input.clientId });
+    await judgeProperty(tx, input);
+    if (id !== null) await judgeUnsent(tx, id);
   },
 });
+
+/** A report is of whole months: accounts have no smaller part that could be set beside a need. */
+function judgeWholeMonths({ fromOn, untilOn }: WaterReportInput): void {
+  const after = new Date(`${untilOn}T00:00:00Z`);
+  after.setUTCDate(after.getUTCDate() + 1);
+  if (!fromOn.endsWith('-01'))
+    throw platformProblems.valueRefused({ field: 'fromOn', found: fromOn, expected: 'the first day of a month' });
+  if (after.getUTCDate() !== 1)
+    throw platformProblems.valueRefused({ field: 'untilOn', found: untilOn, expected: 'the last day of a month' });
+}
+
+async function judgeProperty(tx: OrganizationTransaction, { clientId, propertyId }: WaterReportInput): Promise<void> {
+  if (!propertyId) return;
+  const property = await propertyOfId.of(tx).load(propertyId);
+  if (property?.clientId !== clientId) throw platformProblems.notFound({ thing: 'property of this client', id: propertyId });
+}
+
+/** What was sent is kept as it was sent. */
+async function judgeUnsent(tx: OrganizationTransaction, id: string): Promise<void> {
+  const report = await waterReports.one(tx, id);
+  if (report && report.state !== 'draft') throw reportsProblems.notDraft({ reportId: id, state: report.state });
+}
 
 /** Water reports: read, created, changed, retired. */
 @Resolver(() => WaterReport)

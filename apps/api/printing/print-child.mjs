@@ -1,0 +1,88 @@
+// Prints water reports in a process of its own: what the typesetter keeps in memory, or dies of, is not the product's.
+import { readFileSync, readdirSync } from 'node:fs';
+import path from 'node:path';
+import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+
+const room = import.meta.dirname;
+const fonts = path.join(room, 'fonts');
+const template = readFileSync(path.join(room, 'report.typ'), 'utf8');
+const fontBlobs = readdirSync(fonts)
+  .filter((name) => name.endsWith('.ttf'))
+  .sort()
+  .map((name) => readFileSync(path.join(fonts, name)));
+const compiler = NodeCompiler.create({ workspace: room, fontArgs: [{ fontBlobs }] });
+
+/** Drawings bring no font of their own: theirs is the page's. */
+const inOurFont = (svg) => svg.replace('<svg ', '<svg font-family="Public Sans" ');
+
+/** Pictures become files of the compiler's own; the model names them. */
+function withPictures(report) {
+  let count = 0;
+  const picture = (dataUrl) => {
+    const [, kind, base64] = /^data:image\/(png|jpeg|webp|svg\+xml);base64,(.*)$/s.exec(dataUrl) ?? [];
+    if (!kind) throw new Error('a picture is neither PNG, JPEG, WebP nor SVG');
+    count += 1;
+    const name = `/picture-${count}.${kind === 'svg+xml' ? 'svg' : kind === 'jpeg' ? 'jpg' : kind}`;
+    compiler.mapShadow(path.join(room, name), Buffer.from(base64, 'base64'));
+    return name;
+  };
+  const drawn = (drawing) => ({ ...drawing, svg: inOurFont(drawing.svg) });
+  const line = (each) => ({ ...each, photos: each.photos.map(({ dataUrl, ...photo }) => ({ ...photo, path: picture(dataUrl) })) });
+  return {
+    ...report,
+    brand: { ...report.brand, logo: report.brand.logo && picture(report.brand.logo) },
+    pages: report.pages.map((page) => ({
+      ...page,
+      gauge: drawn(page.gauge),
+      year: { ...page.year, months: page.year.months.map((month) => ({ ...month, drawn: drawn(month.drawn) })) },
+      sections: page.sections.map((section) => ({ ...section, lines: section.lines.map(line) })),
+    })),
+  };
+}
+
+/** The typesetter's own words, without its places in the template. */
+function says(problem) {
+  const text = String(problem?.message ?? problem);
+  const told = [...text.matchAll(/message: "((?:[^"\\]|\\.)*)"/g)].map(([, words]) =>
+    words.replaceAll('\\"', '"').replaceAll('\\\\', '\\'),
+  );
+  return told.length ? told.join('; ') : text;
+}
+
+const UNSHOWN = /the text `"((?:[^"\\]|\\.)+)"` could not be displayed/g;
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what a PDF may not hold
+const CONTROLS = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\ufffe\uffff]/g;
+const STAND_IN = '\ufffd';
+const MOST_ROUNDS = 5;
+
+/** Prints; letters that no font has give way to a sign that says so, for a name in a rare script must not cost the report. */
+function printed(report) {
+  let data = JSON.stringify(report, (_, value) => (typeof value === 'string' ? value.toWellFormed().replace(CONTROLS, '') : value));
+  for (let round = 1; ; round += 1) {
+    try {
+      return compiler.pdf({ mainFileContent: template, inputs: { report: data } }, { pdfStandard: 'ua-1' });
+    } catch (problem) {
+      const letters = new Set([...says(problem).matchAll(UNSHOWN)].flatMap(([, text]) => [...readable(text)]));
+      if (letters.size === 0 || round === MOST_ROUNDS) throw problem;
+      data = [...data].map((letter) => (letters.has(letter) ? STAND_IN : letter)).join('');
+    }
+  }
+}
+
+/** What the typesetter writes as \u{200b}. */
+const readable = (text) => text.replace(/\\u\{([0-9a-f]+)\}/g, (_, code) => String.fromCodePoint(Number.parseInt(code, 16)));
+
+process.on('message', ({ id, report }) => {
+  let answer;
+  try {
+    answer = { id, pdf: printed(withPictures(report)) };
+  } catch (problem) {
+    answer = { id, problem: says(problem) };
+  } finally {
+    // Without this, memory grows with every report that was ever printed; failures keep theirs too.
+    compiler.resetShadow();
+    compiler.evictCache(0);
+  }
+  process.send({ ...answer, rss: process.memoryUsage.rss() });
+});
+process.on('disconnect', () => process.exit(0));

@@ -1,0 +1,125 @@
+import { Injectable } from '@nestjs/common';
+import type { GivenProperty, ReportInput } from '@rillbook/showing/report/report-input.js';
+import type { ReportModel } from '@rillbook/showing/report/report-model.js';
+import { writeReport } from '@rillbook/showing/report/write-report.js';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
+import { todayOf } from '../../../platform/jobs/clock.js';
+import { platformProblems } from '../../../platform/problems/platform.problems.js';
+import { accountsOfProperty, leastConfidence } from '../../accounts/months/month-account.loader.js';
+import { ordersOfProperty } from '../../fieldwork/orders/lists/orders-of-property.loader.js';
+import { photosOfProperty } from '../../fieldwork/visits/photos/photos-of-property.loader.js';
+import { findingsOfProperty } from '../../findings/finding.loader.js';
+import { clientOfId } from '../../portfolio/clients/client.loader.js';
+import { propertiesOfClient } from '../../portfolio/properties/properties-of-client.loader.js';
+import { zonesOfProperty } from '../../portfolio/zones/zones-of-property.loader.js';
+import { reportsProblems } from '../reports.problems.js';
+import { dataVersion } from './data-version.js';
+import { givenMonth } from './given-month.js';
+import { GivenPhotos } from './given-photos.service.js';
+import { firstWork, givenWork } from './given-work.js';
+
+type Property = Awaited<ReturnType<ReturnType<typeof propertiesOfClient.of>['load']>>[number];
+
+/** Which report. */
+export interface AskedReport {
+  readonly clientId: string;
+  readonly propertyId: string | null;
+  readonly fromOn: string;
+  readonly untilOn: string;
+  readonly note: string | null;
+}
+
+interface Reader {
+  readonly language: 'en' | 'es';
+  readonly untilMonth: string;
+}
+
+interface Gathered {
+  readonly given: GivenProperty;
+  readonly versions: readonly string[];
+}
+
+/** Writes a report from what is on record now. */
+@Injectable()
+export class GatherReport {
+  constructor(private readonly photos: GivenPhotos) {}
+
+  async run(tx: OrganizationTransaction, asked: AskedReport): Promise<ReportModel> {
+    return writeReport(await this.input(tx, asked));
+  }
+
+  private async input(tx: OrganizationTransaction, asked: AskedReport): Promise<ReportInput> {
+    const organization = await organizations.own(tx);
+    const client = await clientOfId.of(tx).load(asked.clientId);
+    if (!client) throw platformProblems.notFound({ thing: 'client', id: asked.clientId });
+    const all = await propertiesOfClient.of(tx).load(asked.clientId);
+    const chosen = all.filter(({ id }) => asked.propertyId === null || id === asked.propertyId);
+    if (chosen.length === 0) throw reportsProblems.nothingToTell({ client: client.name });
+    const language = client.language ?? organization.language;
+    const period = { from: asked.fromOn.slice(0, 7), until: asked.untilOn.slice(0, 7) };
+    const gathered = await Promise.all(chosen.map((property) => this.property(tx, property, { language, untilMonth: period.until })));
+    const properties = gathered.map(({ given }) => given);
+    const said = {
+      brand: { name: organization.name, colour: null, logo: null, contact: null },
+      client: client.name,
+      period,
+      language,
+      units: client.units ?? organization.units,
+      currency: organization.currency,
+      timeZone: chosen[0]!.timeZone,
+      confidence: await leastConfidence(tx),
+      note: asked.note,
+    };
+    const findingsAndWork = properties.map(({ findings, work, zones }) => [
+      findings,
+      work.map(({ photos, ...order }) => [order, photos.length]),
+      zones,
+    ]);
+    const version = dataVersion([said, gathered.map(({ versions }) => versions), findingsAndWork]);
+    return { ...said, madeOn: todayOf(organization), dataVersion: version, properties };
+  }
+
+  private async property(tx: OrganizationTransaction, property: Property, { language, untilMonth }: Reader): Promise<Gathered> {
+    const { id, timeZone } = property;
+    const [accounts, findings, orders, photos, zones] = await Promise.all([
+      accountsOfProperty.of(tx).load(id),
+      findingsOfProperty.of(tx).load(id),
+      ordersOfProperty.of(tx).load(id),
+      photosOfProperty.of(tx).load(id),
+      zonesOfProperty.of(tx).load(id),
+    ]);
+    const rows = accounts.filter(({ meterId, month }) => meterId === null && month.slice(0, 7) <= untilMonth);
+    const pictures = await this.photos.ofOrders(photos, language, timeZone);
+    const work = orders.map((order) => givenWork(order, timeZone, pictures.get(order.id) ?? []));
+    const given: GivenProperty = {
+      id,
+      name: property.name,
+      where: [property.address, property.city].filter(Boolean).join(', '),
+      months: rows.map(givenMonth),
+      firstWork: firstWork(work),
+      pricePerLitre: rows.at(-1)?.detail.pricePerLitre ?? null,
+      findings: findings.map(({ id: findingId, kind, state, fromOn, untilOn, litres, money, resolvedWith }) => ({
+        id: findingId,
+        kind,
+        state,
+        fromOn,
+        untilOn,
+        litres,
+        money,
+        resolvedWith,
+      })),
+      work,
+      allowanceFrom: property.allowanceFrom,
+      zones: zones.map((zone) => ({
+        id: zone.id,
+        name: zone.name,
+        areaM2: zone.areaM2,
+        plantFactor: zone.plantFactor,
+        method: zone.method,
+        isSpecial: false,
+      })),
+    };
+    return { given, versions: rows.map(({ inputsVersion, month }) => `${month} ${inputsVersion}`) };
+  }
+}

@@ -1,0 +1,27 @@
+import type { GivenPhoto, GivenWork } from '@rillbook/showing/report/report-input.js';
+import { dayIn } from './day-in.js';
+import type { ordersOfProperty } from '../../fieldwork/orders/lists/orders-of-property.loader.js';
+
+type Order = Awaited<ReturnType<ReturnType<typeof ordersOfProperty.of>['load']>>[number];
+
+/** Work by which water is saved; reading and looking alone do not. */
+const SAVES = new Set(['adjust', 'repair', 'upgrade']);
+
+/** A work order as a report takes it. */
+export function givenWork(order: Order, timeZone: string, photos: readonly GivenPhoto[]): GivenWork {
+  const { id, kind, state, what, doneAt, doneNote } = order;
+  return { id, kind, state, what, doneOn: doneAt && dayIn(timeZone, doneAt), doneNote, cost: costOf(order), photos };
+}
+
+/** Labour and parts; null where neither is known. */
+function costOf({ labourHours, labourRate, parts }: Order): number | null {
+  const labour = labourHours === null || labourRate === null ? null : labourHours * labourRate;
+  if (labour === null && parts.length === 0) return null;
+  return (labour ?? 0) + parts.reduce((sum, { count, price }) => sum + count * price, 0);
+}
+
+/** The month in which work that saves water was first done; null where none was. */
+export function firstWork(work: readonly GivenWork[]): string | null {
+  const months = work.flatMap(({ kind, doneOn, state }) => (SAVES.has(kind) && state === 'done' && doneOn ? [doneOn.slice(0, 7)] : []));
+  return months.length ? months.reduce((first, month) => (month < first ? month : first)) : null;
+}

@@ -1,0 +1,36 @@
+import { randomUUID } from 'node:crypto';
+import { IsNull } from 'typeorm';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { isUuid } from '../../../platform/records/uuid.js';
+import { ReportEditionRow } from './report-edition.entity.js';
+import { WaterReportRow } from './water-report.entity.js';
+
+/** All SQL of water reports. */
+export const waterReports = {
+  /** Those in use, the newest period first; for a member of role client those that were sent to them. */
+  inUse(tx: OrganizationTransaction): Promise<WaterReportRow[]> {
+    const own = tx.actor.role === 'client' ? { clientId: tx.actor.clientId!, state: 'sent' as const } : {};
+    return tx.of(WaterReportRow).find({
+      where: { organizationId: tx.organizationId, retiredAt: IsNull(), ...own },
+      order: { untilOn: 'DESC', fromOn: 'ASC', id: 'ASC' },
+    });
+  },
+
+  /** One that the actor may see. */
+  async one(tx: OrganizationTransaction, id: string): Promise<WaterReportRow | null> {
+    if (!isUuid(id)) return null;
+    const own = tx.actor.role === 'client' ? { clientId: tx.actor.clientId!, state: 'sent' as const } : {};
+    return tx.of(WaterReportRow).findOneBy({ organizationId: tx.organizationId, id, retiredAt: IsNull(), ...own });
+  },
+
+  /** What was made of a report, when it was approved. */
+  edition(tx: OrganizationTransaction, reportId: string): Promise<ReportEditionRow | null> {
+    return tx.of(ReportEditionRow).findOneBy({ organizationId: tx.organizationId, reportId });
+  },
+
+  /** Keeps what was made of a report in place of what was made before. */
+  async keepEdition(tx: OrganizationTransaction, edition: Omit<ReportEditionRow, 'organizationId' | 'id' | 'madeAt'>): Promise<void> {
+    await tx.of(ReportEditionRow).delete({ organizationId: tx.organizationId, reportId: edition.reportId });
+    await tx.of(ReportEditionRow).insert({ ...edition, organizationId: tx.organizationId, id: randomUUID() });
+  },
+};

@@ -1,0 +1,143 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type TestApp, startApp } from '../../support/test-app.js';
+import { aProperty, insertRow } from '../../support/builders.js';
+import { anAccountedProperty } from './accounted-property.js';
+import { type FieldDay, codeOf, fieldDay } from '../fieldwork/field-day.js';
+
+let product: TestApp;
+let day: FieldDay;
+
+beforeAll(async () => {
+  product = await startApp();
+  day = await fieldDay(product);
+});
+afterAll(() => product.close());
+
+const REPORT =
+  '__typename ... on WaterReport { id version clientId fromOn untilOn state note sentAt } ... on NameTaken { name } ... on ChangedMeanwhile { version }';
+const create = (input: Record<string, unknown>) =>
+  day.office.send(`mutation($input: WaterReportInput!) { createWaterReport(input: $input) { ${REPORT} } }`, {
+    input: { clientId: day.clientId, ...input },
+  });
+const list = async (who: FieldDay['office']) => (await who.send('{ waterReports { id state } }')).data.waterReports;
+
+it('keeps a draft for a client and period, once', async () => {
+  const july = { fromOn: '2026-07-01', untilOn: '2026-07-31' };
+  const made = (await create({ ...july, note: ' Dry month ' })).data.createWaterReport;
+  expect(made).toMatchObject({
+    __typename: 'WaterReport',
+    version: 1,
+    clientId: day.clientId,
+    ...july,
+    state: 'draft',
+    note: 'Dry month',
+    sentAt: null,
+  });
+  expect((await create(july)).data.createWaterReport).toEqual({ __typename: 'NameTaken', name: '2026-07-01 to 2026-07-31' });
+  const change = (version: number, note: string) =>
+    day.office.send(
+      `mutation($id: ID!, $version: Int!, $input: WaterReportInput!) { changeWaterReport(id: $id, version: $version, input: $input) { ${REPORT} } }`,
+      { id: made.id, version, input: { clientId: day.clientId, ...july, note } },
+    );
+  expect((await change(1, 'A dry month')).data.changeWaterReport).toMatchObject({ version: 2, note: 'A dry month' });
+  expect((await change(1, 'Wet')).data.changeWaterReport).toEqual({ __typename: 'ChangedMeanwhile', version: 2 });
+  await day.office.send('mutation($id: ID!) { retireWaterReport(id: $id, version: 2) { __typename } }', { id: made.id });
+  expect(await list(day.office)).toEqual([]);
+});
+
+it('refuses a period that ends before it begins, and a client that is not there', async () => {
+  expect((await create({ fromOn: '2026-07-01', untilOn: '2026-06-30' })).errors[0]!.extensions).toMatchObject({
+    code: 'VALUE_REFUSED',
+    details: { field: 'untilOn' },
+  });
+  expect((await create({ clientId: day.crewId, fromOn: '2026-07-01', untilOn: '2026-07-31' })).errors[0]!.extensions).toEqual({
+    code: 'NOT_FOUND',
+    details: { thing: 'client', id: day.crewId },
+  });
+});
+
+it('shows a client what was sent to them, and nothing else', async () => {
+  const draft = (await create({ fromOn: '2026-05-01', untilOn: '2026-05-31' })).data.createWaterReport;
+  const sent = (await create({ fromOn: '2026-06-01', untilOn: '2026-06-30' })).data.createWaterReport;
+  await product.database.admin(`update water_report set state = 'sent', sent_at = now() where id = $1`, [sent.id]);
+  const client = await product.somebody(day.organizationId, 'client', day.clientId);
+  expect(await list(client)).toEqual([{ id: sent.id, state: 'sent' }]);
+  expect((await list(day.owner)).map(({ id }: { id: string }) => id)).toEqual([sent.id, draft.id]);
+  expect(codeOf(await day.lead.send('{ waterReports { id } }'))).toBe('NOT_ALLOWED');
+  expect(
+    codeOf(
+      await client.send(
+        'mutation($client: ID!) { createWaterReport(input: { clientId: $client, fromOn: "2026-01-01", untilOn: "2026-01-31" }) { __typename } }',
+        { client: day.clientId },
+      ),
+    ),
+  ).toBe('NOT_ALLOWED');
+});
+
+it('is of whole months, and of a property of its client', async () => {
+  const field = async (input: Record<string, unknown>) => (await create(input)).errors[0]!.extensions.details;
+  expect(await field({ fromOn: '2026-03-02', untilOn: '2026-03-31' })).toMatchObject({ field: 'fromOn' });
+  expect(await field({ fromOn: '2026-03-01', untilOn: '2026-03-30' })).toMatchObject({ field: 'untilOn' });
+  const stranger = await aProperty(product.database, day.organizationId);
+  expect(await field({ fromOn: '2026-03-01', untilOn: '2026-03-31', propertyId: stranger.id })).toMatchObject({
+    thing: 'property of this client',
+  });
+});
+
+describe('what a report says', () => {
+  const CONTENT = 'content { title verdict dataVersion figures { id propertyId label value unit shown reason } }';
+  let propertyId: string;
+  let reportId: string;
+  const content = async () =>
+    (await day.office.send(`query($id: ID!) { waterReport(id: $id) { ${CONTENT} } }`, { id: reportId })).data.waterReport.content;
+  const figure = async (id: string) => (await content()).figures.find((each: { id: string }) => each.id === id);
+
+  beforeAll(async () => {
+    const { database } = product;
+    const property = await anAccountedProperty(
+      database,
+      day.organizationId,
+      { client_id: day.clientId, name: 'Quail Green', allowance_from: 'ordinance' },
+      { months: 30, seed: 4 },
+    );
+    propertyId = property.id;
+    const work = { organization_id: day.organizationId, property_id: propertyId, state: 'done', what: 'Valve replaced' };
+    await insertRow(database, 'work_order', { ...work, kind: 'repair', done_at: '2025-06-10T18:00:00Z' });
+    await insertRow(database, 'work_order', { ...work, kind: 'inspect', done_at: '2026-06-12T18:00:00Z', what: 'Walked the zones' });
+    reportId = (await create({ fromOn: '2026-06-01', untilOn: '2026-06-30', propertyId })).data.createWaterReport.id;
+  });
+
+  it('is one sentence, and every number once with its unit', async () => {
+    const { title, verdict, dataVersion } = await content();
+    expect(title).toBe('Water report, June 2026');
+    expect(verdict).toMatch(/^In June 2026, Quail Green took [\d,]+ gal: [\d,]+ gal \(\d+%\) more than its plants needed/);
+    expect(dataVersion).toMatch(/^[0-9a-f]{12}$/);
+    const [metered, needed, above] = [await figure('metered'), await figure('needed'), await figure('aboveNeed')];
+    expect(metered).toMatchObject({ propertyId, unit: 'gal', reason: null });
+    expect(above.value).toBe(metered.value - needed.value);
+    expect(verdict).toContain(`${metered.shown} gal`);
+    expect((await figure('saved')).value).not.toBeNull();
+  });
+
+  it('changes its fingerprint with what it was made from, and not otherwise', async () => {
+    const before = (await content()).dataVersion;
+    expect((await content()).dataVersion).toBe(before);
+    await product.database.admin(`update month_account set inputs_version = 'newer' where property_id = $1 and month = '2026-06-01'`, [
+      propertyId,
+    ]);
+    expect((await content()).dataVersion).not.toBe(before);
+  });
+
+  it('is printed as a tagged PDF, for who may read it', async () => {
+    const pdf = await fetch(`${product.url}/api/reports/${reportId}/report.pdf`, { headers: { cookie: day.office.cookie } });
+    expect([pdf.status, pdf.headers.get('content-type')]).toEqual([200, 'application/pdf']);
+    const bytes = Buffer.from(await pdf.arrayBuffer()).toString('latin1');
+    expect(bytes.startsWith('%PDF-')).toBe(true);
+    expect(bytes).toContain('/StructTreeRoot');
+    expect(bytes).toContain('/Marked true');
+    expect(bytes).toMatch(/pdfuaid:part/);
+    // A draft is the office's alone.
+    const client = await product.somebody(day.organizationId, 'client', day.clientId);
+    expect((await fetch(`${product.url}/api/reports/${reportId}/report.pdf`, { headers: { cookie: client.cookie } })).status).toBe(404);
+  });
+});
