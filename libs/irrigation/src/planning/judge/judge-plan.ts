@@ -1,0 +1,70 @@
+import { dateOfDayNumber, daysOfMonth } from '../../calendar/local-date.js';
+import { judgeRules } from '../../rules/judge-rules.js';
+import type { RuleBreach } from '../../rules/rule-breach.js';
+import type { Program } from '../../settings/settings-fact.js';
+import { openHours } from '../layout/water-window.js';
+import type { PlanInput } from '../plan-input.js';
+import { brokenLimits } from './broken-limits.js';
+import { judgeZone } from './judge-zone.js';
+import { keyPresses } from './key-presses.js';
+import type { PlanJudgement } from './plan-judgement.js';
+import { planRuns, traitsOfMonth } from './plan-runs.js';
+
+const DAY = 1440;
+
+/**
+ * Replays programs before they are given out: what they use, leave unmet and waste in each zone, when they end, which rules and limits they
+ * do not keep, and what all that costs.
+ *
+ * @param input - The controller and the month. [code]
+ * @param programs - The programs to judge. [code]
+ * @returns The judgement. [L]
+ * @throws {DomainError} `SETTINGS_OUT_OF_DOMAIN`, `PROGRAM_DAYS_INVALID` or `MONTHLY_ADJUST_INVALID` on bad settings.
+ */
+export function judgePlan(input: PlanInput, programs: readonly Program[]): PlanJudgement {
+  const traits = traitsOfMonth(input.traits, input.month);
+  const hours = openHours(input.window, [], input.zones);
+  const runs = planRuns(programs, traits, input.month);
+  const { days } = daysOfMonth(input.month);
+  const zones = input.zones.map((zone) => judgeZone(zone, runs, days, input.weights));
+  const presses = keyPresses(input.present, programs);
+  const sum = (of: (zone: (typeof zones)[number]) => number) => zones.reduce((total, zone) => total + of(zone), 0);
+  const times = runs.all.map(({ begin, end }) => ({ after: (begin - hours.from) % DAY, minutes: end - begin }));
+  const first = times.reduce((least, { after }) => Math.min(least, positive(after)), Number.POSITIVE_INFINITY);
+  const last = times.reduce((most, { after, minutes }) => Math.max(most, positive(after) + minutes), 0);
+  return {
+    zones: zones.map(({ zone }) => zone),
+    usedLitres: sum(({ zone }) => zone.usedLitres),
+    neededLitres: sum(({ zone }) => zone.neededLitres),
+    unmetLitres: sum(({ zone }) => zone.unmetLitres),
+    wastedLitres: sum(({ zone }) => zone.wastedLitres),
+    ranOffLitres: sum(({ zone }) => zone.ranOffLitres),
+    keyPresses: presses,
+    cost: sum(({ cost }) => cost) + input.weights.keyPress * presses,
+    beginsAt: times.length ? (hours.from + first) % DAY : null,
+    endsAt: times.length ? (hours.from + last) % DAY : null,
+    breaches: breachesOf(input, programs),
+    limits: brokenLimits(input, programs, runs, last > hours.minutes + 1e-6),
+  };
+}
+
+function positive(minutes: number): number {
+  return (minutes + DAY) % DAY;
+}
+
+function breachesOf(input: PlanInput, programs: readonly Program[]): readonly RuleBreach[] {
+  const { firstDay, days } = daysOfMonth(input.month);
+  const effectiveAt = `${dateOfDayNumber(firstDay - 3)}T00:00`;
+  return judgeRules(
+    {
+      firstDay,
+      days,
+      facts: [{ effectiveAt, record: 'left', state: 'on', programs }],
+      pauses: [],
+      traits: traitsOfMonth(input.traits, input.month),
+      clockChanges: [],
+    },
+    input.rules,
+    { ...input.place, stations: input.zones, rain: [] },
+  );
+}

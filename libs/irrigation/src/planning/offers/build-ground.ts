@@ -1,0 +1,106 @@
+import type { Program } from '../../settings/settings-fact.js';
+import { patternOf } from '../days/day-pattern.js';
+import { classOfPattern, type PatternClass, patternClasses } from '../days/pattern-classes.js';
+import type { PlanInput } from '../plan-input.js';
+import type { Ground } from '../search/assignment.js';
+import type { PlanFrame, PreparedZone } from '../search/prepared-zone.js';
+import type { RunCosts } from '../search/run-costs.js';
+import { stationNow } from '../search/run-setting.js';
+import { type OptionOfSlot, pricedSlots } from '../search/slots.js';
+import type { PercentVariant } from './percent-variants.js';
+
+/** Starts a day that are worth a look on a timer that cannot pause between cycles. */
+const MOST_STARTS = 3;
+
+/** What rules and month make of a controller; prices of runs are kept, for they are the same in every search of the month. */
+export interface PlanGround {
+  readonly frame: PlanFrame;
+  readonly zones: readonly PreparedZone[];
+  readonly known: Map<string, RunCosts>;
+}
+
+/**
+ * Lays the search's ground: slots with what they may be given, and what zones cost dry and by leaving programs.
+ *
+ * @param input - The controller and the month. [code]
+ * @param base - What all zones share, and the zones. [min]
+ * @param daysOfWeek - Weekdays that zones under a rule of days a week keep to, Monday the lowest bit. [code]
+ * @param variant - Percents that programs may be given. [%]
+ * @returns The ground. [–]
+ */
+export function buildGround(input: PlanInput, base: PlanGround, daysOfWeek: number, variant: PercentVariant): Ground {
+  const { frame, zones, known } = base;
+  const rules = zones.map((zone) => zone.rules);
+  const from = `${input.month}-01`;
+  const classes = patternClasses(rules, daysOfWeek, from);
+  const presents = slotsOf(input);
+  const slots = pricedSlots(zones, presents, (present) => optionsOf(present, classes, { rules, daysOfWeek, frame, variant, from }), {
+    frame,
+    known,
+  });
+  const lanes = lanesOf(input);
+  const isIn = (zone: PreparedZone, present: Program | undefined) => Number(stationNow(present, zone.zone.station) !== null);
+  const { thirst, keyPress } = frame.weights;
+  return {
+    zones,
+    slots,
+    dry: zones.map(
+      (zone) =>
+        thirst * zone.zone.needLitresPerDay * frame.days + keyPress * presents.reduce((sum, present) => sum + isIn(zone, present), 0),
+    ),
+    leaving: zones.map((zone) =>
+      presents.map((_, slot) => presents.reduce((sum, present, other) => (other === slot ? sum : sum + isIn(zone, present)), 0)),
+    ),
+    frame,
+    perDay: frame.hours.minutes * lanes,
+    perProgram: frame.hours.minutes,
+    week: daysOfWeek & rules.reduce((mask, each) => mask & each.mask, daysOfWeek),
+  };
+}
+
+// Programs run side by side where the timer can and meter and main carry as many of the largest zones.
+function lanesOf({ traits, zones, flowLimitLPerMin }: PlanInput): number {
+  if (flowLimitLPerMin === null) return 1;
+  const lanes = Math.max(1, Math.floor(traits.runsAtOnce ?? 1));
+  const largest = zones.map(({ flowLPerMin }) => flowLPerMin).sort((a, b) => b - a);
+  const fits = (count: number) => largest.slice(0, count).reduce((sum, flow) => sum + flow, 0) <= flowLimitLPerMin;
+  return Math.max(
+    1,
+    Array.from({ length: lanes }, (_, at) => at + 1)
+      .filter(fits)
+      .at(-1) ?? 1,
+  );
+}
+
+// Programs that are set now keep their slot; empty slots follow as far as the timer holds them and zones could use them.
+function slotsOf({ traits, present, zones }: PlanInput): readonly (Program | undefined)[] {
+  const now = present ?? [];
+  const held = Math.min(traits.programs ?? Math.max(1, now.length), zones.length);
+  return [...now, ...new Array<undefined>(Math.max(0, held - now.length)).fill(undefined)];
+}
+
+interface About {
+  readonly rules: readonly PreparedZone['rules'][];
+  readonly daysOfWeek: number;
+  readonly frame: PlanFrame;
+  readonly variant: PercentVariant;
+  readonly from: string;
+}
+
+function optionsOf(present: Program | undefined, classes: readonly PatternClass[], about: About): readonly OptionOfSlot[] {
+  const { rules, daysOfWeek, frame, variant, from } = about;
+  const asSet = present ? classOfPattern(rules, daysOfWeek, patternOf(present.days, from)) : null;
+  const starts = frame.cycleSoak ? [1] : Array.from({ length: Math.min(MOST_STARTS, frame.mostStarts) }, (_, at) => at + 1);
+  const days = [...(asSet ? [{ of: asSet, presses: 0 }] : []), ...classes.map((of) => ({ of, presses: 1 }))];
+  return days.flatMap(({ of, presses }) =>
+    starts.flatMap((count) =>
+      variant.percentsOf(present).map(({ percent, inForce, presses: ofPercent }) => ({
+        days: of,
+        starts: count,
+        percent,
+        inForce,
+        presses: presses + ofPercent,
+      })),
+    ),
+  );
+}

@@ -1,0 +1,126 @@
+import { rulesInMonth, rulesOfZone } from '../days/rules-of-zone.js';
+import { longestCycle } from '../demand/cycles-of-run.js';
+import { judgePlan } from '../judge/judge-plan.js';
+import type { PlanJudgement } from '../judge/plan-judgement.js';
+import type { PlanInput, ZoneToPlan } from '../plan-input.js';
+import { fullProgram } from './full-program.js';
+
+/** Unmet need below this share is the timer's resolution, not an impossibility. [–] */
+const WORTH_TELLING = 0.02;
+
+/** What makes a need impossible. */
+export type ImpossibleBecause =
+  | 'a rule forbids watering'
+  | 'more flow than meter and main carry'
+  | 'the soil takes less than the shortest run'
+  | 'the rules leave too few days or minutes'
+  | 'the soil takes it too slowly for the hours'
+  | 'the timer has too few starts or minutes'
+  | 'the roots bridge too little'
+  | 'the hours are too short for all zones'
+  | 'the timer has too few programs';
+
+/** A need that no program meets: which zone, by how much, why, and what would free it. [L] in the month */
+export interface Impossible {
+  readonly zoneId: string;
+  readonly station: number;
+  readonly unmetLitres: number;
+  readonly because: ImpossibleBecause;
+  readonly freedBy: FreedBy;
+}
+
+/** The upgrade that would free a need. */
+export type FreedBy =
+  | 'other plants, or a method that the rule exempts'
+  | 'smaller nozzles, or the zone divided'
+  | 'nozzles of a lower rate'
+  | 'plants of less need, deeper soil and mulch, or a method that the rule exempts'
+  | 'a timer that holds more'
+  | 'longer hours, or a second timer beside this one'
+  | 'a timer with more programs';
+
+const FREED_BY: Readonly<Record<ImpossibleBecause, FreedBy>> = {
+  'a rule forbids watering': 'other plants, or a method that the rule exempts',
+  'more flow than meter and main carry': 'smaller nozzles, or the zone divided',
+  'the soil takes less than the shortest run': 'nozzles of a lower rate',
+  'the rules leave too few days or minutes': 'plants of less need, deeper soil and mulch, or a method that the rule exempts',
+  'the soil takes it too slowly for the hours': 'nozzles of a lower rate',
+  'the timer has too few starts or minutes': 'a timer that holds more',
+  'the roots bridge too little': 'plants of less need, deeper soil and mulch, or a method that the rule exempts',
+  'the hours are too short for all zones': 'longer hours, or a second timer beside this one',
+  'the timer has too few programs': 'a timer with more programs',
+};
+
+/**
+ * Needs that the best programs leave unmet, each with its cause: found by taking away one limit after another until the zone alone is met,
+ * and, where alone it is, the hours that all zones share.
+ *
+ * @param input - The controller and the month. [code]
+ * @param best - What the best programs do. [L]
+ * @returns Zones with more unmet than the timer's resolution explains, the thirstiest first. [L]
+ */
+export function impossibleNeeds(input: PlanInput, best: PlanJudgement): readonly Impossible[] {
+  const unmet = best.zones.filter(({ unmetLitres, neededLitres }) => unmetLitres > WORTH_TELLING * neededLitres);
+  if (!unmet.length) return [];
+  const shared = sharedCause(input);
+  return unmet
+    .map(({ zoneId, station, unmetLitres }) => {
+      const zone = input.zones.find((each) => each.zoneId === zoneId);
+      const because = (zone && ownCause(input, zone)) ?? shared(zoneId);
+      return { zoneId, station, unmetLitres, because, freedBy: FREED_BY[because] };
+    })
+    .sort((a, b) => b.unmetLitres - a.unmetLitres);
+}
+
+function ownCause(input: PlanInput, zone: ZoneToPlan): ImpossibleBecause | null {
+  const left = rulesOfZone(rulesInMonth(input.rules, input.month, input.place), zone);
+  if (left.forbidden) return 'a rule forbids watering';
+  if (input.flowLimitLPerMin !== null && zone.flowLPerMin > input.flowLimitLPerMin) return 'more flow than meter and main carry';
+  if (longestCycle(zone.intake, input.traits.minuteStep ?? 1) === 0) return 'the soil takes less than the shortest run';
+  const alone: PlanInput = { ...input, zones: [zone], present: null };
+  if (isMet(alone)) return null;
+  return relaxed(alone, zone).find(({ without }) => isMet(without))?.because ?? 'the hours are too short for all zones';
+}
+
+interface Relaxed {
+  readonly because: ImpossibleBecause;
+  readonly without: PlanInput;
+}
+
+// One limit after another taken away.
+function relaxed(alone: PlanInput, zone: ZoneToPlan): readonly Relaxed[] {
+  return [
+    { because: 'the rules leave too few days or minutes', without: { ...alone, rules: [] } },
+    { because: 'the soil takes it too slowly for the hours', without: { ...alone, zones: [{ ...zone, intake: null }] } },
+    {
+      because: 'the timer has too few starts or minutes',
+      without: { ...alone, traits: { ...alone.traits, maxMinutes: null, startsPerProgram: PLENTY_OF_STARTS } },
+    },
+    { because: 'the roots bridge too little', without: { ...alone, zones: [{ ...zone, storageDays: null }] } },
+  ];
+}
+
+const PLENTY_OF_STARTS = 12;
+
+function isMet(input: PlanInput): boolean {
+  const { unmetLitres, neededLitres } = judgePlan(input, fullProgram(input).programs);
+  return unmetLitres <= WORTH_TELLING * neededLitres;
+}
+
+// Every zone can be met alone, so they stand in each other's way: in the hours, or for want of programs.
+function sharedCause(input: PlanInput): (zoneId: string) => ImpossibleBecause {
+  let metByHours: ReadonlySet<string> | null = null;
+  return (zoneId) => {
+    if (!metByHours) {
+      const programs = fullProgram({
+        ...input,
+        present: null,
+        window: { from: 0, until: 1440 },
+        rules: input.rules.map((rule) => ({ ...rule, blockedFrom: null, blockedUntil: null })),
+      });
+      const judged = judgePlan({ ...input, window: { from: 0, until: 1440 } }, programs.programs);
+      metByHours = new Set(judged.zones.filter((zone) => zone.unmetLitres <= WORTH_TELLING * zone.neededLitres).map((zone) => zone.zoneId));
+    }
+    return metByHours.has(zoneId) ? 'the hours are too short for all zones' : 'the timer has too few programs';
+  };
+}

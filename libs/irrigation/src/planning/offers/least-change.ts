@@ -1,0 +1,154 @@
+import { daysOfMonth } from '../../calendar/local-date.js';
+import type { Program } from '../../settings/settings-fact.js';
+import { patternOf } from '../days/day-pattern.js';
+import { patternClasses, weeksToTry } from '../days/pattern-classes.js';
+import { type RulesOfZone, rulesInMonth, rulesOfZone } from '../days/rules-of-zone.js';
+import { judgePlan } from '../judge/judge-plan.js';
+import { keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
+import { traitsOfMonth } from '../judge/plan-runs.js';
+import type { PlanInput } from '../plan-input.js';
+import { priceOfProgram } from './start-effect.js';
+
+/** What a controller's percent can be where nobody has said. [%] */
+const MOST_PERCENT = 200;
+/** Days of programs that are tried, cheapest first, until one keeps all rules and limits. */
+const MOST_TRIED = 8;
+
+/** Programs that are offered, and what they do. */
+export interface Offer {
+  readonly kind: 'as set' | 'percent' | 'percent and days' | 'full';
+  readonly programs: readonly Program[];
+  readonly judgement: PlanJudgement;
+}
+
+/**
+ * The least change: percents only, or percents and days, whichever costs less with its presses; nothing else is touched.
+ *
+ * Of each program the percent is chosen by what it leaves unmet and wastes in its zones, and never so that anything runs off. Where a timer
+ * has one percent for all programs they share it.
+ *
+ * @param input - The controller, its present programs and the month. [code]
+ * @returns The offer, or null where no percent and no days keep every rule and limit, or the present programs are not known. [–]
+ */
+export function leastChange(input: PlanInput): Offer | null {
+  const { present } = input;
+  if (!present?.length) return null;
+  const asSet = { kind: 'as set' as const, programs: present, judgement: judgePlan(input, present) };
+  const offers = [asSet, percentOnly(input, present), percentAndDays(input, present)].filter((offer): offer is Offer => offer !== null);
+  return offers
+    .filter(({ judgement }) => keepsAll(judgement))
+    .reduce<Offer | null>((best, offer) => (best && best.judgement.cost <= offer.judgement.cost ? best : offer), null);
+}
+
+function percentOnly(input: PlanInput, present: readonly Program[]): Offer | null {
+  const choices = percentChoices(input);
+  const gaps = present.map(({ days }) => patternOf(days, `${input.month}-01`).gaps);
+  const priced = (percent: number, at: number) => priceAt(input, present[at] as Program, percent, gaps[at] as readonly number[]);
+  const wished = bestPercents(input, present, (at) => choices.map((percent) => ({ percent, price: priced(percent, at) })));
+  // Longer runs may leave the hours or meet a rule: the largest percents that keep all.
+  return firstThatKeeps(input, 'percent', shorterAndShorter(present, wished, choices));
+}
+
+function percentAndDays(input: PlanInput, present: readonly Program[]): Offer | null {
+  const rules = rulesInMonth(input.rules, input.month, input.place);
+  const zones = input.zones.map((zone) => rulesOfZone(rules, zone));
+  const choices = percentChoices(input);
+  const from = `${input.month}-01`;
+  const tried = weeksOf(zones, present, from).flatMap((week) => {
+    const classes = patternClasses(zones, week, from);
+    const withDays = present.map((program) => {
+      const own = zonesOf(input, program);
+      return classes
+        .filter(({ allowed }) => own.every((zone) => allowed[zone]))
+        .map((of) => {
+          const gaps = of.gaps;
+          const at = choices.map((percent) => ({ percent, price: priceAt(input, program, percent, gaps) }));
+          return { days: of.patterns[0]?.days ?? program.days, at };
+        });
+    });
+    if (withDays.some((of) => of.length === 0)) return [];
+    const cheapest = withDays.map((of) => [...of].sort((a, b) => least(a.at) - least(b.at))[0]);
+    const moved = present.map((program, at) => ({ ...program, days: cheapest[at]?.days ?? program.days }));
+    const percents = bestPercents(input, moved, (at) => cheapest[at]?.at ?? []);
+    return [{ programs: moved.map((program, at) => ({ ...program, adjustPercent: percents[at] as number })), moved, percents }];
+  });
+  const offers = tried
+    .slice(0, MOST_TRIED)
+    .flatMap(({ moved, percents }) => firstThatKeeps(input, 'percent and days', shorterAndShorter(moved, percents, choices)) ?? []);
+  return offers.reduce<Offer | null>((best, offer) => (best && best.judgement.cost <= offer.judgement.cost ? best : offer), null);
+}
+
+interface PricedPercent {
+  readonly percent: number;
+  readonly price: number;
+}
+
+function least(at: readonly PricedPercent[]): number {
+  return at.reduce((best, { price }) => Math.min(best, price), Number.POSITIVE_INFINITY);
+}
+
+function percentChoices({ traits, present }: PlanInput): readonly number[] {
+  const step = traits.adjustStepPercent ?? 1;
+  const most = Math.floor((traits.maxAdjustPercent ?? MOST_PERCENT) / step + 1e-9);
+  const steps = Array.from({ length: most }, (_, at) => (at + 1) * step);
+  return [...new Set([...steps, ...(present ?? []).map(({ adjustPercent }) => adjustPercent)])].sort((a, b) => a - b);
+}
+
+// One percent for all on a timer that has one, or where programs share a station; else each program its own.
+function bestPercents(
+  input: PlanInput,
+  programs: readonly Program[],
+  pricesOf: (at: number) => readonly PricedPercent[],
+): readonly number[] {
+  const prices = programs.map((_, at) => pricesOf(at));
+  const best = (at: readonly PricedPercent[]) =>
+    at.reduce((chosen, each) => (each.price < chosen.price ? each : chosen), {
+      percent: at[0]?.percent ?? 100,
+      price: Number.POSITIVE_INFINITY,
+    }).percent;
+  const stations = programs.flatMap((program) => [...new Set(program.stations.map(({ station }) => station))]);
+  if (input.traits.adjustScope === 'program' && new Set(stations).size === stations.length) return prices.map(best);
+  const together = (prices[0] ?? []).map(({ percent }, index) => ({
+    percent,
+    price: prices.reduce((sum, of) => sum + (of[index]?.price ?? Number.POSITIVE_INFINITY), 0),
+  }));
+  return programs.map(() => best(together));
+}
+
+function priceAt(input: PlanInput, program: Program, adjustPercent: number, gaps: readonly number[]): number {
+  const traits = traitsOfMonth(input.traits, input.month);
+  const presses = input.weights.keyPress * Number(adjustPercent !== program.adjustPercent);
+  return priceOfProgram(input, traits, { ...program, adjustPercent }, gaps, daysOfMonth(input.month).days) + presses;
+}
+
+function* shorterAndShorter(programs: readonly Program[], wished: readonly number[], choices: readonly number[]) {
+  for (const share of [1, 0.95, 0.9, 0.8, 0.7, 0.6, 0.5]) {
+    const percents = wished.map((percent) => choices.filter((choice) => choice <= percent * share + 1e-9).at(-1));
+    if (percents.every((percent) => percent !== undefined)) {
+      yield programs.map((program, at) => ({ ...program, adjustPercent: percents[at] as number }));
+    }
+  }
+}
+
+function firstThatKeeps(input: PlanInput, kind: Offer['kind'], tried: Iterable<readonly Program[]>): Offer | null {
+  for (const programs of tried) {
+    const judgement = judgePlan(input, programs);
+    if (keepsAll(judgement)) return { kind, programs, judgement };
+  }
+  return null;
+}
+
+function zonesOf({ zones }: PlanInput, program: Program): readonly number[] {
+  return zones.flatMap(({ station }, at) => (program.stations.some((run) => run.station === station && run.minutes > 0) ? [at] : []));
+}
+
+function weeksOf(zones: readonly RulesOfZone[], present: readonly Program[], from: string): readonly number[] {
+  const ruled = zones.filter(({ daysPerWeek, forbidden }) => daysPerWeek < 7 && !forbidden);
+  const most = Math.min(7, ...ruled.map(({ daysPerWeek }) => daysPerWeek));
+  const allowed = ruled.reduce((mask, { mask: of }) => mask | of, 0);
+  return weeksToTry(
+    most,
+    allowed,
+    present.map(({ days }) => patternOf(days, from).mask),
+  );
+}

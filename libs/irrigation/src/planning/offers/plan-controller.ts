@@ -1,0 +1,53 @@
+import { judgePlan } from '../judge/judge-plan.js';
+import { keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
+import type { PlanInput } from '../plan-input.js';
+import { fullProgram } from './full-program.js';
+import { type Impossible, impossibleNeeds } from './impossible.js';
+import { leastChange, type Offer } from './least-change.js';
+
+/** A controller's month planned: what is set, two offers, how far the full program can be from the best, and what cannot be met. */
+export interface ControllerPlan {
+  readonly present: PlanJudgement | null;
+  readonly leastChange: Offer | null;
+  readonly full: Offer;
+  /** Zones, programs, days and minutes are at most this share dearer than the best there is. [–] */
+  readonly gapShare: number;
+  /** Cost that fitting start times and soaks into the hours added, as a share. [–] */
+  readonly layoutShare: number;
+  readonly impossible: readonly Impossible[];
+}
+
+/**
+ * Plans a controller for a month: the least change and the full program, both replayed, and what rules or hardware make impossible.
+ *
+ * Of programs that keep every rule and limit the cheapest is the full program: never dearer than what is set now. A timer whose resolution
+ * nobody has said is taken to count whole minutes.
+ *
+ * @param given - The controller, its zones with their need, rules, hours and weights. [code]
+ * @returns The plan. [–]
+ */
+export function planController(given: PlanInput): ControllerPlan {
+  const input: PlanInput = { ...given, traits: { ...given.traits, minuteStep: given.traits.minuteStep ?? 1 } };
+  const found = fullProgram(input);
+  const searched: Offer = { kind: 'full', programs: found.programs, judgement: judgePlan(input, found.programs) };
+  const present = input.present ? judgePlan(input, input.present) : null;
+  const least = leastChange(input);
+  const asSet: readonly Offer[] =
+    present && input.present && keepsAll(present) ? [{ kind: 'as set', programs: input.present, judgement: present }] : [];
+  const full = [...asSet, ...(least ? [least] : [])].reduce(
+    (best, offer) => (offer.judgement.cost < best.judgement.cost ? offer : best),
+    searched,
+  );
+  return {
+    present,
+    leastChange: least,
+    full,
+    gapShare: shareOf(found.costBeforeLayout - found.bound, found.costBeforeLayout),
+    layoutShare: shareOf(found.cost - found.costBeforeLayout, found.cost),
+    impossible: impossibleNeeds(input, full.judgement),
+  };
+}
+
+function shareOf(part: number, whole: number): number {
+  return whole > 0 ? Math.max(0, part / whole) : 0;
+}

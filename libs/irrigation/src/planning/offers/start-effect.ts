@@ -1,0 +1,67 @@
+import type { ControllerTraits } from '../../settings/controller-traits.js';
+import { layOutStart } from '../../settings/lay-out-start.js';
+import { percentInForce } from '../../settings/percent-in-force.js';
+import type { Program } from '../../settings/settings-fact.js';
+import { runOffMinutes } from '../demand/standing-water.js';
+import { steadyWater } from '../demand/steady-water.kernel.js';
+import type { PlanInput, ZoneToPlan } from '../plan-input.js';
+
+/** What one start of a program at a percent gives a zone: minutes through the valve, and those that reach the roots. [min] */
+interface StartOfZone {
+  readonly used: number;
+  readonly reaching: number;
+}
+
+/**
+ * Price of a program's zones in a month, where no other program waters them.
+ *
+ * @param input - The controller and the month. [code]
+ * @param traits - The timer in that month. [code]
+ * @param program - The program as it would be set. [code]
+ * @param gaps - Days from each of its waterings to the next. [d]
+ * @param days - Days of the month. [d]
+ * @returns The price, infinite where anything would run off. [–]
+ */
+export function priceOfProgram(
+  input: PlanInput,
+  traits: ControllerTraits,
+  program: Program,
+  gaps: readonly number[],
+  days: number,
+): number {
+  const month = Number(input.month.slice(5)) - 1;
+  const segments = layOutStart(program.stations, percentInForce(program.adjustPercent, traits, month), traits);
+  const starts = new Set(program.starts).size;
+  const zones = input.zones.filter(({ station }) => program.stations.some((run) => run.station === station && run.minutes > 0));
+  return zones.reduce((sum, zone) => {
+    const runs = segments.filter(({ station }) => station === zone.station);
+    const used = runs.reduce((total, { begin, end }) => total + end - begin, 0);
+    if (runOffMinutes(runs, zone.intake) > 1e-9) return Number.POSITIVE_INFINITY;
+    const filled = Math.min(used, zone.fillMinutes);
+    return sum + priceOfZone(zone, { used: used * starts, reaching: (used - filled) * starts }, gaps, { input, days });
+  }, 0);
+}
+
+const written = new Float64Array(2);
+
+function priceOfZone(
+  zone: ZoneToPlan,
+  start: StartOfZone,
+  gaps: readonly number[],
+  { input, days }: { readonly input: PlanInput; readonly days: number },
+): number {
+  const { thirst, waste, watering } = input.weights;
+  const need = zone.needLitresPerDay / zone.flowLPerMin;
+  const storage = zone.storageDays === null ? Number.POSITIVE_INFINITY : Math.max(1, zone.storageDays) * need;
+  steadyWater(
+    gaps,
+    gaps.map(() => start.reaching),
+    need,
+    storage,
+    written,
+  );
+  const rounds = days / gaps.reduce((sum, gap) => sum + gap, 0);
+  const lost = (written[1] as number) + (start.used - start.reaching) * gaps.length;
+  const wetting = start.used > 0 ? watering * gaps.length : 0;
+  return rounds * (zone.flowLPerMin * (thirst * (written[0] as number) + waste * lost) + wetting);
+}

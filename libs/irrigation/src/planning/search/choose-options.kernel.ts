@@ -1,0 +1,102 @@
+/**
+ * The choice of an option for each slot as numbers: `costs[slot][option * zones + zone]` is what a zone costs there (infinite: not allowed),
+ * `fixed[slot][option]` what the option itself costs, `dry[zone]` what a zone costs that no program waters. Slots with one `sameAs` number are
+ * alike.
+ */
+export interface ChoiceProblem {
+  readonly zones: number;
+  readonly costs: readonly Float64Array[];
+  readonly fixed: readonly Float64Array[];
+  readonly dry: Float64Array;
+  readonly sameAs: readonly number[];
+}
+
+/** Looks at a whole choice that may be the cheapest: an option by slot (-1: unused) and its cost. */
+export interface LeafVisitor {
+  /** Tells the cost above which nothing is of interest from now on. [–] */
+  readonly visit: (options: readonly number[], cost: number) => number;
+}
+
+const DUST = 1e-9;
+
+/**
+ * Visits the choices of options for all slots that can be cheapest, each zone going to the slot where it costs least: branch and bound, slot by
+ * slot.
+ *
+ * A partial choice costs at least what its options cost and, for every zone, the least of what is chosen and of all that may follow.
+ *
+ * @param problem - Costs. [–]
+ * @param interest - The cost from which on nothing is of interest. [–]
+ * @param leaves - Is shown each whole choice that costs less, and tells what is of interest from then on. [–]
+ * @param mostNodes - Partial choices looked at before the search gives up. [–]
+ * @returns A bound of all that was left out when the search gave up; infinite where it came to its end. [–]
+ */
+export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: LeafVisitor, mostNodes: number): number {
+  const { zones, costs, fixed, dry, sameAs } = problem;
+  const slots = costs.length;
+  // What any later slot can do for a zone.
+  const later: Float64Array[] = [new Float64Array(zones).fill(Number.POSITIVE_INFINITY)];
+  for (let slot = slots - 1; slot >= 0; slot -= 1) {
+    const least = Float64Array.from(later[0] as Float64Array);
+    const of = costs[slot] as Float64Array;
+    for (let at = 0; at < of.length; at += 1) {
+      const zone = at % zones;
+      if ((of[at] as number) < (least[zone] as number)) least[zone] = of[at] as number;
+    }
+    later.unshift(least);
+  }
+  let best = interest;
+  let leftOut = Number.POSITIVE_INFINITY;
+  let nodes = 0;
+  const chosen = new Array<number>(slots).fill(-1);
+  const current = Array.from({ length: slots + 1 }, () => new Float64Array(zones));
+  (current[0] as Float64Array).set(dry);
+
+  const visit = (slot: number, paid: number): void => {
+    const here = current[slot] as Float64Array;
+    if (slot === slots) {
+      let cost = paid;
+      for (let zone = 0; zone < zones; zone += 1) cost += here[zone] as number;
+      if (cost < best - DUST) best = leaves.visit(chosen, cost);
+      return;
+    }
+    const of = costs[slot] as Float64Array;
+    const ofFixed = fixed[slot] as Float64Array;
+    const after = later[slot + 1] as Float64Array;
+    const count = ofFixed.length;
+    // Slots that are alike take their options in order; an unused one is followed by unused ones.
+    const isAlike = slot > 0 && sameAs[slot] === sameAs[slot - 1];
+    const from = isAlike ? (chosen[slot - 1] as number) : -1;
+    const bounds: (readonly [number, number])[] = [];
+    for (let option = -1; option < count; option += 1) {
+      if (isAlike && (option < 0 ? false : from < 0 || option < from)) continue;
+      let bound = paid + (option < 0 ? 0 : (ofFixed[option] as number));
+      const base = option * zones;
+      for (let zone = 0; zone < zones && bound < best; zone += 1) {
+        const own = option < 0 ? Number.POSITIVE_INFINITY : (of[base + zone] as number);
+        bound += Math.min(here[zone] as number, own, after[zone] as number);
+      }
+      if (bound < best - DUST) bounds.push([bound, option]);
+    }
+    bounds.sort((a, b) => a[0] - b[0]);
+    const next = current[slot + 1] as Float64Array;
+    for (const [bound, option] of bounds) {
+      if (bound >= best - DUST) break;
+      nodes += 1;
+      if (nodes > mostNodes) {
+        leftOut = Math.min(leftOut, bound);
+        break;
+      }
+      chosen[slot] = option;
+      const base = option * zones;
+      for (let zone = 0; zone < zones; zone += 1) {
+        const own = option < 0 ? Number.POSITIVE_INFINITY : (of[base + zone] as number);
+        next[zone] = Math.min(here[zone] as number, own);
+      }
+      visit(slot + 1, paid + (option < 0 ? 0 : (ofFixed[option] as number)));
+      chosen[slot] = -1;
+    }
+  };
+  visit(0, 0);
+  return leftOut;
+}

@@ -1,0 +1,105 @@
+import type { DayPattern } from '../days/day-pattern.js';
+import type { Ground } from './assignment.js';
+import type { LeafColumn, LeafProblem } from './leaf-bound.kernel.js';
+import type { SlotOption } from './slots.js';
+
+const WEEK = 7;
+
+/** Columns written already, by option: each is asked for in many leaves. */
+const columns = new WeakMap<SlotOption, LeafColumn>();
+
+/**
+ * Writes a leaf (what each slot is given) as numbers: what every zone may be given, and the limits of hours.
+ *
+ * Where the weekdays of every program are settled, each weekday is a limit; where programs can be turned through the week, the days that some
+ * of them share are one, and so are programs that must meet on some day. Each program has to fit by itself.
+ *
+ * @param ground - Zones, slots and limits. [–]
+ * @param options - What each slot is given; null is unused. [–]
+ * @returns The leaf. [min]
+ */
+export function leafProblem(ground: Ground, options: readonly (SlotOption | null)[]): LeafProblem {
+  const { limits, weights } = limitsOf(ground, options);
+  return {
+    columns: options.map((option, slot) => option && columnOf(ground, option, slot)),
+    dry: Float64Array.from(ground.dry),
+    limits: Float64Array.from(limits),
+    weights: Float64Array.from(weights.flat()),
+  };
+}
+
+function columnOf(ground: Ground, option: SlotOption, slot: number): LeafColumn {
+  const known = columns.get(option);
+  if (known) return known;
+  const { keyPress } = ground.frame.weights;
+  const from = [0];
+  const [price, steps] = [[], []] as [number[], number[]];
+  option.zones.forEach((choices, zone) => {
+    if (choices) {
+      steps.push(...choices.steps);
+      price.push(...choices.prices.map((each) => each + keyPress * (ground.leaving[zone]?.[slot] ?? 0)));
+    }
+    from.push(steps.length);
+  });
+  const column = {
+    from: Int32Array.from(from),
+    steps: Int32Array.from(steps),
+    price: Float64Array.from(price),
+    minutes: Float64Array.from(steps, (each) => each * ground.frame.step * option.starts),
+  };
+  columns.set(option, column);
+  return column;
+}
+
+interface Limits {
+  readonly limits: readonly number[];
+  readonly weights: readonly (readonly number[])[];
+}
+
+function limitsOf(ground: Ground, options: readonly (SlotOption | null)[]): Limits {
+  const alone = options.flatMap((option, slot) =>
+    option ? [{ limit: ground.perProgram, weights: options.map((_, at) => Number(at === slot)) }] : [],
+  );
+  const patterns = options.map((option) => option?.days.patterns ?? []);
+  const settled = patterns.every((of) => of.length < 2);
+  const shared = settled ? byWeekday(ground, patterns) : byWeek(ground, options);
+  const all = [...alone, ...shared];
+  return { limits: all.map(({ limit }) => limit), weights: all.map(({ weights }) => weights) };
+}
+
+interface Limit {
+  readonly limit: number;
+  readonly weights: readonly number[];
+}
+
+function byWeekday(ground: Ground, patterns: readonly (readonly DayPattern[])[]): readonly Limit[] {
+  const days = new Map<string, Limit>();
+  for (let day = 0; day < WEEK; day += 1) {
+    const weights = patterns.map((of) => Number(((of[0]?.mask ?? 0) & (1 << day)) !== 0));
+    if (weights.some((weight) => weight > 0)) days.set(weights.join(), { limit: ground.perDay, weights });
+  }
+  return [...days.values()];
+}
+
+function byWeek(ground: Ground, options: readonly (SlotOption | null)[]): readonly Limit[] {
+  const masks = options.map((option) => option?.days.patterns.reduce((mask, pattern) => mask | pattern.mask, 0) ?? 0);
+  const count = options.map((option) => (option?.days.gaps.length === 1 && option.days.perWeek !== 1 ? WEEK : (option?.days.perWeek ?? 0)));
+  const limits: Limit[] = [];
+  for (let set = 1; set < 1 << options.length; set += 1) {
+    const slots = options.map((_, slot) => slot).filter((slot) => set & (1 << slot) && options[slot]);
+    const days = slots.reduce((sum, slot) => sum + (count[slot] as number), 0);
+    const open = bits(slots.reduce((all, slot) => all | (masks[slot] as number), 0));
+    const isIn = (slot: number) => Number(slots.includes(slot));
+    // All of them share the days they may fall on; where those are too few for all to keep apart, they meet.
+    if (slots.length) limits.push({ limit: open * ground.perDay, weights: count.map((of, slot) => of * isIn(slot)) });
+    if (slots.length > 1 && days > (slots.length - 1) * open)
+      limits.push({ limit: ground.perDay, weights: count.map((_, slot) => isIn(slot)) });
+  }
+  return limits;
+}
+
+function bits(mask: number): number {
+  let count = 0;
+  for (let day = 0; day < WEEK; day += 1) count += (mask >> day) & 1;
+  return count;
+}

@@ -1,0 +1,82 @@
+import { judgePlan } from '@rillbook/irrigation/planning/judge/judge-plan.js';
+import { keyPresses } from '@rillbook/irrigation/planning/judge/key-presses.js';
+import { leastChange } from '@rillbook/irrigation/planning/offers/least-change.js';
+import { planController } from '@rillbook/irrigation/planning/offers/plan-controller.js';
+import type { Program } from '@rillbook/irrigation/settings/settings-fact.js';
+import { describe, expect, it } from 'vitest';
+import { aController, intakeInInches, noRule, zoneInInches } from './a-controller.js';
+
+const program = (more: Partial<Program> = {}): Program => ({
+  name: 'A',
+  days: { kind: 'weekdays', weekdays: ['Mon', 'Wed', 'Fri'] },
+  starts: [120],
+  adjustPercent: 100,
+  stations: [{ station: 1, minutes: 20, cycles: 1, soakMinutes: 0 }],
+  ...more,
+});
+
+describe('least change', () => {
+  it('turns the percent to what costs least of all percents the timer has', () => {
+    const input = aController([zoneInInches(1, 0.1, 1, { storageDays: 4 })], { present: [program()] });
+    const offer = leastChange(input);
+    const all = Array.from({ length: 40 }, (_, at) => judgePlan(input, [program({ adjustPercent: (at + 1) * 5 })]).cost);
+    expect(offer).toMatchObject({ kind: 'percent', programs: [{ adjustPercent: 70 }] });
+    expect(offer?.judgement.cost).toBeCloseTo(Math.min(...all), 6);
+    expect(offer?.judgement.keyPresses).toBe(1);
+  });
+
+  it('moves days too where a rule asks for it, and nothing else', () => {
+    const rules = [{ ...noRule, daysPerWeek: 2 }];
+    const input = aController([zoneInInches(1, 0.1, 1, { storageDays: 4 })], { present: [program()], rules });
+    const offer = leastChange(input);
+    expect(offer?.kind).toBe('percent and days');
+    expect(offer?.judgement.breaches).toEqual([]);
+    const [planned] = offer?.programs ?? [];
+    expect(planned).toMatchObject({ name: 'A', starts: [120], stations: program().stations });
+    expect(planned?.days).toMatchObject({ weekdays: { length: 2 } });
+    expect(keyPresses([program()], offer?.programs ?? [])).toBeLessThanOrEqual(2);
+  });
+
+  it('never lets a longer run off: it leaves thirst that the full program quenches with cycles', () => {
+    const clay = intakeInInches(1.6, 0.1, 0.2);
+    const input = aController([zoneInInches(1, 0.2, 1.6, { intake: clay, storageDays: 3 })], {
+      rules: [{ ...noRule, allowedDays: { kind: 'weekdays', weekdays: ['Mon', 'Wed', 'Fri'] } }],
+      present: [program({ stations: [{ station: 1, minutes: 8, cycles: 1, soakMinutes: 0 }] })],
+    });
+    const plan = planController(input);
+    expect(plan.leastChange?.judgement.ranOffLitres).toBe(0);
+    expect(plan.leastChange?.judgement.unmetLitres).toBeGreaterThan(plan.full.judgement.unmetLitres * 10 + 1);
+    expect(plan.full.programs[0]?.stations[0]?.cycles).toBeGreaterThan(1);
+  });
+
+  it('is what is set where nothing is better, and none where nobody knows what is set', () => {
+    const zone = zoneInInches(1, (60 / 7 / 60) * 1, 1, { storageDays: 4 });
+    expect(leastChange(aController([zone], { present: [program()] }))?.kind).toBe('as set');
+    expect(leastChange(aController([zone]))).toBeNull();
+  });
+});
+
+describe('what is impossible', () => {
+  it('names the zone, what is missing, why, and what would free it', () => {
+    const forbidden = { ...noRule, plants: ['turf'], allowedDays: { kind: 'none' as const } };
+    const zones = [
+      zoneInInches(1, 0.2, 1, { plants: 'turf', storageDays: 2 }),
+      zoneInInches(2, 0.1, 1, { plants: 'shrubs', storageDays: 9 }),
+    ];
+    const plan = planController(aController(zones, { rules: [forbidden] }));
+    expect(plan.impossible).toMatchObject([{ zoneId: 'zone 1', because: 'a rule forbids watering' }]);
+    expect(plan.impossible[0]?.unmetLitres).toBeCloseTo(0.2 * 25.4 * 100 * 31, 6);
+  });
+
+  it('tells days from hours, and hours from programs', () => {
+    const because = (input: Parameters<typeof planController>[0]) => planController(input).impossible[0]?.because;
+    const thirsty = zoneInInches(1, 0.3, 1, { storageDays: 2 });
+    expect(because(aController([thirsty], { rules: [{ ...noRule, daysPerWeek: 1 }] }))).toBe('the rules leave too few days or minutes');
+    const many = Array.from({ length: 12 }, (_, at) => zoneInInches(at + 1, 0.3, 0.5, { storageDays: 2 }));
+    expect(because(aController(many, { window: { from: 0, until: 240 } }))).toBe('the hours are too short for all zones');
+    expect(because(aController([zoneInInches(1, 0.2, 1)], { flowLimitLPerMin: 5 }))).toBe('more flow than meter and main carry');
+    expect(because(aController([zoneInInches(1, 0.2, 3, { intake: intakeInInches(3, 0.01, 0.01) })]))).toBe(
+      'the soil takes less than the shortest run',
+    );
+  });
+});
