@@ -43,9 +43,7 @@ export function replayWithSensor(input: ReplayInput, rain: RainByDay): SensorRep
   if (!hasSensor(input.traits)) return { most: withoutSensor, least: withoutSensor, withoutSensor, unsure: withoutSensor };
   const threshold = input.traits.rainSensorMm;
   const recent = recentRain(input, rain);
-  const reached = new Set(
-    recent.filter(({ mm }) => mm > 0 && mm >= (threshold ?? SMALLEST_THRESHOLD_MM)).map(({ dayNumber }) => dayNumber),
-  );
+  const reached = reachedBy(recent, threshold ?? SMALLEST_THRESHOLD_MM);
   const dry = new Set<number>();
   const wet = threshold === null ? dry : reached;
   const unknownToo = new Set([...wet, ...recent.filter(({ known }) => !known).map(({ dayNumber }) => dayNumber)]);
@@ -53,6 +51,22 @@ export function replayWithSensor(input: ReplayInput, rain: RainByDay): SensorRep
   const most = replay(wet);
   const least = threshold === null ? replay(reached) : most;
   return { most, least, withoutSensor, unsure: unknownToo.size > wet.size ? replay(unknownToo) : most };
+}
+
+/**
+ * Days on which a rain sensor held every start back, as `most` of `replayWithSensor` has it: none where its threshold is not known.
+ *
+ * @param input - The controller's traits and the days wanted. [code]
+ * @param rain - Rain by day, from the day before the first wanted if it is known. [mm], one per day
+ * @returns Day numbers. [d]
+ */
+export function daysHeldBack(input: ReplayInput, rain: RainByDay): ReadonlySet<number> {
+  const threshold = input.traits.rainSensorMm;
+  return hasSensor(input.traits) && threshold !== null ? reachedBy(recentRain(input, rain), threshold) : new Set();
+}
+
+function reachedBy(recent: ReturnType<typeof recentRain>, threshold: number): ReadonlySet<number> {
+  return new Set(recent.filter(({ mm }) => mm > 0 && mm >= threshold).map(({ dayNumber }) => dayNumber));
 }
 
 function hasSensor({ rainSensor, rainSensorMm }: ControllerTraits): boolean {

@@ -1,14 +1,14 @@
 import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
-import type { EarlierMonth } from '@rillbook/metering/detection/account/judge-input.js';
-import type { DoubtfulReading } from './gather/metered-intervals.js';
+import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { JudgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
 
 /** One month of a property as it was just computed, or as it stands. */
 export interface ComputedMonth {
   readonly month: string;
   readonly account: MonthAccount;
   readonly pricePerLitre: number | null;
-  /** what later months are compared with, one of each meter */
-  readonly history: readonly EarlierMonth[];
+  /** what it says of settings, allowance and sources */
+  readonly judged: JudgedMonth;
 }
 
 /** The accounts of some properties are up to date; told in the same transaction. */
@@ -20,11 +20,10 @@ export class PropertiesComputed {
 export class AccountsComputed {
   constructor(
     readonly propertyId: string,
-    /** the organization's today, YYYY-MM-DD */
-    readonly today: string,
-    /** oldest first */
-    readonly months: readonly ComputedMonth[],
-    readonly doubtful: readonly DoubtfulReading[],
+    /** by which local days become instants */
+    readonly timeZone: string,
+    /** everything that is found of it through time, one episode for a cause */
+    readonly episodes: readonly Episode[],
     /** dates of the newest facts, null where there is none */
     readonly newest: NewestFacts,
   ) {}

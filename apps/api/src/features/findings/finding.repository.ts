@@ -1,3 +1,4 @@
+import type { DecidedFinding } from '@rillbook/metering/detection/life/precision.js';
 import { In, type FindOptionsWhere } from 'typeorm';
 import type { OrganizationTransaction } from '../../platform/database/organization-transaction.js';
 import { grouped } from '../../platform/graphql/loader.js';
@@ -46,6 +47,16 @@ export const findings = {
     return grouped(rows, (row) => String(row.evidence['readingId']));
   },
 
+  /** Those that a person decided, with whether there was work for them; work that was dropped is none. */
+  decided(tx: OrganizationTransaction): Promise<DecidedFinding[]> {
+    return tx.query<DecidedFinding>(
+      `select kind, state, dismissed_reason as "dismissedReason",
+        exists (select from work_order o where o.organization_id = f.organization_id and o.finding_id = f.id and o.state <> 'dropped') as "hadWork"
+        from finding f where organization_id = $1 and decided_by is not null and state <> 'open'`,
+      [tx.organizationId],
+    );
+  },
+
   /** Locked until the transaction ends, so that two decisions come one after the other. */
   locked(tx: OrganizationTransaction, id: string): Promise<FindingRow | null> {
     return tx.of(FindingRow).findOne({ where: { organizationId: tx.organizationId, id }, lock: { mode: 'pessimistic_write' } });
@@ -53,6 +64,10 @@ export const findings = {
 
   async insert(tx: OrganizationTransaction, rows: readonly Partial<FindingRow>[]): Promise<void> {
     if (rows.length) await tx.of(FindingRow).insert(rows.map((row) => ({ ...row, organizationId: tx.organizationId })) as never);
+  },
+
+  async remove(tx: OrganizationTransaction, ids: readonly string[]): Promise<void> {
+    if (ids.length) await tx.of(FindingRow).delete({ organizationId: tx.organizationId, id: In([...ids]) });
   },
 
   async update(tx: OrganizationTransaction, id: string, values: Partial<FindingRow>): Promise<void> {

@@ -1,28 +1,21 @@
-import { Args, ID, Int, Mutation, Parent, Query, ResolveField, Resolver, createUnionType } from '@nestjs/graphql';
+import { Args, ID, Int, Mutation, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
+import { dismissReasons } from '@rillbook/metering/detection/life/kept-finding.js';
 import type { OrganizationTransaction } from '../../platform/database/organization-transaction.js';
-import { ChangedMeanwhile, changedMeanwhile } from '../../platform/graphql/outcomes.type.js';
 import { Allow } from '../../platform/identity/allow.js';
 import { Permission } from '../../platform/identity/permission.js';
+import { organizations } from '../../platform/identity/organizations/organization.repository.js';
 import { Tx } from '../../platform/identity/tx.js';
-import { VersionConflict } from '../../platform/records/kept-records.js';
+import { todayOf } from '../../platform/jobs/clock.js';
 import { propertyOfId } from '../portfolio/properties/property.loader.js';
 import { inScope, requireProperty } from '../portfolio/properties/property-scope.service.js';
 import { Property, showProperty } from '../portfolio/properties/property.type.js';
-import { nameOfPerson } from './decided-by.js';
-import type { FindingRow } from './finding.entity.js';
+import { isSilenced } from './deciding/is-silenced.js';
+import { nameOfPerson } from './deciding/decided-by.js';
+import { FindingResult, outcome } from './finding-result.type.js';
 import { findingOfId } from './finding.loader.js';
 import { findings } from './finding.repository.js';
 import { Finding, showFinding } from './finding.type.js';
-import { SettleFinding } from './settle-finding.service.js';
-
-const FindingResult = createUnionType({
-  name: 'FindingResult',
-  types: () => [Finding, ChangedMeanwhile] as const,
-  resolveType: (value: object) => value.constructor as typeof Finding,
-});
-
-const outcome = (result: FindingRow | VersionConflict): Finding | ChangedMeanwhile =>
-  result instanceof VersionConflict ? changedMeanwhile(result) : showFinding(result);
+import { SettleFinding } from './deciding/settle-finding.service.js';
 
 /** Findings: the list to work through, and what is decided of each. */
 @Resolver(() => Finding)
@@ -36,9 +29,17 @@ export class FindingResolver {
     @Args('state', { type: () => [String], nullable: true }) states: string[] | null,
     @Args('kind', { type: () => String, nullable: true }) kind: string | null,
     @Args('propertyId', { type: () => ID, nullable: true }) propertyId: string | null,
+    @Args('silenced', {
+      type: () => Boolean,
+      nullable: true,
+      description: 'only those that are acknowledged and silent, or only the others',
+    })
+    silenced: boolean | null,
   ): Promise<Finding[]> {
-    const propertyIds = propertyId ? [propertyId] : null;
-    return (await findings.list(tx, { states, kind, propertyIds })).map(showFinding);
+    const rows = await findings.list(tx, { states, kind, propertyIds: propertyId ? [propertyId] : null });
+    if (typeof silenced !== 'boolean') return rows.map(showFinding);
+    const today = todayOf(await organizations.own(tx));
+    return rows.filter((row) => isSilenced(row, today) === silenced).map(showFinding);
   }
 
   @Allow(Permission.ReadProperty)
@@ -56,8 +57,9 @@ export class FindingResolver {
     @Args('id', { type: () => ID }) id: string,
     @Args('version', { type: () => Int }) version: number,
     @Args('why') why: string,
+    @Args('reason', { type: () => String, nullable: true, description: `one of: ${dismissReasons.join(', ')}` }) reason: string | null,
   ): Promise<object> {
-    return outcome(await this.settle.dismiss(tx, id, version, why));
+    return outcome(await this.settle.dismiss(tx, id, version, { why, reason: reason ?? 'other' }));
   }
 
   @Allow(Permission.DecideFindings)
@@ -79,6 +81,17 @@ export class FindingResolver {
     @Args('version', { type: () => Int }) version: number,
   ): Promise<object> {
     return outcome(await this.settle.reopen(tx, id, version));
+  }
+
+  /** acknowledged, and silent today: until a date, or until it clears */
+  @ResolveField(() => Boolean)
+  async isSilenced(@Tx() tx: OrganizationTransaction, @Parent() finding: Finding): Promise<boolean> {
+    return finding.acknowledgedAt !== null && isSilenced(finding, todayOf(await organizations.own(tx)));
+  }
+
+  @ResolveField(() => String, { nullable: true })
+  acknowledgedBy(@Tx() tx: OrganizationTransaction, @Parent() finding: Finding): Promise<string | null> {
+    return nameOfPerson(tx, finding.acknowledgedById);
   }
 
   @ResolveField(() => Property)

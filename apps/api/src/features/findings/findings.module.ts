@@ -1,12 +1,26 @@
 import { Module } from '@nestjs/common';
+import { AcknowledgeFinding } from './deciding/acknowledge-finding.service.js';
+import { AcknowledgeResolver } from './deciding/acknowledge.resolver.js';
+import { FindingEvidenceResolver } from './evidence/finding-evidence.field-resolver.js';
+import { PrecisionResolver } from './deciding/precision.resolver.js';
 import { PropertyFindingsResolver, ReadingFindingsResolver } from './finding.field-resolver.js';
 import { FindingResolver } from './finding.resolver.js';
 import { OpenFindings } from './opening/open-findings.service.js';
-import { SettleFinding } from './settle-finding.service.js';
+import { SettleFinding } from './deciding/settle-finding.service.js';
 
 /** Findings: opened by the accounts, settled by people. */
 @Module({
-  providers: [FindingResolver, PropertyFindingsResolver, ReadingFindingsResolver, OpenFindings, SettleFinding],
+  providers: [
+    FindingResolver,
+    AcknowledgeResolver,
+    PrecisionResolver,
+    FindingEvidenceResolver,
+    PropertyFindingsResolver,
+    ReadingFindingsResolver,
+    OpenFindings,
+    SettleFinding,
+    AcknowledgeFinding,
+  ],
   exports: [SettleFinding],
 })
 export class FindingsModule {}

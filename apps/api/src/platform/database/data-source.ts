@@ -8,6 +8,7 @@ import { CreateJobQueue20261124050000 } from './migrations/20261124-05-create-jo
 import { AddIdentityFunctions20261124110000 } from './migrations/20261124-11-add-identity-functions.js';
 import { DropWeatherQuality20261125120000 } from './migrations/20261125-12-drop-weather-quality.js';
 import { PackAccounts20261125130000 } from './migrations/20261125-13-pack-accounts.js';
+import { FollowFindings20261130100000 } from './migrations/20261130-10-follow-findings.js';
 import { CreatePhotos20261130400000 } from './migrations/20261130-40-create-photos.js';
 import { MakeReports20261130500000 } from './migrations/20261130-50-make-reports.js';
 
@@ -20,6 +21,7 @@ const migrations = [
   AddIdentityFunctions20261124110000,
   DropWeatherQuality20261125120000,
   PackAccounts20261125130000,
+  FollowFindings20261130100000,
   CreatePhotos20261130400000,
   MakeReports20261130500000,
 ];

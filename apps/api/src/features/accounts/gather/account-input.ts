@@ -49,6 +49,9 @@ function controllersUntil(facts: PropertyFacts): (monthEnd: string) => readonly 
   };
 }
 
+/** The controllers of a property with everything that is on record of them. */
+export const controllersOf = (facts: PropertyFacts): readonly AccountController[] => controllersUntil(facts)('9999-12-31');
+
 const settingsFact = (fact: SettingsFactRow): SettingsFact => ({
   effectiveAt: fact.localTime,
   record: fact.record,

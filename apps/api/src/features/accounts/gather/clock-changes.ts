@@ -26,6 +26,7 @@ function transitionsOf(timeZone: string, year: number): readonly ClockChange[] {
 /** The changes of a place's clock between two day numbers, both included. */
 export function clockChanges(timeZone: string, from: number, until: number): ClockChange[] {
   const [first, last] = [dateOfDayNumber(from), dateOfDayNumber(until)];
-  const years = new Set([Number(first.slice(0, 4)), Number(last.slice(0, 4))]);
-  return [...years].flatMap((year) => transitionsOf(timeZone, year)).filter((change) => change.date >= first && change.date <= last);
+  const [firstYear, lastYear] = [Number(first.slice(0, 4)), Number(last.slice(0, 4))];
+  const years = Array.from({ length: lastYear - firstYear + 1 }, (_, at) => firstYear + at);
+  return years.flatMap((year) => transitionsOf(timeZone, year)).filter((change) => change.date >= first && change.date <= last);
 }

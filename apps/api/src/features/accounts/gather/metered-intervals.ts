@@ -1,21 +1,21 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
-import { type JudgedReading, type ReadingExpectation, judgeReading } from '@rillbook/metering/intervals/judge-reading.js';
+import { judgeReadings } from '@rillbook/metering/detection/readings/judge-readings.js';
+import type { JudgedInSeries, ReadingSeries } from '@rillbook/metering/detection/readings/reading-series.js';
 import { resolutionSd } from '@rillbook/metering/intervals/register-volume.js';
 import type { UsageInterval } from '@rillbook/metering/intervals/usage-interval.js';
 import { litresFrom } from '@rillbook/units/volume.js';
 import type { EtoSeries } from './eto-series.js';
 import type { MeterChain } from './meter-chains.js';
-import type { BillFact, MeterFact, ReadingFact, UsageDayFact } from './property-facts.js';
+import type { MeterFact, PropertyFacts, ReadingFact, UsageDayFact } from './property-facts.js';
 
-/** A reading that cannot be right, with what was probably meant. It is left out until a person decides. */
-export interface DoubtfulReading {
-  readonly readingId: string;
-  readonly meterId: string;
-  readonly localDay: number;
-  readonly register: number;
-  /** the good register before it; null when it is the meter's first */
-  readonly previous: { readonly localDay: number; readonly register: number } | null;
-  readonly judged: JudgedReading;
+/** The readings of one meter as they are judged, and which of them is which on record. */
+export interface ReadMeter {
+  readonly series: ReadingSeries;
+  readonly judged: readonly JudgedInSeries[];
+  /** by place in the series; null where a register was noted at an installation or a removal */
+  readonly readingIds: readonly (string | null)[];
+  /** registers with more digits than the meter has: nobody's, and no neighbour of any other */
+  readonly impossible: readonly Register[];
 }
 
 /** The weather over a property, and what its plants may need of it. */
@@ -25,19 +25,15 @@ export interface Demand {
   readonly litresPerMm: number;
 }
 
-interface Register {
+/** What stood on a meter at an instant. */
+export interface Register {
   readonly readingId: string | null;
   readonly localDay: number;
   readonly register: number;
 }
 
-/** What a meter passed per mm of reference ET before is what it is expected to pass: this many intervals must agree first. */
-const LEAST_HISTORY = 3;
-const MOST_HISTORY = 6;
-/** How far the expectation may be off, as a share of it: a leak can pass several times the need, and is no misread. An assumption. */
-const EXPECTATION_RELATIVE_SD = 1;
 const SECONDS_PER_DAY = 86_400;
-const RIGHT = new Set(['ok', 'rollover', 'stuck']);
+const RIGHT = new Set<string>(['ok', 'rollover', 'stuck']);
 
 /** The registers of one meter in order, with those of its installation and removal. */
 function registersOf(meter: MeterFact, readings: readonly ReadingFact[]): Register[] {
@@ -54,66 +50,42 @@ function registersOf(meter: MeterFact, readings: readonly ReadingFact[]): Regist
     .filter((register, index, all) => index === 0 || register.localDay > all[index - 1]!.localDay);
 }
 
-/**
- * What a meter is expected to pass between two readings: what it passed per mm of reference ET before, or what the plants under it may need,
- * whichever is more. In winter a meter stands still, and its history says nothing of spring.
- */
-function expectation(good: readonly UsageInterval[], from: number, until: number, demand: Demand): ReadingExpectation | null {
-  const { eto, litresPerMm } = demand;
-  const expected = eto.etoOf(from, until);
-  const history = good.slice(-MOST_HISTORY);
-  const known = history.map((interval) => eto.etoOf(interval.fromLocalDay, interval.toLocalDay));
-  if (expected === null || litresPerMm <= 0 || history.length < LEAST_HISTORY || known.some((value) => value === null)) return null;
-  const passed = history.reduce((sum, interval) => sum + interval.litres, 0);
-  const evaporated = known.reduce<number>((sum, value) => sum + value!, 0);
-  const perMm = Math.max(litresPerMm, passed / Math.max(1, evaporated));
-  const litresPerDay = (perMm * expected) / (until - from);
-  return { litresPerDay, sdLitresPerDay: EXPECTATION_RELATIVE_SD * litresPerDay };
-}
+/** What the plants may need between two instants, if no rain falls; null where the weather or the zones are not known. [L] */
+const demanded =
+  ({ eto, litresPerMm }: Demand) =>
+  (from: number, until: number): number | null => {
+    const mm = litresPerMm > 0 ? eto.etoOf(from, until) : null;
+    return mm === null ? null : mm * litresPerMm;
+  };
 
-/** What a register says beside the last good one; null when it is the first. */
-function judged(
-  meter: MeterFact,
-  last: Register | null,
-  next: Register,
-  good: readonly UsageInterval[],
-  demand: Demand,
-): JudgedReading | null {
-  if (meter.digits !== null && next.register >= 10 ** meter.digits)
-    return { judgement: 'implausibly high', litres: null, likelyRegister: null, factor: null };
-  if (!last) return null;
-  return judgeReading({
-    previousRegister: last.register,
-    nextRegister: next.register,
-    elapsedDays: next.localDay - last.localDay,
-    digits: meter.digits,
+/** The readings of one meter in order of time, each judged by what is on record now. */
+function readMeter(meter: MeterFact, registers: readonly Register[], others: ReadingSeries['others'], demand: Demand): ReadMeter {
+  const { digits } = meter;
+  const possible = registers.filter(({ register }) => digits === null || register < 10 ** digits);
+  const series: ReadingSeries = {
+    meterId: meter.id,
+    digits,
     litresPerRegisterUnit: litresFrom(meter.multiplier, meter.unit),
-    expectation: expectation(good, last.localDay, next.localDay, demand),
-  });
+    readings: possible.map(({ localDay, register }) => ({ localDay, register })),
+    others,
+    demandLitres: demanded(demand),
+  };
+  return {
+    series,
+    judged: judgeReadings(series),
+    readingIds: possible.map(({ readingId }) => readingId),
+    impossible: registers.filter((register) => !possible.includes(register)),
+  };
 }
 
-/** Volumes between a meter's readings; a doubtful reading is left out and its neighbours are joined over it. */
-function readingIntervals(
-  meter: MeterFact,
-  readings: readonly ReadingFact[],
-  demand: Demand,
-): { intervals: UsageInterval[]; doubtful: DoubtfulReading[] } {
-  const intervals: UsageInterval[] = [];
-  const doubtful: DoubtfulReading[] = [];
+/** Volumes between a meter's readings; one that cannot be right is left out and its neighbours are joined over it. */
+function readingIntervals(meter: MeterFact, { judged }: ReadMeter): UsageInterval[] {
   const sdLitres = resolutionSd(meter.resolution ?? 1, { unit: meter.unit, multiplier: meter.multiplier, digits: meter.digits });
-  let last: Register | null = null;
-  for (const next of registersOf(meter, readings)) {
-    const verdict = judged(meter, last, next, intervals, demand);
-    const { readingId, localDay, register } = next;
-    if (verdict && (verdict.litres === null || !RIGHT.has(verdict.judgement))) {
-      if (readingId) doubtful.push({ readingId, meterId: meter.id, localDay, register, previous: last, judged: verdict });
-      continue;
-    }
-    if (last && verdict)
-      intervals.push({ fromLocalDay: last.localDay, toLocalDay: localDay, litres: verdict.litres!, sdLitres, source: 'readings' });
-    last = next;
-  }
-  return { intervals, doubtful };
+  return judged.flatMap(({ judgement, isRight, previous, localDay, litres }) => {
+    const isGood = isRight ?? RIGHT.has(judgement);
+    if (!isGood || previous === null || litres === null) return [];
+    return [{ fromLocalDay: previous.localDay, toLocalDay: localDay, litres, sdLitres, source: 'readings' as const }];
+  });
 }
 
 /**
@@ -139,14 +111,20 @@ function usageIntervals(day: UsageDayFact, nextSeconds: number): UsageInterval[]
   }));
 }
 
-/** All volumes that one place of measuring has on record, of every source, and the readings that cannot be right. */
+/** All volumes that one place of measuring has on record, of every source, and its readings as they are judged. */
 export function meteredIntervals(
   chain: MeterChain,
-  facts: { readings: readonly ReadingFact[]; usageDays: readonly UsageDayFact[]; bills: readonly BillFact[] },
+  facts: Pick<PropertyFacts, 'meters' | 'readings' | 'usageDays' | 'bills'>,
   demand: Demand,
-): { intervals: UsageInterval[]; doubtful: DoubtfulReading[] } {
+): { intervals: UsageInterval[]; read: ReadMeter[] } {
   const ids = new Set(chain.meters.map((meter) => meter.id));
-  const fromReadings = chain.meters.map((meter) => readingIntervals(meter, facts.readings, demand));
+  const others = facts.meters
+    .filter((meter) => !ids.has(meter.id))
+    .map((meter) => ({
+      meterId: meter.id,
+      readings: registersOf(meter, facts.readings).map(({ localDay, register }) => ({ localDay, register })),
+    }));
+  const read = chain.meters.map((meter) => readMeter(meter, registersOf(meter, facts.readings), others, demand));
   const feed = facts.usageDays.filter((day) => ids.has(day.meterId));
   const seconds = new Map(feed.map((day) => [`${day.meterId} ${day.dayNumber}`, day.daySeconds]));
   const usage = feed.flatMap((day) => usageIntervals(day, seconds.get(`${day.meterId} ${day.dayNumber + 1}`) ?? SECONDS_PER_DAY));
@@ -161,8 +139,5 @@ export function meteredIntervals(
         source: 'bills',
       }),
     );
-  return {
-    intervals: [...fromReadings.flatMap((part) => part.intervals), ...usage, ...bills],
-    doubtful: fromReadings.flatMap((part) => part.doubtful),
-  };
+  return { intervals: [...read.flatMap((one, at) => readingIntervals(chain.meters[at]!, one)), ...usage, ...bills], read };
 }

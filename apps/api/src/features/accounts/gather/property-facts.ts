@@ -21,6 +21,8 @@ export interface PropertyFact {
   readonly timeZone: string;
   readonly stationId: string | null;
   readonly supplierId: string | null;
+  /** watering rules ask for its number */
+  readonly address: string | null;
   readonly allowanceFrom: 'ordinance' | 'contract' | null;
   readonly allowanceEtaf: number | null;
   readonly allowanceLitresPerMonth: readonly number[] | null;
@@ -57,6 +59,7 @@ export interface ZoneFact {
 
 /** What stands in a zone, as far as it says how long it has stood there. */
 export interface PlantingFact {
+  readonly waterNeed: WaterNeed | null;
   readonly coverPercent: number | null;
   readonly plantedOn: string | null;
 }
@@ -115,6 +118,8 @@ export interface MeterFact {
   readonly propertyId: string;
   readonly name: string;
   readonly kind: 'irrigation' | 'mixed';
+  readonly water: string | null;
+  readonly sizeMm: number | null;
   readonly unit: VolumeUnit;
   readonly multiplier: number;
   readonly digits: number | null;

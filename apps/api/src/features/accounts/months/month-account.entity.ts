@@ -74,6 +74,10 @@ export class MonthAccountRow extends OrganizationRow {
   @Column('bytea', { transformer: { from: unpacked, to: packed } })
   detail: AccountDetail;
 
+  /** what it says of settings, allowance and sources, packed: findings put months together without their accounts; null until it is computed again */
+  @Column('bytea', { nullable: true, select: false })
+  judged: Buffer | null;
+
   /** fingerprint of everything the account was computed from */
   @Column('text', { name: 'inputs_version' })
   inputsVersion: string;

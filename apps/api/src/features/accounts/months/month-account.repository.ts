@@ -9,6 +9,8 @@ import { unpacked } from './packed-value.js';
 export interface KeptMonth {
   readonly version: string;
   readonly packed: Buffer;
+  /** null where it was kept before months were judged apart */
+  readonly judged: Buffer | null;
   readonly detail: () => AccountDetail;
 }
 
@@ -41,6 +43,7 @@ const WRITTEN = {
   aboveNeedSdL: ['above_need_sd_l', 'float8'],
   aboveNeedMoney: ['above_need_money', 'float8'],
   detail: ['detail', 'bytea'],
+  judged: ['judged', 'bytea'],
   inputsVersion: ['inputs_version', 'text'],
 } as const satisfies Record<keyof NewAccount, readonly [string, 'uuid' | 'date' | 'float8' | 'bytea' | 'text']>;
 
@@ -49,7 +52,7 @@ const COLUMNS: Readonly<Record<'uuid' | 'date' | 'float8' | 'bytea' | 'text', (v
   date: (values) => dateArray(values as (string | null)[]),
   float8: (values) => float8Array(values as (number | null)[]),
   text: (values) => textArray(values as (string | null)[]),
-  bytea: (values) => byteaArray(values as Buffer[]),
+  bytea: (values) => byteaArray(values as (Buffer | null)[]),
 };
 
 const firstOf = (month: string): string => `${month}-01`;
@@ -71,13 +74,13 @@ export const monthAccounts = {
 
   /** The property's own accounts of some properties by month, with what they were computed from. */
   async keptMonths(tx: OrganizationTransaction, propertyIds: readonly string[]): Promise<Map<string, Map<string, KeptMonth>>> {
-    const rows = await tx.query<{ propertyId: string; month: string; version: string; detail: Buffer }>(
-      `select property_id as "propertyId", to_char(month, 'YYYY-MM') as month, inputs_version as version, detail from month_account where organization_id = $1 and property_id = any($2) and meter_id is null`,
+    const rows = await tx.query<{ propertyId: string; month: string; version: string; detail: Buffer; judged: Buffer | null }>(
+      `select property_id as "propertyId", to_char(month, 'YYYY-MM') as month, inputs_version as version, detail, judged from month_account where organization_id = $1 and property_id = any($2) and meter_id is null`,
       [tx.organizationId, propertyIds],
     );
     const kept = new Map<string, Map<string, KeptMonth>>(propertyIds.map((id) => [id, new Map()]));
-    for (const { propertyId, month, version, detail } of rows)
-      kept.get(propertyId)?.set(month, { version, packed: detail, detail: () => unpacked(detail) as AccountDetail });
+    for (const { propertyId, month, version, detail, judged } of rows)
+      kept.get(propertyId)?.set(month, { version, packed: detail, judged, detail: () => unpacked(detail) as AccountDetail });
     return kept;
   },
 

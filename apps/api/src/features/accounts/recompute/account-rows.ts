@@ -1,4 +1,6 @@
 import type { MonthAccount, Volumes } from '@rillbook/metering/account/month-account.js';
+import type { JudgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
+import type { FindingCandidate } from '@rillbook/metering/detection/finding-candidate.js';
 import type { AccountDetail } from '../months/month-account.entity.js';
 import type { NewAccount } from '../months/month-account.repository.js';
 import { packed } from '../months/packed-value.js';
@@ -12,11 +14,13 @@ export interface AccountFrame {
   readonly rainMm: number | null;
 }
 
-function row(frame: AccountFrame, account: MonthAccount, volumes: Volumes, meterId: string | null, detail: AccountDetail): NewAccount {
+type Kept = Pick<NewAccount, 'meterId' | 'detail' | 'judged'>;
+
+function row(frame: AccountFrame, account: MonthAccount, volumes: Volumes, kept: Kept): NewAccount {
   const above = volumes.meteredOverNeeded.litres;
   return {
     propertyId: frame.propertyId,
-    meterId,
+    ...kept,
     month: account.firstDate,
     throughOn: account.throughDate ?? account.firstDate,
     allowedL: volumes.allowed.litres,
@@ -32,31 +36,31 @@ function row(frame: AccountFrame, account: MonthAccount, volumes: Volumes, meter
     aboveNeedL: above,
     aboveNeedSdL: volumes.meteredOverNeeded.sdLitres,
     aboveNeedMoney: above === null || frame.pricePerLitre === null ? null : above * frame.pricePerLitre,
-    detail: packed(detail),
     inputsVersion: frame.version,
   };
 }
 
 /** The rows of a month: the property's, and one for each meter where it has several. */
-export function accountRows(frame: AccountFrame, account: MonthAccount): NewAccount[] {
+export function accountRows(frame: AccountFrame, account: MonthAccount, judged: JudgedMonth): NewAccount[] {
   const detail: AccountDetail = { account, pricePerLitre: frame.pricePerLitre, etoMm: frame.etoMm, rainMm: frame.rainMm };
-  const property = row(frame, account, account.property, null, detail);
+  const property = row(frame, account, account.property, { meterId: null, detail: packed(detail), judged: packedMonth(judged) });
   if (account.meters.length < 2) return [property];
   // The whole account stands in the property's row; a meter's row keeps its own part.
   return [
     property,
     ...account.meters.map((meter) =>
-      row(frame, account, meter, meter.meterId, {
-        ...detail,
-        account: {
-          ...account,
-          property: meter,
-          meters: [],
-          controllers: [],
-          zones: account.zones.filter((zone) => zone.meterId === meter.meterId),
-          notes: [],
-        },
-      }),
+      row(frame, account, meter, { meterId: meter.meterId, detail: packed({ ...detail, account: partOf(account, meter) }), judged: null }),
     ),
   ];
+}
+
+function partOf(account: MonthAccount, meter: MonthAccount['meters'][number]): MonthAccount {
+  const zones = account.zones.filter((zone) => zone.meterId === meter.meterId);
+  return { ...account, property: meter, meters: [], controllers: [], zones, notes: [] };
+}
+
+/** A month as later computations put it together with others: its evidence stands in the account. */
+function packedMonth({ candidates, allowance, ...month }: JudgedMonth): Buffer {
+  const bare = (candidate: FindingCandidate): FindingCandidate => ({ ...candidate, evidence: {} });
+  return packed({ ...month, candidates: candidates.map(bare), allowance: allowance && bare(allowance) });
 }

@@ -7,7 +7,7 @@ import type { PropertyFacts } from '../gather/property-facts.js';
 import type { AccountDetail } from '../months/month-account.entity.js';
 import type { KeptMonth } from '../months/month-account.repository.js';
 import { unpacked } from '../months/packed-value.js';
-import { type PropertyMonths, propertyMonths } from './property-months.js';
+import { type PropertyMonths, propertyMonths, type PropertyWork } from './property-months.js';
 
 /** A property and what its accounts are computed with. */
 export interface ThreadWork {
@@ -15,7 +15,8 @@ export interface ThreadWork {
   readonly tiers: Prices['tiers'];
   readonly today: string;
   /** month, version and packed detail of the accounts that are kept; without the detail where nobody asks for it */
-  readonly kept: readonly (readonly [string, string, Uint8Array])[];
+  readonly kept: readonly (readonly [string, string, Uint8Array, Uint8Array | null])[];
+  readonly judging: PropertyWork['judging'];
 }
 
 /** Some properties, and the weather of those stations that the thread does not know yet. */
@@ -29,26 +30,20 @@ export interface ThreadMonths extends Omit<PropertyMonths, 'event' | 'rows'> {
   readonly rows: readonly Omit<PropertyMonths['rows'][number], 'detail'>[];
   readonly detailEnds: readonly number[];
   readonly details: Uint8Array;
-  /** what the months of these rows tell later ones */
-  readonly history: PropertyMonths['event']['months'][number]['history'];
-  readonly doubtful: PropertyMonths['event']['doubtful'];
+  readonly episodes: PropertyMonths['event']['episodes'];
   readonly newest: PropertyMonths['event']['newest'];
 }
 
-/** 'YYYY-MM' of a date */
-const MONTH_LETTERS = 7;
-
 const known = new Map<string, EtoSeries>();
 
-function monthsOf({ facts, tiers, today, kept }: ThreadWork): ThreadMonths {
+function monthsOf({ facts, tiers, today, judging, kept }: ThreadWork): ThreadMonths {
   const { standing, renewed, rows, event } = propertyMonths({
     facts,
     eto: (facts.property.stationId && known.get(facts.property.stationId)) || EtoSeries.none,
     prices: pricesOfTiers(tiers),
     today,
-    kept: new Map(
-      kept.map(([month, version, bytes]) => [month, keptMonth(version, Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length))]),
-    ),
+    judging,
+    kept: new Map(kept.map(([month, version, detail, judged]) => [month, keptMonth(version, bytesOf(detail), judged && bytesOf(judged))])),
   });
   const details = new Uint8Array(rows.reduce((sum, { detail }) => sum + detail.length, 0));
   let end = 0;
@@ -57,15 +52,16 @@ function monthsOf({ facts, tiers, today, kept }: ThreadWork): ThreadMonths {
     end += detail.length;
     return end;
   });
-  const { doubtful, newest } = event;
-  const anew = new Set(rows.map(({ month }) => month.slice(0, MONTH_LETTERS)));
-  const history = event.months.flatMap((each) => (anew.has(each.month) ? each.history : []));
-  return { standing, renewed, rows: rows.map(({ detail: _, ...row }) => row), detailEnds, details, history, doubtful, newest };
+  const { episodes, newest } = event;
+  return { standing, renewed, rows: rows.map(({ detail: _, ...row }) => row), detailEnds, details, episodes, newest };
 }
 
-const keptMonth = (version: string, packed: Buffer): KeptMonth => ({
+const bytesOf = (bytes: Uint8Array): Buffer => Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length);
+
+const keptMonth = (version: string, packed: Buffer, judged: Buffer | null): KeptMonth => ({
   version,
   packed,
+  judged,
   detail: () => unpacked(packed) as AccountDetail,
 });
 

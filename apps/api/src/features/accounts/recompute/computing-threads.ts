@@ -1,10 +1,8 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
-import type { AccountDetail } from '../months/month-account.entity.js';
-import { unpacked } from '../months/packed-value.js';
+import { AccountsComputed } from '../accounts-computed.event.js';
 import type { ThreadBatch, ThreadMonths, ThreadWork } from './computing-thread.js';
-import { asKept, type PropertyMonths, type PropertyWork } from './property-months.js';
+import type { PropertyMonths, PropertyWork } from './property-months.js';
 
 /** Fewer properties are computed sooner than a thread is there. */
 const LEAST_PROPERTIES = 200;
@@ -90,31 +88,29 @@ export class ComputingThreads {
 
 const NOTHING = new Uint8Array(0);
 
-function asked({ facts, prices, today, kept }: PropertyWork): ThreadWork {
+function asked({ facts, prices, today, judging, kept }: PropertyWork): ThreadWork {
   // Only a mixed meter's winter share asks what earlier months told.
   const asks = facts.meters.some(({ kind, indoorLPerDay }) => kind === 'mixed' && indoorLPerDay === null);
   return {
     facts,
     tiers: prices.tiers,
     today,
-    // A copy: the bytes as they were read stand in a block with many others.
-    kept: Array.from(kept, ([month, { version, packed }]) => [month, version, asks ? Uint8Array.from(packed) : NOTHING] as const),
+    judging,
+    // Copies: the bytes as they were read stand in a block with many others. What was not judged apart is judged by its account.
+    kept: Array.from(kept, ([month, { version, packed, judged }]) => {
+      const detail = asks || judged === null ? Uint8Array.from(packed) : NOTHING;
+      return [month, version, detail, judged && Uint8Array.from(judged)] as const;
+    }),
   };
 }
 
-function answered({ facts, today, kept }: PropertyWork, found: ThreadMonths): PropertyMonths {
-  const { standing, renewed, detailEnds, history, doubtful, newest } = found;
+function answered({ facts }: PropertyWork, found: ThreadMonths): PropertyMonths {
+  const { standing, renewed, detailEnds, episodes, newest } = found;
   const details = Buffer.from(found.details.buffer);
-  const rows = found.rows.map((row, at) => ({ ...row, detail: details.subarray(detailEnds[at - 1] ?? 0, detailEnds[at]) }));
-  const anew = rows.filter(({ meterId }) => meterId === null);
-  const months = [...standing.map((month) => asKept(month, kept.get(month)!)), ...anew.map((row) => computedMonth(row, history))].sort(
-    (a, b) => a.month.localeCompare(b.month),
-  );
-  return { standing, renewed, rows, event: new AccountsComputed(facts.property.id, today, months, doubtful, newest) };
-}
-
-function computedMonth({ month: firstDate, detail }: PropertyMonths['rows'][number], history: ThreadMonths['history']): ComputedMonth {
-  const month = firstDate.slice(0, 'YYYY-MM'.length);
-  const own = history.filter((each) => each.month === month);
-  return asKept(month, { detail: () => unpacked(detail) as AccountDetail }, own);
+  const rows = found.rows.map((row, at) => ({
+    ...row,
+    detail: details.subarray(detailEnds[at - 1] ?? 0, detailEnds[at]),
+    judged: row.judged && Buffer.from(row.judged),
+  }));
+  return { standing, renewed, rows, event: new AccountsComputed(facts.property.id, facts.property.timeZone, episodes, newest) };
 }

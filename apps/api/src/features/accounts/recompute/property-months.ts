@@ -1,16 +1,16 @@
 import type { AccountFacts } from '@rillbook/metering/account/account-input.js';
 import { accountOfMonth } from '@rillbook/metering/account/compute-month-account.js';
-import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
 import { type PreparedMonth, preparedMonths } from '@rillbook/metering/account/needed/prepared-months.js';
+import { type JudgedMonth, judgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
 import type { Prices } from '../../portfolio/suppliers/prices-of-tiers.service.js';
 import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
 import { accountInputs, type MonthInput } from '../gather/account-input.js';
 import type { EtoSeries } from '../gather/eto-series.js';
-import { meterChains } from '../gather/meter-chains.js';
-import { meteredIntervals } from '../gather/metered-intervals.js';
+import { type MeasuredChain, measuredChains } from '../gather/measured-chains.js';
 import type { PropertyFacts } from '../gather/property-facts.js';
-import { litresPerMmOf, zoneInput } from '../gather/zone-input.js';
+import { type Judging, propertyEpisodes } from '../judging/property-episodes.js';
 import type { KeptMonth, NewAccount } from '../months/month-account.repository.js';
+import { unpacked } from '../months/packed-value.js';
 import { accountRows } from './account-rows.js';
 import { inputsVersion } from './inputs-version.js';
 import { monthsToCompute } from './months-to-compute.js';
@@ -24,6 +24,7 @@ export interface PropertyWork {
   readonly prices: Prices;
   /** the organization's local date */
   readonly today: string;
+  readonly judging: Pick<Judging, 'thresholds' | 'rules'>;
   /** by month */
   readonly kept: ReadonlyMap<string, KeptMonth>;
 }
@@ -42,8 +43,7 @@ export interface PropertyMonths {
 /** The month accounts of one property: those are computed whose inputs differ from what they were computed from. */
 export function propertyMonths(work: PropertyWork): PropertyMonths {
   const { facts, eto, today } = work;
-  const litresPerMm = litresPerMmOf(facts.zones.map((zone) => zoneInput(zone, (meterId) => meterId, null)));
-  const measured = meterChains(facts.meters).map((chain) => ({ chain, ...meteredIntervals(chain, facts, { eto, litresPerMm }) }));
+  const measured = measuredChains(facts, eto);
   const intervalsOf = new Map(measured.map(({ chain, intervals }) => [chain.id, intervals]));
   const inputs = monthsToCompute(facts, eto, today).map(accountInputs(facts, measured, eto, today));
   const prepare = preparing(inputs, eto);
@@ -63,17 +63,24 @@ export function propertyMonths(work: PropertyWork): PropertyMonths {
     done.push(computed);
     rows.push(...kept);
   });
-  const doubtful = measured.flatMap((part) => part.doubtful);
-  const event = new AccountsComputed(facts.property.id, today, done, doubtful, newestFacts(facts));
+  const event = new AccountsComputed(facts.property.id, facts.property.timeZone, episodesOf(work, measured, done), newestFacts(facts));
   return { standing, rows, renewed: inputs.length - standing.length, event };
 }
 
+function episodesOf(work: PropertyWork, measured: readonly MeasuredChain[], done: readonly ComputedMonth[]): AccountsComputed['episodes'] {
+  const { facts, eto, prices, today, judging } = work;
+  const property = {
+    ...{ facts, eto, measured },
+    pricePerLitre: done.at(-1)?.pricePerLitre ?? prices.marginalPerLitre(today.slice(0, 'YYYY-MM'.length), facts.meters),
+    read: measured.flatMap(({ read }) => read),
+    newest: newestFacts(facts),
+    months: done.map(({ judged }) => judged),
+  };
+  return propertyEpisodes(property, { ...judging, today });
+}
+
 /** An account that is kept is unpacked when somebody asks for it. */
-export function asKept(
-  month: string,
-  { detail }: Pick<KeptMonth, 'detail'>,
-  history: ComputedMonth['history'] | null = null,
-): ComputedMonth {
+function asKept(month: string, { detail, judged }: KeptMonth): ComputedMonth {
   let known: ReturnType<KeptMonth['detail']> | undefined;
   const kept = () => (known ??= detail());
   return {
@@ -84,19 +91,10 @@ export function asKept(
     get pricePerLitre() {
       return kept().pricePerLitre;
     },
-    get history() {
-      return history ?? historyOf(month, kept().account);
+    get judged() {
+      return judged ? (unpacked(judged) as JudgedMonth) : judgedMonth(kept().account, kept().pricePerLitre);
     },
   };
-}
-
-function historyOf(month: string, { meters }: MonthAccount): ComputedMonth['history'] {
-  return meters.map(({ meterId, metered, programmed, unexplainedGap }) => ({
-    month,
-    meterId,
-    meteredLitres: metered.litres,
-    programmedLitres: unexplainedGap.estimate ? null : programmed.litres,
-  }));
 }
 
 /** From the first month that is asked for on, what the zones needed is computed for all of them at once. */
@@ -143,8 +141,6 @@ function computedMonth(work: PropertyWork, input: MonthInput, prepared: Prepared
     etoMm: eto.sumOf('etoMm', firstDay, days),
     rainMm: eto.sumOf('rainMm', firstDay, days),
   };
-  return {
-    computed: { month: input.month, account, pricePerLitre, history: historyOf(input.month, account) },
-    kept: accountRows(frame, account),
-  };
+  const judged = judgedMonth(account, pricePerLitre);
+  return { computed: { month: input.month, account, pricePerLitre, judged }, kept: accountRows(frame, account, judged) };
 }

@@ -1,9 +1,11 @@
 import { setImmediate } from 'node:timers/promises';
 import { Injectable } from '@nestjs/common';
+import type { Thresholds } from '@rillbook/metering/detection/thresholds.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { todayOf } from '../../../platform/jobs/clock.js';
 import { Events } from '../../../platform/records/events.js';
 import { pricesOf } from '../../portfolio/suppliers/prices.loader.js';
+import { rulesOfSupplier } from '../../portfolio/suppliers/rules/rules-as-judged.loader.js';
 import { PropertiesComputed } from '../accounts-computed.event.js';
 import { EtoSeries } from '../gather/eto-series.js';
 import { propertyFacts } from '../gather/property-facts.repository.js';
@@ -19,6 +21,14 @@ export interface SharedInJob {
   readonly threads: ComputingThreads | null;
 }
 
+interface OwnSettings {
+  readonly standsStillOn: string | null;
+  readonly thresholds: Thresholds;
+}
+
+/** What an organization's own row says of its calendar and of what it wants to be told. */
+const OWN_SETTINGS = `select stands_still_on::text as "standsStillOn", json_build_object('minConfidence', least_confidence, 'minLitres', least_litres, 'minMoney', least_money) as thresholds from organization where id = $1`;
+
 /** Brings the accounts of some properties up to date, in few statements however many they are, and tells whoever listens. */
 @Injectable()
 export class RecomputeProperties {
@@ -26,10 +36,7 @@ export class RecomputeProperties {
 
   /** Gives how many months were computed anew. */
   async run(tx: OrganizationTransaction, propertyIds: readonly string[], shared: SharedInJob): Promise<number> {
-    const [clock] = await tx.query<{ timeZone: string; standsStillOn: string | null }>(
-      'select time_zone as "timeZone", stands_still_on::text as "standsStillOn" from organization where id = $1',
-      [tx.organizationId],
-    );
+    const [own] = await tx.query<OwnSettings>(OWN_SETTINGS, [tx.organizationId]);
     const all = await propertyFacts.of(tx, propertyIds);
     const kept = await monthAccounts.keptMonths(tx, propertyIds);
     const series = await seriesOf(
@@ -44,7 +51,8 @@ export class RecomputeProperties {
         facts,
         eto: (stationId && series.get(stationId)) || EtoSeries.none,
         prices: await pricesOf(tx, supplierId),
-        today: todayOf({ standsStillOn: clock!.standsStillOn, timeZone }),
+        today: todayOf({ standsStillOn: own!.standsStillOn, timeZone }),
+        judging: { thresholds: own!.thresholds, rules: supplierId ? await rulesOfSupplier(tx, supplierId) : [] },
         kept: kept.get(id) ?? new Map(),
       });
     }

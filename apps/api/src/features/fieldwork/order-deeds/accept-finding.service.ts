@@ -3,7 +3,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
 import { findingOfId } from '../../findings/finding.loader.js';
-import { SettleFinding } from '../../findings/settle-finding.service.js';
+import { SettleFinding } from '../../findings/deciding/settle-finding.service.js';
 import { type Finding, showFinding } from '../../findings/finding.type.js';
 import { fieldworkProblems } from '../fieldwork.problems.js';
 import type { WorkOrderRow } from '../orders/work-order.entity.js';

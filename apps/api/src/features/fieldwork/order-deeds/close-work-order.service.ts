@@ -3,7 +3,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { judgeValues, text } from '../../../platform/problems/judge-values.js';
 import { KeptRecords, VersionConflict } from '../../../platform/records/kept-records.js';
 import { findingOfId } from '../../findings/finding.loader.js';
-import { SettleFinding } from '../../findings/settle-finding.service.js';
+import { SettleFinding } from '../../findings/deciding/settle-finding.service.js';
 import { holdWorkOrder, requireWorkOrder, stillWaits } from '../orders/require-work-order.js';
 import { WorkOrderRow } from '../orders/work-order.entity.js';
 import type { CloseOrderInput } from '../orders/work-order.input.js';

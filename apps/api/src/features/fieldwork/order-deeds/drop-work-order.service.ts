@@ -4,7 +4,7 @@ import { judgeValues, text } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { KeptRecords, VersionConflict } from '../../../platform/records/kept-records.js';
 import { findingOfId } from '../../findings/finding.loader.js';
-import { SettleFinding } from '../../findings/settle-finding.service.js';
+import { SettleFinding } from '../../findings/deciding/settle-finding.service.js';
 import { LeaveStop } from '../day-planning/leave-stop.service.js';
 import { holdWorkOrder } from '../orders/require-work-order.js';
 import { WorkOrderRow } from '../orders/work-order.entity.js';

@@ -1,5 +1,5 @@
-import type { OrganizationTransaction } from '../../platform/database/organization-transaction.js';
-import { defineLoader } from '../../platform/graphql/loader.js';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { defineLoader } from '../../../platform/graphql/loader.js';
 
 const personName = defineLoader<string, string | null>(
   async (tx, ids) =>

@@ -1,11 +1,20 @@
 import { Injectable } from '@nestjs/common';
-import type { OrganizationTransaction } from '../../platform/database/organization-transaction.js';
-import { platformProblems } from '../../platform/problems/platform.problems.js';
-import { VersionConflict } from '../../platform/records/kept-records.js';
-import { requireProperty } from '../portfolio/properties/property-scope.service.js';
-import type { FindingRow } from './finding.entity.js';
-import { findings } from './finding.repository.js';
+import { type DismissReason, dismissReasons } from '@rillbook/metering/detection/life/kept-finding.js';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { platformProblems } from '../../../platform/problems/platform.problems.js';
+import { VersionConflict } from '../../../platform/records/kept-records.js';
+import { requireProperty } from '../../portfolio/properties/property-scope.service.js';
+import type { FindingRow } from '../finding.entity.js';
+import { findings } from '../finding.repository.js';
 import { nameOfPerson } from './decided-by.js';
+
+/** Why a finding is none: one of a few reasons, and words. */
+export interface Dismissal {
+  readonly why: string;
+  readonly reason: string;
+}
+
+const isReason = (text: string): text is DismissReason => (dismissReasons as readonly string[]).includes(text);
 
 /** Moves a finding through its life: open, in work, resolved, dismissed. */
 @Injectable()
@@ -20,15 +29,19 @@ export class SettleFinding {
     return this.move(tx, id, how.version, { state: 'resolved', resolvedWith: how.with });
   }
 
-  /** It is none, and why: the organization's precision by kind is counted from this. */
-  async dismiss(tx: OrganizationTransaction, id: string, version: number, why: string): Promise<FindingRow | VersionConflict> {
-    if (!why.trim()) throw platformProblems.valueRefused({ field: 'why', found: why, expected: 'the reason in words' });
-    return this.move(tx, id, version, { state: 'dismissed', dismissedWhy: why.trim() });
+  /** It is none, and why: the detector learns from the reason, and the organization's precision by kind is counted from it. */
+  async dismiss(tx: OrganizationTransaction, id: string, version: number, how: Dismissal): Promise<FindingRow | VersionConflict> {
+    const { why, reason } = how;
+    if (!isReason(reason))
+      throw platformProblems.valueRefused({ field: 'reason', found: reason, expected: `one of: ${dismissReasons.join(', ')}` });
+    if (reason === 'other' && !why.trim())
+      throw platformProblems.valueRefused({ field: 'why', found: why, expected: 'the reason in words' });
+    return this.move(tx, id, version, { state: 'dismissed', dismissedWhy: why.trim() || reason, dismissedReason: reason });
   }
 
   /** It is looked at again. */
   reopen(tx: OrganizationTransaction, id: string, version: number): Promise<FindingRow | VersionConflict> {
-    return this.move(tx, id, version, { state: 'open', dismissedWhy: null, resolvedWith: null });
+    return this.move(tx, id, version, { state: 'open', dismissedWhy: null, dismissedReason: null, resolvedWith: null });
   }
 
   private async move(

@@ -1,0 +1,202 @@
+import type { UnknownDay } from '@rillbook/irrigation/settings/replay-controller.js';
+import type { ReplayedRun } from '@rillbook/irrigation/settings/replay-starts.js';
+import type { AccountZone } from '@rillbook/metering/account/account-input.js';
+import type { EvidenceRun, EvidenceZone, MeterEvidence } from '@rillbook/metering/detection/episodes/meter-evidence.js';
+import { defaultRelativeSd } from '@rillbook/metering/uncertainty/default-relative-sd.js';
+import { litresFrom } from '@rillbook/units/volume.js';
+import { controllersOf, type MeteredChain } from '../gather/account-input.js';
+import type { EtoSeries } from '../gather/eto-series.js';
+import type { PropertyFacts } from '../gather/property-facts.js';
+import { zonesByMonth } from '../gather/zones-by-month.js';
+import { feedAsReadings, wholeIntervals } from './metered-evidence.js';
+import { neededByDay } from './needed-by-day.js';
+import { type DaySpan, type PropertyCalendar, propertyCalendar } from './property-calendar.js';
+import { type ReplayedController, replayedController } from './replayed-controller.js';
+import { usageSteps } from './usage-steps.js';
+
+/** A property's meters with all that is known of them over some days, and the replays that they share. */
+export interface PropertyEvidence {
+  readonly calendar: PropertyCalendar;
+  readonly zones: readonly AccountZone[];
+  readonly controllers: readonly ReplayedController[];
+  readonly meters: readonly MeterEvidence[];
+  /** gross need of a zone by day [L] */
+  neededOf(zone: AccountZone): Float64Array;
+}
+
+/** What is gathered from. */
+export interface EvidenceSources {
+  readonly facts: PropertyFacts;
+  readonly measured: readonly MeteredChain[];
+  readonly eto: EtoSeries;
+  readonly pricePerLitre: number | null;
+}
+
+/** Settings not known on more of the days leave programmed water not known, as in the month account. */
+const MOST_UNKNOWN = 0.2;
+
+/** Everything that is known of a property's meters over whole local days. */
+export function propertyEvidence(sources: EvidenceSources, span: DaySpan): PropertyEvidence {
+  const { facts, measured, eto } = sources;
+  const calendar = propertyCalendar(facts.property.timeZone, span);
+  const controllers = controllersOf(facts).map((controller) => replayedController(controller, calendar, eto.weather));
+  const chains = measured.map(({ chain }) => chain);
+  const zones = zonesByMonth(facts.zones, chains)(monthOf(span), chains);
+  const neededOf = neededByDay(eto.weather, span);
+  const gathered = { calendar, zones, controllers, neededOf };
+  return { ...gathered, meters: measured.map((chain) => meterEvidence(sources, gathered, chain)) };
+}
+
+// Plants are taken as they stand at the end of the span.
+const monthOf = ({ firstDay, days }: DaySpan): string =>
+  new Date((firstDay + days - 1) * 86_400_000).toISOString().slice(0, 'YYYY-MM'.length);
+
+type Gathered = Omit<PropertyEvidence, 'meters'>;
+
+function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, intervals }: MeteredChain): MeterEvidence {
+  const { facts, measured, eto, pricePerLitre } = sources;
+  const { calendar, zones } = gathered;
+  const { firstDay, days, midnights } = calendar;
+  const newest = chain.meters.at(-1)!;
+  const ids = new Set(chain.meters.map(({ id }) => id));
+  const own = zonesOfMeter(zones, chain.id, measured.length);
+  const usage = usageSteps(
+    facts.usageDays.filter(({ meterId }) => ids.has(meterId)),
+    calendar,
+  );
+  const water = programmedWater(gathered, own);
+  const told = [...feedPieces(usage !== null, intervals, water.litres, firstDay), ...wholeIntervals(intervals)];
+  const judged = told.filter(({ toLocalDay }) => toLocalDay > firstDay).sort((a, b) => a.fromLocalDay - b.fromLocalDay);
+  const flows = own?.map(evidenceZone) ?? [];
+  return {
+    meterId: chain.id,
+    kind: newest.kind,
+    indoorLitresPerDay: newest.indoorLPerDay,
+    sizeMm: newest.sizeMm,
+    resolutionLitres: newest.resolution === null ? null : litresFrom(newest.resolution * newest.multiplier, newest.unit),
+    ...{ firstDay, days, midnights },
+    rainMm: ofDays(eto.weather.rainMm, eto.weather.firstDay, calendar),
+    etoMm: ofDays(eto.weather.etoMm, eto.weather.firstDay, calendar),
+    programmedLitres: water.litres,
+    programmedIsEstimate: water.isEstimate,
+    neededLitres: sumOf(own?.map((zone) => gathered.neededOf(zone)) ?? null, days),
+    programmedRelativeSd: commonFlowSd(flows, water.litresOfZones),
+    zones: flows,
+    runs: own ? runsOf(gathered, own, usage ? [calendar] : daysOfReading(judged, calendar)) : [],
+    intervals: judged,
+    usage,
+    pricePerLitre,
+  };
+}
+
+/** The zones whose water a meter passes; null where they are not assigned to one of several meters. */
+function zonesOfMeter(zones: readonly AccountZone[], meterId: string, meters: number): readonly AccountZone[] | null {
+  const metered = zones.filter((zone) => !zone.handWatered && zone.meterId !== 'none');
+  if (meters > 1 && metered.some((zone) => zone.meterId === null)) return null;
+  return metered.filter((zone) => zone.meterId === meterId || zone.meterId === null);
+}
+
+const evidenceZone = (zone: AccountZone): EvidenceZone => ({
+  zoneId: zone.id,
+  controllerId: zone.controllerId,
+  station: zone.station,
+  flowLPerMin: zone.flowLPerMin,
+  flowRelativeSd: defaultRelativeSd.flow[zone.flowSource],
+});
+
+/** How far recorded flows may be off altogether: each zone's own errors even out as far as several share the water. */
+function commonFlowSd(zones: readonly EvidenceZone[], litres: readonly number[]): number {
+  const whole = litres.reduce((sum, own) => sum + own, 0);
+  if (whole <= 0) return zones.reduce((most, { flowRelativeSd }) => Math.max(most, flowRelativeSd), 0) || defaultRelativeSd.flow.assumed;
+  const mean = zones.reduce((sum, { flowRelativeSd }, at) => sum + (litres[at]! / whole) * flowRelativeSd, 0);
+  const apart = Math.sqrt(zones.reduce((sum, { flowRelativeSd }, at) => sum + ((litres[at]! / whole) * flowRelativeSd) ** 2, 0));
+  // Half of an error is common practice's: nozzles of one make, one pressure. An assumption.
+  return Math.sqrt((mean ** 2 + apart ** 2) / 2);
+}
+
+interface ProgrammedWater {
+  readonly litres: Float64Array;
+  readonly isEstimate: Uint8Array;
+  readonly litresOfZones: readonly number[];
+}
+
+function programmedWater(gathered: Gathered, zones: readonly AccountZone[] | null): ProgrammedWater {
+  const { days } = gathered.calendar;
+  const litres = new Float64Array(days);
+  const isEstimate = new Uint8Array(days);
+  if (!zones?.length) return { litres: litres.fill(Number.NaN), isEstimate, litresOfZones: [] };
+  const litresOfZones = zones.map((zone) => {
+    const { waterOf, unknown } = waterOfZone(gathered, zone);
+    let whole = 0;
+    for (let day = 0; day < days; day++) {
+      const own = waterOf(day);
+      litres[day]! += own;
+      if (unknown[day] === 'settings-from-weather') isEstimate[day] = 1;
+      if (!Number.isNaN(own)) whole += own;
+    }
+    return whole;
+  });
+  return { litres, isEstimate, litresOfZones };
+}
+
+const NONE_KNOWN: ReplayedController['unknown'] = [];
+
+function waterOfZone({ controllers, neededOf }: Gathered, zone: AccountZone) {
+  const controller = controllers.find(({ id }) => id === zone.controllerId) ?? null;
+  const minutes = zone.station === null ? null : (controller?.minutesOf(zone.station) ?? null);
+  const flow = zone.flowLPerMin ?? Number.NaN;
+  const unknown = controller?.unknown ?? NONE_KNOWN;
+  const needed = unknown.includes('settings-from-weather') ? neededOf(zone) : null;
+  // What never ran passed nothing, whatever its flow.
+  const replayed = (day: number) => (minutes?.[day] ? minutes[day] * flow : 0);
+  return {
+    unknown,
+    waterOf: (day: number) => waterOfDay(controller ? (unknown[day] ?? null) : 'settings-not-known', needed?.[day], replayed(day)),
+  };
+}
+
+function waterOfDay(reason: UnknownDay | null, needed: number | undefined, replayed: number): number {
+  if (reason === 'settings-from-weather') return needed ?? Number.NaN;
+  return reason === null ? replayed : Number.NaN;
+}
+
+function runsOf({ controllers }: Gathered, zones: readonly AccountZone[], spans: readonly DaySpan[]): EvidenceRun[] {
+  const zoneOf = new Map(zones.map((zone) => [`${zone.controllerId} ${zone.station}`, zone.id]));
+  const asRun = (controllerId: string, run: ReplayedRun): EvidenceRun[] => {
+    const zoneId = zoneOf.get(`${controllerId} ${run.station}`);
+    return zoneId ? [{ zoneId, program: run.program, begin: run.begin, end: run.end }] : [];
+  };
+  const runs = controllers.flatMap((controller) =>
+    spans.flatMap((span) => controller.runsOf(span).flatMap((run) => asRun(controller.id, run))),
+  );
+  // Days beside each other are looked at from the days before them: what ran then is there twice.
+  return [...new Map(runs.map((run) => [`${run.zoneId} ${run.begin}`, run])).values()].sort((a, b) => a.begin - b.begin);
+}
+
+/** Between readings only the days on which one was taken are divided at its hour: runs of the others are not asked for. */
+function daysOfReading(intervals: MeterEvidence['intervals'], { firstDay, days }: DaySpan): DaySpan[] {
+  const ends = intervals.flatMap(({ fromLocalDay, toLocalDay }) => [Math.floor(fromLocalDay), Math.floor(toLocalDay)]);
+  return [...new Set(ends)].filter((day) => day >= firstDay && day < firstDay + days).map((day) => ({ firstDay: day, days: 1 }));
+}
+
+/** A feed by steps is judged by its hours; where settings are not known, or its steps are days, by its months. */
+function feedPieces(hasSteps: boolean, intervals: MeterEvidence['intervals'], programmed: Float64Array, firstDay: number) {
+  const pieces = feedAsReadings(intervals);
+  if (!hasSteps) return pieces;
+  const isUnknown = ({ fromLocalDay, toLocalDay }: MeterEvidence['intervals'][number]) => {
+    const days = programmed.subarray(Math.max(0, Math.floor(fromLocalDay) - firstDay), Math.max(0, Math.ceil(toLocalDay) - firstDay));
+    return days.filter(Number.isNaN).length > MOST_UNKNOWN * days.length;
+  };
+  return pieces.filter(isUnknown);
+}
+
+function ofDays(values: Float64Array, from: number, { firstDay, days }: DaySpan): Float64Array {
+  return Float64Array.from({ length: days }, (_, day) => values[firstDay + day - from] ?? Number.NaN);
+}
+
+function sumOf(zones: readonly Float64Array[] | null, days: number): Float64Array {
+  const sums = new Float64Array(days);
+  if (!zones?.length) return sums.fill(Number.NaN);
+  for (const zone of zones) for (let day = 0; day < days; day++) sums[day]! += zone[day]!;
+  return sums;
+}
