@@ -25,7 +25,7 @@ const FOR_STRANGERS: Readonly<Record<string, string>> = {
 };
 
 /** Queries whose answers hold none of the planted texts: numbers only, or what only a link opens. */
-const WITHOUT_TEXT = ['changes', 'invitation', 'judgeReading', 'monthBoard', 'signInPage', 'weatherDays'];
+const WITHOUT_TEXT = ['changes', 'findingPrecision', 'invitation', 'judgeReading', 'monthBoard', 'signInPage', 'weatherDays'];
 
 interface Sent {
   readonly text: string;
