@@ -9,6 +9,7 @@ const apiFeatures = [
   'accounts',
   'findings',
   'fieldwork',
+  'phones',
   'overview',
   'reports',
   'exchange',

@@ -6,6 +6,8 @@ import { ReportEditionRow } from './features/reports/kept/report-edition.entity.
 import { RouteRow } from './features/fieldwork/routes/route.entity.js';
 import { StopRow } from './features/fieldwork/routes/stop.entity.js';
 import { PhotoRow } from './features/fieldwork/visits/photos/photo.entity.js';
+import { DeviceRow } from './features/phones/devices/device.entity.js';
+import { OperationRow } from './features/phones/operations/operation.entity.js';
 import { VisitRow } from './features/fieldwork/visits/visit.entity.js';
 import { ZoneNoteRow } from './features/fieldwork/visits/zone-notes/zone-note.entity.js';
 import { FindingRow } from './features/findings/finding.entity.js';
@@ -68,6 +70,8 @@ export const entities = [
   StopRow,
   VisitRow,
   PhotoRow,
+  DeviceRow,
+  OperationRow,
   ZoneNoteRow,
   FindingRow,
   MonthAccountRow,

@@ -4,6 +4,7 @@ import { exchangeProblems } from './features/exchange/import/directory/exchange.
 import { sentencesEn } from './features/exchange/problems/sentences.en.js';
 import { reportsProblems } from './features/reports/reports.problems.js';
 import { fieldworkProblems } from './features/fieldwork/fieldwork.problems.js';
+import { phonesProblems } from './features/phones/phones.problems.js';
 import { findingsProblems } from './features/findings/findings.problems.js';
 import { filesProblems } from './platform/files/files.problems.js';
 import { identityProblems } from './platform/identity/sessions/identity.problems.js';
@@ -24,6 +25,7 @@ export const catalogues: readonly Catalogue[] = [
   { file: 'platform/files/files.problems.ts', title: 'Pictures', problems: filesProblems },
   { file: 'features/findings/findings.problems.ts', title: 'Findings', problems: findingsProblems },
   { file: 'features/fieldwork/fieldwork.problems.ts', title: 'Field work', problems: fieldworkProblems },
+  { file: 'features/phones/phones.problems.ts', title: 'Phones', problems: phonesProblems },
   { file: 'features/reports/reports.problems.ts', title: 'Water reports', problems: reportsProblems },
   { file: 'features/exchange/import/directory/exchange.problems.ts', title: 'Import and export', problems: exchangeProblems },
 ];

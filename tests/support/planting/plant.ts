@@ -21,6 +21,7 @@ const SPECIAL: Readonly<Record<string, unknown>> = {
   'organization.least_confidence': 0.9,
   'settings.programs': '[]',
   'work_order.parts': '[]',
+  'visit.materials': '[]',
   'finding.history': '[]',
   'photo.sent_sha256': null,
   'photo.file_sha256': null,

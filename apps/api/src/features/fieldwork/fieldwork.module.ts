@@ -29,6 +29,7 @@ import { RouteResolver } from './routes/route.resolver.js';
 import { StopResolver } from './routes/stop.resolver.js';
 import { Arrive } from './visits/deeds/arrive.service.js';
 import { CloseVisit } from './visits/deeds/close-visit.service.js';
+import { EndVisit } from './visits/deeds/end-visit.service.js';
 import { NoteZone } from './visits/deeds/note-zone.service.js';
 import { VisitDeedsResolver } from './visits/deeds/visit-deeds.resolver.js';
 import { AnnouncePhoto } from './visits/photos/announce-photo.service.js';
@@ -54,12 +55,13 @@ const orderDeeds = [
   AcceptFinding,
 ];
 const photos = [PhotoResolver, VisitPhotosResolver, FindingPhotosResolver, PropertyPhotosResolver, AnnouncePhoto, KeepPicture];
-const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit];
+const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit, EndVisit];
 
 /** Crews and their days, the work given out, the visits that were made. */
 @Module({
   imports: [FindingsModule, SettingsModule],
   controllers: [PhotoController],
+  exports: [Arrive, EndVisit, NoteZone, AnnouncePhoto, CloseWorkOrder],
   providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, ...photos],
 })
 export class FieldworkModule {}

@@ -6,5 +6,8 @@ import { RecordReading } from './readings/record-reading.service.js';
 import { MeterUsageResolver } from './usage/meter-usage.field-resolver.js';
 
 /** What the meters say: readings, feeds, bills. */
-@Module({ providers: [RecordReading, ReadingResolver, MeterReadingsResolver, MeterUsageResolver, MeterBillsResolver] })
+@Module({
+  providers: [RecordReading, ReadingResolver, MeterReadingsResolver, MeterUsageResolver, MeterBillsResolver],
+  exports: [RecordReading],
+})
 export class MeteringModule {}

@@ -1,6 +1,13 @@
 import { Column, Entity } from 'typeorm';
 import { OrganizationRow } from '../../../platform/records/kept-row.js';
 
+/** What was used up at a visit. */
+export interface Material {
+  readonly name: string;
+  readonly count: number;
+  readonly unit: string | null;
+}
+
 /** What really happened at a stop. */
 @Entity('visit')
 export class VisitRow extends OrganizationRow {
@@ -31,6 +38,17 @@ export class VisitRow extends OrganizationRow {
   /** the phone's own name for it: sent twice is the same as once */
   @Column('uuid', { name: 'device_record_id', nullable: true })
   deviceRecordId: string | null;
+
+  /** who ended it last */
+  @Column('uuid', { name: 'closed_by', nullable: true })
+  closedBy: string | null;
+
+  /** hands at work, all persons together; null where nobody counted */
+  @Column('double precision', { name: 'worked_minutes', nullable: true })
+  workedMinutes: number | null;
+
+  @Column('jsonb', { default: [] })
+  materials: readonly Material[];
 
   @Column('integer', { default: 1 })
   version: number;

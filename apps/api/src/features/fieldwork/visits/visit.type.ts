@@ -1,6 +1,19 @@
-import { Field, ID, Int, ObjectType } from '@nestjs/graphql';
+import { Field, Float, ID, Int, ObjectType } from '@nestjs/graphql';
 import { DateTimeScalar } from '../../../platform/graphql/scalars.js';
 import type { VisitRow } from './visit.entity.js';
+
+/** What was used up at a visit. */
+@ObjectType()
+export class VisitMaterial {
+  @Field(() => String)
+  name: string;
+
+  @Field(() => Float)
+  count: number;
+
+  @Field(() => String, { nullable: true })
+  unit: string | null;
+}
 
 /** What really happened at a stop. */
 @ObjectType()
@@ -32,10 +45,17 @@ export class Visit {
   @Field(() => String, { nullable: true })
   leftNote: string | null;
 
+  /** hands at work, all persons together; null where nobody counted */
+  @Field(() => Float, { nullable: true })
+  workedMinutes: number | null;
+
+  @Field(() => [VisitMaterial])
+  materials: VisitMaterial[];
+
   personId: string | null;
 }
 
 export function showVisit(row: VisitRow): Visit {
-  const { organizationId: _, deviceRecordId: __, ...shown } = row;
+  const { organizationId: _, deviceRecordId: __, closedBy: ___, ...shown } = row;
   return Object.assign(new Visit(), shown);
 }

@@ -1,11 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { Permission, roleIncludes } from '../../../../platform/identity/permission.js';
-import { judgeValues, text } from '../../../../platform/problems/judge-values.js';
+import { between, judgeValues, name, text } from '../../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
 import { fieldworkProblems } from '../../fieldwork.problems.js';
 import { personNameOfId } from '../../../../platform/records/person-name.loader.js';
-import type { VisitRow } from '../visit.entity.js';
+import type { Material, VisitRow } from '../visit.entity.js';
 import { visits } from '../visit.repository.js';
 import { requireVisit } from './require-visit.js';
 
@@ -14,18 +14,25 @@ export interface Closing {
   readonly closedAt: Date;
   readonly doneNote: string | null;
   readonly leftNote: string | null;
+  /** hands at work, all persons together; null where nobody counted */
+  readonly workedMinutes?: number | null;
+  readonly materials?: readonly Material[];
 }
+
+/** A crew of ten for two days. */
+const LONGEST_MINUTES = 10 * 2 * 24 * 60;
 
 /** Ends a visit: once for each version that was read, and the same ending sent again is the same. */
 @Injectable()
 export class CloseVisit {
   async run(tx: OrganizationTransaction, id: string, version: number, closing: Closing): Promise<VisitRow> {
-    judgeValues(closing, { doneNote: text, leftNote: text });
+    judgeValues(closing, { doneNote: text, leftNote: text, workedMinutes: between(0, LONGEST_MINUTES, 'minutes') });
+    for (const material of closing.materials ?? []) judgeValues(material, { name: name(), count: between(0, 100_000), unit: text });
     const visit = await requireVisit(tx, id);
     const mine = visit.personId !== null && visit.personId === tx.actor.personId;
     if (!mine && !roleIncludes(tx.actor.role, Permission.CloseOthersStops))
       throw platformProblems.notAllowed({ permission: Permission.CloseOthersStops });
-    if (isSame(visit, closing)) return visit;
+    if (isSameClosing(visit, closing)) return visit;
     if (visit.version !== version) {
       throw fieldworkProblems.changedSinceRead({
         thing: 'visit',
@@ -40,11 +47,20 @@ export class CloseVisit {
         found: closing.closedAt.toISOString(),
         expected: `the arrival (${visit.arrivedAt.toISOString()}) or later`,
       });
-    const values = { ...closing, version: version + 1 };
+    const { workedMinutes = visit.workedMinutes, materials = visit.materials, ...notes } = closing;
+    const values = { ...notes, workedMinutes, materials: [...materials], closedBy: tx.actor.personId, version: version + 1 };
     await visits.update(tx, id, values);
     return { ...visit, ...values };
   }
 }
 
-const isSame = (visit: VisitRow, closing: Closing): boolean =>
-  visit.closedAt?.getTime() === closing.closedAt.getTime() && visit.doneNote === closing.doneNote && visit.leftNote === closing.leftNote;
+/** Whether a visit was ended in these words already; what a closing does not tell of makes no difference. */
+export const isSameClosing = (visit: VisitRow, { closedAt, doneNote, leftNote, workedMinutes, materials }: Closing): boolean =>
+  visit.closedAt?.getTime() === closedAt.getTime() &&
+  visit.doneNote === doneNote &&
+  visit.leftNote === leftNote &&
+  (workedMinutes === undefined || visit.workedMinutes === workedMinutes) &&
+  (materials === undefined || JSON.stringify(visit.materials.map(inOrder)) === JSON.stringify(materials.map(inOrder)));
+
+/** The values in a fixed order: the database gives names back in its own. */
+const inOrder = ({ name: what, count, unit }: Material) => [what, count, unit];

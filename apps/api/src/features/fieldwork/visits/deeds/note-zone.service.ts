@@ -11,13 +11,19 @@ import { requireVisit } from './require-visit.js';
 
 const refuse = (field: string, found: unknown, expected: string) => platformProblems.valueRefused({ field, found, expected });
 
+/** A note, and what another person had said of the same zone and kind before, where that was something else. */
+export interface NotedZone {
+  readonly note: ZoneNoteRow;
+  readonly before: ZoneNoteRow | null;
+}
+
 /**
  * Notes what was seen in a zone. A visit has one note for each zone and kind ('other': and word): said again it is
  * replaced, so that a phone may send it twice, or send a higher count.
  */
 @Injectable()
 export class NoteZone {
-  async run(tx: OrganizationTransaction, input: ZoneNoteInput): Promise<ZoneNoteRow> {
+  async run(tx: OrganizationTransaction, input: ZoneNoteInput): Promise<NotedZone> {
     judgeValues(input, { word: text });
     const kind = kindOf(input);
     if (input.count < 1) throw refuse('count', input.count, '1 or more');
@@ -38,13 +44,20 @@ export class NoteZone {
     if (present) {
       const { count, word, repaired, personId } = said;
       await zoneNotes.update(tx, present.id, { count, word, repaired, personId });
-      return { ...present, ...said };
+      return { note: { ...present, ...said }, before: isOthers(present, said) ? present : null };
     }
     const made = { ...said, organizationId: tx.organizationId, id: randomUUID(), visitId: visit.id, recordedAt: await nowIn(tx) };
     await zoneNotes.insert(tx, made);
-    return made;
+    return { note: made, before: null };
   }
 }
+
+type Said = Pick<ZoneNoteRow, 'count' | 'word' | 'repaired' | 'personId'>;
+
+const isOthers = (present: Said, said: Said): boolean =>
+  present.personId !== null &&
+  present.personId !== said.personId &&
+  (present.count !== said.count || present.word !== said.word || present.repaired !== said.repaired);
 
 function kindOf({ kind }: ZoneNoteInput): ZoneNoteKind {
   const known = ZONE_NOTE_KINDS.find((one) => one === kind);

@@ -30,7 +30,7 @@ export class VisitDeedsResolver {
   @Allow(Permission.RecordFieldwork)
   @Mutation(() => ZoneNote)
   async noteZone(@Tx() tx: OrganizationTransaction, @Args('input', { type: () => ZoneNoteInput }) input: ZoneNoteInput): Promise<ZoneNote> {
-    return showZoneNote(await this.noting.run(tx, input));
+    return showZoneNote((await this.noting.run(tx, input)).note);
   }
 
   @Allow(Permission.RecordFieldwork)

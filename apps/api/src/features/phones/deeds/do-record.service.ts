@@ -1,0 +1,59 @@
+import { Injectable } from '@nestjs/common';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { personNameOfId } from '../../../platform/records/person-name.loader.js';
+import { RecordReading } from '../../metering/readings/record-reading.service.js';
+import { RecordSettings } from '../../settings/facts/record-settings.service.js';
+import type { Body } from './body.js';
+import { APPLIED, type DoneOperation } from './done-operation.js';
+
+/** Records of what was read and found: they are never edited, so what stands there already stays beside what was sent. */
+@Injectable()
+export class DoRecord {
+  constructor(
+    private readonly readings: RecordReading,
+    private readonly facts: RecordSettings,
+  ) {}
+
+  async reading(tx: OrganizationTransaction, key: string, body: Body): Promise<DoneOperation> {
+    const { outcome, kept } = await this.readings.run(tx, {
+      deviceRecordId: key,
+      meterId: body.text('meterId'),
+      readAt: body.instant('readAt'),
+      register: body.number('register'),
+      note: body.textOrNull('note'),
+      replacesId: body.textOrNull('replacesId'),
+    });
+    if (outcome === 'kept') return APPLIED;
+    const { register, readAt, note } = kept;
+    return { verdict: 'conflict', other: { register, readAt: readAt.toISOString(), note, by: await nameOf(tx, kept.personId) } };
+  }
+
+  async settings(tx: OrganizationTransaction, key: string, body: Body): Promise<DoneOperation> {
+    const { outcome, kept } = await this.facts.run(tx, {
+      deviceRecordId: key,
+      controllerId: body.text('controllerId'),
+      effectiveAt: body.instant('effectiveAt'),
+      record: body.text('record'),
+      state: body.text('state'),
+      programs: body.list('programs').map((program) => ({
+        name: program.text('name'),
+        days: program.text('days'),
+        starts: program.texts('starts'),
+        adjustPercent: program.numberOrNull('adjustPercent'),
+        stations: program.list('stations').map((station) => ({
+          station: station.number('station'),
+          minutes: station.number('minutes'),
+          cycles: station.numberOrNull('cycles'),
+          soakMinutes: station.numberOrNull('soakMinutes'),
+        })),
+      })),
+    });
+    if (outcome === 'kept') return APPLIED;
+    const { record, state, effectiveAt, programs } = kept;
+    const other = { record, state, effectiveAt: effectiveAt.toISOString(), programs, by: await nameOf(tx, kept.personId) };
+    return { verdict: 'conflict', other };
+  }
+}
+
+const nameOf = async (tx: OrganizationTransaction, personId: string | null): Promise<string | null> =>
+  personId ? personNameOfId.of(tx).load(personId) : null;

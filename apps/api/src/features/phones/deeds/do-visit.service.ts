@@ -1,0 +1,73 @@
+import { Injectable } from '@nestjs/common';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { personNameOfId } from '../../../platform/records/person-name.loader.js';
+import { Arrive } from '../../fieldwork/visits/deeds/arrive.service.js';
+import { EndVisit } from '../../fieldwork/visits/deeds/end-visit.service.js';
+import { NoteZone } from '../../fieldwork/visits/deeds/note-zone.service.js';
+import { AnnouncePhoto } from '../../fieldwork/visits/photos/announce-photo.service.js';
+import type { Body } from './body.js';
+import { APPLIED, type DoneOperation } from './done-operation.js';
+
+/** What a phone says of a visit. A visit's id is the key of its arrival. */
+@Injectable()
+export class DoVisit {
+  constructor(
+    private readonly arriving: Arrive,
+    private readonly noting: NoteZone,
+    private readonly announcing: AnnouncePhoto,
+    private readonly ending: EndVisit,
+  ) {}
+
+  async arrive(tx: OrganizationTransaction, key: string, body: Body): Promise<DoneOperation> {
+    await this.arriving.run(tx, { deviceRecordId: key, stopId: body.text('stopId'), arrivedAt: body.instant('arrivedAt') });
+    return APPLIED;
+  }
+
+  async noteZone(tx: OrganizationTransaction, _: string, body: Body): Promise<DoneOperation> {
+    const { before } = await this.noting.run(tx, {
+      visitId: body.text('visitId'),
+      zoneId: body.textOrNull('zoneId'),
+      kind: body.text('kind'),
+      count: body.number('count'),
+      word: body.textOrNull('word'),
+      repaired: body.flag('repaired'),
+    });
+    if (!before) return APPLIED;
+    const { count, word, repaired, personId } = before;
+    return { verdict: 'conflict', other: { count, word, repaired, by: await nameOf(tx, personId) } };
+  }
+
+  async photo(tx: OrganizationTransaction, key: string, body: Body): Promise<DoneOperation> {
+    await this.announcing.run(tx, {
+      id: key,
+      visitId: body.text('visitId'),
+      kind: body.text('kind'),
+      takenAt: body.instant('takenAt'),
+      zoneId: body.textOrNull('zoneId'),
+      workOrderId: body.textOrNull('workOrderId'),
+      word: body.textOrNull('word'),
+    });
+    return APPLIED;
+  }
+
+  async close(tx: OrganizationTransaction, _: string, body: Body): Promise<DoneOperation> {
+    const { before } = await this.ending.run(tx, body.text('visitId'), {
+      closedAt: body.instant('closedAt'),
+      doneNote: body.textOrNull('doneNote')?.trim() || null,
+      leftNote: body.textOrNull('leftNote')?.trim() || null,
+      workedMinutes: body.numberOrNull('workedMinutes'),
+      materials: body
+        .list('materials')
+        .map((one) => ({ name: one.text('name'), count: one.number('count'), unit: one.textOrNull('unit') })),
+    });
+    if (!before) return APPLIED;
+    const { closedAt, doneNote, leftNote, closedBy } = before;
+    return {
+      verdict: 'conflict',
+      other: { closedAt: closedAt?.toISOString() ?? null, doneNote, leftNote, by: await nameOf(tx, closedBy) },
+    };
+  }
+}
+
+const nameOf = async (tx: OrganizationTransaction, personId: string | null): Promise<string | null> =>
+  personId ? personNameOfId.of(tx).load(personId) : null;

@@ -1,0 +1,14 @@
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { DeviceRow } from './device.entity.js';
+
+/** All SQL of phones. */
+export const devices = {
+  /** The last heard of first. */
+  all(tx: OrganizationTransaction): Promise<DeviceRow[]> {
+    return tx.of(DeviceRow).find({ where: { organizationId: tx.organizationId }, order: { heardAt: 'DESC', id: 'ASC' }, take: 500 });
+  },
+
+  async keep(tx: OrganizationTransaction, row: DeviceRow): Promise<void> {
+    await tx.of(DeviceRow).upsert(row, ['organizationId', 'id']);
+  },
+};

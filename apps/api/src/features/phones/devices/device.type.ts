@@ -1,0 +1,38 @@
+import { Field, ID, Int, ObjectType } from '@nestjs/graphql';
+import { DateTimeScalar } from '../../../platform/graphql/scalars.js';
+import type { DeviceRow } from './device.entity.js';
+
+/** A phone, as it was last heard of: what it said then is still on it. */
+@ObjectType()
+export class Device {
+  @Field(() => ID)
+  id: string;
+
+  @Field(() => String, { nullable: true })
+  name: string | null;
+
+  @Field(() => String, { nullable: true })
+  appVersion: string | null;
+
+  @Field(() => DateTimeScalar)
+  heardAt: Date;
+
+  @Field(() => Int)
+  waiting: number;
+
+  @Field(() => Int)
+  photosWaiting: number;
+
+  @Field(() => Int)
+  refused: number;
+
+  @Field(() => DateTimeScalar, { nullable: true })
+  oldestWaitingAt: Date | null;
+
+  personId: string | null;
+}
+
+export function showDevice(row: DeviceRow): Device {
+  const { organizationId: _, ...shown } = row;
+  return Object.assign(new Device(), shown);
+}

@@ -1,0 +1,41 @@
+import { Injectable } from '@nestjs/common';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { between, judgeValues, text } from '../../../platform/problems/judge-values.js';
+import { platformProblems } from '../../../platform/problems/platform.problems.js';
+import { isUuid } from '../../../platform/records/uuid.js';
+import { devices } from './device.repository.js';
+
+/** What a phone says of itself. */
+export interface HeardDevice {
+  readonly id: string;
+  readonly name?: string | null;
+  readonly appVersion?: string | null;
+  readonly waiting: number;
+  readonly photosWaiting: number;
+  readonly refused: number;
+  readonly oldestWaitingAt?: Date | null;
+}
+
+const count = between(0, 1_000_000);
+
+/** Hears what is still on a phone, so that the office knows of work that only one phone has. */
+@Injectable()
+export class HearDevice {
+  async run(tx: OrganizationTransaction, device: HeardDevice): Promise<void> {
+    judgeValues(device, { name: text, appVersion: text, waiting: count, photosWaiting: count, refused: count });
+    if (!isUuid(device.id))
+      throw platformProblems.valueRefused({ field: 'device.id', found: device.id, expected: 'a UUID made by the phone' });
+    await devices.keep(tx, {
+      organizationId: tx.organizationId,
+      id: device.id,
+      personId: tx.actor.personId,
+      name: device.name?.trim() || null,
+      appVersion: device.appVersion?.trim() || null,
+      heardAt: new Date(),
+      waiting: device.waiting,
+      photosWaiting: device.photosWaiting,
+      refused: device.refused,
+      oldestWaitingAt: device.oldestWaitingAt ?? null,
+    });
+  }
+}

@@ -1,0 +1,20 @@
+import { Module } from '@nestjs/common';
+import { FieldworkModule } from '../fieldwork/fieldwork.module.js';
+import { MeteringModule } from '../metering/metering.module.js';
+import { SettingsModule } from '../settings/settings.module.js';
+import { DoOperation } from './deeds/do-operation.service.js';
+import { DoOrder } from './deeds/do-order.service.js';
+import { DoRecord } from './deeds/do-record.service.js';
+import { DoVisit } from './deeds/do-visit.service.js';
+import { DeviceResolver } from './devices/device.resolver.js';
+import { HearDevice } from './devices/hear-device.service.js';
+import { OperationResolver } from './operations/operation.resolver.js';
+import { SendFieldwork } from './operations/send-fieldwork.service.js';
+import { TakeOperation } from './operations/take-operation.service.js';
+
+const operations = [OperationResolver, SendFieldwork, TakeOperation, DoOperation, DoVisit, DoRecord, DoOrder];
+const devices = [DeviceResolver, HearDevice];
+
+/** What crews' phones send when they have signal again, each thing once, and what is still on them. */
+@Module({ imports: [MeteringModule, SettingsModule, FieldworkModule], providers: [...operations, ...devices] })
+export class PhonesModule {}

@@ -1,0 +1,211 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { aController, aMeter, aZone } from '../../support/builders.js';
+import { type Somebody, type TestApp, startApp } from '../../support/test-app.js';
+import { type FieldDay, assign, close, fieldDay } from './field-day.js';
+
+// The rules of delivery: same key and body, same answer; same key and another body, a conflict; an effect and its journal share one fate.
+
+let product: TestApp;
+let day: FieldDay;
+
+beforeAll(async () => {
+  product = await startApp();
+  day = await fieldDay(product);
+});
+afterAll(() => product.close());
+
+interface Operation {
+  readonly key: string;
+  readonly kind: string;
+  readonly body: Record<string, unknown>;
+  readonly payloadVersion?: number;
+}
+const DEVICE = { id: randomUUID(), name: 'The green phone', appVersion: '1', waiting: 0, photosWaiting: 0, refused: 0 };
+
+const sendRaw = (who: Somebody, operations: readonly object[], device: object = DEVICE) =>
+  who.send(
+    'mutation($device: DeviceInput!, $operations: [OperationInput!]!) { sendFieldwork(device: $device, operations: $operations) { key verdict problem { code message } other } }',
+    { device, operations },
+  );
+const wire = ({ key, kind, body, payloadVersion = 1 }: Operation, seq: number) => ({
+  key,
+  seq,
+  kind,
+  payloadVersion,
+  savedAt: '2026-07-06T15:00:00Z',
+  body: JSON.stringify(body),
+});
+const send = async (who: Somebody, ...operations: readonly Operation[]) => (await sendRaw(who, operations.map(wire))).data.sendFieldwork;
+
+const rows = async (sql: string, ...values: unknown[]) => product.database.admin<Record<string, unknown>>(sql, values);
+
+/** A stop with its property and the operation that begins a visit there. */
+async function aVisit(date: string) {
+  const { id: propertyId } = await day.property();
+  const order = await day.given({ propertyId }, date);
+  const property = { id: propertyId, organization_id: day.organizationId } as never;
+  const arrive: Operation = {
+    key: randomUUID(),
+    kind: 'arrive',
+    body: { stopId: order.stopId, arrivedAt: '2026-07-06T15:00:00Z' },
+  };
+  return { propertyId, property, order, arrive, visitId: arrive.key };
+}
+const noteOf = (visitId: string, zoneId: string, more: object = {}): Operation => ({
+  key: randomUUID(),
+  kind: 'note-zone',
+  body: { visitId, zoneId, kind: 'leak', count: 1, ...more },
+});
+const endOf = (visitId: string, more: object = {}): Operation => ({
+  key: randomUUID(),
+  kind: 'close-visit',
+  body: { visitId, closedAt: '2026-07-06T15:40:00Z', doneNote: 'All set', leftNote: null, workedMinutes: 40, ...more },
+});
+
+it('takes a whole stop at once, in its order, and the same again changes nothing', async () => {
+  const { arrive, visitId, property, order } = await aVisit('2026-07-06');
+  const meter = await aMeter(product.database, property);
+  const controller = await aController(product.database, property);
+  const zone = await aZone(product.database, property);
+  const program = { name: 'A', days: 'Mon Wed', starts: ['05:00'], adjustPercent: null, stations: [{ station: 1, minutes: 8 }] };
+  const stop: Operation[] = [
+    arrive,
+    { key: randomUUID(), kind: 'reading', body: { meterId: meter.id, readAt: '2026-07-06T15:05:00Z', register: 100, note: 'Dew' } },
+    {
+      key: randomUUID(),
+      kind: 'settings',
+      body: { controllerId: controller.id, effectiveAt: '2026-07-06T15:10:00Z', record: 'left', state: 'on', programs: [program] },
+    },
+    noteOf(visitId, zone.id),
+    { key: randomUUID(), kind: 'photo', body: { visitId, kind: 'seen', takenAt: '2026-07-06T15:20:00Z', zoneId: zone.id } },
+    { key: randomUUID(), kind: 'end-order', body: { workOrderId: order.id, version: order.version, done: true, note: 'Seen to' } },
+    endOf(visitId, { materials: [{ name: 'Nozzle', count: 2, unit: null }] }),
+  ];
+  const first = await send(day.technician, ...stop);
+  expect(first).toEqual(stop.map(({ key }) => ({ key, verdict: 'applied', problem: null, other: null })));
+  for (let again = 0; again < 3; again += 1) expect(await send(day.technician, ...stop)).toEqual(first);
+  const [counts] = await rows(
+    `select (select count(*)::int from visit where id = $1) as visits, (select count(*)::int from reading where meter_id = $2) as readings, (select count(*)::int from settings where controller_id = $3) as settings, (select count(*)::int from zone_note where visit_id = $1) as notes, (select count(*)::int from photo where visit_id = $1) as photos, (select state from work_order where id = $4) as state`,
+    visitId,
+    meter.id,
+    controller.id,
+    order.id,
+  );
+  expect(counts).toEqual({ visits: 1, readings: 1, settings: 1, notes: 1, photos: 1, state: 'done' });
+  const shown = await day.office.send(
+    'query($id: ID!) { stop(id: $id) { visit { id closedAt doneNote workedMinutes materials { name count unit } recordedBy } } }',
+    { id: order.stopId },
+  );
+  expect(shown.data.stop.visit).toMatchObject({
+    id: visitId,
+    doneNote: 'All set',
+    workedMinutes: 40,
+    materials: [{ name: 'Nozzle', count: 2, unit: null }],
+    recordedBy: 'The technician',
+  });
+});
+
+it('does it once when 16 deliveries of the same come at the same time', async () => {
+  const { arrive, property, visitId } = await aVisit('2026-07-07');
+  const meter = await aMeter(product.database, property);
+  const reading: Operation = {
+    key: randomUUID(),
+    kind: 'reading',
+    body: { meterId: meter.id, readAt: '2026-07-06T15:05:00Z', register: 100, note: null },
+  };
+  const answers = await Promise.all(Array.from({ length: 16 }, () => send(day.technician, arrive, reading)));
+  for (const answer of answers) expect(answer.map(({ verdict }: { verdict: string }) => verdict)).toEqual(['applied', 'applied']);
+  expect(await rows('select register from reading where meter_id = $1', meter.id)).toHaveLength(1);
+  expect(await rows('select id from visit where id = $1', visitId)).toHaveLength(1);
+});
+
+it('keeps what came first when the same key comes with another body, and says so', async () => {
+  const { arrive } = await aVisit('2026-07-08');
+  await send(day.technician, arrive);
+  const [other] = await send(day.technician, { ...arrive, body: { ...arrive.body, arrivedAt: '2026-07-06T16:00:00Z' } });
+  expect(other).toMatchObject({ verdict: 'conflict', problem: { code: 'OPERATION_CONFLICT' } });
+  expect(await rows('select arrived_at from visit where id = $1', arrive.key)).toEqual([{ arrived_at: new Date('2026-07-06T15:00:00Z') }]);
+});
+
+it('refuses one thing without the others, keeps it as it came, and tries it again when it comes again', async () => {
+  const { arrive, visitId, property } = await aVisit('2026-07-09');
+  const zone = await aZone(product.database, property);
+  const early = noteOf(visitId, zone.id);
+  const odd: Operation = { key: randomUUID(), kind: 'note-zone', body: { visitId, zoneId: zone.id, kind: 'dog', count: 1 } };
+  const broken = { ...wire(noteOf(visitId, zone.id), 0), body: '{"visitId":' };
+  const newer: Operation = { key: randomUUID(), kind: 'arrive', body: {}, payloadVersion: 99 };
+  expect((await send(day.technician, early))[0]).toMatchObject({ verdict: 'refused', problem: { code: 'NOT_FOUND' } });
+  expect((await send(day.technician, odd, arrive, newer)).map((one: { verdict: string }) => one.verdict)).toEqual([
+    'refused',
+    'applied',
+    'refused',
+  ]);
+  expect((await sendRaw(day.technician, [broken])).data.sendFieldwork[0]).toMatchObject({
+    verdict: 'refused',
+    problem: { code: 'VALUE_REFUSED' },
+  });
+  expect(await rows('select body from field_operation where id = $1', newer.key)).toEqual([{ body: '{}' }]);
+  expect((await send(day.technician, early))[0]).toMatchObject({ verdict: 'applied', problem: null });
+});
+
+it('tells of both when two persons said different things, applies the later, and shows it until somebody has looked', async () => {
+  const { arrive, visitId, property, order } = await aVisit('2026-07-10');
+  const zone = await aZone(product.database, property);
+  await send(day.technician, arrive, noteOf(visitId, zone.id, { count: 2, word: 'By the gate' }), endOf(visitId));
+  const note = noteOf(visitId, zone.id, { count: 5 });
+  const end = endOf(visitId, { doneNote: 'Valve swapped' });
+  expect(await send(day.lead, note, end)).toMatchObject([
+    { verdict: 'conflict', other: { count: 2, word: 'By the gate', by: 'The technician' } },
+    { verdict: 'conflict', other: { doneNote: 'All set', by: 'The technician' } },
+  ]);
+  expect(await rows('select count from zone_note where visit_id = $1', visitId)).toEqual([{ count: 5 }]);
+  const open = 'query { openOperations { key verdict kind by body } }';
+  const mine = async () =>
+    (await day.office.send(open)).data.openOperations.filter(({ key }: { key: string }) => [note.key, end.key].includes(key));
+  expect(await mine()).toMatchObject([
+    { key: note.key, verdict: 'conflict', kind: 'note-zone', by: 'The crewLead' },
+    { key: end.key, verdict: 'conflict', kind: 'close-visit' },
+  ]);
+  await day.office.send('mutation($key: ID!) { settleOperation(key: $key) { key } }', { key: note.key });
+  expect(await mine()).toMatchObject([{ key: end.key }]);
+  // The office changes the order meanwhile; hands did it all the same.
+  await assign(day.office, order, day.crewId, '2026-07-11');
+  const done: Operation = {
+    key: randomUUID(),
+    kind: 'end-order',
+    body: { workOrderId: order.id, version: order.version, done: true, note: null },
+  };
+  expect(await send(day.technician, done)).toMatchObject([{ verdict: 'parallel' }]);
+  const { order: dropped } = await aVisit('2026-07-10');
+  await close(day.lead, dropped, { done: true, note: 'Mine' });
+  const left: Operation = {
+    key: randomUUID(),
+    kind: 'end-order',
+    body: { workOrderId: dropped.id, version: dropped.version, done: false, note: 'No key' },
+  };
+  expect(await send(day.technician, left)).toMatchObject([
+    { verdict: 'conflict', other: { state: 'done' }, problem: { code: 'DECIDED_MEANWHILE' } },
+  ]);
+});
+
+it('lets the office see what is still on each phone, and nobody else', async () => {
+  const id = randomUUID();
+  await sendRaw(day.technician, [], { ...DEVICE, id, waiting: 3, photosWaiting: 7, refused: 1, oldestWaitingAt: '2026-07-06T15:00:00Z' });
+  const asked = 'query { devices { id name person waiting photosWaiting refused oldestWaitingAt } }';
+  expect((await day.office.send(asked)).data.devices.find((device: { id: string }) => device.id === id)).toEqual({
+    id,
+    name: 'The green phone',
+    person: 'The technician',
+    waiting: 3,
+    photosWaiting: 7,
+    refused: 1,
+    oldestWaitingAt: '2026-07-06T15:00:00.000Z',
+  });
+  expect((await day.lead.send(asked)).errors[0]!.extensions.code).toBe('NOT_ALLOWED');
+});
+
+it('takes at most 200 at once', async () => {
+  const many = Array.from({ length: 201 }, () => wire({ key: randomUUID(), kind: 'arrive', body: {} }, 0));
+  expect((await sendRaw(day.technician, many)).errors[0]!.extensions.code).toBe('BATCH_TOO_LARGE');
+});
