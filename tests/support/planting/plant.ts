@@ -22,6 +22,7 @@ const SPECIAL: Readonly<Record<string, unknown>> = {
   'settings.programs': '[]',
   'work_order.parts': '[]',
   'visit.materials': '[]',
+  'field_operation.verdict': 'conflict',
   'finding.history': '[]',
   'photo.sent_sha256': null,
   'photo.file_sha256': null,

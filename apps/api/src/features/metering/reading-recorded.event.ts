@@ -1,5 +1,5 @@
 import type { ReadingRow } from './readings/reading.entity.js';
-import type { JudgedRegister } from './judging/register-history.js';
+import type { JudgedRegister } from '@rillbook/metering/intervals/register-history.js';
 import type { KeptMeter } from './require-meter.js';
 
 /** A reading was kept for the first time; told in the same transaction. */

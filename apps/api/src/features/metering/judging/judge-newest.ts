@@ -1,4 +1,4 @@
-import { type JudgedRegister, type MeterScale, type RegisterAt, RegisterHistory } from './register-history.js';
+import { type JudgedRegister, type MeterScale, type RegisterAt, RegisterHistory } from '@rillbook/metering/intervals/register-history.js';
 
 /** A reading to be judged; one that was replaced says nothing of the next. */
 export interface KeptRegister extends RegisterAt {

@@ -1,6 +1,6 @@
 import { Field, Float, ObjectType } from '@nestjs/graphql';
 import { DateTimeScalar } from '../../../platform/graphql/scalars.js';
-import type { JudgedRegister } from './register-history.js';
+import type { JudgedRegister } from '@rillbook/metering/intervals/register-history.js';
 
 /** Whether a register can be right, told before it is saved. */
 @ObjectType()

@@ -6,7 +6,7 @@ import {
   READINGS_TO_JUDGE_BY,
   type RegisterAt,
   RegisterHistory,
-} from '../judging/register-history.js';
+} from '@rillbook/metering/intervals/register-history.js';
 
 /** Judges a register by the meter's readings before it. */
 export async function judgeRegister(

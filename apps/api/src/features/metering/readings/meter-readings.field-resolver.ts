@@ -7,7 +7,7 @@ import { Meter } from '../../portfolio/meters/meter.type.js';
 import { judgeNewest } from '../judging/judge-newest.js';
 import { newestKey, newestReadings } from './reading.loader.js';
 import { Reading, showReading } from './reading.type.js';
-import { READINGS_TO_JUDGE_BY } from '../judging/register-history.js';
+import { READINGS_TO_JUDGE_BY } from '@rillbook/metering/intervals/register-history.js';
 
 const MOST = 500;
 

@@ -1,7 +1,7 @@
 import { Field, Float, ID, ObjectType } from '@nestjs/graphql';
 import { DateTimeScalar } from '../../../platform/graphql/scalars.js';
 import type { ReadingRow } from './reading.entity.js';
-import type { JudgedRegister } from '../judging/register-history.js';
+import type { JudgedRegister } from '@rillbook/metering/intervals/register-history.js';
 
 /** A meter's register at an instant. */
 @ObjectType()

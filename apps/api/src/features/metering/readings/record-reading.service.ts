@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
@@ -53,8 +52,9 @@ export class RecordReading {
   }
 
   private async keep(tx: OrganizationTransaction, meter: KeptMeter, input: ReadingInput): Promise<RecordedReading> {
-    const id = randomUUID();
     const { deviceRecordId, readAt, register } = input;
+    // The phone speaks of the reading by this name before anybody answers.
+    const id = deviceRecordId.toLowerCase();
     const [inserted] = await readings.insert(tx, [
       {
         id,

@@ -26,8 +26,7 @@ const LONGEST_MINUTES = 10 * 2 * 24 * 60;
 @Injectable()
 export class CloseVisit {
   async run(tx: OrganizationTransaction, id: string, version: number, closing: Closing): Promise<VisitRow> {
-    judgeValues(closing, { doneNote: text, leftNote: text, workedMinutes: between(0, LONGEST_MINUTES, 'minutes') });
-    for (const material of closing.materials ?? []) judgeValues(material, { name: name(), count: between(0, 100_000), unit: text });
+    judge(closing);
     const visit = await requireVisit(tx, id);
     const mine = visit.personId !== null && visit.personId === tx.actor.personId;
     if (!mine && !roleIncludes(tx.actor.role, Permission.CloseOthersStops))
@@ -47,11 +46,20 @@ export class CloseVisit {
         found: closing.closedAt.toISOString(),
         expected: `the arrival (${visit.arrivedAt.toISOString()}) or later`,
       });
-    const { workedMinutes = visit.workedMinutes, materials = visit.materials, ...notes } = closing;
-    const values = { ...notes, workedMinutes, materials: [...materials], closedBy: tx.actor.personId, version: version + 1 };
+    const values = { ...said(visit, closing), closedBy: tx.actor.personId, version: version + 1 };
     await visits.update(tx, id, values);
     return { ...visit, ...values };
   }
+}
+
+/** What a closing does not tell of stays as it was. */
+function said({ workedMinutes, materials }: VisitRow, closing: Closing) {
+  return { workedMinutes, ...closing, materials: [...(closing.materials ?? materials)] };
+}
+
+function judge(closing: Closing): void {
+  judgeValues(closing, { doneNote: text, leftNote: text, workedMinutes: between(0, LONGEST_MINUTES, 'minutes') });
+  for (const material of closing.materials ?? []) judgeValues(material, { name: name(), count: between(0, 100_000), unit: text });
 }
 
 /** Whether a visit was ended in these words already; what a closing does not tell of makes no difference. */

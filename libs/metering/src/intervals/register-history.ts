@@ -1,4 +1,4 @@
-import { type ReadingExpectation, type ReadingJudgement, judgeReading } from '@rillbook/metering/intervals/judge-reading.js';
+import { type ReadingExpectation, type ReadingJudgement, judgeReading } from './judge-reading.js';
 import { litresFrom, type VolumeUnit } from '@rillbook/units/volume.js';
 
 /** How a meter counts, and where its register began. */
@@ -43,7 +43,8 @@ export class RegisterHistory {
   private readonly passed: { readonly days: number; readonly litres: number }[] = [];
 
   /**
-   * @param whole whether the readings to come are all that there are: then the register's beginning is the one before them
+   * @param meter how the meter counts [as the type says]
+   * @param whole whether the readings to come are all that there are: then the register's beginning is the one before them [code]
    */
   constructor(
     private readonly meter: MeterScale,
@@ -53,7 +54,12 @@ export class RegisterHistory {
       this.last = { readAt: new Date(`${meter.installedOn}T00:00:00Z`), register: meter.firstRegister };
   }
 
-  /** Judges a register that comes after all that were followed. */
+  /**
+   * Judges a register that comes after all that were followed.
+   *
+   * @param next the register and when it was read [register units]
+   * @returns what it looks like, and the volume since the last that was right [L]
+   */
   judge(next: RegisterAt): JudgedRegister {
     const last = this.last && this.last.readAt < next.readAt ? this.last : null;
     const beside = { lastReadAt: last?.readAt ?? null, lastRegister: last?.register ?? null };
@@ -71,7 +77,12 @@ export class RegisterHistory {
     return { judgement: judged.judgement, litresSinceLast: judged.litres, likelyRegister: judged.likelyRegister, ...beside };
   }
 
-  /** Judges the next register and, where it can be right, goes on from it. */
+  /**
+   * Judges the next register and, where it can be right, goes on from it.
+   *
+   * @param next the register and when it was read [register units]
+   * @returns what it looks like, and the volume since the last that was right [L]
+   */
   follow(next: RegisterAt): JudgedRegister {
     const judged = this.judge(next);
     if (!RIGHT.has(judged.judgement)) return judged;
@@ -81,7 +92,11 @@ export class RegisterHistory {
     return judged;
   }
 
-  /** What the meter passes in a day: the most of any interval in about a year. */
+  /**
+   * What the meter passes in a day: the most of any interval in about a year.
+   *
+   * @returns the most and how far it may be off, or null where the history is too short [L/d]
+   */
   private expectation(): ReadingExpectation | null {
     const days = this.passed.reduce((sum, interval) => sum + interval.days, 0);
     if (this.passed.length < LEAST_HISTORY || days < LEAST_DAYS) return null;
