@@ -26,7 +26,7 @@ export const operations = {
   open(tx: OrganizationTransaction): Promise<OperationRow[]> {
     return tx.of(OperationRow).find({
       where: { organizationId: tx.organizationId, verdict: In(['conflict', 'refused']), settledAt: IsNull() },
-      order: { receivedAt: 'ASC', id: 'ASC' },
+      order: { receivedAt: 'ASC', deviceSeq: 'ASC', id: 'ASC' },
       take: 200,
     });
   },
