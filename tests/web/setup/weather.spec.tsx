@@ -19,6 +19,7 @@ const dayOf = (day: string, given: object = {}) => ({
   solarMjPerM2: 26.04,
   rainMm: 0,
   reckonedRainMm: 0,
+  reckonedRainSdMm: 0,
   rainFromNeighbour: false,
   etoMm: 6.35,
   estimated: false,
@@ -47,6 +48,7 @@ const days = [
     estimated: true,
     etoMm: 5.08,
     reckonedRainMm: 2.54,
+    reckonedRainSdMm: 1.27,
     rainFromNeighbour: true,
     filling: { source: 'neighbour', stationName: 'Piedra Bench', days: 52 },
   }),
@@ -90,7 +92,7 @@ describe('the days of a weather station', () => {
     expect(second.getByText('86').tagName).toBe('TD');
     const third = await rowOf(/3 Jul/);
     expect(third.getByText('Estimated from Piedra Bench, by 52 days that both measured.')).toBeDefined();
-    expect(third.getByText('Rain as the neighbouring station measured it.')).toBeDefined();
+    expect(third.getByText('Rain as the neighbouring station measured it, 0.05 in more or less.')).toBeDefined();
     // 5.08 mm are 0.2 in, 2.54 mm are 0.1 in, exactly.
     expect(third.getByText('0.20').tagName).toBe('I');
     expect(third.getByText('0.10').tagName).toBe('I');

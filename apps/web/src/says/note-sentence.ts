@@ -15,6 +15,7 @@ export const noteValues: Readonly<Record<NoteCode, (saying: Saying, details: Det
   }),
   'weather-missing-before-month': (_, details) => ({ days: details.number('days') ?? 0 }),
   'weather-filled': (_, details) => ({ neighbour: details.number('neighbourDays') ?? 0, normals: details.number('normalDays') ?? 0 }),
+  'weather-rain-from-neighbour': (_, details) => ({ days: details.number('days') ?? 0 }),
   'weather-rain-not-known': (_, details) => ({ days: details.number('days') ?? 0 }),
   'special-landscape-area-capped': ({ formats }, details) => ({
     special: formats.quantity('area', details.number('specialLandscapeAreaM2')),

@@ -35,4 +35,6 @@ export type StationDay = {
   /** Null where it is not known: never zero, never from normals. [mm] */
   readonly rainMm: Quantity<'mm'> | null;
   readonly rainFrom: 'station' | 'neighbour' | null;
+  /** How far it may be off; where it is not known, how much may have fallen. 0 for what was measured here without doubt. [mm] */
+  readonly rainSdMm: Quantity<'mm'>;
 };

@@ -1,7 +1,6 @@
 import { dayOfYear } from '../weather/day-of-year.js';
 import { dateOfDay, dayNumber } from '../weather/day-number.js';
 import type { HistoryDay } from '../weather/filling/monthly-normals.js';
-import { RAIN_WITHIN_KM } from '../weather/filling/neighbour-station.js';
 import { lackingValues, neighbourValues } from '../weather/filling/neighbour-values.js';
 import type { JudgedDay } from '../weather/quality/judge-weather-days.js';
 import type { WeatherDay } from '../weather/weather-day.js';
@@ -9,6 +8,7 @@ import type { WeatherStation } from '../weather/weather-station.js';
 import { etoFromNeighbour } from './eto-from-neighbour.js';
 import { etoOfJudgedDay } from './eto-of-judged-day.js';
 import { fillFromNormals } from './fill-from-normals.js';
+import { rainOfDay } from './rain-of-day.js';
 import type { DayEto, StationDay } from './station-day.js';
 
 /** The station next to the one at hand. */
@@ -34,7 +34,7 @@ const NOTHING_MEASURED: Omit<WeatherDay, 'dayOfYear'> = {
  * The days of a station as they are reckoned with: refused values left to the procedure for missing data, days without reference
  * evapotranspiration filled from the neighbour, else, a few in a month, from the station's own normals.
  *
- * Rain is the station's, else that of a neighbour within 15 km, else not known. The days run from the station's first day to its last, or to
+ * Rain is the station's, else the neighbour's, else not known, each with how far it may be off. The days run from the station's first day to its last, or to
  * the neighbour's last where that is later.
  *
  * @param days - The station's judged days, oldest first. [any]
@@ -49,19 +49,14 @@ export function stationDays(days: readonly JudgedDay[], station: WeatherStation,
   const [own, others] = [byNumber(days), byNumber(neighbour?.days ?? [])];
   const first = dayNumber(days[0]!.date);
   const last = Math.max(dayNumber(days.at(-1)!.date), ...[...others.keys()].slice(-1));
-  const rainOf = (number: number): Pick<StationDay, 'rainMm' | 'rainFrom'> => {
-    const rainMm = own.get(number)?.usable.rain ?? null;
-    if (rainMm !== null) return { rainMm, rainFrom: 'station' };
-    const told = neighbour && neighbour.distanceKm <= RAIN_WITHIN_KM ? (others.get(number)?.usable.rain ?? null) : null;
-    return { rainMm: told, rainFrom: told === null ? null : 'neighbour' };
-  };
+  const rainNeighbour = neighbour && { days: others, distanceKm: neighbour.distanceKm };
   const reckoned = Array.from({ length: last - first + 1 }, (_, at): StationDay => {
     const number = first + at;
     const judged = own.get(number) ?? null;
     const date = judged?.date ?? dateOfDay(number);
     const measured = judged ? etoOfJudgedDay(judged, station) : NOT_RECORDED;
     const filled = measured.etoMm === null ? filledByNeighbour(date, judged, { own, others, station }) : null;
-    return { date, marks: judged?.marks ?? [], eto: filled ?? measured, ...rainOf(number) };
+    return { date, marks: judged?.marks ?? [], eto: filled ?? measured, ...rainOfDay(number, own, rainNeighbour) };
   });
   return fillFromNormals(reckoned, historyOf(reckoned, days));
 }

@@ -51,7 +51,7 @@ function weatherNotes({ weather, weatherFrom, firstDay, days }: CoveredMonth): r
   return notes;
 }
 
-// Only days that are part of what was needed: one whose rain is not known is filled by the account itself.
+// Only days that are part of what was needed as they stand: one whose rain is not known is filled by the account itself.
 function filledNotes({ weather, firstDay, missing }: CoveredMonth): readonly AccountNote[] {
   const filled = missing.filledDays.map((day) => weather.filledDays?.get(firstDay + day - weather.firstDay));
   const [neighbourDays, normalDays] = (['neighbour', 'normals'] as const).map((from) => filled.filter((one) => one === from).length);
@@ -59,9 +59,14 @@ function filledNotes({ weather, firstDay, missing }: CoveredMonth): readonly Acc
   return [{ code: 'weather-filled', details: { neighbourDays: neighbourDays ?? 0, normalDays: normalDays ?? 0 } }];
 }
 
-function rainNotes({ missing }: CoveredMonth): readonly AccountNote[] {
-  const { daysWithoutRain: days } = missing;
-  return days === 0 ? [] : [{ code: 'weather-rain-not-known', details: { days } }];
+function rainNotes({ weather, firstDay, days: covered, missing }: CoveredMonth): readonly AccountNote[] {
+  const at = firstDay - weather.firstDay;
+  const told = Array.from({ length: covered }, (_, day) => weather.neighbourRain?.has(at + day) === true).filter(Boolean).length;
+  const { daysWithoutRain: unknown } = missing;
+  return [
+    ...(told === 0 ? [] : [{ code: 'weather-rain-from-neighbour' as const, details: { days: told } }]),
+    ...(unknown === 0 ? [] : [{ code: 'weather-rain-not-known' as const, details: { days: unknown } }]),
+  ];
 }
 
 function areaNotes({ allowance, zones }: AccountFacts): readonly AccountNote[] {

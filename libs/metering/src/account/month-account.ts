@@ -99,7 +99,8 @@ export interface AccountNote {
     | 'special-landscape-area-capped'
     | 'weather-missing-before-month'
     | 'weather-filled'
-    | 'weather-rain-not-known';
+    | 'weather-rain-not-known'
+    | 'weather-rain-from-neighbour';
   readonly details: Readonly<Record<string, string | number>>;
 }
 

@@ -3,12 +3,14 @@ import type { WeatherSeries } from './weather-series.js';
 
 /**
  * Which covered days have weather (1) and which do not (0); `isTooMuch` where what is missing makes a volume absent. `filledDays` are those
- * among the known whose ETo the station itself did not measure; `daysWithoutRain` are not known for want of rain alone.
+ * among the known whose ETo the station itself did not measure; `daysWithoutRain` are not known for want of rain alone. `missingWeight` is the
+ * ET weight of the days not known, over that of the known.
  */
 export interface MissingWeather {
   readonly known: Uint8Array;
   readonly missingDays: number;
   readonly daysWithoutRain: number;
+  readonly missingWeight: number;
   readonly isTooMuch: boolean;
   readonly filledDays: readonly number[];
 }
@@ -37,7 +39,21 @@ export function missingWeather(weather: WeatherSeries, firstDay: number, etWeigh
     missingDays += 1;
     daysWithoutRain += hasEto ? 1 : 0;
   }
-  return { known, missingDays, daysWithoutRain, isTooMuch: missingDays > 0 && isTooMuch(known, etWeights), filledDays };
+  const tooMuch = missingDays > 0 && isTooMuch(known, etWeights);
+  return { known, missingDays, daysWithoutRain, missingWeight: missingWeight(known, etWeights), isTooMuch: tooMuch, filledDays };
+}
+
+// Where the known days have no weight, days count alike.
+function missingWeight(known: Uint8Array, etWeights: Float64Array): number {
+  const ratio = (weightOf: (day: number) => number) => {
+    let [missing, present] = [0, 0];
+    for (let day = 0; day < known.length; day += 1) {
+      if (known[day]) present += weightOf(day);
+      else missing += weightOf(day);
+    }
+    return present > 0 ? missing / present : null;
+  };
+  return ratio((day) => etWeights[day] ?? 0) ?? ratio(() => 1) ?? 0;
 }
 
 function knownOfDay({ etoMm, rainMm }: WeatherSeries, at: number): { readonly hasEto: boolean; readonly hasRain: boolean } {
@@ -45,16 +61,17 @@ function knownOfDay({ etoMm, rainMm }: WeatherSeries, at: number): { readonly ha
 }
 
 /**
- * A depth over the days with weather, with the other days filled in as the mean of them.
+ * A depth over the days with weather, with the other days filled in: in proportion to their reference evapotranspiration, which is known of a day
+ * without rain; a day without either counts as the mean of the others.
  *
  * @param depth - Depth of the days that are known. [mm]
  * @param missing - The days without weather. [d]
  * @returns The depth of all days; null where too much is missing. [mm]
  */
 export function fillMissingWeather(depth: number, missing: MissingWeather): number | null {
-  const { known, missingDays, isTooMuch } = missing;
+  const { missingDays, missingWeight, isTooMuch } = missing;
   if (isTooMuch) return null;
-  return missingDays === 0 ? depth : depth + (depth * missingDays) / (known.length - missingDays);
+  return missingDays === 0 ? depth : depth * (1 + missingWeight);
 }
 
 function isTooMuch(known: Uint8Array, etWeights: Float64Array): boolean {

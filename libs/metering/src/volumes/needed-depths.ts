@@ -41,7 +41,7 @@ interface Weathers {
  * Net irrigation that zones needed in some months with the weather that really came, and with each uncertain input moved.
  *
  * Every month has a balance of its own, which begins at RAW 90 days earlier. A day without weather needs an unknown depth and leaves the
- * root zone as it found it.
+ * root zone as it found it. Rain that is itself in doubt on some days is moved by its own deviation too, on all of them the same way.
  *
  * @param weather - Weather that leads up to and covers the months. [mm], one per day
  * @param months - Months, oldest first and not overlapping, with their zones. [d]
@@ -137,14 +137,26 @@ function weathersOf(weather: WeatherSeries, from: number, length: number, rainRe
     const at = from + day - weather.firstDay;
     const eto = weather.etoMm[at] ?? Number.NaN;
     const rain = weather.rainMm[at] ?? Number.NaN;
-    if (Number.isNaN(eto + rain)) continue;
+    const rainSd = weather.rainSdMm?.[at] ?? 0;
+    // A day that is not known may have had rain that its plants stored; where it is, what else they needed is filled in.
+    if (Number.isNaN(eto + rain)) {
+      moreRain[day] = 2 * rainSd;
+      continue;
+    }
     const sd = weather.etoRelativeSd[at] ?? 0;
     asItCame.eto[day] = eto;
     asItCame.rain[day] = rain;
     moreEto.eto[day] = eto * (1 + sd);
     lessEto.eto[day] = Math.max(0, eto * (1 - sd));
-    moreRain[day] = rain * (1 + rainRelativeSd);
-    lessRain[day] = rain * (1 - rainRelativeSd);
+    if (rainSd === 0) {
+      moreRain[day] = rain * (1 + rainRelativeSd);
+      lessRain[day] = rain * (1 - rainRelativeSd);
+    } else {
+      // What cannot be taken off is added: half the difference is the deviation all the same.
+      const off = Math.hypot(rain * rainRelativeSd, rainSd);
+      lessRain[day] = Math.max(0, rain - off);
+      moreRain[day] = (lessRain[day] as number) + 2 * off;
+    }
   }
   return {
     asItCame,

@@ -117,12 +117,12 @@ describe('persistence', () => {
     expect(judge(summer(FIRST, 30, () => ({ rhmax: 100, rain: 0, givenEto: 5, windHeight: 10 })))).toEqual([]);
   });
 
-  it('shows equal rain and changes nothing by it', () => {
+  it('doubts equal rain and uses it all the same', () => {
     const wet = judgeWeatherDays(
       summer(FIRST, 12, (at) => ({ rain: at < 7 ? 5 : 0 })),
       station,
     );
-    expect(told(wet)).toEqual(Array.from({ length: 7 }, (_, at) => `2025-06-0${at + 1} rain same-for-days kept`));
+    expect(told(wet)).toEqual(Array.from({ length: 7 }, (_, at) => `2025-06-0${at + 1} rain same-for-days doubted`));
     expect(wet[0]?.usable.rain).toBe(5);
   });
 

@@ -76,15 +76,22 @@ describe('a hole', () => {
     expect(day.eto.relativeSd).toBeGreaterThan(1.02 * real.relativeSd);
   });
 
-  it('takes the rain of a near neighbour, and of none that is farther', () => {
-    expect(on(filled, HOLE[0]!)).toMatchObject({ rainMm: 6, rainFrom: 'neighbour' });
-    expect(on(stationDays(judge(holed), station, next(cooler, 15.1)), HOLE[0]!)).toMatchObject({ rainMm: null, rainFrom: null });
+  it('takes the rain of the neighbour, less sure than what was measured here, and with it counts in an account', () => {
+    // One shower in 60 days, which the station had not: too few wet days to tell how far a shower is off.
+    expect(on(filled, HOLE[0]!)).toMatchObject({ rainMm: 6, rainFrom: 'neighbour', rainSdMm: 3 });
+    expect(on(stationDays(judge(holed), station, next(cooler, 40)), HOLE[0]!)).toMatchObject({
+      rainMm: 6,
+      rainFrom: 'neighbour',
+      rainSdMm: 6,
+    });
+    expect(on(filled, '2025-06-20')).toMatchObject({ rainMm: 0, rainFrom: 'station', rainSdMm: 0 });
   });
 
   it('is filled from normals where no neighbour tells, a few days in a month, never with rain', () => {
     const alone = stationDays(judge(holed), station, null);
     const day = on(alone, HOLE[0]!);
-    expect(day).toMatchObject({ rainMm: null, eto: { method: null, filling: { from: 'normals', days: 28 } } });
+    // Of 58 dry days around: nothing is likely to have fallen.
+    expect(day).toMatchObject({ rainMm: null, rainFrom: null, rainSdMm: 0, eto: { method: null, filling: { from: 'normals', days: 28 } } });
     const june = truth.filter(({ date }) => date.startsWith('2025-06') && !HOLE.includes(date));
     const mean = june.reduce((sum, { eto }) => sum + eto.etoMm!, 0) / june.length;
     expect(day.eto.etoMm).toBeCloseTo(mean, 10);

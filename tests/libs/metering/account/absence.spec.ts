@@ -70,16 +70,39 @@ describe('gaps in weather and readings', () => {
     expect(property.allowed.reason).toBeNull();
   });
 
-  it('a filled day whose rain nobody measured is no part of the need, and the account says so', () => {
+  it('a filled day whose rain nobody measured counts by its evapotranspiration, and the account says so', () => {
     const filled = (date: string) => date >= '2026-06-10' && date <= '2026-06-12';
     const days = weather('2026-03-03', '2026-06-30', (date) =>
       filled(date) ? { etoMm: 9, filledFrom: 'neighbour', rainMm: date === '2026-06-12' ? 0 : null } : {},
     );
     const { property, notes } = account({ days });
-    // The two of unknown rain count as the mean of the 28 others, of which one is filled with 9 mm.
-    expect(property.needed.litres).toBeCloseTo(((27 * 5 + 9) / 28) * 30 * 100, 6);
+    // No rain fell on the 28 others: each needs its evapotranspiration, and so do the two of unknown rain.
+    expect(property.needed.litres).toBeCloseTo((27 * 5 + 3 * 9) * 100, 6);
+    expect(property.needed.estimatedShare).toBeCloseTo((3 * 9) / (27 * 5 + 3 * 9), 9);
     expect(notes).toContainEqual({ code: 'weather-filled', details: { neighbourDays: 1, normalDays: 0 } });
     expect(notes).toContainEqual({ code: 'weather-rain-not-known', details: { days: 2 } });
+  });
+
+  it('is less sure by the rain that a day may have had, and by a neighbour rain that may be off', () => {
+    const on = (date: string) => date === '2026-06-10';
+    const sdOf = (values: object) => {
+      const { property } = account({ days: weather('2026-03-03', '2026-06-30', (date) => (on(date) ? values : {})) });
+      return property.needed.sdLitres ?? Number.NaN;
+    };
+    const unknown = { rainMm: null };
+    expect(sdOf({ ...unknown, rainSdMm: 6 })).toBeGreaterThan(1.02 * sdOf({ ...unknown, rainSdMm: 0 }));
+    // In a dry month each millimetre of rain, had it fallen, would have spared one: 3 mm on 100 m2 are 300 L beside the rest.
+    expect(sdOf({ rainSdMm: 3 })).toBeCloseTo(Math.hypot(sdOf({}), 300), 6);
+    expect(sdOf({ rainMm: 0, rainSdMm: 0 })).toBe(sdOf({}));
+    expect(() => account({ days: weather('2026-03-03', '2026-06-30', () => ({ rainSdMm: -1 })) })).toThrowError(
+      expect.objectContaining({ code: 'WEATHER_DAY_INVALID' }),
+    );
+  });
+
+  it('names the days whose rain is a neighbour’s', () => {
+    const days = weather('2026-03-03', '2026-06-30', (date) => (date > '2026-06-27' ? { rainFrom: 'neighbour', rainSdMm: 1 } : {}));
+    expect(account({ days }).notes).toContainEqual({ code: 'weather-rain-from-neighbour', details: { days: 3 } });
+    expect(account().notes.some(({ code }) => code === 'weather-rain-from-neighbour')).toBe(false);
   });
 
   it('readings that stop early are filled up to a fifth by need', () => {

@@ -28,13 +28,22 @@ function literally(weather: WeatherSeries, month: { firstDay: number; days: numb
     const [etoMm, rainMm] = [weather.etoMm[at] ?? Number.NaN, weather.rainMm[at] ?? Number.NaN];
     const isKnown = !Number.isNaN(etoMm + rainMm);
     eto.push(isKnown ? Math.max(0, etoMm * (1 + moved.eto * weather.etoRelativeSd[at]!)) : 0);
-    rain.push(isKnown ? rainMm * (1 + moved.rain * RAIN_SD) : 0);
+    rain.push(movedRain(isKnown ? rainMm : 0, moved.rain, weather.rainSdMm?.[at] ?? 0));
   }
   const rootZone = {
     plantCoefficient: zone.plantCoefficient * (1 + moved.plant * zone.plantRelativeSd),
     readilyAvailableWater: (zone.rawMm * (1 + moved.storage * zone.storageRelativeSd)) as Quantity<'mm'>,
   };
   return irrigationNeed({ eto, rain }, rootZone, WARM_UP_DAYS).irrigationMm;
+}
+
+/** Rain off by its share and by its own deviation; what would be less than none is more on the other side. */
+function movedRain(rainMm: number, by: number, sdMm: number): number {
+  if (sdMm === 0) return rainMm * (1 + by * RAIN_SD);
+  if (by === 0) return rainMm;
+  const off = Math.hypot(RAIN_SD * rainMm, sdMm);
+  const least = Math.max(0, rainMm - off);
+  return by < 0 ? least : least + 2 * off;
 }
 
 const sum = (days: Float64Array): number => days.reduce((total, day) => total + day, 0);
@@ -47,6 +56,7 @@ const someDay = fc.record({
     { weight: 1, arbitrary: fc.constant(Number.NaN) },
   ),
   sd: fc.double({ min: 0, max: 1.4, noNaN: true }),
+  rainSd: fc.oneof({ weight: 5, arbitrary: fc.constant(0) }, { weight: 1, arbitrary: fc.double({ min: 0, max: 9, noNaN: true }) }),
 });
 
 const someWeather = fc.record({ late: fc.integer({ min: -30, max: 130 }), days: fc.array(someDay, { minLength: 0, maxLength: 260 }) }).map(
@@ -55,6 +65,7 @@ const someWeather = fc.record({ late: fc.integer({ min: -30, max: 130 }), days: 
     etoMm: Float64Array.from(days, ({ eto }) => eto),
     rainMm: Float64Array.from(days, ({ rain }) => rain),
     etoRelativeSd: Float64Array.from(days, ({ sd }) => sd),
+    rainSdMm: Float64Array.from(days, ({ rainSd }) => rainSd),
   }),
 );
 

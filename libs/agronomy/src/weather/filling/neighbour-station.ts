@@ -17,7 +17,7 @@ const EARTH_RADIUS_KM = 6371;
 /** A neighbour stands no farther than this. Common practice, no source. [km] */
 export const NEIGHBOUR_WITHIN_KM = 50;
 
-/** Rain is taken from a neighbour no farther than this: showers are small. An assumption. [km] */
+/** Up to here a neighbour's rain counts even where the two have too few common days to say how far they differ: showers are small. An assumption. [km] */
 export const RAIN_WITHIN_KM = 15;
 
 /** A neighbour stands no higher or lower than this. Common practice, no source. [m] */

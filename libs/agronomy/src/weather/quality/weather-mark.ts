@@ -2,7 +2,7 @@ import type { WeatherValue } from '../plausible-weather-day.js';
 
 /**
  * What a mark does to its value. `kept`: it is shown and changes nothing. `doubted`: the value is used, and the day's reference
- * evapotranspiration is less sure. `refused`: the value is not used, and the procedure for missing data takes over (FAO-56, chapter 3).
+ * evapotranspiration, or its rain, is less sure. `refused`: the value is not used, and the procedure for missing data takes over (FAO-56, chapter 3).
  */
 export type MarkEffect = 'kept' | 'doubted' | 'refused';
 
@@ -10,7 +10,7 @@ export type MarkEffect = 'kept' | 'doubted' | 'refused';
 export type WeatherCheck = 'range' | 'step' | 'persistence' | 'clear-sky' | 'dawn-humidity';
 
 /**
- * The table of what each mark does to the day, by its reason. On rain a doubt is kept only.
+ * The table of what each mark does to the day, by its reason. Doubted rain makes the account's rain less sure.
  *
  * Refused is only what no weather makes; what weather makes seldom is doubted; what says more of the place than of the sensor is kept.
  */
@@ -65,7 +65,5 @@ export type WeatherMark = {
  * @source Common practice, no source, for the effects; the checks name theirs.
  */
 export function weatherMark(value: WeatherValue, reason: MarkReason): WeatherMark {
-  const { check, effect } = MARKS[reason];
-  // Nothing makes an account less sure of one day's rain: such a mark is shown and no more.
-  return { value, reason, check, effect: value === 'rain' && effect === 'doubted' ? 'kept' : effect };
+  return { value, reason, ...MARKS[reason] };
 }

@@ -2,7 +2,7 @@ import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
 import { absence } from '../../volumes/absence.js';
 import { absent, type Figure, known } from '../../volumes/figure.js';
 import { grossVolume } from '../../volumes/gross-volume.js';
-import { fillMissingWeather, type MissingWeather } from '../../volumes/missing-weather.js';
+import { fillMissingWeather } from '../../volumes/missing-weather.js';
 import type { NeededDepths } from '../../volumes/needed-depths.js';
 import type { AccountZone } from '../account-input.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
@@ -29,7 +29,7 @@ export interface NeededOfZone {
 export function neededOfZone(zone: AccountZone, depths: NeededDepths, month: CoveredMonth): NeededOfZone {
   const { missing, inputs: of } = month;
   const perMm = grossVolume(1 as Quantity<'mm'>, zone);
-  const byDay = () => litresByDay(depths, missing, perMm);
+  const byDay = () => litresByDay(depths, month, perMm);
   const filled = fillMissingWeather(depths.netMm, missing);
   if (filled === null)
     return needOf(absent(absence('weather-missing', { missingDays: missing.missingDays, days: missing.known.length })), byDay);
@@ -77,11 +77,13 @@ export function areaSd(zone: AccountZone): number {
   return defaultRelativeSd.area[zone.assumed.includes('areaM2') ? 'assumed' : 'recorded'];
 }
 
-// A day whose need is not known counts as the mean of the others when another volume is filled by need.
-function litresByDay({ netMm, ofDays }: NeededDepths, { known: knownDays, missingDays }: MissingWeather, perMm: number) {
+// A day whose need is not known counts by its evapotranspiration when another volume is filled by need, as it does in the need itself.
+function litresByDay({ netMm, ofDays }: NeededDepths, { missing, etWeights }: CoveredMonth, perMm: number) {
+  const { known: knownDays, missingDays } = missing;
   if (missingDays === ofDays.length) return null;
-  const mean = netMm / (ofDays.length - missingDays);
-  return Array.from(ofDays, (depth, day) => (knownDays[day] ? depth : mean) * perMm);
+  const knownWeight = etWeights.reduce((sum, weight, day) => sum + (knownDays[day] ? weight : 0), 0);
+  const shareOf = (day: number) => (knownWeight > 0 ? (etWeights[day] as number) / knownWeight : 1 / (ofDays.length - missingDays));
+  return Array.from(ofDays, (depth, day) => (knownDays[day] ? depth : netMm * shareOf(day)) * perMm);
 }
 
 // d ln(1/(0.4 + 0.6 DU)) / d ln DU, times the relative standard deviation of DU.

@@ -73,8 +73,9 @@ export class EtoSeries {
   }
 }
 
-function accountDay({ date, eto, rainMm }: StationDay): AccountDay {
-  if (eto.etoMm === null) return { date, etoMm: null, rainMm, etoRelativeSd: 0 };
-  const day = { date, etoMm: eto.etoMm, rainMm, etoRelativeSd: eto.relativeSd };
+function accountDay({ date, eto, rainMm, rainFrom, rainSdMm }: StationDay): AccountDay {
+  const rain = { rainMm, ...(rainSdMm > 0 && { rainSdMm }), ...(rainFrom === 'neighbour' && { rainFrom }) };
+  if (eto.etoMm === null) return { date, etoMm: null, ...rain, etoRelativeSd: 0 };
+  const day = { date, etoMm: eto.etoMm, ...rain, etoRelativeSd: eto.relativeSd };
   return eto.filling ? { ...day, filledFrom: eto.filling.from } : day;
 }

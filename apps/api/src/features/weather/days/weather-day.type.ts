@@ -75,9 +75,13 @@ export class WeatherDay {
   @Field(() => WeatherFilling, { nullable: true })
   filling: WeatherFilling | null;
 
-  /** the rain that is reckoned with: the neighbour's where none was measured here and that one is near */
+  /** the rain that is reckoned with: the neighbour's where none was measured here */
   @Field(() => Float, { nullable: true })
   reckonedRainMm: number | null;
+
+  /** how far it may be off, beside what rain differs from place to place; where it is not known, how much may have fallen */
+  @Field(() => Float)
+  reckonedRainSdMm: number;
 
   @Field(() => Boolean)
   rainFromNeighbour: boolean;
@@ -113,6 +117,7 @@ export function showWeatherDay(series: StationSeries, day: StationDay): WeatherD
     ...etoOf(day.eto),
     filling: day.eto.filling && fillingOf(day.eto.filling, series),
     reckonedRainMm: day.rainMm,
+    reckonedRainSdMm: day.rainSdMm,
     rainFromNeighbour: day.rainFrom === 'neighbour',
   });
 }

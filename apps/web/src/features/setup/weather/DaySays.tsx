@@ -1,5 +1,6 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import type { WeatherDayRowFragment } from '../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { wordOf } from '../../../says/saying.js';
 
@@ -15,7 +16,8 @@ const byReason = (marks: Marks): readonly { readonly reason: string; readonly ef
 /** What is said of a day: its marks, where an estimate is from, why there is no value. */
 export function DaySays({ day }: { readonly day: WeatherDayRowFragment }) {
   const intl = useIntl();
-  const { marks, filling, etoReason, rainFromNeighbour } = day;
+  const { quantity } = useFormats();
+  const { marks, filling, etoReason, rainFromNeighbour, reckonedRainSdMm } = day;
   return (
     <>
       {byReason(marks).map(({ reason, effect, values }) => (
@@ -34,7 +36,7 @@ export function DaySays({ day }: { readonly day: WeatherDayRowFragment }) {
       )}
       {rainFromNeighbour && (
         <span className="mend">
-          <FormattedMessage id="weather.filled.rain" />
+          <FormattedMessage id="weather.filled.rain" values={{ depth: quantity('depth', reckonedRainSdMm) }} />
         </span>
       )}
       {etoReason && <span className="mend">{wordOf(intl, 'weather.none', etoReason)}</span>}

@@ -19,6 +19,7 @@ graphql(`
     solarMjPerM2
     rainMm
     reckonedRainMm
+    reckonedRainSdMm
     etoMm
     estimated
     marks {

@@ -76,8 +76,10 @@ export const says = {
     '{days, plural, one {One day of weather before the month is} other {# days of weather before the month are}} missing.',
   'says.note.weather-filled':
     'Weather was filled: {neighbour, plural, =0 {no day} one {one day} other {# days}} from the neighbouring station, {normals, plural, =0 {no day} one {one day} other {# days}} from what is usual in the month.',
+  'says.note.weather-rain-from-neighbour':
+    'Rain of {days, plural, one {one day is} other {# days is}} the neighbouring station’s: what was needed is less sure by what the two differ.',
   'says.note.weather-rain-not-known':
-    'Rain is not known of {days, plural, one {one day} other {# days}}: in what was needed such a day counts as one without weather.',
+    'Rain is not known of {days, plural, one {one day} other {# days}}: what such a day needed is estimated from its reference ET and from the other days, and is less sure by the rain it may have had.',
   'says.note.special-landscape-area-capped':
     'The special landscape area, {special}, is larger than all that is irrigated, {irrigated}: the smaller was taken.',
   'says.note.volume-estimated': '{share} of {volume} is estimated: the days that are missing were filled in.',

@@ -3,7 +3,7 @@ export const weather = {
   'setup.stations.daysOf': 'Its days: {name}',
   'setup.station.title': 'What {name} measured, and what is reckoned with',
   'setup.station.lede':
-    '{neighbour, select, none {No other station is known to be near enough to stand in for it: within {reach} and {height} of height.} other {Where a day is missing, {neighbour} stands in, {away} away; else what is usual in the month. Rain is taken only from a station within {rain}.}}',
+    '{neighbour, select, none {No other station is known to be near enough to stand in for it: within {reach} and {height} of height.} other {Where a day is missing, {neighbour} stands in, {away} away; else what is usual in the month. Its rain is taken too, as less sure than rain measured here; where the two have few days in common, only from a station within {rain}.}}',
   'setup.station.gone': 'This station is not here any more',
   'setup.station.noDays': '{name} has no weather yet',
   'weather.month.heading':
@@ -51,7 +51,7 @@ export const weather = {
   'weather.effect.refused': 'not used',
   'weather.filled.neighbour': 'Estimated from {station}, by {days, plural, one {one day} other {# days}} that both measured.',
   'weather.filled.normals': 'Estimated: the mean of {days, plural, one {one day} other {# days}} of this month on record.',
-  'weather.filled.rain': 'Rain as the neighbouring station measured it.',
+  'weather.filled.rain': 'Rain as the neighbouring station measured it, {depth} more or less.',
   'weather.none.not-recorded': 'Nobody sent this day.',
   'weather.none.no-temperatures': 'No reference ET: temperatures are missing.',
   'weather.none.temperatures-refused': 'No reference ET: temperatures were refused.',

@@ -76,8 +76,10 @@ export const says: Record<keyof typeof english, string> = {
   'says.note.weather-missing-before-month': '{days, plural, one {Falta un día} other {Faltan # días}} de clima antes del mes.',
   'says.note.weather-filled':
     'Se completó el clima: {neighbour, plural, =0 {ningún día} one {un día} other {# días}} con la estación vecina, {normals, plural, =0 {ningún día} one {un día} other {# días}} con lo habitual del mes.',
+  'says.note.weather-rain-from-neighbour':
+    'La lluvia de {days, plural, one {un día} other {# días}} es de la estación vecina: lo necesario es menos seguro por lo que difieren las dos.',
   'says.note.weather-rain-not-known':
-    'No se sabe la lluvia de {days, plural, one {un día} other {# días}}: en lo necesario, un día así cuenta como uno sin clima.',
+    'No se sabe la lluvia de {days, plural, one {un día} other {# días}}: lo que necesitó un día así se estima por su ET de referencia y por los demás días, y es menos seguro por la lluvia que pudo caer.',
   'says.note.special-landscape-area-capped':
     'El área de paisaje especial, {special}, es mayor que todo lo regado, {irrigated}: se tomó la menor.',
   'says.note.volume-estimated': '{share} de lo {volume} es estimado: se completaron los días que faltan.',

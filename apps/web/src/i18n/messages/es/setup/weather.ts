@@ -5,7 +5,7 @@ export const weather: Record<keyof typeof english, string> = {
   'setup.stations.daysOf': 'Sus días: {name}',
   'setup.station.title': 'Lo que midió {name}, y con lo que se calcula',
   'setup.station.lede':
-    '{neighbour, select, none {De ninguna otra estación se sabe que esté lo bastante cerca para sustituirla: a no más de {reach} y {height} de altura.} other {Donde falta un día la sustituye {neighbour}, a {away}; si no, lo habitual del mes. La lluvia se toma solo de una estación a no más de {rain}.}}',
+    '{neighbour, select, none {De ninguna otra estación se sabe que esté lo bastante cerca para sustituirla: a no más de {reach} y {height} de altura.} other {Donde falta un día la sustituye {neighbour}, a {away}; si no, lo habitual del mes. También se toma su lluvia, menos segura que la medida aquí; si las dos tienen pocos días en común, solo de una estación a no más de {rain}.}}',
   'setup.station.gone': 'Esta estación ya no está aquí',
   'setup.station.noDays': '{name} aún no tiene clima',
   'weather.month.heading':
@@ -53,7 +53,7 @@ export const weather: Record<keyof typeof english, string> = {
   'weather.effect.refused': 'no se usa',
   'weather.filled.neighbour': 'Estimado con {station}, por {days, plural, one {un día} other {# días}} que midieron ambas.',
   'weather.filled.normals': 'Estimado: la media de {days, plural, one {un día} other {# días}} de este mes en el registro.',
-  'weather.filled.rain': 'Lluvia como la midió la estación vecina.',
+  'weather.filled.rain': 'Lluvia como la midió la estación vecina, {depth} más o menos.',
   'weather.none.not-recorded': 'Nadie envió este día.',
   'weather.none.no-temperatures': 'Sin ET de referencia: faltan temperaturas.',
   'weather.none.temperatures-refused': 'Sin ET de referencia: se rechazaron las temperaturas.',
