@@ -126,7 +126,7 @@ describe('the days of a weather station', () => {
     // 11 km are 6.8 miles.
     expect(
       await screen.findByText(
-        'Where a day is missing, Piedra Bench stands in, 7 mi away; else what is usual in the month. Rain is taken only from a station within 9 mi.',
+        'Where a day is missing, Piedra Bench stands in, 7 mi away; else what is usual in the month. Its rain is taken too, as less sure than rain measured here; where the two have few days in common, only from a station within 9 mi.',
       ),
     ).toBeDefined();
     cleanup();

@@ -18,19 +18,19 @@ export type RainOfDay = Pick<StationDay, 'rainMm' | 'rainFrom' | 'rainSdMm'>;
 /**
  * Rain of a day: the station's, else the neighbour's, else not known, each with how far it may be off.
  *
- * @param number - Day number. [d]
+ * @param dayNumber - Day number. [d]
  * @param own - The station's judged days, by day number. [any]
  * @param neighbour - The neighbour's days and distance, or null. [any]
  * @returns Rain, its source and standard deviation; of an unknown day the root mean square of what fell on the known days around it. [mm]
  * @source As `neighbourRain`; what an unknown day may have had is an assumption.
  */
-export function rainOfDay(number: number, own: ReadonlyMap<number, JudgedDay>, neighbour: RainNeighbour | null): RainOfDay {
-  const here = own.get(number);
+export function rainOfDay(dayNumber: number, own: ReadonlyMap<number, JudgedDay>, neighbour: RainNeighbour | null): RainOfDay {
+  const here = own.get(dayNumber);
   const rainMm = here?.usable.rain ?? null;
   if (here && rainMm !== null) return { rainMm, rainFrom: 'station', rainSdMm: isSound(here, 'rain') ? NO_DOUBT : doubtedRainSd(rainMm) };
-  const told = neighbour && neighbourRain(number, own, neighbour);
+  const told = neighbour && neighbourRain(dayNumber, own, neighbour);
   if (told) return { rainMm: told.rainMm, rainFrom: 'neighbour', rainSdMm: told.sdMm };
-  return { rainMm: null, rainFrom: null, rainSdMm: unknownRainSd(number, own) };
+  return { rainMm: null, rainFrom: null, rainSdMm: unknownRainSd(dayNumber, own) };
 }
 
 const NO_DOUBT = 0 as Quantity<'mm'>;

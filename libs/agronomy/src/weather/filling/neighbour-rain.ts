@@ -40,18 +40,18 @@ const DOUBTED_SHARE = 0.5;
  *
  * The amount is taken as it is: what one station has more than the other over a season is part of the deviation.
  *
- * @param number - Day number. [d]
+ * @param dayNumber - Day number. [d]
  * @param own - The station's judged days, by day number. [any]
  * @param neighbour - The neighbour's days and distance. [km]
  * @returns Rain and its standard deviation; null where the neighbour does not know it, or is farther than 15 km and fewer than 20 days are
  * common. [mm]
  * @source Common practice: a missing daily amount is taken from the nearest gauge. Limits and floors are assumptions.
  */
-export function neighbourRain(number: number, own: ReadonlyMap<number, JudgedDay>, neighbour: RainNeighbour): ToldRain | null {
-  const there = neighbour.days.get(number);
+export function neighbourRain(dayNumber: number, own: ReadonlyMap<number, JudgedDay>, neighbour: RainNeighbour): ToldRain | null {
+  const there = neighbour.days.get(dayNumber);
   const rainMm = there?.usable.rain ?? null;
   if (!there || rainMm === null) return null;
-  const common = commonRain(number, own, neighbour.days);
+  const common = commonRain(dayNumber, own, neighbour.days);
   const isNear = neighbour.distanceKm <= RAIN_WITHIN_KM;
   if (!isNear && common.length < LEAST_COMMON_DAYS) return null;
   const sd = rainMm >= WET ? wetSd(rainMm, common, isNear) : drySd(common);
@@ -62,12 +62,12 @@ export function neighbourRain(number: number, own: ReadonlyMap<number, JudgedDay
 /**
  * How far a doubted amount of rain may be off.
  *
- * @param rainMm - Rain as it was measured. [mm]
+ * @param rain - Rain as it was measured. [mm]
  * @returns Standard deviation: half of it. [mm]
  * @source Assumption, stated as such.
  */
-export function doubtedRainSd(rainMm: number): Quantity<'mm'> {
-  return (DOUBTED_SHARE * rainMm) as Quantity<'mm'>;
+export function doubtedRainSd(rain: number): Quantity<'mm'> {
+  return (DOUBTED_SHARE * rain) as Quantity<'mm'>;
 }
 
 type CommonRain = { readonly own: number; readonly neighbour: number };
