@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { keptDetail } from '../../../apps/api/src/features/accounts/months/kept-detail.js';
+import { packedColumns } from '../../../apps/api/src/features/accounts/months/packed-columns.js';
 import { packed, unpacked } from '../../../apps/api/src/features/accounts/months/packed-value.js';
+import { inColumns, plainProperty } from '../../support/worlds/in-columns.js';
 
 const asJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
@@ -41,4 +44,18 @@ it('leaves out what is undefined, as JSON does, and reads JSON text', () => {
 it('has room for what is larger than the first room', () => {
   const value = { text: 'x'.repeat(300_000), numbers: Array.from({ length: 20_000 }, (_, at) => at / 7) };
   expect(unpacked(packed(value))).toEqual(value);
+});
+
+it('an account in columns is read as it was computed, and needs less room', () => {
+  const beside = { pricePerLitre: 0.002, etoMm: null, rainMm: 12.5 };
+  fc.assert(
+    fc.property(plainProperty, (input) => {
+      const both = inColumns(input);
+      if (!both) return;
+      const bytes = packedColumns(both.columns, beside);
+      expect(keptDetail(bytes)).toEqual({ account: both.account, ...beside });
+      expect(bytes.length).toBeLessThan(packed({ account: both.account, ...beside }).length);
+    }),
+    { numRuns: 100 },
+  );
 });

@@ -17,6 +17,7 @@ const WALL_TIME = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):([0-5]\d)(?::([0-5]\d))?
  */
 export function elapsedMinutes(dayNumber: number, minute: number, clockChanges: readonly ClockChange[]): number {
   const wall = dayNumber * MINUTES_PER_DAY + minute;
+  if (clockChanges.length === 0) return wall;
   let shift = 0;
   for (const change of clockChanges) {
     const changedAt = dayNumberOfDate(change.date) * MINUTES_PER_DAY + change.atMinute;

@@ -54,89 +54,163 @@ export interface ControllerReplay {
  */
 export function replayController(input: ReplayInput): ControllerReplay {
   const timeline = settingsTimeline(input.facts, input.clockChanges);
-  const midnights = Array.from({ length: input.days + 1 }, (_, day) => elapsedMinutes(input.firstDay + day, 0, input.clockChanges));
-  const pauses = pauseSpans(input.pauses, input.clockChanges);
-  const unknown = midnights.slice(0, -1).map((begin, day) => {
-    const end = midnights[day + 1] as number;
-    return pauses.some(({ from, until }) => from <= begin && end <= until) ? null : unknownDay(timeline, begin, end);
-  });
-  const found = new Map<number, StationDays>();
-  const stationOf = (station: number): StationDays => {
-    const present = found.get(station) ?? noDays(input.days);
-    found.set(station, present);
-    return present;
-  };
+  const midnights: number[] = [];
+  for (let day = 0; day <= input.days; day += 1) midnights.push(elapsedMinutes(input.firstDay + day, 0, input.clockChanges));
+  const unknown = unknownDays(midnights, timeline, pauseSpans(input.pauses, input.clockChanges));
+  const days = new StationDays(input.days);
   // Starts are in order; only where several run at once their runs may not be, and two may hold one valve open.
-  if ((input.traits.runsAtOnce ?? 1) < 2) visitStarts(input, timeline, addingStarts(midnights, stationOf));
-  else for (const run of inOrder(replayStarts(input, timeline))) addRun(run, midnights, stationOf(run.station));
-  const stations = new Map<number, StationReplay>();
-  for (const [station, days] of found) stations.set(station, stationReplay(days, unknown));
-  return { unknown, stations };
+  if ((input.traits.runsAtOnce ?? 1) < 2) visitStarts(input, timeline, addingStarts(midnights, days));
+  else for (const run of inOrder(replayStarts(input, timeline))) addRun(run, midnights, days);
+  return { unknown, stations: days.replays(unknown) };
 }
 
-function stationReplay({ minutes, runs, programs }: StationDays, unknown: readonly (UnknownDay | null)[]): StationReplay {
-  let [totalMinutes, totalRuns] = [0, 0];
-  let allKnown = true;
-  for (let day = 0; day < unknown.length; day += 1) {
-    if (unknown[day] === null) {
-      totalMinutes += minutes[day] as number;
-      totalRuns += runs[day] as number;
-    } else allKnown = false;
+function unknownDays(
+  midnights: readonly number[],
+  timeline: readonly FactInForce[],
+  pauses: readonly { readonly from: number; readonly until: number }[],
+): readonly (UnknownDay | null)[] {
+  const [begin, end] = [midnights[0] as number, midnights.at(-1) as number];
+  // Mostly one fact was in force all the time.
+  const throughout = timeline.find(({ from, until }) => from <= begin && until >= end);
+  if (throughout && (throughout.fact.state === 'on' || throughout.fact.state === 'off'))
+    return new Array<UnknownDay | null>(midnights.length - 1).fill(null);
+  return midnights.slice(0, -1).map((from, day) => {
+    const until = midnights[day + 1] as number;
+    return pauses.some((pause) => pause.from <= from && until <= pause.until) ? null : unknownDay(timeline, from, until);
+  });
+}
+
+/** Minutes and runs of all stations by day, a row for each station in one block. */
+class StationDays {
+  private readonly rows = new Map<number, number>();
+  private readonly programs: string[][] = [];
+  private readonly openUntil: number[] = [];
+  minutes = new Float64Array(0);
+  runs = new Float64Array(0);
+
+  constructor(readonly days: number) {}
+
+  // Where a station's days begin.
+  rowOf(station: number): number {
+    const present = this.rows.get(station);
+    if (present !== undefined) return present * this.days;
+    const row = this.rows.size;
+    this.rows.set(station, row);
+    this.programs.push([]);
+    this.openUntil.push(Number.NEGATIVE_INFINITY);
+    if ((row + 1) * this.days > this.minutes.length) {
+      const [minutes, runs] = [this.minutes, this.runs];
+      this.minutes = new Float64Array(2 * (row + LEAST_ROWS) * this.days);
+      this.runs = new Float64Array(this.minutes.length);
+      this.minutes.set(minutes);
+      this.runs.set(runs);
+    }
+    return row * this.days;
   }
-  const known = (values: readonly number[]) => (allKnown ? values : values.map((value, day) => (unknown[day] === null ? value : null)));
-  return { minutes: known(minutes), runs: known(runs), totalMinutes, totalRuns, programs: [...programs].sort() };
+
+  ranBy(from: number, program: string): void {
+    const programs = this.programs[from / this.days] as string[];
+    if (!programs.includes(program)) programs.push(program);
+  }
+
+  // When a valve is free from a minute on; it is taken until another.
+  take(from: number, begin: number, end: number): number {
+    const row = from / this.days;
+    const free = Math.max(begin, this.openUntil[row] as number);
+    this.openUntil[row] = Math.max(free, end);
+    return free;
+  }
+
+  replays(unknown: readonly (UnknownDay | null)[]): ReadonlyMap<number, StationReplay> {
+    const allKnown = unknown.every((reason) => reason === null);
+    const replays = new Map<number, StationReplay>();
+    for (const [station, row] of this.rows) {
+      const from = row * this.days;
+      const of = { minutes: this.minutes, runs: this.runs, from, unknown };
+      replays.set(station, new StationInDays(of, allKnown, (this.programs[row] as string[]).sort()));
+    }
+    return replays;
+  }
 }
 
-interface StationDays {
-  readonly minutes: number[];
-  readonly runs: number[];
-  readonly programs: Set<string>;
-  openUntil: number;
+const LEAST_ROWS = 12;
+
+interface DaysOfStation {
+  readonly minutes: Float64Array;
+  readonly runs: Float64Array;
+  readonly from: number;
+  readonly unknown: readonly (UnknownDay | null)[];
 }
 
-function noDays(days: number): StationDays {
-  const zeros = () => new Array<number>(days).fill(0);
-  return { minutes: zeros(), runs: zeros(), programs: new Set(), openUntil: Number.NEGATIVE_INFINITY };
+/** One station's part of the block: the days are lists when somebody asks for them. */
+class StationInDays implements StationReplay {
+  readonly totalMinutes: number;
+  readonly totalRuns: number;
+
+  constructor(
+    private readonly of: DaysOfStation,
+    allKnown: boolean,
+    readonly programs: readonly string[],
+  ) {
+    let [totalMinutes, totalRuns] = [0, 0];
+    for (let day = 0; day < of.unknown.length; day += 1) {
+      if (!allKnown && of.unknown[day] !== null) continue;
+      totalMinutes += of.minutes[of.from + day] as number;
+      totalRuns += of.runs[of.from + day] as number;
+    }
+    this.totalMinutes = totalMinutes;
+    this.totalRuns = totalRuns;
+  }
+
+  get minutes(): readonly (number | null)[] {
+    return this.of.unknown.map((reason, day) => (reason === null ? (this.of.minutes[this.of.from + day] as number) : null));
+  }
+
+  get runs(): readonly (number | null)[] {
+    return this.of.unknown.map((reason, day) => (reason === null ? (this.of.runs[this.of.from + day] as number) : null));
+  }
 }
 
 function inOrder(runs: readonly ReplayedRun[]): readonly ReplayedRun[] {
   return [...runs].sort((a, b) => a.begin - b.begin);
 }
 
-function addRun(run: ReplayedRun, midnights: readonly number[], station: StationDays): void {
+function addRun(run: ReplayedRun, midnights: readonly number[], days: StationDays): void {
+  const from = days.rowOf(run.station);
   // Programs that run together may both open one valve.
-  const begin = Math.max(run.begin, station.openUntil);
-  station.openUntil = Math.max(begin, run.end);
+  const begin = days.take(from, run.begin, run.end);
   const day = dayOf(midnights, begin);
-  if (spread(station.minutes, midnights, day, [begin, run.end])) station.programs.add(run.program);
-  if (run.first && day >= 0 && day < station.runs.length) station.runs[day] = (station.runs[day] ?? 0) + 1;
+  if (spread(days, from, midnights, day, [begin, run.end])) days.ranBy(from, run.program);
+  if (run.first && day >= 0 && day < days.days) days.runs[from + day] = (days.runs[from + day] as number) + 1;
 }
 
 // A start that begins and ends on one day, which nearly all do, adds as much to its stations as every other of its kind.
-function addingStarts(midnights: readonly number[], stationOf: (station: number) => StationDays): (start: LaidStart) => void {
-  const known = new Map<LayOut, readonly (readonly [StationDays, number])[]>();
-  const stationsOf = ({ program, layOut }: LaidStart) => {
+function addingStarts(midnights: readonly number[], days: StationDays): (start: LaidStart) => void {
+  const known = new Map<LayOut, Int32Array>();
+  const rowsOf = ({ program, layOut }: LaidStart) => {
     const present = known.get(layOut);
     if (present) return present;
-    const stations = layOut.stations.map(({ station, minutes }) => [stationOf(station), minutes] as const);
-    for (const [station] of stations) station.programs.add(program);
-    known.set(layOut, stations);
-    return stations;
+    const rows = Int32Array.from(layOut.stations, ({ station }) => days.rowOf(station));
+    for (const from of rows) days.ranBy(from, program);
+    known.set(layOut, rows);
+    return rows;
   };
   return (start) => {
     const { program, begin, stop, layOut } = start;
     const day = dayOf(midnights, begin);
     if (day >= 0 && day < midnights.length - 1 && begin + layOut.end <= Math.min(stop, midnights[day + 1] as number)) {
-      for (const [station, minutes] of stationsOf(start)) {
-        station.minutes[day] = (station.minutes[day] as number) + minutes;
-        station.runs[day] = (station.runs[day] as number) + 1;
+      const rows = rowsOf(start);
+      const { minutes, runs } = days;
+      for (let each = 0; each < rows.length; each += 1) {
+        const at = (rows[each] as number) + day;
+        minutes[at] = (minutes[at] as number) + (layOut.stations[each] as LayOut['stations'][number]).minutes;
+        runs[at] = (runs[at] as number) + 1;
       }
       return;
     }
     for (const segment of layOut.segments) {
       const [from, end] = [begin + segment.begin, Math.min(begin + segment.end, stop)];
-      if (end > from)
-        addRun({ station: segment.station, program, begin: from, end, first: segment.first }, midnights, stationOf(segment.station));
+      if (end > from) addRun({ station: segment.station, program, begin: from, end, first: segment.first }, midnights, days);
     }
   };
 }
@@ -162,12 +236,18 @@ function unknownDay(timeline: readonly FactInForce[], begin: number, end: number
 }
 
 // Tells whether the segment, which begins on the day given, touched any of the days.
-function spread(minutes: number[], midnights: readonly number[], from: number, [begin, end]: readonly [number, number]): boolean {
+function spread(
+  days: StationDays,
+  row: number,
+  midnights: readonly number[],
+  from: number,
+  [begin, end]: readonly [number, number],
+): boolean {
   let touched = false;
-  for (let day = Math.max(0, from); day < minutes.length && (midnights[day] as number) < end; day += 1) {
+  for (let day = Math.max(0, from); day < days.days && (midnights[day] as number) < end; day += 1) {
     const overlap = Math.min(end, midnights[day + 1] as number) - Math.max(begin, midnights[day] as number);
     if (overlap <= 0) continue;
-    minutes[day] = (minutes[day] as number) + overlap;
+    days.minutes[row + day] = (days.minutes[row + day] as number) + overlap;
     touched = true;
   }
   return touched;

@@ -97,7 +97,8 @@ export function visitStarts(input: StartsInput, timeline: readonly FactInForce[]
   const freeAt = new Array<number>(Math.max(1, Math.floor(input.traits.runsAtOnce ?? 1))).fill(Number.NEGATIVE_INFINITY);
   for (const start of startsOf(input, timeline)) {
     if (pauses.some(({ from, until }) => from <= start.at && start.at < until)) continue;
-    const stop = stops.reduce((first, at) => (at > start.at ? Math.min(first, at) : first), Number.POSITIVE_INFINITY);
+    let stop = Number.POSITIVE_INFINITY;
+    for (const at of stops) if (at > start.at && at < stop) stop = at;
     const lane = freeAt.length === 1 ? 0 : freeAt.indexOf(Math.min(...freeAt));
     const begin = Math.max(start.at, freeAt[lane] as number);
     const layOut = layOutOf(start, input.traits);
@@ -131,31 +132,44 @@ export function pauseSpans(pauses: readonly RainPause[], clockChanges: readonly 
 
 function startsOf(input: StartsInput, timeline: readonly FactInForce[]): readonly Start[] {
   const starts: Start[] = [];
+  let isInOrder = true;
+  const add = (start: Start) => {
+    const last = starts.at(-1);
+    isInOrder &&= last === undefined || inOrder(last, start) <= 0;
+    starts.push(start);
+  };
   // Only the percents of a table by month ask for the month.
   const hasMonths = input.traits.monthlyAdjustPercent !== null;
+  let next = elapsedMinutes(input.firstDay - DAYS_BEFORE, 0, input.clockChanges);
   for (let day = input.firstDay - DAYS_BEFORE; day < input.firstDay + input.days; day += 1) {
+    const midnight = next;
+    next = elapsedMinutes(day + 1, 0, input.clockChanges);
     if (input.daysWithoutStarts?.has(day)) continue;
     const monthIndex = hasMonths ? Number(dateOfDayNumber(day).slice(5, 7)) - 1 : 0;
-    const [midnight, next] = [elapsedMinutes(day, 0, input.clockChanges), elapsedMinutes(day + 1, 0, input.clockChanges)];
-    const inForce = timeline.filter(({ fact, from, until }) => fact.state === 'on' && from < next && until > midnight);
-    for (const each of inForce) addStartsOfDay(each, day, input.clockChanges, (at, program) => starts.push({ at, monthIndex, program }));
+    for (const each of timeline)
+      if (each.fact.state === 'on' && each.from < next && each.until > midnight)
+        addStartsOfDay(each, { day, monthIndex }, input.clockChanges, add);
   }
-  return starts.sort((a, b) => a.at - b.at || byName(a, b));
+  return isInOrder ? starts : starts.sort(inOrder);
 }
 
 function addStartsOfDay(
   { fact, from, until }: FactInForce,
-  day: number,
+  { day, monthIndex }: { readonly day: number; readonly monthIndex: number },
   clockChanges: readonly ClockChange[],
-  add: (at: number, program: Program) => void,
+  add: (start: Start) => void,
 ): void {
   for (const program of fact.programs) {
     if (!programStartsOn(program.days, day)) continue;
-    for (const minute of new Set(program.starts)) {
+    for (const minute of program.starts.length > 1 ? new Set(program.starts) : program.starts) {
       const at = elapsedMinutes(day, minute, clockChanges);
-      if (from <= at && at < until) add(at, program);
+      if (from <= at && at < until) add({ at, monthIndex, program });
     }
   }
+}
+
+function inOrder(a: Start, b: Start): number {
+  return a.at - b.at || byName(a, b);
 }
 
 function byName(a: Start, b: Start): number {

@@ -5,11 +5,18 @@ import { type CoveredMonth, hasEto } from './needed/covered-month.js';
 import type { MeteredOfMeter } from './metered-of-meter.js';
 import type { AccountNote, Volumes } from './month-account.js';
 
+type Estimated = Pick<Volumes['allowed'], 'estimatedShare'>;
+
+/** What the notes ask of the property's volumes. */
+export type EstimatedShares = Readonly<Record<'allowed' | 'needed' | 'programmed' | 'metered', Estimated>> & {
+  readonly settingsGap: Pick<Volumes['settingsGap'], 'estimate'>;
+};
+
 /** What the notes are taken from. */
 export interface NotedAccount {
   readonly input: AccountFacts;
   readonly month: CoveredMonth;
-  readonly property: Volumes;
+  readonly property: EstimatedShares;
   readonly meters: readonly (readonly [string, MeteredOfMeter])[];
 }
 
@@ -20,6 +27,16 @@ export interface NotedAccount {
  * @returns Notes as codes and details, weather first. [code]
  */
 export function accountNotes(account: NotedAccount): readonly AccountNote[] {
+  return [...notesBesideZones(account), ...notesOfZones(account.input.zones)];
+}
+
+/**
+ * The notes that are not about a single zone.
+ *
+ * @param account - The input, the covered days and what was computed from them. [code]
+ * @returns Notes as codes and details, weather first. [code]
+ */
+export function notesBesideZones(account: NotedAccount): readonly AccountNote[] {
   return [
     ...weatherNotes(account.month),
     ...filledNotes(account.month),
@@ -27,9 +44,25 @@ export function accountNotes(account: NotedAccount): readonly AccountNote[] {
     ...areaNotes(account.input),
     ...estimatedNotes(account.property),
     ...contradictionNotes(account),
-    ...establishingNotes(account.input),
-    ...assumedNotes(account.input),
   ];
+}
+
+/**
+ * The notes on single zones: whose plants are young, and which inputs are assumed.
+ *
+ * @param zones - The zones. [code]
+ * @returns Notes as codes and details. [code]
+ */
+export function notesOfZones(
+  zones: readonly { readonly id: string; readonly assumed: readonly string[]; readonly establishedShare?: number | null }[],
+): readonly AccountNote[] {
+  const establishing = zones.flatMap(({ id, establishedShare: share }) =>
+    share === undefined || share === null ? [] : [{ code: 'plants-establishing' as const, details: { zoneId: id, share } }],
+  );
+  const assumed = zones.flatMap(({ id, assumed: inputs }) =>
+    inputs.map((input) => ({ code: 'input-assumed' as const, details: { zoneId: id, input } })),
+  );
+  return [...establishing, ...assumed];
 }
 
 function weatherNotes({ weather, weatherFrom, firstDay, days }: CoveredMonth): readonly AccountNote[] {
@@ -77,7 +110,7 @@ function areaNotes({ allowance, zones }: AccountFacts): readonly AccountNote[] {
   return [{ code: 'special-landscape-area-capped', details: { specialLandscapeAreaM2, irrigatedAreaM2 } }];
 }
 
-function estimatedNotes(property: Volumes): readonly AccountNote[] {
+function estimatedNotes(property: EstimatedShares): readonly AccountNote[] {
   const volumes = ['allowed', 'needed', 'programmed', 'metered'] as const;
   return volumes
     .filter((volume) => property[volume].estimatedShare > 0)
@@ -104,14 +137,4 @@ function contradictionNotes({ meters }: NotedAccount): readonly AccountNote[] {
       },
     })),
   );
-}
-
-function establishingNotes({ zones }: AccountFacts): readonly AccountNote[] {
-  return zones.flatMap(({ id, establishedShare }) =>
-    establishedShare === undefined ? [] : [{ code: 'plants-establishing' as const, details: { zoneId: id, share: establishedShare } }],
-  );
-}
-
-function assumedNotes({ zones }: AccountFacts): readonly AccountNote[] {
-  return zones.flatMap(({ id, assumed }) => assumed.map((input) => ({ code: 'input-assumed' as const, details: { zoneId: id, input } })));
 }

@@ -177,12 +177,10 @@ function flowOf(zone: AccountZone): number | null {
 function throughValve(zone: AccountZone, water: ZoneWater, flow: number, of: UncertainInputs): UncertainLitres {
   const { minutes, sensorSd, unknownRainSd } = water;
   const litres = minutes * flow;
-  const source = zone.assumed.includes('flowLPerMin') && zone.flowSource !== 'derived' ? 'assumed' : zone.flowSource;
-  const relative = defaultRelativeSd.flow[source];
-  // A flow derived from precipitation rate and area errs with the area, which need and allowance share.
-  const inputs = [of.input(source === 'derived' ? 'precipitationRate' : 'flow', zone.id)];
-  const effects = [litres * relative];
-  if (source === 'derived') {
+  const { isDerived, relativeSd } = flowInputOf(zone);
+  const inputs = [of.input(isDerived ? 'precipitationRate' : 'flow', zone.id)];
+  const effects = [litres * relativeSd];
+  if (isDerived) {
     inputs.push(of.input('area', zone.id));
     effects.push(litres * areaSd(zone));
   }
@@ -196,6 +194,19 @@ function throughValve(zone: AccountZone, water: ZoneWater, flow: number, of: Unc
     effects.push(unknownRainSd * flow);
   }
   return { litres, inputs, effects };
+}
+
+/**
+ * How uncertain the flow of a zone is.
+ *
+ * A flow derived from precipitation rate and area errs with the area too, which need and allowance share.
+ *
+ * @param zone - The zone. [code]
+ * @returns Whether it was derived, and the relative standard deviation of the flow, or of the precipitation rate where it was. [–]
+ */
+export function flowInputOf(zone: AccountZone): { readonly isDerived: boolean; readonly relativeSd: number } {
+  const source = zone.assumed.includes('flowLPerMin') && zone.flowSource !== 'derived' ? 'assumed' : zone.flowSource;
+  return { isDerived: source === 'derived', relativeSd: defaultRelativeSd.flow[source] };
 }
 
 function byHand(zone: AccountZone, { days, inputs }: CoveredMonth): Figure {

@@ -16,25 +16,51 @@ export type DayWeight = (dayNumber: number) => number | null;
  * @throws {DomainError} `INTERVAL_OUT_OF_DOMAIN` when the interval has no length or the part leaves it.
  */
 export function shareOfInterval(interval: readonly [number, number], part: readonly [number, number], dayWeight: DayWeight): number {
+  return sharesOfInterval(interval, dayWeight)(part[0], part[1]);
+}
+
+/**
+ * Shares of one interval's volume, for whoever asks for many parts of it: as `shareOfInterval`.
+ *
+ * @param interval - Begin and end of the interval, as local day numbers. [d]
+ * @param dayWeight - ET weight of a day. [mm]
+ * @returns The share of a part, by its begin and end. [–]
+ * @throws {DomainError} `INTERVAL_OUT_OF_DOMAIN` when the interval has no length; the share, when the part leaves it.
+ */
+export function sharesOfInterval(interval: readonly [number, number], dayWeight: DayWeight): (begin: number, end: number) => number {
   const [from, to] = interval;
-  if (!(from < to && part[0] >= from && part[1] <= to && part[0] <= part[1]))
-    throw new DomainError('INTERVAL_OUT_OF_DOMAIN', { interval, part });
+  const checked = (begin: number, end: number) => {
+    if (!(from < to && begin >= from && end <= to && begin <= end))
+      throw new DomainError('INTERVAL_OUT_OF_DOMAIN', { interval: [from, to], part: [begin, end] });
+  };
+  checked(from, to);
+  const byDays = (begin: number, end: number) => (end - begin) / (to - from);
   // Within one day its weight cancels: the many hourly intervals take this way.
-  if (Math.ceil(to) - Math.floor(from) <= 1) return (part[1] - part[0]) / (to - from);
+  const isByDays = Math.ceil(to) - Math.floor(from) <= 1;
+  const weights = isByDays ? [] : weightsOf(from, to, dayWeight);
+  const whole = isByDays ? 0 : weigh(weights, from, from, to);
+  return (begin, end) => {
+    checked(begin, end);
+    return whole > 0 ? weigh(weights, from, begin, end) / whole : byDays(begin, end);
+  };
+}
+
+function weightsOf(from: number, to: number, dayWeight: DayWeight): number[] {
+  const weights: (number | null)[] = [];
   let [known, sum] = [0, 0];
   for (let day = Math.floor(from); day < to; day += 1) {
     const weight = dayWeight(day);
+    weights.push(weight);
     if (weight === null) continue;
     known += 1;
     sum += weight;
   }
-  const weightOf = sum > 0 ? (day: number) => dayWeight(day) ?? sum / known : () => 1;
-  const whole = weigh(from, to, weightOf);
-  return whole > 0 ? weigh(part[0], part[1], weightOf) / whole : (part[1] - part[0]) / (to - from);
+  return weights.map((weight) => (sum > 0 ? (weight ?? sum / known) : 1));
 }
 
-function weigh(from: number, to: number, weightOf: (day: number) => number): number {
+function weigh(weights: readonly number[], first: number, from: number, to: number): number {
   let sum = 0;
-  for (let day = Math.floor(from); day < to; day += 1) sum += weightOf(day) * (Math.min(to, day + 1) - Math.max(from, day));
+  for (let day = Math.floor(from); day < to; day += 1)
+    sum += (weights[day - Math.floor(first)] as number) * (Math.min(to, day + 1) - Math.max(from, day));
   return sum;
 }

@@ -32,6 +32,8 @@ const SMALLEST_RELATIVE_SD = 0.01;
  * @returns One for each interval that is contradicted, in order of time. [L]
  */
 export function contradictions(intervals: readonly UsageInterval[], dayWeight: DayWeight): readonly Contradiction[] {
+  // One source has no other to contradict it.
+  if (intervals.every(({ source }) => source === intervals[0]?.source)) return [];
   const found: Contradiction[] = [];
   for (const interval of intervals.filter(({ source }) => source !== 'usage')) {
     const better = oneSourcePerInstant(intervals.filter((other) => isBetter(other, interval) && overlaps(other, interval)));

@@ -1,4 +1,4 @@
-import { type DayWeight, shareOfInterval } from './apportion-interval.js';
+import { type DayWeight, sharesOfInterval } from './apportion-interval.js';
 import { oneSourcePerInstant } from './one-source-per-instant.js';
 import type { UsageInterval } from './usage-interval.js';
 
@@ -43,14 +43,16 @@ export function meteredDays(
   const litres = new Array<number>(days).fill(0);
   const covered = new Array<number>(days).fill(0);
   const shares = new Map<UsageInterval, number>();
-  for (const { interval, from, to } of oneSourcePerInstant(intervals)) {
-    const begin = Math.max(from, firstDay);
+  for (const { interval, from: counted, to } of oneSourcePerInstant(intervals)) {
+    const begin = Math.max(counted, firstDay);
     const end = Math.min(to, firstDay + days);
+    if (!(begin < end)) continue;
+    const shareOf = sharesOfInterval([interval.fromLocalDay, interval.toLocalDay], dayWeight);
     for (let day = Math.floor(begin); day < end; day += 1) {
-      const part = [Math.max(begin, day), Math.min(end, day + 1)] as const;
-      const share = shareOfInterval([interval.fromLocalDay, interval.toLocalDay], part, dayWeight);
+      const [from, until] = [Math.max(begin, day), Math.min(end, day + 1)];
+      const share = shareOf(from, until);
       litres[day - firstDay] = (litres[day - firstDay] ?? 0) + share * interval.litres;
-      covered[day - firstDay] = (covered[day - firstDay] ?? 0) + part[1] - part[0];
+      covered[day - firstDay] = (covered[day - firstDay] ?? 0) + until - from;
       shares.set(interval, (shares.get(interval) ?? 0) + share);
     }
   }

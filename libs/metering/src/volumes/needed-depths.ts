@@ -56,7 +56,7 @@ export function neededDepths(
 ): readonly (readonly NeededDepths[])[] {
   const from = months.reduce((first, month) => Math.min(first, month.firstDay), Number.POSITIVE_INFINITY) - DAYS_BEFORE_MONTH;
   const length = months.reduce((until, { firstDay, days }) => Math.max(until, firstDay + days - from), 0);
-  const weathers = weathersOf(weather, from, length, rainRelativeSd);
+  const weathers = weathersOnce(weather, from, length, rainRelativeSd);
   const spans: NeedMonths = {
     starts: Int32Array.from(months, (month) => month.firstDay - from),
     ends: Int32Array.from(months, ({ firstDay, days }) => firstDay + days - from),
@@ -64,22 +64,76 @@ export function neededDepths(
   };
   const found: NeededDepths[][] = months.map(() => []);
   const room = { depletion: new Float64Array(length + 1), irrigation: new Float64Array(length) };
-  // Zones with the same plants on the same soil needed the same depth: it is computed once.
-  const alike: { zone: NeedingZone; begin: number; end: number; depths: readonly NeededDepths[] }[] = [];
   const zones = months[0]?.zones.length ?? 0;
+  const keys = new Map<number, string>();
+  const keyOf = (begin: number, end: number) => {
+    const place = begin * months.length + end;
+    const key = keys.get(place) ?? `${spans.starts.subarray(begin, end).join()} ${spans.ends.subarray(begin, end).join()}`;
+    keys.set(place, key);
+    return key;
+  };
   for (let zone = 0; zone < zones; zone += 1) {
     for (let begin = 0; begin < months.length; ) {
       const end = sameUntil(months, zone, begin);
       const like = checked((months[begin] as NeedingMonth).zones[zone]);
-      const depths =
-        alike.find((each) => each.begin === begin && each.end === end && isSame(each.zone, like))?.depths ??
-        depthsOfZone(like, { ...spans, starts: spans.starts.subarray(begin, end), ends: spans.ends.subarray(begin, end) }, weathers, room);
-      alike.push({ zone: like, begin, end, depths });
+      const part = { ...spans, starts: spans.starts.subarray(begin, end), ends: spans.ends.subarray(begin, end) };
+      const depths = weathers.depthsOnce(like, keyOf(begin, end), () => depthsOfZone(like, part, weathers, room));
       depths.forEach((each, month) => (found[begin + month] as NeededDepths[]).push(each));
       begin = end;
     }
   }
   return found;
+}
+
+/** So many root zones are remembered: those of the large portfolio's stations, and few enough to hold in memory. */
+const MOST_REMEMBERED = 2000;
+
+/** Of one station so many spans of days are held. */
+const MOST_SPANS = 8;
+
+/** The depths of root zones by their weather, the longest remembered first. */
+const remembered = new Map<string, readonly NeededDepths[]>();
+const weathersKnown = new WeakMap<WeatherSeries, Map<string, WeathersOfSpan>>();
+let weathersCounted = 0;
+
+/** The weathers of some days of a series. Zones with the same plants on the same soil under them needed the same depth: it is computed once. */
+class WeathersOfSpan implements Weathers {
+  readonly asItCame: NeedSeries;
+  readonly moreEto: NeedSeries;
+  readonly lessEto: NeedSeries;
+  readonly moreRain: NeedSeries;
+  readonly lessRain: NeedSeries;
+  private readonly place = (weathersCounted += 1);
+
+  constructor({ asItCame, moreEto, lessEto, moreRain, lessRain }: Weathers) {
+    this.asItCame = asItCame;
+    this.moreEto = moreEto;
+    this.lessEto = lessEto;
+    this.moreRain = moreRain;
+    this.lessRain = lessRain;
+  }
+
+  depthsOnce(zone: NeedingZone, months: string, compute: () => readonly NeededDepths[]): readonly NeededDepths[] {
+    const { plantCoefficient, rawMm, plantRelativeSd, storageRelativeSd } = zone;
+    const key = `${this.place} ${plantCoefficient} ${rawMm} ${plantRelativeSd} ${storageRelativeSd} ${months}`;
+    const present = remembered.get(key);
+    if (present) return present;
+    const depths = compute();
+    const oldest = remembered.size < MOST_REMEMBERED ? undefined : remembered.keys().next().value;
+    if (oldest !== undefined) remembered.delete(oldest);
+    remembered.set(key, depths);
+    return depths;
+  }
+}
+
+function weathersOnce(weather: WeatherSeries, from: number, length: number, rainRelativeSd: number): WeathersOfSpan {
+  const spans = weathersKnown.get(weather) ?? new Map<string, WeathersOfSpan>();
+  weathersKnown.set(weather, spans);
+  const key = `${from} ${length} ${rainRelativeSd}`;
+  const present = spans.get(key) ?? new WeathersOfSpan(weathersOf(weather, from, length, rainRelativeSd));
+  if (spans.size === MOST_SPANS && !spans.has(key)) spans.clear();
+  spans.set(key, present);
+  return present;
 }
 
 // A zone that is the same in the next month can go on with the balance of the month before.

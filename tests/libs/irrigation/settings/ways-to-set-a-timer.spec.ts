@@ -52,7 +52,7 @@ describe('two programs on one station on one day', () => {
 
   it('one behind the other give 10 + 25 minutes in two runs', () => {
     const found = replayController(replayOf([both], { days: 1 })).stations.get(1);
-    expect(found).toEqual({ minutes: [35], runs: [2], totalMinutes: 35, totalRuns: 2, programs: ['A', 'B'] });
+    expect(found).toMatchObject({ minutes: [35], runs: [2], totalMinutes: 35, totalRuns: 2, programs: ['A', 'B'] });
   });
 
   it('side by side the valve is open once: 05:00 to 05:30 are 30 minutes', () => {

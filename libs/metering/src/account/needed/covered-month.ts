@@ -35,6 +35,18 @@ export function coveredMonth(
   weather: WeatherSeries,
   inputs = new UncertainInputs(),
 ): CoveredMonth {
+  const months = known.get(weather) ?? new Map<string, Omit<CoveredMonth, 'inputs'>>();
+  known.set(weather, months);
+  const key = `${of.month} ${of.through}`;
+  const present = months.get(key) ?? covered(of, weather);
+  months.set(key, present);
+  return { ...present, inputs };
+}
+
+/** Many properties have the weather of one station: what a month has of it is the same for all of them. */
+const known = new WeakMap<WeatherSeries, Map<string, Omit<CoveredMonth, 'inputs'>>>();
+
+function covered(of: Pick<AccountFacts, 'month' | 'through'>, weather: WeatherSeries): Omit<CoveredMonth, 'inputs'> {
   const { firstDay, days: daysInMonth } = daysOfMonth(of.month);
   const endDay = of.through === null ? firstDay : Math.min(dayNumberOfDate(of.through) + 1, firstDay + daysInMonth);
   const days = Math.max(0, endDay - firstDay);
@@ -48,7 +60,6 @@ export function coveredMonth(
     weatherFrom: weatherFrom(weather, firstDay),
     etWeights: weights,
     missing: missingWeather(weather, firstDay, weights),
-    inputs,
   };
 }
 

@@ -86,8 +86,15 @@ function litresByDay({ netMm, ofDays }: NeededDepths, { missing, etWeights }: Co
   return Array.from(ofDays, (depth, day) => (knownDays[day] ? depth : netMm * shareOf(day)) * perMm);
 }
 
-// d ln(1/(0.4 + 0.6 DU)) / d ln DU, times the relative standard deviation of DU.
-function uniformityEffect(zone: AccountZone): number {
+/**
+ * Relative effect of a zone's uniformity on its need.
+ *
+ * d ln(1/(0.4 + 0.6 DU)) / d ln DU, times the relative standard deviation of DU
+ *
+ * @param zone - The zone. [code]
+ * @returns The share by which the need changes when the uniformity is one standard deviation above. [–]
+ */
+export function uniformityEffect(zone: AccountZone): number {
   const sd = defaultRelativeSd.uniformity[zone.assumed.includes('duLq') ? 'assumed' : 'recorded'];
   return (-0.6 * zone.duLq * sd) / (0.4 + 0.6 * zone.duLq);
 }

@@ -1,7 +1,8 @@
 import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
 import { Column, Entity } from 'typeorm';
 import { OrganizationRow } from '../../../platform/records/kept-row.js';
-import { packed, unpacked } from './packed-value.js';
+import { keptDetail } from './kept-detail.js';
+import { packed } from './packed-value.js';
 
 /** What the account's screens show beside the volumes. */
 export interface AccountDetail {
@@ -71,7 +72,7 @@ export class MonthAccountRow extends OrganizationRow {
   aboveNeedMoney: number | null;
 
   /** packed: an account has many numbers, and there are many accounts */
-  @Column('bytea', { transformer: { from: unpacked, to: packed } })
+  @Column('bytea', { transformer: { from: keptDetail, to: packed } })
   detail: AccountDetail;
 
   /** what it says of settings, allowance and sources, packed: findings put months together without their accounts; null until it is computed again */

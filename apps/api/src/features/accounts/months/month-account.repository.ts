@@ -3,7 +3,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { byteaArray, dateArray, float8Array, textArray, uuidArray } from '../../../platform/database/binary-arrays.js';
 import { grouped } from '../../../platform/graphql/loader.js';
 import { type AccountDetail, MonthAccountRow } from './month-account.entity.js';
-import { unpacked } from './packed-value.js';
+import { keptDetail } from './kept-detail.js';
 
 /** A month's account as it is kept: the version of what it was computed from, and the account when it is asked for. */
 export interface KeptMonth {
@@ -80,7 +80,7 @@ export const monthAccounts = {
     );
     const kept = new Map<string, Map<string, KeptMonth>>(propertyIds.map((id) => [id, new Map()]));
     for (const { propertyId, month, version, detail, judged } of rows)
-      kept.get(propertyId)?.set(month, { version, packed: detail, judged, detail: () => unpacked(detail) as AccountDetail });
+      kept.get(propertyId)?.set(month, { version, packed: detail, judged, detail: () => keptDetail(detail) });
     return kept;
   },
 

@@ -1,8 +1,11 @@
 import type { MonthAccount, Volumes } from '@rillbook/metering/account/month-account.js';
+import { type AccountColumns, columnPlaces, GAP_NUMBERS } from '@rillbook/metering/columns/account-columns.js';
 import type { JudgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
 import type { FindingCandidate } from '@rillbook/metering/detection/finding-candidate.js';
+import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import type { AccountDetail } from '../months/month-account.entity.js';
 import type { NewAccount } from '../months/month-account.repository.js';
+import { packedColumns } from '../months/packed-columns.js';
 import { packed } from '../months/packed-value.js';
 
 /** What the rows of one month have in common. */
@@ -63,4 +66,45 @@ function partOf(account: MonthAccount, meter: MonthAccount['meters'][number]): M
 function packedMonth({ candidates, allowance, ...month }: JudgedMonth): Buffer {
   const bare = (candidate: FindingCandidate): FindingCandidate => ({ ...candidate, evidence: {} });
   return packed({ ...month, candidates: candidates.map(bare), allowance: allowance && bare(allowance) });
+}
+
+/** The volumes of a month in columns. [L] */
+function columnVolumes({ numbers, notAllowed }: AccountColumns) {
+  const known = (at: number): number => numbers[at]!;
+  return {
+    allowedL: notAllowed ? null : known(0),
+    allowedSdL: notAllowed ? null : known(1),
+    neededL: known(3),
+    neededSdL: known(4),
+    programmedL: known(6),
+    programmedSdL: known(7),
+    meteredL: known(9),
+    meteredSdL: known(10),
+  };
+}
+
+/** The place of metered less needed among the gaps of `Volumes`. */
+const ABOVE_NEED = 3;
+
+/** The row of a month in columns: the property's, as its only meter has no row of its own. */
+export function columnRow(frame: AccountFrame, columns: AccountColumns, judged: JudgedMonth): NewAccount {
+  const { numbers, firstDay, days } = columns;
+  const { over, under, gaps } = columnPlaces(columns.frame.zones.length, columns.frame.controllerIds.length);
+  const aboveNeed = gaps + ABOVE_NEED * GAP_NUMBERS;
+  const above = numbers[aboveNeed]!;
+  return {
+    propertyId: frame.propertyId,
+    meterId: null,
+    month: dateOfDayNumber(firstDay),
+    throughOn: dateOfDayNumber(firstDay + days - 1),
+    ...columnVolumes(columns),
+    overL: numbers[over]!,
+    underL: numbers[under]!,
+    aboveNeedL: above,
+    aboveNeedSdL: numbers[aboveNeed + 1]!,
+    aboveNeedMoney: frame.pricePerLitre === null ? null : above * frame.pricePerLitre,
+    detail: packedColumns(columns, frame),
+    judged: packedMonth(judged),
+    inputsVersion: frame.version,
+  };
 }

@@ -4,9 +4,8 @@ import type { AccountDay } from '@rillbook/metering/volumes/weather-series.js';
 import { type Prices, pricesOfTiers } from '../../portfolio/suppliers/prices-of-tiers.service.js';
 import { EtoSeries } from '../gather/eto-series.js';
 import type { PropertyFacts } from '../gather/property-facts.js';
-import type { AccountDetail } from '../months/month-account.entity.js';
 import type { KeptMonth } from '../months/month-account.repository.js';
-import { unpacked } from '../months/packed-value.js';
+import { keptDetail } from '../months/kept-detail.js';
 import { type PropertyMonths, propertyMonths, type PropertyWork } from './property-months.js';
 
 /** A property and what its accounts are computed with. */
@@ -62,7 +61,7 @@ const keptMonth = (version: string, packed: Buffer, judged: Buffer | null): Kept
   version,
   packed,
   judged,
-  detail: () => unpacked(packed) as AccountDetail,
+  detail: () => keptDetail(packed),
 });
 
 parentPort!.on('message', ({ series, works }: ThreadBatch) => {

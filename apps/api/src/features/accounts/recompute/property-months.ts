@@ -1,5 +1,7 @@
 import type { AccountFacts } from '@rillbook/metering/account/account-input.js';
 import { accountOfMonth } from '@rillbook/metering/account/compute-month-account.js';
+import { accountInColumns } from '@rillbook/metering/columns/account-in-columns.js';
+import { accountOfColumns } from '@rillbook/metering/columns/account-of-columns.js';
 import { type PreparedMonth, preparedMonths } from '@rillbook/metering/account/needed/prepared-months.js';
 import { type JudgedMonth, judgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
 import type { Prices } from '../../portfolio/suppliers/prices-of-tiers.service.js';
@@ -11,7 +13,7 @@ import type { PropertyFacts } from '../gather/property-facts.js';
 import { type Judging, propertyEpisodes } from '../judging/property-episodes.js';
 import type { KeptMonth, NewAccount } from '../months/month-account.repository.js';
 import { unpacked } from '../months/packed-value.js';
-import { accountRows } from './account-rows.js';
+import { accountRows, columnRow } from './account-rows.js';
 import { inputsVersion } from './inputs-version.js';
 import { monthsToCompute } from './months-to-compute.js';
 import { newestFacts } from './newest-facts.js';
@@ -128,7 +130,8 @@ function versionOf(input: MonthInput, { facts, prices }: PropertyWork): string {
 
 function computedMonth(work: PropertyWork, input: MonthInput, prepared: PreparedMonth, version: string) {
   const { facts, eto, prices } = work;
-  const account = accountOfMonth(input, prepared);
+  const columns = accountInColumns(input, prepared);
+  const account = columns ? accountOfColumns(columns) : accountOfMonth(input, prepared);
   const { metered, allowed } = account.property;
   // A litre less is a litre of the tier that the month's water ends in.
   const at = metered.litres === null ? null : { litres: metered.litres, allowedLitres: allowed.litres };
@@ -142,5 +145,8 @@ function computedMonth(work: PropertyWork, input: MonthInput, prepared: Prepared
     rainMm: eto.sumOf('rainMm', firstDay, days),
   };
   const judged = judgedMonth(account, pricePerLitre);
-  return { computed: { month: input.month, account, pricePerLitre, judged }, kept: accountRows(frame, account, judged) };
+  return {
+    computed: { month: input.month, account, pricePerLitre, judged },
+    kept: columns ? [columnRow(frame, columns, judged)] : accountRows(frame, account, judged),
+  };
 }

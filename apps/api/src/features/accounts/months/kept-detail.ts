@@ -1,0 +1,7 @@
+import type { AccountDetail } from './month-account.entity.js';
+import { detailOfColumns, isInColumns } from './packed-columns.js';
+import { unpacked } from './packed-value.js';
+
+/** An account's detail as it is kept, in whichever of its forms. */
+export const keptDetail = (bytes: Buffer): AccountDetail =>
+  isInColumns(bytes) ? detailOfColumns(bytes) : (unpacked(bytes) as AccountDetail);

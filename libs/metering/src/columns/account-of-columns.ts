@@ -1,0 +1,130 @@
+import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
+import { notesOfZones } from '../account/account-notes.js';
+import type { ControllerLine, Gap, MonthAccount, Volume, Volumes, ZoneLine } from '../account/month-account.js';
+import { absentGap } from '../account/volumes-of-scope.js';
+import type { InputShare } from '../uncertainty/input-share.js';
+import type { InputName } from '../uncertainty/uncertain-input.js';
+import { absence } from '../volumes/absence.js';
+import { type AccountColumns, columnPlaces, GAP_CAUSES, GAP_NUMBERS, OTHER_INPUTS, ZONE_INPUTS } from './account-columns.js';
+
+/** How many of the inputs that are no zone's are the weather's; the others are the meter's. */
+const WEATHER_INPUTS = 3;
+
+/**
+ * The month account that columns hold, as objects.
+ *
+ * @param columns - The account in columns. [L]
+ * @returns The account: what `accountOfMonth` gives of the same month. [L]
+ */
+export function accountOfColumns(columns: AccountColumns): MonthAccount {
+  const { frame, firstDay, days, meteredThrough } = columns;
+  const property = volumesOf(columns);
+  return {
+    month: columns.month,
+    firstDate: dateOfDayNumber(firstDay),
+    throughDate: dateOfDayNumber(firstDay + days - 1),
+    daysCovered: days,
+    daysInMonth: columns.daysInMonth,
+    property,
+    meters: [{ ...property, meterId: frame.meterId, meteredThrough }],
+    controllers: frame.controllerIds.map((id, place) => controllerLine(columns, id, place)),
+    zones: frame.zones.map((_, zone) => zoneLine(columns, zone)),
+    notes: [...columns.notes, ...notesOfZones(frame.zones)],
+  };
+}
+
+function volumesOf(columns: AccountColumns): Volumes {
+  const { numbers, notAllowed } = columns;
+  const volume = (at: number): Volume => ({
+    litres: numbers[at] as number,
+    sdLitres: numbers[at + 1] as number,
+    estimatedShare: numbers[at + 2] as number,
+    reason: null,
+  });
+  const withoutAllowed = notAllowed && absentGap(absence('volume-absent', { volumes: ['allowed'], reasons: [notAllowed.code] }));
+  const { over, under } = columnPlaces(columns.frame.zones.length, columns.frame.controllerIds.length);
+  return {
+    allowed: notAllowed ? { litres: null, sdLitres: null, estimatedShare: 0, reason: notAllowed } : volume(0),
+    needed: volume(3),
+    programmed: volume(6),
+    metered: volume(9),
+    landscapeGap: withoutAllowed ?? gapOf(columns, 0),
+    settingsGap: { ...gapOf(columns, 1), overLitres: numbers[over] as number, underLitres: numbers[under] as number },
+    unexplainedGap: gapOf(columns, 2),
+    meteredOverNeeded: gapOf(columns, 3),
+    meteredOverAllowed: withoutAllowed ?? gapOf(columns, 4),
+  };
+}
+
+function gapOf(columns: AccountColumns, nth: number): Gap {
+  const { frame, numbers, causes } = columns;
+  const at = columnPlaces(frame.zones.length, frame.controllerIds.length).gaps + GAP_NUMBERS * nth;
+  const places = [...causes.subarray(GAP_CAUSES * nth, GAP_CAUSES * (nth + 1))].filter((place) => place >= 0);
+  return {
+    litres: numbers[at] as number,
+    sdLitres: numbers[at + 1] as number,
+    reason: null,
+    estimate: null,
+    inputs: places.map((place, rank) => ({ ...inputAt(columns, place), varianceShare: numbers[at + 2 + rank] as number })),
+  };
+}
+
+function inputAt({ frame }: AccountColumns, place: number): Omit<InputShare, 'varianceShare'> {
+  const zone = frame.zones[Math.floor(place / ZONE_INPUTS.length)];
+  if (!zone) {
+    const other = place - ZONE_INPUTS.length * frame.zones.length;
+    return { input: OTHER_INPUTS[other] as InputName, subjectId: other < WEATHER_INPUTS ? null : frame.meterId };
+  }
+  const input = ZONE_INPUTS[place % ZONE_INPUTS.length] as (typeof ZONE_INPUTS)[number];
+  return { input: input === 'flow' && zone.isDerived ? 'precipitationRate' : input, subjectId: zone.id };
+}
+
+function controllerLine(columns: AccountColumns, controllerId: string, place: number): ControllerLine {
+  const { frame } = columns;
+  const own = frame.zones.flatMap((zone, at) =>
+    zone.controllerId === controllerId ? [{ id: zone.id, litres: gapOfZone(columns, at) }] : [],
+  );
+  const idsOf = (sign: number) => own.flatMap(({ id, litres }) => (sign * litres > 0 ? [id] : []));
+  const nothing = absence('volume-absent', { volumes: ['programmed'], zones: [] });
+  const gap = (side: number) => (own.length === 0 ? absentGap(nothing) : gapOf(columns, 5 + 2 * place + side));
+  return {
+    controllerId,
+    meterIds: own.length === 0 ? [] : [frame.meterId],
+    over: gap(0),
+    under: gap(1),
+    overZoneIds: idsOf(1),
+    underZoneIds: idsOf(-1),
+  };
+}
+
+function gapOfZone({ frame, numbers }: AccountColumns, zone: number): number {
+  const { programmed, needed } = columnPlaces(frame.zones.length, frame.controllerIds.length);
+  return (numbers[programmed + zone] as number) - (numbers[needed + zone] as number);
+}
+
+function zoneLine(columns: AccountColumns, zone: number): ZoneLine {
+  const { frame, numbers } = columns;
+  const { id, controllerId, station } = frame.zones[zone] as (typeof frame.zones)[number];
+  const places = columnPlaces(frame.zones.length, frame.controllerIds.length);
+  const gap = gapOfZone(columns, zone);
+  return {
+    zoneId: id,
+    scope: 'metered',
+    meterId: frame.meterId,
+    controllerId,
+    station,
+    programs: columns.programSets[columns.programSet[zone] as number] as readonly string[],
+    neededLitres: numbers[places.needed + zone] as number,
+    neededSdLitres: numbers[places.neededSd + zone] as number,
+    programmedLitres: numbers[places.programmed + zone] as number,
+    programmedSdLitres: numbers[places.programmedSd + zone] as number,
+    overLitres: Math.max(0, gap),
+    underLitres: Math.max(0, -gap),
+    gapSdLitres: numbers[places.gapSd + zone] as number,
+    runs: numbers[places.runs + zone] as number,
+    minutes: numbers[places.minutes + zone] as number,
+    estimatedShare: numbers[places.estimatedShare + zone] as number,
+    estimate: null,
+    reason: null,
+  };
+}

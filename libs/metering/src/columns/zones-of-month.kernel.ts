@@ -1,0 +1,83 @@
+import type { NeededDepths } from '../volumes/needed-depths.js';
+import type { columnPlaces } from './account-columns.js';
+import type { ZoneColumns } from './zone-columns.js';
+
+/**
+ * Room for what is computed once for a month and not kept: the effect of each input on each volume, by place, and what reference
+ * evapotranspiration and rain do to each zone.
+ */
+export interface Room {
+  readonly needed: Float64Array;
+  readonly programmed: Float64Array;
+  readonly metered: Float64Array;
+  readonly allowed: Float64Array;
+  readonly side: Float64Array;
+  readonly nothing: Float64Array;
+  readonly etoOfZone: Float64Array;
+  readonly rainOfZone: Float64Array;
+  readonly estimatedOfZone: Float64Array;
+}
+
+/** Where the numbers of a month are written. */
+export interface Written {
+  readonly numbers: Float64Array;
+  readonly room: Room;
+  readonly places: ReturnType<typeof columnPlaces>;
+}
+
+/**
+ * Need and program of each zone with their effects and standard deviations: `neededOfZone`, `programmedOfZone` and `zoneLine` on columns.
+ *
+ * Runs and minutes of the zones stand in `numbers` already.
+ *
+ * @param of - The zones. [code]
+ * @param depths - Net depths that the zones needed, of a month without a day of unknown weather. [mm]
+ * @param filledDays - Days whose weather the station itself did not measure. [d]
+ * @param written - Written to: the zones' columns, and the effects of their inputs. [L]
+ * @returns Nothing: `written` holds the result. [–]
+ */
+export function writeZones(of: ZoneColumns, depths: readonly NeededDepths[], filledDays: readonly number[], written: Written): void {
+  const { numbers, room, places } = written;
+  const { litresPerMm, areaSd, uniformityEffect, flowLPerMin, flowSd, frame } = of;
+  for (let zone = 0; zone < litresPerMm.length; zone += 1) {
+    const { netMm, moved, ofDays } = depths[zone] as NeededDepths;
+    const perMm = litresPerMm[zone] as number;
+    const needed = netMm * perMm;
+    const minutes = numbers[places.minutes + zone] as number;
+    const programmed = minutes * (flowLPerMin[zone] as number);
+    const area = needed * (areaSd[zone] as number);
+    const uniformity = needed * (uniformityEffect[zone] as number);
+    const plantFactor = moved.plantFactor * perMm;
+    const rootStorage = moved.rootStorage * perMm;
+    const eto = moved.eto * perMm;
+    const rain = moved.rain * perMm;
+    const flow = programmed * (flowSd[zone] as number);
+    const isDerived = frame.zones[zone]?.isDerived === true;
+    const flowArea = isDerived ? programmed * (areaSd[zone] as number) : 0;
+    const gapArea = flowArea - area;
+    const at = 5 * zone;
+    room.needed[at] = area;
+    room.needed[at + 1] = uniformity;
+    room.needed[at + 2] = plantFactor;
+    room.needed[at + 3] = rootStorage;
+    room.programmed[at] = flowArea;
+    room.programmed[at + 4] = flow;
+    room.etoOfZone[zone] = eto;
+    room.rainOfZone[zone] = rain;
+    let estimatedMm = 0;
+    for (let day = 0; day < filledDays.length; day += 1) estimatedMm += ofDays[filledDays[day] as number] ?? 0;
+    const estimated = estimatedMm * perMm;
+    room.estimatedOfZone[zone] = estimated;
+    const shared = uniformity * uniformity;
+    numbers[places.needed + zone] = needed;
+    numbers[places.neededSd + zone] = Math.sqrt(
+      area * area + shared + plantFactor * plantFactor + rootStorage * rootStorage + eto * eto + rain * rain,
+    );
+    numbers[places.programmed + zone] = programmed;
+    numbers[places.programmedSd + zone] = Math.sqrt(flow * flow + flowArea * flowArea);
+    numbers[places.gapSd + zone] = Math.sqrt(
+      flow * flow + gapArea * gapArea + shared + plantFactor * plantFactor + rootStorage * rootStorage + eto * eto + rain * rain,
+    );
+    numbers[places.estimatedShare + zone] = estimated > 0 ? estimated / (needed + programmed) : 0;
+  }
+}

@@ -1,0 +1,50 @@
+// Properties whose accounts are computed in columns, and the two ways of computing them.
+import type { AccountInput } from '@rillbook/metering/account/account-input.js';
+import { accountOfMonth } from '@rillbook/metering/account/compute-month-account.js';
+import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
+import { preparedMonths } from '@rillbook/metering/account/needed/prepared-months.js';
+import type { AccountColumns } from '@rillbook/metering/columns/account-columns.js';
+import { accountInColumns } from '@rillbook/metering/columns/account-in-columns.js';
+import { weatherSeries } from '@rillbook/metering/volumes/weather-series.js';
+import fc from 'fast-check';
+import { someProperty } from './random-world.mjs';
+
+const NO_SENSOR = { rainSensor: null, rainSensorMm: null };
+const A_CONTRACT = { from: 'contract', litresPerMonth: Array.from({ length: 12 }, (_, month) => 1e5 + 1e4 * month) } as const;
+
+/** A property of the usual kind: no hand-watered zone, no sensor, no timer that goes by the weather; some days of filled weather. */
+export const plainProperty: fc.Arbitrary<AccountInput> = fc
+  .record({
+    input: someProperty as fc.Arbitrary<AccountInput>,
+    allowance: fc.constantFrom('ordinance', 'contract', null),
+    isFilled: fc.boolean(),
+    timers: fc.constantFrom(1, 2),
+    assumed: fc.subarray(['plantFactor', 'density', 'rawMm', 'duLq', 'areaM2', 'flowLPerMin'] as const),
+    establishedShare: fc.constantFrom(undefined, 0.25),
+  })
+  .map(({ input, allowance, isFilled, timers, assumed, establishedShare }) => ({
+    ...input,
+    allowance: allowance === 'contract' ? A_CONTRACT : allowance && input.allowance,
+    days: input.days.map((day, at) => ({ ...day, ...(isFilled && at % 7 === 0 && { filledFrom: 'neighbour' as const }) })),
+    zones: input.zones.map((zone, at) => ({
+      ...zone,
+      handWatered: false,
+      meterId: null,
+      controllerId: timers > 1 && at === 1 ? 'c2' : 'c1',
+      assumed: at === 0 ? assumed : [],
+      ...(at === 0 && establishedShare !== undefined && { establishedShare }),
+    })),
+    controllers: ['c1', 'c2', 'c3'].slice(0, timers + 1).map((id) => ({
+      ...input.controllers[0]!,
+      id,
+      traits: { ...input.controllers[0]!.traits, ...NO_SENSOR },
+      facts: input.controllers[0]!.facts.filter(({ state }) => state !== 'weather'),
+    })),
+  }));
+
+/** A month's account as objects and in columns; null where it is not of the usual kind. */
+export function inColumns(input: AccountInput): { readonly account: MonthAccount; readonly columns: AccountColumns } | null {
+  const prepared = preparedMonths([input], weatherSeries(input.days))[0]!;
+  const columns = accountInColumns(input, prepared);
+  return columns && { account: accountOfMonth(input, prepared), columns };
+}
