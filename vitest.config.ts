@@ -14,12 +14,15 @@ export default defineConfig({
   ssr,
   test: {
     reporters: ['default'],
+    teardownTimeout: 60_000,
     projects: [
       {
         resolve,
         ssr,
         test: {
           name: 'libs',
+          // Files of libraries and of the api leave nothing behind in their modules: one process loads them once for all.
+          isolate: false,
           include: ['tests/libs/**/*.spec.ts', 'tests/golden/**/*.spec.ts', 'tests/house/**/*.spec.ts'],
           testTimeout: 60_000,
         },
@@ -30,6 +33,7 @@ export default defineConfig({
         oxc: { decorator: { legacy: true, emitDecoratorMetadata: true } },
         test: {
           name: 'api',
+          isolate: false,
           sequence: { groupOrder: 1 },
           include: ['tests/api/**/*.spec.ts'],
           globalSetup: ['tests/support/database.global.ts'],
