@@ -71,6 +71,18 @@ it('imports a meter’s feed', async () => {
   expect(await product.database.admin('select m.name from usage_day d join meter m on m.id = d.meter_id')).toEqual([{ name: 'M2' }]);
 });
 
+it('refuses an option that no file has a use for', async () => {
+  const words = folder('words', { 'clients.csv': 'client\nOak HOA\n', 'readme.txt': 'Downloaded today.\n' });
+  expect(await run(words, '--station', 'Dry Lake')).toBe(2);
+  expect(said.at(-1)).toContain('--station:');
+  expect(said.at(-1)).toContain('holds no file in a layout of a weather station');
+  expect(await run(words, '--wind-height', '10ft')).toBe(2);
+  expect(await run(path.join(place, 'one'), '--meter', 'M1')).toBe(2);
+  expect(said.at(-1)).toContain('--meter:');
+  expect(await product.database.admin(`select 1 from client where name = 'Oak HOA'`)).toHaveLength(0);
+  expect(await run(words)).toBe(0);
+});
+
 it.each(['tall', '0m', '3', '-3m', '3 yd'])('answers 2 to the wind height "%s"', async (height) => {
   expect(await run(place, '--station', 'Dry Lake', `--wind-height=${height}`)).toBe(2);
   expect(said[0]).toContain(`--wind-height: found "${height}", expected a height with its unit, such as 3m or 10ft.`);

@@ -194,8 +194,12 @@ const warned: readonly (readonly [string, Readonly<Record<string, string>>, read
   ],
   [
     'more than the controller is recorded to hold',
-    { 'settings.csv': SETTINGS + on('P,daily,01:00 02:00 03:00 04:00 05:00,,1,120') },
-    ['settings.csv:2:minutes BEYOND_CONTROLLER', 'settings.csv:2:starts BEYOND_CONTROLLER'],
+    { 'settings.csv': SETTINGS + on('P,daily,01:00 02:00 03:00 04:00 05:00,201,1,120') },
+    [
+      'settings.csv:2:minutes BEYOND_CONTROLLER',
+      'settings.csv:2:adjust_percent BEYOND_CONTROLLER',
+      'settings.csv:2:starts BEYOND_CONTROLLER',
+    ],
   ],
   [
     'bills that overlap',

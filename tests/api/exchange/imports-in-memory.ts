@@ -24,9 +24,25 @@ export const known: Known = {
     { property: 'Oak', meter: 'M2', unit: 'kgal' },
   ],
   controllers: [
-    { property: 'Elm', controller: 'A', stations: 12, startsPerProgram: 4, maxMinutes: 90, adjustScope: 'controller' },
-    { property: 'Oak', controller: 'A', stations: 6, startsPerProgram: null, maxMinutes: null, adjustScope: 'program' },
-    { property: 'Oak', controller: 'B', stations: 6, startsPerProgram: null, maxMinutes: null, adjustScope: null },
+    {
+      property: 'Elm',
+      controller: 'A',
+      stations: 12,
+      startsPerProgram: 4,
+      maxMinutes: 90,
+      maxAdjustPercent: 200,
+      adjustScope: 'controller',
+    },
+    {
+      property: 'Oak',
+      controller: 'A',
+      stations: 6,
+      startsPerProgram: null,
+      maxMinutes: null,
+      maxAdjustPercent: null,
+      adjustScope: 'program',
+    },
+    { property: 'Oak', controller: 'B', stations: 6, startsPerProgram: null, maxMinutes: null, maxAdjustPercent: null, adjustScope: null },
   ],
   zones: [{ property: 'Elm', zone: 'Lawn' }],
 };

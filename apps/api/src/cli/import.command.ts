@@ -4,6 +4,7 @@ import path from 'node:path';
 import { metresFromFeet } from '@rillbook/units/length.js';
 import { folderFiles } from '../features/exchange/files/folder-files.js';
 import { type FileMeaning, type ImportSource, withMeaning } from '../features/exchange/files/table-file.js';
+import { recognizeTable } from '../features/exchange/layouts/recognize-table.js';
 import { uploadedFiles } from '../features/exchange/files/uploaded-files.js';
 import { ImportDeed } from '../features/exchange/import/import-deed.service.js';
 import type { FileReport, ImportListener, ImportReport } from '../features/exchange/import/import-report.js';
@@ -63,7 +64,24 @@ async function sourceOf(words: Words): Promise<ImportSource> {
   const found = await stat(place).catch(() => null);
   if (!found) throw new UsageProblem(`There is no folder ${place}.`);
   const source = found.isDirectory() ? await folderFiles(place) : await uploadedFiles([{ name: path.basename(place), path: place }]);
+  await refuseUnusedWords(source, words);
   return withMeaning(source, () => meaningOf(words));
+}
+
+/** An option that no file has a use for is a mistake, in the option or in the folder: nothing is imported past it. */
+async function refuseUnusedWords(source: ImportSource, { texts, folder: place }: Words): Promise<void> {
+  const ofStation = (['station', 'wind-height'] as const).find((name) => texts[name] !== null);
+  const ofMeter = (['property', 'meter'] as const).find((name) => texts[name] !== null);
+  if (!ofStation && !ofMeter) return;
+  const kinds = new Set((await Promise.all(source.tables.map(recognizeTable))).map((recognized) => recognized?.among));
+  if (ofStation && !kinds.has('weather'))
+    throw new UsageProblem(
+      `--${ofStation}: ${place} holds no file in a layout of a weather station, so there is nothing to use it for. Name the station's file, or leave it out; weather.csv names its stations itself.`,
+    );
+  if (ofMeter && !kinds.has('usage'))
+    throw new UsageProblem(
+      `--${ofMeter}: ${place} holds no meter feed, so there is nothing to use it for. Name the feed's file, or leave it out.`,
+    );
 }
 
 /** What the options say of files that cannot say it themselves. */

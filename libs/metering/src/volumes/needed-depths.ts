@@ -1,6 +1,7 @@
 import { needByMonth, type NeedMonths, type NeedSeries } from '@rillbook/agronomy/water-balance/need-by-month.kernel.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { DAYS_BEFORE_MONTH, type WeatherSeries } from './weather-series.js';
+import { wetMonthMoves } from './wet-month.js';
 
 /** A root zone: coefficient (plant, density and shade factor together), readily available water, and how uncertain both are. */
 export interface NeedingZone {
@@ -77,7 +78,12 @@ export function neededDepths(
       const end = sameUntil(months, zone, begin);
       const like = checked((months[begin] as NeedingMonth).zones[zone]);
       const part = { ...spans, starts: spans.starts.subarray(begin, end), ends: spans.ends.subarray(begin, end) };
-      const depths = weathers.depthsOnce(like, keyOf(begin, end), () => depthsOfZone(like, part, weathers, room));
+      const depths = weathers.depthsOnce(like, keyOf(begin, end), () =>
+        depthsOfZone(like, part, weathers, room).map((each, at) => {
+          const { firstDay, days } = months[begin + at] as NeedingMonth;
+          return { ...each, moved: wetMonthMoves(like, { weather, firstDay, days, rainRelativeSd }, each) };
+        }),
+      );
       depths.forEach((each, month) => (found[begin + month] as NeededDepths[]).push(each));
       begin = end;
     }

@@ -122,6 +122,7 @@ function controllerOf(row: DraftRow, names: Names, property: string, controller:
     stations: row.number('stations') ?? 0,
     startsPerProgram: saysOr('starts_per_program', row.number('startsPerProgram'), known?.startsPerProgram),
     maxMinutes: saysOr('max_minutes', row.number('maxMinutes'), known?.maxMinutes),
+    maxAdjustPercent: saysOr('max_adjust_percent', row.number('maxAdjustPercent'), known?.maxAdjustPercent),
     adjustScope: saysOr('adjust_scope', row.text('adjustScope') as KnownController['adjustScope'], known?.adjustScope),
   };
 }

@@ -50,17 +50,22 @@ function stateCheck(row: DraftRow): void {
   }
 }
 
-/** A station that is not there is an error; more starts or minutes than the controller is recorded to hold may be the record's fault. */
+/** A station that is not there is an error; more starts, minutes or percent than the controller is recorded to hold may be the record's fault. */
 function capacityCheck(row: DraftRow, controller: KnownController): void {
-  const [station, minutes, starts] = [row.number('station'), row.number('minutes'), row.values['starts']];
+  const [station, starts] = [row.number('station'), row.values['starts']];
   if (station !== null && station > controller.stations)
     row.refuse('STATION_BEYOND_CONTROLLER', { column: 'station', found: String(station), expected: String(controller.stations) });
-  if (minutes !== null && controller.maxMinutes !== null && minutes > controller.maxMinutes) {
-    row.warn('BEYOND_CONTROLLER', { column: 'minutes', found: row.found('minutes'), expected: String(controller.maxMinutes) });
-  }
+  warnAbove(row, 'minutes', 'minutes', controller.maxMinutes);
+  warnAbove(row, 'adjustPercent', 'adjust_percent', controller.maxAdjustPercent);
   if (Array.isArray(starts) && controller.startsPerProgram !== null && starts.length > controller.startsPerProgram) {
     row.warn('BEYOND_CONTROLLER', { column: 'starts', found: row.found('starts'), expected: String(controller.startsPerProgram) });
   }
+}
+
+function warnAbove(row: DraftRow, field: 'minutes' | 'adjustPercent', column: string, most: number | null): void {
+  const value = row.number(field);
+  if (value !== null && most !== null && value > most)
+    row.warn('BEYOND_CONTROLLER', { column, found: row.found(column), expected: String(most) });
 }
 
 /** What must be alike on all lines of a fact, and on all lines of one of its programs. */

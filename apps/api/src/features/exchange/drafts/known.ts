@@ -37,6 +37,8 @@ export interface KnownController {
   readonly stations: number;
   readonly startsPerProgram: number | null;
   readonly maxMinutes: number | null;
+  /** The most that its percent adjust can be set to. [%] */
+  readonly maxAdjustPercent: number | null;
   readonly adjustScope: 'controller' | 'program' | null;
 }
 

@@ -30,6 +30,7 @@ export interface ControllerName extends OwnedName {
   readonly stations: number;
   readonly startsPerProgram: number | null;
   readonly maxMinutes: number | null;
+  readonly maxAdjustPercent: number | null;
   readonly adjustScope: 'controller' | 'program' | null;
 }
 
@@ -65,7 +66,7 @@ export const directoryRows = {
       meters: await of<MeterName>('meter', `${OWNED}, unit, multiplier`),
       controllers: await of<ControllerName>(
         'controller',
-        `${OWNED}, stations, starts_per_program as "startsPerProgram", max_minutes as "maxMinutes", adjust_scope as "adjustScope"`,
+        `${OWNED}, stations, starts_per_program as "startsPerProgram", max_minutes as "maxMinutes", max_adjust_percent as "maxAdjustPercent", adjust_scope as "adjustScope"`,
       ),
       zones: await of<OwnedName>('zone', OWNED),
     };

@@ -58,6 +58,7 @@ export class Directory {
         stations: row.stations,
         startsPerProgram: row.startsPerProgram,
         maxMinutes: row.maxMinutes,
+        maxAdjustPercent: row.maxAdjustPercent,
         adjustScope: row.adjustScope,
       })),
       zones: owned(zones).map(({ property, name }) => ({ property, zone: name })),
