@@ -7,6 +7,7 @@ import { millimetres } from '../../libs/units/dist/length.js';
 import { seasonBalance } from '../../libs/agronomy/dist/water-balance/season/season-balance.js';
 import { seasonByMonth } from '../../libs/agronomy/dist/water-balance/season/season-by-month.kernel.js';
 import { compileC, NO_COMPILER } from '../support/c-baseline.mjs';
+import { neededDepths } from '../../libs/metering/dist/volumes/needed-depths.js';
 import { count, medians, percentile, ratio, times } from '../support/measure.mjs';
 
 export const tells =
@@ -114,6 +115,57 @@ function inC() {
   return { ms: percentile(ms.slice(2), 0.5), sum };
 }
 
+/** Properties whose zones all differ, and the balances that an account asks of each zone: as it came, and four inputs moved to either side. */
+const [PROPERTIES, ZONES_EACH, BALANCES] = [300, 20, 9];
+const NEED_DAYS = PROPERTIES * ZONES_EACH * DAYS * BALANCES;
+const WARM_UP = 90;
+const RAIN_SD = 0.15;
+
+/** What accounts of a year need, as the product computes it: every month of every zone with its own beginning. Gives the sum. [mm] */
+function need(from, until) {
+  // A series of its own: what the product remembers of another is not measured.
+  const around = (values) => Float64Array.from({ length: WARM_UP + DAYS }, (_, day) => values[(day + DAYS - WARM_UP) % DAYS]);
+  const weather = {
+    firstDay: -WARM_UP,
+    etoMm: around(eto),
+    rainMm: around(rain),
+    etoRelativeSd: new Float64Array(WARM_UP + DAYS).fill(0.05),
+  };
+  let sum = 0;
+  for (let property = from; property < until; property++) {
+    const own = Array.from({ length: ZONES_EACH }, (_, at) => needingZone(property * ZONES_EACH + at));
+    const months = Array.from(ends, (end, month) => ({
+      firstDay: month ? ends[month - 1] : 0,
+      days: end - (month ? ends[month - 1] : 0),
+      zones: own,
+    }));
+    for (const depths of neededDepths(weather, months, RAIN_SD)) for (const { netMm } of depths) sum += netMm;
+  }
+  return sum;
+}
+
+const needingZone = (at) => ({
+  plantCoefficient: 0.2 + at / (PROPERTIES * ZONES_EACH),
+  rawMm: 10 + (at % 50),
+  plantRelativeSd: 0.15,
+  storageRelativeSd: 0.2,
+});
+
+/** Runs of work: the median of its time and of the processor time that the process took for it. [ms] */
+async function clocked(work) {
+  const own = [];
+  const all = await times(
+    async () => {
+      const before = process.cpuUsage();
+      await work();
+      const { user, system } = process.cpuUsage(before);
+      own.push((user + system) / 1000);
+    },
+    { warmUps: 2, runs: RUNS },
+  );
+  return { ms: percentile(all, 0.5), ownMs: percentile(own.slice(2), 0.5) };
+}
+
 /** Half of the zones in each of two threads, with warm-ups of their own. [ms] */
 async function onTwoCores() {
   const folder = mkdtempSync(path.join(tmpdir(), 'rillbook-balance-'));
@@ -121,19 +173,27 @@ async function onTwoCores() {
   writeFileSync(
     file,
     `import { parentPort, workerData } from 'node:worker_threads';
-     import { half } from ${JSON.stringify(import.meta.url)};
-     parentPort.on('message', () => { half(workerData); parentPort.postMessage('done'); });`,
+     import { half, halfOfNeed } from ${JSON.stringify(import.meta.url)};
+     const works = { half, halfOfNeed };
+     parentPort.on('message', (name) => parentPort.postMessage(works[name](workerData)));`,
   );
   const shared = new SharedArrayBuffer(ZONES * 12 * SUMS * 8);
   const workers = [0, 1].map((which) => new Worker(file, { workerData: { which, shared } }));
-  const once = (worker) =>
-    new Promise((resolve) => {
-      worker.once('message', resolve);
-      worker.postMessage('go');
-    });
+  const both = (name) =>
+    Promise.all(
+      workers.map(
+        (worker) =>
+          new Promise((resolve) => {
+            worker.once('message', resolve);
+            worker.postMessage(name);
+          }),
+      ),
+    );
   try {
-    const all = await times(() => Promise.all(workers.map(once)), { warmUps: 4, runs: RUNS });
-    return { ms: percentile(all, 0.5), written: new Float64Array(shared) };
+    const balance = await clocked(() => both('half'));
+    const sums = await both('halfOfNeed');
+    const needed = await clocked(() => both('halfOfNeed'));
+    return { ...balance, needed, needSum: sums[0] + sums[1], written: new Float64Array(shared) };
   } finally {
     await Promise.all(workers.map((worker) => worker.terminate()));
     rmSync(folder, { recursive: true, force: true });
@@ -142,6 +202,9 @@ async function onTwoCores() {
 
 /** One thread's half of the zones. */
 export const half = ({ which, shared }) => kernel((which * ZONES) / 2, ((which + 1) * ZONES) / 2, new Float64Array(shared));
+
+/** One thread's half of the properties. */
+export const halfOfNeed = ({ which }) => need((which * PROPERTIES) / 2, ((which + 1) * PROPERTIES) / 2);
 
 export async function bench() {
   const written = new Float64Array(ZONES * 12 * SUMS);
@@ -157,15 +220,23 @@ export async function bench() {
     },
     { warmUps: 3, runs: RUNS },
   );
+  const one = await clocked(() => kernel(0, ZONES, written));
+  const needed = await clocked(() => need(0, PROPERTIES));
   const two = await onTwoCores();
+  const needSum = need(0, PROPERTIES);
+  if (!(Math.abs(two.needSum - needSum) <= SAME * needSum)) throw new Error(`two threads need ${two.needSum} mm, one ${needSum} mm`);
   if (two.written.some((value, at) => value !== written[at])) throw new Error('two threads come to other sums than one');
   const c = inC();
   if (c && !(Math.abs(c.sum - sum) <= SAME * sum)) throw new Error(`C sums to ${c.sum}, the kernel to ${sum}`);
   const perSecond = (ms) => `${((ZONES * DAYS) / ms / 1000).toFixed(0)} M zone-days/s`;
   const objects = took.objects * (ZONES / CHAINED);
   return [
-    `the kernel ${perSecond(took.one)} on one core, ${perSecond(two.ms)} on two, an object a day ${count((ZONES * DAYS) / objects)} zone-days/ms`,
+    `the kernel ${perSecond(took.one)} on one core, ${perSecond(one.ownMs)} in a second of processor time, ${perSecond(two.ms)} on two cores, an object a day ${count((ZONES * DAYS) / objects)} zone-days/ms`,
     c ? `ratio: the kernel takes ${ratio(took.one / c.ms)} the time of the same model in C (${perSecond(c.ms)})` : NO_COMPILER,
-    `ratio: two cores are ${ratio(took.one / two.ms)} as fast as one; the kernel is ${ratio(objects / took.one)} as fast as an object a day`,
+    `ratio: the kernel is ${ratio(objects / took.one)} as fast as an object a day; two threads are ${ratio(one.ms / two.ms)} as fast as one and take ${ratio(two.ownMs / one.ownMs)} its processor time`,
+    `the need that accounts ask for, ${BALANCES} balances a zone: ${needRate(needed.ms)} on one thread, ${needRate(needed.ownMs)} in a second of processor time, ${needRate(two.needed.ms)} on two`,
+    `ratio: two threads are ${ratio(needed.ms / two.needed.ms)} as fast as one and take ${ratio(two.needed.ownMs / needed.ownMs)} its processor time`,
   ];
 }
+
+const needRate = (ms) => `${(NEED_DAYS / ms / 1000).toFixed(0)} M zone-days/s`;

@@ -86,7 +86,7 @@ export async function bench() {
     const perSecond = (ms) => count((1000 * least.accounts) / ms);
     return [
       `${count(least.accounts)} accounts (${count(least.bytes)} bytes each) and ${count(least.findings)} findings in ${(first.ms / 1000).toFixed(1)} s: ${perSecond(first.ms)} accounts/s, ${(first.ownMs / 1000).toFixed(1)} s of this process's own processor time, at most ${count(first.mostMb)} MB`,
-      `the same again where nothing has changed: ${(again.ms / 1000).toFixed(1)} s`,
+      `the same again where nothing has changed: ${(again.ms / 1000).toFixed(1)} s, ${(again.ownMs / 1000).toFixed(1)} s of its own, at most ${count(again.mostMb)} MB`,
       `ratio: ${ratio(first.ms / (least.read + least.write))} the time of reading ${count(least.days)} weather days (${(least.read / 1000).toFixed(2)} s) and inserting the same accounts (${(least.write / 1000).toFixed(2)} s)`,
     ];
   });

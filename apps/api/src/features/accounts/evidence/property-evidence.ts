@@ -161,16 +161,23 @@ function waterOfDay(reason: UnknownDay | null, needed: number | undefined, repla
 }
 
 function runsOf({ controllers }: Gathered, zones: readonly AccountZone[], spans: readonly DaySpan[]): EvidenceRun[] {
-  const zoneOf = new Map(zones.map((zone) => [`${zone.controllerId} ${zone.station}`, zone.id]));
-  const asRun = (controllerId: string, run: ReplayedRun): EvidenceRun[] => {
-    const zoneId = zoneOf.get(`${controllerId} ${run.station}`);
-    return zoneId ? [{ zoneId, program: run.program, begin: run.begin, end: run.end }] : [];
-  };
-  const runs = controllers.flatMap((controller) =>
-    spans.flatMap((span) => controller.runsOf(span).flatMap((run) => asRun(controller.id, run))),
-  );
-  // Days beside each other are looked at from the days before them: what ran then is there twice.
-  return [...new Map(runs.map((run) => [`${run.zoneId} ${run.begin}`, run])).values()].sort((a, b) => a.begin - b.begin);
+  const runs: EvidenceRun[] = [];
+  for (const controller of controllers) {
+    const ofStation = new Map(zones.flatMap((zone) => (zone.controllerId === controller.id ? [[zone.station, zone.id] as const] : [])));
+    // Days beside each other are looked at from the days before them: what ran then is there twice.
+    const places = new Map<number | null, Map<number, number>>();
+    const add = ({ station, program, begin, end }: ReplayedRun): void => {
+      const zoneId = ofStation.get(station);
+      if (!zoneId) return;
+      const seen = places.get(station) ?? new Map<number, number>();
+      places.set(station, seen);
+      const place = seen.get(begin) ?? runs.length;
+      seen.set(begin, place);
+      runs[place] = { zoneId, program, begin, end };
+    };
+    for (const span of spans) controller.runsOf(span).forEach(add);
+  }
+  return runs.sort((a, b) => a.begin - b.begin);
 }
 
 /** Between readings only the days on which one was taken are divided at its hour: runs of the others are not asked for. */

@@ -3,12 +3,13 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { byteaArray, dateArray, float8Array, textArray, uuidArray } from '../../../platform/database/binary-arrays.js';
 import { grouped } from '../../../platform/graphql/loader.js';
 import { type AccountDetail, MonthAccountRow } from './month-account.entity.js';
-import { keptDetail } from './kept-detail.js';
+import { detailOf } from './kept-detail.js';
 
 /** A month's account as it is kept: the version of what it was computed from, and the account when it is asked for. */
 export interface KeptMonth {
   readonly version: string;
-  readonly packed: Buffer;
+  /** null where nobody asks for the account: it is the most of what is kept, and stays where it is */
+  readonly packed: Buffer | null;
   /** null where it was kept before months were judged apart */
   readonly judged: Buffer | null;
   readonly detail: () => AccountDetail;
@@ -55,6 +56,12 @@ const COLUMNS: Readonly<Record<'uuid' | 'date' | 'float8' | 'bytea' | 'text', (v
   bytea: (values) => byteaArray(values as (Buffer | null)[]),
 };
 
+/**
+ * Whose account a computation may ask for: the newest month's for its price, those that were kept before months were judged apart, and those
+ * that the winter share of a mixed meter is taken from.
+ */
+const ASKED_FOR = `a.judged is null or a.month = max(a.month) over (partition by a.property_id) or exists (select from meter where meter.organization_id = a.organization_id and meter.property_id = a.property_id and meter.kind = 'mixed' and meter.indoor_l_per_day is null)`;
+
 const firstOf = (month: string): string => `${month}-01`;
 
 /** All SQL of month accounts. */
@@ -74,13 +81,13 @@ export const monthAccounts = {
 
   /** The property's own accounts of some properties by month, with what they were computed from. */
   async keptMonths(tx: OrganizationTransaction, propertyIds: readonly string[]): Promise<Map<string, Map<string, KeptMonth>>> {
-    const rows = await tx.query<{ propertyId: string; month: string; version: string; detail: Buffer; judged: Buffer | null }>(
-      `select property_id as "propertyId", to_char(month, 'YYYY-MM') as month, inputs_version as version, detail, judged from month_account where organization_id = $1 and property_id = any($2) and meter_id is null`,
+    const rows = await tx.query<{ propertyId: string; month: string; version: string; detail: Buffer | null; judged: Buffer | null }>(
+      `select property_id as "propertyId", to_char(month, 'YYYY-MM') as month, inputs_version as version, case when ${ASKED_FOR} then detail end as detail, judged from month_account a where organization_id = $1 and property_id = any($2) and meter_id is null`,
       [tx.organizationId, propertyIds],
     );
     const kept = new Map<string, Map<string, KeptMonth>>(propertyIds.map((id) => [id, new Map()]));
     for (const { propertyId, month, version, detail, judged } of rows)
-      kept.get(propertyId)?.set(month, { version, packed: detail, judged, detail: () => keptDetail(detail) });
+      kept.get(propertyId)?.set(month, { version, packed: detail, judged, detail: () => detailOf(detail, month) });
     return kept;
   },
 

@@ -4,8 +4,8 @@ import type { AccountDay } from '@rillbook/metering/volumes/weather-series.js';
 import { type Prices, pricesOfTiers } from '../../portfolio/suppliers/prices-of-tiers.service.js';
 import { EtoSeries } from '../gather/eto-series.js';
 import type { PropertyFacts } from '../gather/property-facts.js';
+import { detailOf } from '../months/kept-detail.js';
 import type { KeptMonth } from '../months/month-account.repository.js';
-import { keptDetail } from '../months/kept-detail.js';
 import { type PropertyMonths, propertyMonths, type PropertyWork } from './property-months.js';
 
 /** A property and what its accounts are computed with. */
@@ -13,8 +13,8 @@ export interface ThreadWork {
   readonly facts: PropertyFacts;
   readonly tiers: Prices['tiers'];
   readonly today: string;
-  /** month, version and packed detail of the accounts that are kept; without the detail where nobody asks for it */
-  readonly kept: readonly (readonly [string, string, Uint8Array, Uint8Array | null])[];
+  /** month, version, packed detail and what was judged of the accounts that are kept, as they were read */
+  readonly kept: readonly (readonly [string, string, Uint8Array | null, Uint8Array | null])[];
   readonly judging: PropertyWork['judging'];
 }
 
@@ -42,7 +42,7 @@ function monthsOf({ facts, tiers, today, judging, kept }: ThreadWork): ThreadMon
     prices: pricesOfTiers(tiers),
     today,
     judging,
-    kept: new Map(kept.map(([month, version, detail, judged]) => [month, keptMonth(version, bytesOf(detail), judged && bytesOf(judged))])),
+    kept: new Map(kept.map((each) => [each[0], keptMonth(each)])),
   });
   const details = new Uint8Array(rows.reduce((sum, { detail }) => sum + detail.length, 0));
   let end = 0;
@@ -55,14 +55,12 @@ function monthsOf({ facts, tiers, today, judging, kept }: ThreadWork): ThreadMon
   return { standing, renewed, rows: rows.map(({ detail: _, ...row }) => row), detailEnds, details, episodes, newest };
 }
 
-const bytesOf = (bytes: Uint8Array): Buffer => Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length);
+const bytesOf = (bytes: Uint8Array | null): Buffer | null => bytes && Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length);
 
-const keptMonth = (version: string, packed: Buffer, judged: Buffer | null): KeptMonth => ({
-  version,
-  packed,
-  judged,
-  detail: () => keptDetail(packed),
-});
+function keptMonth([month, version, detail, judged]: ThreadWork['kept'][number]): KeptMonth {
+  const packed = bytesOf(detail);
+  return { version, packed, judged: bytesOf(judged), detail: () => detailOf(packed, month) };
+}
 
 parentPort!.on('message', ({ series, works }: ThreadBatch) => {
   for (const [stationId, days] of series) known.set(stationId, EtoSeries.ofDays(days));

@@ -86,23 +86,18 @@ export class ComputingThreads {
   }
 }
 
-const NOTHING = new Uint8Array(0);
-
 function asked({ facts, prices, today, judging, kept }: PropertyWork): ThreadWork {
-  // Only a mixed meter's winter share asks what earlier months told.
-  const asks = facts.meters.some(({ kind, indoorLPerDay }) => kind === 'mixed' && indoorLPerDay === null);
   return {
     facts,
     tiers: prices.tiers,
     today,
     judging,
-    // Copies: the bytes as they were read stand in a block with many others. What was not judged apart is judged by its account.
-    kept: Array.from(kept, ([month, { version, packed, judged }]) => {
-      const detail = asks || judged === null ? Uint8Array.from(packed) : NOTHING;
-      return [month, version, detail, judged && Uint8Array.from(judged)] as const;
-    }),
+    // Copies: the bytes as they were read stand in a block with many others.
+    kept: Array.from(kept, ([month, { version, packed, judged }]) => [month, version, copyOf(packed), copyOf(judged)] as const),
   };
 }
+
+const copyOf = (bytes: Buffer | null): Uint8Array | null => bytes && Uint8Array.from(bytes);
 
 function answered({ facts }: PropertyWork, found: ThreadMonths): PropertyMonths {
   const { standing, renewed, detailEnds, episodes, newest } = found;
