@@ -119,7 +119,7 @@ describe('settling', () => {
     await user.type(dialog.getByLabelText('In your words'), 'the board keeps the birches');
     await user.click(dialog.getByRole('button', { name: 'Dismiss' }));
     await user.click(await screen.findByRole('button', { name: 'Undo' }));
-    expect(last(calls, 'DismissFinding')).toEqual({ id: 'f1', version: 1, why: 'the board keeps the birches' });
+    expect(last(calls, 'DismissFinding')).toEqual({ id: 'f1', version: 1, reason: 'other', why: 'the board keeps the birches' });
     await waitFor(() => expect(last(calls, 'ReopenFinding')).toEqual({ id: 'f1', version: 2 }));
   });
 

@@ -14,6 +14,7 @@ export const doorPages: Readonly<Record<string, PageFile>> = {
 /** In the desk's frame. */
 export const deskPages: Readonly<Record<string, PageFile>> = {
   '/properties/:id': async () => (await import('../features/property/PropertyPage.js')).PropertyPage,
+  '/findings/usefulness': async () => (await import('../features/findings/precision/PrecisionPage.js')).PrecisionPage,
   '/findings/:id?': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
   '/month': async () => (await import('../features/overview/month/MonthPage.js')).MonthPage,
   '/routes': async () => (await import('../features/fieldwork/routes/RoutesPage.js')).RoutesPage,

@@ -3,6 +3,7 @@ export const paths = {
   portfolio: '/',
   month: '/month',
   findings: '/findings',
+  findingPrecision: '/findings/usefulness',
   finding: (id: string): string => `/findings/${id}`,
   property: (id: string, month?: string | null): string => `/properties/${id}${month ? `?month=${month}` : ''}`,
   routes: '/routes',

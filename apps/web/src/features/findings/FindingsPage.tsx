@@ -10,11 +10,11 @@ import { FindingWithDeeds } from './FindingWithDeeds.js';
 import './findings.css';
 import { FindingList } from './list/FindingList.js';
 import { inOrder } from './list/in-order.js';
-import { findingAddress, findingsAddress } from './urls.js';
+import { findingAddress, findingsAddress, type FindingState } from './urls.js';
 
 export const findingsDocument = graphql(`
-  query Findings($state: [String!], $kind: String) {
-    findings(state: $state, kind: $kind) {
+  query Findings($state: [String!], $kind: String, $silenced: Boolean) {
+    findings(state: $state, kind: $kind, silenced: $silenced) {
       id
       kind
       money
@@ -28,10 +28,22 @@ export const findingsDocument = graphql(`
   }
 `);
 
+/** Findings of a list: what somebody lets wait is not among those to decide. */
+function asked(state: FindingState): { readonly state: string[]; readonly silenced?: boolean } {
+  switch (state) {
+    case 'open':
+      return { state: ['open'], silenced: false };
+    case 'waiting':
+      return { state: ['open', 'in work'], silenced: true };
+    default:
+      return { state: [state] };
+  }
+}
+
 /** The list to work through: what was found at the left, its evidence at the right. */
 export function FindingsPage() {
   const [place, change] = useAddress(findingsAddress);
-  const query = useQuery(findingsDocument, { variables: { state: [place.state], kind: place.kind }, fetchPolicy: 'cache-and-network' });
+  const query = useQuery(findingsDocument, { variables: { ...asked(place.state), kind: place.kind }, fetchPolicy: 'cache-and-network' });
   const shown = { ...query, data: query.data ?? query.previousData };
   return <Fetched query={shown}>{(data) => <Findings data={data} place={place} onChange={change} />}</Fetched>;
 }

@@ -1,7 +1,8 @@
 import { paths } from '../../page/paths.js';
 import { type Address, oneOf } from '../../page/use-address.js';
 
-export const STATES = ['open', 'in work', 'resolved', 'dismissed'] as const;
+/** What the list shows; those that wait are open or in work, and somebody has seen them. */
+export const STATES = ['open', 'waiting', 'in work', 'resolved', 'dismissed'] as const;
 export type FindingState = (typeof STATES)[number];
 
 export interface FindingsPlace {

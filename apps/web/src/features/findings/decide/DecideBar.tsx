@@ -36,6 +36,9 @@ export function DecideBar({ finding: masked, onChoose }: Props) {
       <Button kind="main" onClick={() => onChoose('accept')}>
         <FormattedMessage id="findings.accept" /> <Kbd>a</Kbd>
       </Button>
+      <Button kind="plain" onClick={() => onChoose('wait')}>
+        <FormattedMessage id="findings.wait" /> <Kbd>s</Kbd>
+      </Button>
       <Button kind="plain" onClick={() => onChoose('dismiss')}>
         <FormattedMessage id="findings.dismiss" /> <Kbd>d</Kbd>
       </Button>

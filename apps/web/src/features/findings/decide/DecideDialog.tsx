@@ -7,6 +7,7 @@ import { findingToDecide, isOpen } from './finding-to-decide.js';
 import { KeysDialog } from './KeysDialog.js';
 import { ResolveDialog } from './ResolveDialog.js';
 import type { Deed } from './use-decide-keys.js';
+import { WaitDialog } from './WaitDialog.js';
 
 interface Props {
   readonly deed: Deed;
@@ -25,6 +26,8 @@ export function DecideDialog({ deed, finding: masked, crews, mayDecide, onClose,
   switch (deed) {
     case 'accept':
       return <AcceptDialog finding={finding} crews={crews} onClose={onClose} onDone={onDone} />;
+    case 'wait':
+      return <WaitDialog finding={finding} onClose={onClose} onDone={onDone} />;
     case 'dismiss':
       return <DismissDialog finding={finding} onClose={onClose} onDone={onDone} />;
     case 'resolve':

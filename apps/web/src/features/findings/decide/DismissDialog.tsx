@@ -1,7 +1,6 @@
 import { type FormEvent, useId, useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import type { FindingToDecideFragment } from '../../../graphql/__generated__/graphql.js';
-import type { MessageId } from '../../../i18n/catalogue.js';
 import { Dialog } from '../../../ui/dialogs/Dialog.js';
 import { useToast } from '../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../ui/forms/Button.js';
@@ -9,17 +8,8 @@ import { TextAreaField } from '../../../ui/forms/Field.js';
 import { RadioList } from '../../../ui/forms/Select.js';
 import { ErrorState } from '../../../ui/states/States.js';
 import { ChangedNote } from './ChangedNote.js';
+import { DISMISS_REASONS, type DismissReason } from './dismiss-reasons.js';
 import { useSettle } from './use-settle.js';
-
-const REASONS = ['agreed', 'known', 'wrong', 'small', 'other'] as const;
-type Reason = (typeof REASONS)[number];
-const REASON_WORDS: Readonly<Record<Reason, MessageId>> = {
-  agreed: 'dismiss.agreed',
-  known: 'dismiss.known',
-  wrong: 'dismiss.wrong',
-  small: 'dismiss.small',
-  other: 'dismiss.other',
-};
 
 interface Props {
   readonly finding: Pick<FindingToDecideFragment, 'id' | 'version'>;
@@ -33,15 +23,16 @@ export function DismissDialog({ finding, onClose, onDone }: Props) {
   const toast = useToast();
   const settle = useSettle();
   const form = useId();
-  const [reason, setReason] = useState<Reason>('agreed');
+  const [reason, setReason] = useState<DismissReason>('client wants it');
   const [text, setText] = useState('');
   const [isMissing, setMissing] = useState(false);
-  const said = intl.formatMessage({ id: REASON_WORDS[reason] });
+  const chosen = DISMISS_REASONS.find(({ value }) => value === reason)!;
+  const said = intl.formatMessage({ id: chosen.words });
   const why = reason === 'other' ? text.trim() : [said, text.trim()].filter(Boolean).join('. ');
   const submit = async (event: FormEvent): Promise<void> => {
     event.preventDefault();
     setMissing(!why);
-    const settled = why ? await settle.dismiss(finding.id, finding.version, why) : null;
+    const settled = why ? await settle.dismiss(finding.id, finding.version, { reason, why }) : null;
     if (!settled) return;
     toast({ words: intl.formatMessage({ id: 'dismiss.done' }, { why }), onUndo: () => void settle.reopen(settled.id, settled.version) });
     onDone();
@@ -69,7 +60,7 @@ export function DismissDialog({ finding, onClose, onDone }: Props) {
           label={intl.formatMessage({ id: 'dismiss.reason' })}
           value={reason}
           onChange={setReason}
-          choices={REASONS.map((value) => ({ value, words: intl.formatMessage({ id: REASON_WORDS[value] }) }))}
+          choices={DISMISS_REASONS.map(({ value, words }) => ({ value, words: intl.formatMessage({ id: words }) }))}
         />
         <TextAreaField
           label={intl.formatMessage({ id: 'dismiss.words' })}
@@ -79,7 +70,7 @@ export function DismissDialog({ finding, onClose, onDone }: Props) {
           problem={isMissing && !why ? intl.formatMessage({ id: 'dismiss.words.missing' }) : null}
         />
         <p className="hint">
-          <FormattedMessage id="dismiss.note" />
+          <FormattedMessage id={chosen.hint} />
         </p>
       </form>
     </Dialog>

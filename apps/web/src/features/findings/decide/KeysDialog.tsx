@@ -7,6 +7,7 @@ const KEYS: readonly { readonly keys: readonly string[]; readonly words: Message
   { keys: ['j', 'k'], words: 'findings.help.move' },
   { keys: ['Enter'], words: 'findings.help.open' },
   { keys: ['a'], words: 'findings.help.accept', decides: true },
+  { keys: ['s'], words: 'findings.help.wait', decides: true },
   { keys: ['d'], words: 'findings.help.dismiss', decides: true },
   { keys: ['r'], words: 'findings.help.resolve', decides: true },
   { keys: ['?'], words: 'findings.help.help' },

@@ -2,11 +2,11 @@ import { useEffect } from 'react';
 import { isTyping } from '../../../ui/tables/keys.js';
 
 /** What a dialog is open for. */
-export type Deed = 'accept' | 'dismiss' | 'resolve' | 'help';
+export type Deed = 'accept' | 'wait' | 'dismiss' | 'resolve' | 'help';
 
-const DEEDS: Readonly<Record<string, Deed>> = { a: 'accept', d: 'dismiss', r: 'resolve', '?': 'help' };
+const DEEDS: Readonly<Record<string, Deed>> = { a: 'accept', s: 'wait', d: 'dismiss', r: 'resolve', '?': 'help' };
 
-/** a accepts, d dismisses, r resolves, ? tells the keys; only help where the person decides nothing. */
+/** a accepts, s lets it wait, d dismisses, r resolves, ? tells the keys; only help where the person decides nothing. */
 export function useDecideKeys(onDeed: (deed: Deed) => void, mayDecide: boolean): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {

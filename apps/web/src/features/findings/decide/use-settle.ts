@@ -2,10 +2,11 @@ import { useState } from 'react';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import { useDeed } from '../../../page/use-deed.js';
 import type { Changed } from './ChangedNote.js';
+import type { DismissReason } from './dismiss-reasons.js';
 
 const dismissDocument = graphql(`
-  mutation DismissFinding($id: ID!, $version: Int!, $why: String!) {
-    dismissFinding(id: $id, version: $version, why: $why) {
+  mutation DismissFinding($id: ID!, $version: Int!, $reason: String!, $why: String!) {
+    dismissFinding(id: $id, version: $version, reason: $reason, why: $why) {
       __typename
       ... on Finding {
         id
@@ -14,6 +15,27 @@ const dismissDocument = graphql(`
         dismissedWhy
         decidedBy
         decidedAt
+      }
+      ... on ChangedMeanwhile {
+        changedBy
+        changedAt
+      }
+    }
+  }
+`);
+
+const acknowledgeDocument = graphql(`
+  mutation AcknowledgeFinding($id: ID!, $version: Int!, $until: Date, $note: String!) {
+    acknowledgeFinding(id: $id, version: $version, until: $until, note: $note) {
+      __typename
+      ... on Finding {
+        id
+        version
+        isSilenced
+        acknowledgedAt
+        acknowledgedBy
+        acknowledgedNote
+        acknowledgedUntil
       }
       ... on ChangedMeanwhile {
         changedBy
@@ -71,7 +93,9 @@ type Outcome =
 type Settled = { readonly id: string; readonly version: number } | null;
 
 export interface Settle {
-  readonly dismiss: (id: string, version: number, why: string) => Promise<Settled>;
+  readonly dismiss: (id: string, version: number, given: { readonly reason: DismissReason; readonly why: string }) => Promise<Settled>;
+  /** Silent until the end of a day; null: until it clears. */
+  readonly acknowledge: (id: string, version: number, given: { readonly until: string | null; readonly note: string }) => Promise<Settled>;
   readonly resolve: (id: string, version: number, found: string) => Promise<Settled>;
   readonly reopen: (id: string, version: number) => Promise<Settled>;
   readonly isBusy: boolean;
@@ -83,7 +107,8 @@ const OLD = { refetch: ['Findings', 'FindingDetail'] };
 
 /** Settles a finding, or opens it again; somebody quicker is an answer, not a fault. */
 export function useSettle(): Settle {
-  const [dismiss, resolve, reopen] = [useDeed(dismissDocument, OLD), useDeed(resolveDocument, OLD), useDeed(reopenDocument, OLD)];
+  const [dismiss, acknowledge] = [useDeed(dismissDocument, OLD), useDeed(acknowledgeDocument, OLD)];
+  const [resolve, reopen] = [useDeed(resolveDocument, OLD), useDeed(reopenDocument, OLD)];
   const [changed, setChanged] = useState<Changed | null>(null);
   const settled = (outcome: Outcome | undefined): Settled => {
     switch (outcome?.__typename) {
@@ -98,11 +123,12 @@ export function useSettle(): Settle {
     }
   };
   return {
-    dismiss: async (id, version, why) => settled((await dismiss.run({ id, version, why }))?.dismissFinding),
+    dismiss: async (id, version, given) => settled((await dismiss.run({ id, version, ...given }))?.dismissFinding),
+    acknowledge: async (id, version, given) => settled((await acknowledge.run({ id, version, ...given }))?.acknowledgeFinding),
     resolve: async (id, version, found) => settled((await resolve.run({ id, version, with: found }))?.resolveFinding),
     reopen: async (id, version) => settled((await reopen.run({ id, version }))?.reopenFinding),
-    isBusy: dismiss.isBusy || resolve.isBusy || reopen.isBusy,
-    problem: dismiss.problem ?? resolve.problem ?? reopen.problem,
+    isBusy: dismiss.isBusy || acknowledge.isBusy || resolve.isBusy || reopen.isBusy,
+    problem: dismiss.problem ?? acknowledge.problem ?? resolve.problem ?? reopen.problem,
     changed,
   };
 }

@@ -15,7 +15,9 @@ import { isTooLittle } from '../list/too-little.js';
 import { AccountEvidence } from './AccountEvidence.js';
 import { CheckFirst } from './CheckFirst.js';
 import { Decided } from './Decided.js';
+import { FindingPast } from './FindingPast.js';
 import { readEvidence } from './read-evidence.js';
+import { UsageHours } from './UsageHours.js';
 import { WhyWeThinkSo } from './WhyWeThinkSo.js';
 import { WorkForIt } from './WorkForIt.js';
 import { ZoneEvidence } from './ZoneEvidence.js';
@@ -37,6 +39,17 @@ const findingOfArticle = graphql(`
     evidence
     openedAt
     cameBack
+    clearedAt
+    history {
+      kind
+      at
+    }
+    isSilenced
+    acknowledgedAt
+    acknowledgedBy
+    acknowledgedNote
+    acknowledgedUntil
+    ...UsageHoursOfFinding
     dismissedWhy
     resolvedWith
     decidedBy
@@ -99,9 +112,11 @@ export function FindingArticle({ finding: masked, children }: Props) {
       <p className="lede">
         <Water finding={finding} />
       </p>
+      <FindingPast finding={finding} />
       <Decided finding={finding} />
       {children}
       <WorkForIt orders={finding.workOrders} />
+      <UsageHours finding={finding} />
       <Pictures finding={finding} names={names} />
       {evidence.zones.length > 0 && <ZoneEvidence zones={evidence.zones} names={names} />}
       <div className="evid">

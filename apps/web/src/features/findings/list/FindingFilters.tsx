@@ -1,6 +1,8 @@
-import { useIntl } from 'react-intl';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { Link } from 'react-router';
 import type { MessageId } from '../../../i18n/catalogue.js';
 import { words } from '../../../i18n/messages/en/office/words.js';
+import { paths } from '../../../page/paths.js';
 import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { useSays } from '../../../says/use-says.js';
 import { Select } from '../../../ui/forms/Select.js';
@@ -8,6 +10,7 @@ import { type FindingState, type FindingsPlace, STATES } from '../urls.js';
 
 const STATE_WORDS: Readonly<Record<FindingState, MessageId>> = {
   open: 'findings.state.open',
+  waiting: 'findings.state.waiting',
   'in work': 'findings.state.work',
   resolved: 'findings.state.resolved',
   dismissed: 'findings.state.dismissed',
@@ -43,6 +46,9 @@ export function FindingFilters({ place, onChange }: Props) {
         choices={kinds}
         onChange={(kind) => onChange({ kind: kind || null })}
       />
+      <Link className="xs" to={paths.findingPrecision}>
+        <FormattedMessage id="precision.link" />
+      </Link>
     </div>
   );
 }
