@@ -15,7 +15,7 @@ export default defineConfig({
     include: [`tests/libs/${library}/**/*.spec.ts`, 'tests/golden/**/*.spec.ts'],
     exclude: ['tests/libs/agronomy/nomenclature.spec.ts'],
     setupFiles: ['tests/mutation/few-runs.ts'],
-    testTimeout: 60_000,
+    testTimeout: 300_000,
     isolate: false,
   },
 });

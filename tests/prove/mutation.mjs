@@ -2,7 +2,7 @@
 // `npm run prove -- mutation` runs all four, `npm run prove -- mutation units` one. Further words choose within the library:
 // a folder (`evapotranspiration/air`), part of a file's name (`wind-speed`), and with a leading `!` what to leave out.
 // A change must be noticed by the tests of its own library or by the published examples; those of the libraries that build
-// on it do not count. The score must be at least 85 % in each; survivors are listed with their place.
+// on it do not count. `MUTATION_CONCURRENCY=1` leaves a core to others. The score must be at least 85 % in each; survivors are listed with their place.
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -41,8 +41,10 @@ async function mutate(library, words) {
       tempDirName: path.join(temporary, 'tree'),
       reporters: ['progress-append-only'],
       logLevel: 'error',
-      concurrency: 2,
+      concurrency: Number(process.env.MUTATION_CONCURRENCY ?? 2),
       timeoutMS: 20_000,
+      // All tests of a library once, on a machine that may be busy.
+      dryRunTimeoutMinutes: 20,
       allowEmpty: true,
     }).runMutationTest();
   } finally {

@@ -2,6 +2,8 @@ import type { AccountInput } from '@rillbook/metering/account/account-input.js';
 import type fc from 'fast-check';
 
 export declare const someMeasuredProperty: fc.Arbitrary<AccountInput>;
+/** Rain covers nearly all that every zone needed. */
+export declare const someWetProperty: fc.Arbitrary<AccountInput>;
 export declare function standardNormals(seed: number): () => number;
 /** Largest mean miss of many properties of 4,000 draws. */
 export declare const MEAN_TOLERANCE: number;

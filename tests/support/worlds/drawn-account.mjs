@@ -11,8 +11,9 @@ const END_OF_MONTH = dayNumberOfDate('2026-07-01');
 const CYCLE_OF_DAYS = 29;
 /** A deviation below this share of the largest volume is compared with it: no finding ever hangs on less. [–] */
 const SMALLEST_SHARE = 0.02;
-/** Of a dry month's need. [–] */
+/** Of a dry month's need; and less than which rain all but covers it. [–] */
 const LEAST_OF_DRY_NEED = 0.5;
+const WET_OF_DRY_NEED = 0.15;
 /** The most sensitive usual threshold of a rain sensor, as the library has it. [mm] */
 const SMALLEST_THRESHOLD_MM = 3.175;
 
@@ -108,9 +109,9 @@ const intervalsOf = ({ cut, litres, sdLitres }) =>
 /**
  * A June of one to three metered zones under a program and, maybe, a timer that sets its own times; all four volumes exist, and every zone needs
  * at least half of what it would need without rain. Where rain keeps root zones full, need is nothing on one side and something on the other,
- * and no slope tells how far.
+ * and no slope tells how far: those are `someWetProperty`.
  */
-export const someMeasuredProperty = fc
+const someProperty = fc
   .record({
     zones: fc.tuple(someZone(1), someZone(2), someZone(3)),
     count: fc.integer({ min: 1, max: 3 }),
@@ -155,14 +156,20 @@ export const someMeasuredProperty = fc
       allowance: { from: 'ordinance', etaf, specialLandscapeAreaM2: specialShare * area },
       clockChanges: [],
     };
-  })
-  .filter(isIrrigated);
+  });
 
-function isIrrigated(input) {
+function shareOfDryNeed(input) {
   const needs = (days) => computeMonthAccount({ ...input, days }).zones.map(({ neededLitres }) => neededLitres);
   const dry = needs(input.days.map((day) => ({ ...day, rainMm: 0 })));
-  return needs(input.days).every((litres, at) => litres >= LEAST_OF_DRY_NEED * dry[at]);
+  return needs(input.days).map((litres, at) => litres / dry[at]);
 }
+
+export const someMeasuredProperty = someProperty.filter((input) => shareOfDryNeed(input).every((share) => share >= LEAST_OF_DRY_NEED));
+
+/** The same where it rains twice as often, and rain covers nearly all that every zone needed: half the difference alone would say little of it, or nothing. */
+export const someWetProperty = someProperty
+  .map((input) => ({ ...input, days: input.days.map((day, at) => (at % 9 === 4 ? { ...day, rainMm: day.rainMm + 15 } : day)) }))
+  .filter((input) => shareOfDryNeed(input).every((share) => share < WET_OF_DRY_NEED));
 
 /** Standard normal numbers from a seed of our own (mulberry32 and Box-Muller), so that draws are the same everywhere. */
 export function standardNormals(seed) {

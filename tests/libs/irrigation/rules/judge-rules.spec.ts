@@ -57,6 +57,16 @@ describe('days', () => {
     ]);
     expect(judge([program({ days: { kind: 'every', everyDays: 3, from: '2026-06-01' } })], { daysPerWeek: 3 })).toEqual([]);
   });
+
+  it('a week is from Monday to Sunday: of Monday, Tuesday and Sunday the Sunday is one too many', () => {
+    const days = { kind: 'weekdays', weekdays: ['Sun', 'Mon', 'Tue'] } as const;
+    expect(judge([program({ days })], { daysPerWeek: 2 })).toMatchObject([{ times: 4, firstDate: '2026-06-07', lastDate: '2026-06-28' }]);
+  });
+
+  it('stations are named in their order, whatever the order in which they run', () => {
+    const stations = [stationRun(3, 10), stationRun(1, 10), stationRun(2, 10)];
+    expect(judge([program({ stations })], { allowedDays: { kind: 'none' } })).toMatchObject([{ stations: [1, 2, 3], times: 28 }]);
+  });
 });
 
 describe('hours', () => {
