@@ -51,8 +51,10 @@ export function formatsFor({ language, units, currency, timeZone }: Place): Form
   const numbers = numberFormats(language, currency);
   const shownIn = (kind: QuantityKind): ShownIn => quantities[kind][units];
   const figureOf = (kind: QuantityKind, si: Known): string => {
-    const { fromSi, decimals } = shownIn(kind);
-    return typeof si === 'number' ? numbers.number(fromSi(si), decimals) : NOT_KNOWN;
+    const { fromSi, decimals, decimalsBelowOne = decimals } = shownIn(kind);
+    if (typeof si !== 'number') return NOT_KNOWN;
+    const shown = fromSi(si);
+    return numbers.number(shown, Math.abs(shown) < 1 ? decimalsBelowOne : decimals);
   };
   const withUnit = (figure: string, unit: UnitWord): string => (figure === NOT_KNOWN ? figure : `${figure} ${words[unit]}`);
   const volumeColumn = (largest: Known): VolumeColumn => {

@@ -26,6 +26,8 @@ export type QuantityKind = 'volume' | 'area' | 'depth' | 'length' | 'flow' | 'ra
 export interface ShownIn {
   readonly unit: UnitWord;
   readonly decimals: number;
+  /** More of them for what is smaller than one unit: a leak of a quarter gallon a minute is not three tenths. */
+  readonly decimalsBelowOne?: number;
   readonly fromSi: (value: number) => number;
   readonly toSi: (value: number) => number;
 }
@@ -60,6 +62,7 @@ export const quantities: Readonly<Record<QuantityKind, Readonly<Record<UnitSyste
     us: {
       unit: 'unit.gpm',
       decimals: 1,
+      decimalsBelowOne: 2,
       fromSi: (value) => gallonsPerMinuteFromLitresPerMinute(litresPerMinute(value)),
       toSi: litresPerMinuteFromGallonsPerMinute,
     },
