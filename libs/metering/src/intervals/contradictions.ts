@@ -18,6 +18,9 @@ const BEYOND_SDS = 3;
 /** Share of an interval that crosses an end is this uncertain, as in the account. */
 const SHARE_SD = 0.2;
 
+/** A feed's volumes are joined to days; one that ends on a changed clock may reach a little further. [d] */
+const ONE_DAY = 1.1;
+
 /** A bill's days have no hours: its ends are uncertain by half a day. */
 const BILL_END_SD_DAYS = 0.5;
 
@@ -51,6 +54,12 @@ function overlaps(other: UsageInterval, interval: UsageInterval): boolean {
   return other.fromLocalDay < interval.toLocalDay && other.toLocalDay > interval.fromLocalDay;
 }
 
+// All water of a day may have run on one side of an hour: timers water by night. That of longer intervals follows the weather.
+function cutVariance({ fromLocalDay, toLocalDay, litres }: UsageInterval, share: number): number {
+  const isOneDay = toLocalDay - fromLocalDay <= ONE_DAY;
+  return (isOneDay ? 1 : SHARE_SD ** 2 * share * (1 - share)) * share * (1 - share) * litres ** 2;
+}
+
 function contradicted(interval: UsageInterval, better: readonly CountedStretch[], dayWeight: DayWeight): Contradiction | null {
   const { fromLocalDay, toLocalDay } = interval;
   const days = toLocalDay - fromLocalDay;
@@ -65,7 +74,7 @@ function contradicted(interval: UsageInterval, better: readonly CountedStretch[]
     const share = shareOfInterval([other.fromLocalDay, other.toLocalDay], [from, to], dayWeight);
     covered += to - from;
     litres += share * other.litres;
-    variance += (share * other.sdLitres) ** 2 + (SHARE_SD * share * (1 - share) * other.litres) ** 2;
+    variance += (share * other.sdLitres) ** 2 + cutVariance(other, share);
   }
   if (better.length === 0 || covered < days - 1e-9) return null;
   if (interval.source === 'bills') variance += 2 * (BILL_END_SD_DAYS * (Math.max(litres, interval.litres) / days)) ** 2;

@@ -16,7 +16,7 @@ const quailCommons = {
   weekly: true,
   lastRead: '2026-09-22T14:10',
   notes: 'Meter box at the Larch Way entry, left of the sign. Mains voltage behind the lower door of the controller cabinet.',
-  meters: [{ name: 'Irrigation', unit: 'CCF', sizeIn: 2, maxGpm: 160, psi: 66, first: 12_418.6, since: '2014-04-02', feed: true }],
+  meters: [{ name: 'Irrigation', unit: 'CCF', sizeIn: 1.5, maxGpm: 100, psi: 66, first: 12_418.6, since: '2014-04-02', feed: true }],
   programs: {
     A: { days: 'Tue Thu Sat', shoulder: 'Tue Sat', starts: '21:30' },
     B: { days: 'daily', shoulder: 'Mon Wed Fri Sun', starts: '03:00' },
@@ -162,7 +162,7 @@ const larchTerrace = {
       location: 'Locked cabinet by the tennis court',
       known: false,
       unknownAt: ['2026-07-08T11:05', '2026-09-01T13:20'],
-      history: { fixedPercent: 90, noPauses: true },
+      history: { fixedPercent: 130, noPauses: true },
       zones: [
         ['Terrace lawn, east', 'cool rotor', 8_800, 'A', { duUnknown: true }],
         ['Terrace lawn, west', 'cool rotor', 9_100, 'A', { duUnknown: true }],

@@ -133,7 +133,7 @@ const depotGreen = {
       ],
     },
   ],
-  faults: [{ zone: 'Green, west', factor: 0, since: '2026-09-12T00:00' }],
+  faults: [{ zone: 'Green, west', factor: 0, since: '2026-08-08T00:00' }],
   backflow: [['Depot assembly', 'old ticket window', 'pressure vacuum breaker', '2026-03-24', '2027-03-24']],
 };
 

@@ -8,6 +8,9 @@ import type { JudgedMonth } from './judged-month.js';
 /** A month under way says something after a week: common practice. [d] */
 const FEWEST_DAYS = 7;
 
+/** A month under way ends what is open when it has said otherwise for half of its days. Common practice. [d] */
+const DAYS_THAT_END = 15;
+
 /** What is open stays open down to this share of what opens it, so that it does not open and close from month to month. An assumption. */
 const STAYS_SHARE = 0.5;
 
@@ -24,9 +27,13 @@ const STAYS_SHARE = 0.5;
  */
 export function monthEpisodes(months: readonly JudgedMonth[], others: readonly Episode[], thresholds: Thresholds): readonly Episode[] {
   const told = months.filter(({ throughDate, daysCovered }) => throughDate !== null && daysCovered >= FEWEST_DAYS);
-  const settings = throughMonths(told, ({ candidates }) => candidates, thresholds);
+  const settings = throughMonths(told, ({ candidates }) => candidates, { opens: thresholds, stays: lessened(thresholds) });
   const all = [...others, ...settings];
-  const allowance = throughMonths(told, (month) => (isOverAlone(month, all) && month.allowance ? [month.allowance] : []), thresholds);
+  const allowance = throughMonths(told, (month) => (isOverAlone(month, all) && month.allowance ? [month.allowance] : []), {
+    opens: thresholds,
+    // A month's allowance is a month's: the next one is a judgement of its own.
+    stays: thresholds,
+  });
   return [...settings, ...allowance];
 }
 
@@ -51,7 +58,7 @@ function endOf({ throughDate }: JudgedMonth): number {
 function throughMonths(
   months: readonly JudgedMonth[],
   candidatesOf: (month: JudgedMonth) => readonly FindingCandidate[],
-  thresholds: Thresholds,
+  { opens, stays }: { readonly opens: Thresholds; readonly stays: Thresholds },
 ): readonly Episode[] {
   const ended: Episode[] = [];
   const open = new Map<string, Episode>();
@@ -59,14 +66,14 @@ function throughMonths(
     const candidates = new Map(candidatesOf(month).map((candidate) => [candidate.causeKey, candidate]));
     for (const [key, episode] of open) {
       const candidate = candidates.get(key);
-      if (candidate && isWorth(candidate, lessened(thresholds))) open.set(key, goneOn(episode, candidate));
-      else if (month.daysCovered === month.daysInMonth) {
+      if (candidate && isWorth(candidate, stays)) open.set(key, goneOn(episode, candidate));
+      else if (month.daysCovered === month.daysInMonth || month.daysCovered >= DAYS_THAT_END) {
         ended.push({ ...episode, clearedLocalDay: endOf(month) });
         open.delete(key);
       }
     }
     for (const [key, candidate] of candidates)
-      if (!open.has(key) && isWorth(candidate, thresholds)) open.set(key, begun(candidate, endOf(month)));
+      if (!open.has(key) && isWorth(candidate, opens)) open.set(key, begun(candidate, endOf(month)));
   }
   return [...ended, ...open.values()];
 }

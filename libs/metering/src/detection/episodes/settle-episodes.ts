@@ -66,7 +66,7 @@ function inOrder(one: Episode, other: Episode): number {
 }
 
 const keyOf = ({ kind, causeKey, fromDate, litres, clearedLocalDay }: Episode): string =>
-  [kind, causeKey, fromDate, litres, clearedLocalDay].join('|');
+  [kind, causeKey, fromDate, litres, clearedLocalDay].join('\t');
 
 interface Pair {
   readonly before: Episode;

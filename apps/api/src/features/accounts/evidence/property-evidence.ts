@@ -1,4 +1,3 @@
-import type { UnknownDay } from '@rillbook/irrigation/settings/replay-controller.js';
 import type { ReplayedRun } from '@rillbook/irrigation/settings/replay-starts.js';
 import type { AccountZone } from '@rillbook/metering/account/account-input.js';
 import type { EvidenceRun, EvidenceZone, MeterEvidence } from '@rillbook/metering/detection/episodes/meter-evidence.js';
@@ -10,9 +9,11 @@ import type { PropertyFacts } from '../gather/property-facts.js';
 import { zonesByMonth } from '../gather/zones-by-month.js';
 import { feedAsReadings, wholeIntervals } from './metered-evidence.js';
 import { neededByDay } from './needed-by-day.js';
+import { programmedWater } from './programmed-water.js';
 import { type DaySpan, type PropertyCalendar, propertyCalendar } from './property-calendar.js';
 import { type ReplayedController, replayedController } from './replayed-controller.js';
 import { usageSteps } from './usage-steps.js';
+import { zonesOfMeter } from './zones-of-meter.js';
 
 /** A property's meters with all that is known of them over some days, and the replays that they share. */
 export interface PropertyEvidence {
@@ -64,6 +65,7 @@ function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, in
     facts.usageDays.filter(({ meterId }) => ids.has(meterId)),
     calendar,
   );
+  const step = stepOf(usage, newest.resolution === null ? null : litresFrom(newest.resolution * newest.multiplier, newest.unit));
   const water = programmedWater(gathered, own);
   const told = [...feedPieces(usage !== null, intervals, water.litres, firstDay), ...wholeIntervals(intervals)];
   const judged = told.filter(({ toLocalDay }) => toLocalDay > firstDay).sort((a, b) => a.fromLocalDay - b.fromLocalDay);
@@ -73,7 +75,7 @@ function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, in
     kind: newest.kind,
     indoorLitresPerDay: newest.indoorLPerDay,
     sizeMm: newest.sizeMm,
-    resolutionLitres: newest.resolution === null ? null : litresFrom(newest.resolution * newest.multiplier, newest.unit),
+    resolutionLitres: step,
     ...{ firstDay, days, midnights },
     rainMm: ofDays(eto.weather.rainMm, eto.weather.firstDay, calendar),
     etoMm: ofDays(eto.weather.etoMm, eto.weather.firstDay, calendar),
@@ -84,16 +86,9 @@ function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, in
     zones: flows,
     runs: own ? runsOf(gathered, own, usage ? [calendar] : daysOfReading(judged, calendar)) : [],
     intervals: judged,
-    usage,
+    usage: usage && { ...usage, resolutionLitres: step },
     pricePerLitre,
   };
-}
-
-/** The zones whose water a meter passes; null where they are not assigned to one of several meters. */
-function zonesOfMeter(zones: readonly AccountZone[], meterId: string, meters: number): readonly AccountZone[] | null {
-  const metered = zones.filter((zone) => !zone.handWatered && zone.meterId !== 'none');
-  if (meters > 1 && metered.some((zone) => zone.meterId === null)) return null;
-  return metered.filter((zone) => zone.meterId === meterId || zone.meterId === null);
 }
 
 const evidenceZone = (zone: AccountZone): EvidenceZone => ({
@@ -104,6 +99,17 @@ const evidenceZone = (zone: AccountZone): EvidenceZone => ({
   flowRelativeSd: defaultRelativeSd.flow[zone.flowSource],
 });
 
+/** What is nearly a step is one: decimals are cut when volumes are written. */
+const NEARLY = 0.9;
+
+/** The least step of a meter: the dial's, unless its feed tells volumes that are smaller. [L] */
+function stepOf(usage: MeterEvidence['usage'], ofDial: number | null): number | null {
+  const ofFeed = usage?.resolutionLitres ?? null;
+  if (!usage || ofFeed === null || ofDial === null) return ofFeed ?? ofDial;
+  const least = usage.litres.reduce((smallest, litres) => (litres > 0 && litres < smallest ? litres : smallest), Number.POSITIVE_INFINITY);
+  return least < NEARLY * ofDial ? Math.min(ofFeed, ofDial) : Math.max(ofFeed, ofDial);
+}
+
 /** How far recorded flows may be off altogether: each zone's own errors even out as far as several share the water. */
 function commonFlowSd(zones: readonly EvidenceZone[], litres: readonly number[]): number {
   const whole = litres.reduce((sum, own) => sum + own, 0);
@@ -112,52 +118,6 @@ function commonFlowSd(zones: readonly EvidenceZone[], litres: readonly number[])
   const apart = Math.sqrt(zones.reduce((sum, { flowRelativeSd }, at) => sum + ((litres[at]! / whole) * flowRelativeSd) ** 2, 0));
   // Half of an error is common practice's: nozzles of one make, one pressure. An assumption.
   return Math.sqrt((mean ** 2 + apart ** 2) / 2);
-}
-
-interface ProgrammedWater {
-  readonly litres: Float64Array;
-  readonly isEstimate: Uint8Array;
-  readonly litresOfZones: readonly number[];
-}
-
-function programmedWater(gathered: Gathered, zones: readonly AccountZone[] | null): ProgrammedWater {
-  const { days } = gathered.calendar;
-  const litres = new Float64Array(days);
-  const isEstimate = new Uint8Array(days);
-  if (!zones?.length) return { litres: litres.fill(Number.NaN), isEstimate, litresOfZones: [] };
-  const litresOfZones = zones.map((zone) => {
-    const { waterOf, unknown } = waterOfZone(gathered, zone);
-    let whole = 0;
-    for (let day = 0; day < days; day++) {
-      const own = waterOf(day);
-      litres[day]! += own;
-      if (unknown[day] === 'settings-from-weather') isEstimate[day] = 1;
-      if (!Number.isNaN(own)) whole += own;
-    }
-    return whole;
-  });
-  return { litres, isEstimate, litresOfZones };
-}
-
-const NONE_KNOWN: ReplayedController['unknown'] = [];
-
-function waterOfZone({ controllers, neededOf }: Gathered, zone: AccountZone) {
-  const controller = controllers.find(({ id }) => id === zone.controllerId) ?? null;
-  const minutes = zone.station === null ? null : (controller?.minutesOf(zone.station) ?? null);
-  const flow = zone.flowLPerMin ?? Number.NaN;
-  const unknown = controller?.unknown ?? NONE_KNOWN;
-  const needed = unknown.includes('settings-from-weather') ? neededOf(zone) : null;
-  // What never ran passed nothing, whatever its flow.
-  const replayed = (day: number) => (minutes?.[day] ? minutes[day] * flow : 0);
-  return {
-    unknown,
-    waterOf: (day: number) => waterOfDay(controller ? (unknown[day] ?? null) : 'settings-not-known', needed?.[day], replayed(day)),
-  };
-}
-
-function waterOfDay(reason: UnknownDay | null, needed: number | undefined, replayed: number): number {
-  if (reason === 'settings-from-weather') return needed ?? Number.NaN;
-  return reason === null ? replayed : Number.NaN;
 }
 
 function runsOf({ controllers }: Gathered, zones: readonly AccountZone[], spans: readonly DaySpan[]): EvidenceRun[] {

@@ -23,6 +23,8 @@ export interface Demand {
   readonly eto: EtoSeries;
   /** water that all zones need for a mm of reference ET without rain; 0 when no zone is on record [L/mm] */
   readonly litresPerMm: number;
+  /** what the settings put out between two instants; null where that is not known [L] */
+  programmedLitres(from: number, until: number): number | null;
 }
 
 /** What stood on a meter at an instant. */
@@ -50,12 +52,12 @@ function registersOf(meter: MeterFact, readings: readonly ReadingFact[]): Regist
     .filter((register, index, all) => index === 0 || register.localDay > all[index - 1]!.localDay);
 }
 
-/** What the plants may need between two instants, if no rain falls; null where the weather or the zones are not known. [L] */
+/** What the plants may need between two instants if no rain falls, and people indoors; null where the weather or the zones are not known. [L] */
 const demanded =
-  ({ eto, litresPerMm }: Demand) =>
+  ({ eto, litresPerMm }: Demand, { kind, indoorLPerDay }: MeterFact) =>
   (from: number, until: number): number | null => {
     const mm = litresPerMm > 0 ? eto.etoOf(from, until) : null;
-    return mm === null ? null : mm * litresPerMm;
+    return mm === null ? null : mm * litresPerMm + (kind === 'mixed' ? (indoorLPerDay ?? 0) * (until - from) : 0);
   };
 
 /** The readings of one meter in order of time, each judged by what is on record now. */
@@ -68,7 +70,8 @@ function readMeter(meter: MeterFact, registers: readonly Register[], others: Rea
     litresPerRegisterUnit: litresFrom(meter.multiplier, meter.unit),
     readings: possible.map(({ localDay, register }) => ({ localDay, register })),
     others,
-    demandLitres: demanded(demand),
+    demandLitres: demanded(demand, meter),
+    programmedLitres: (from, until) => demand.programmedLitres(from, until),
   };
   return {
     series,

@@ -8,7 +8,7 @@ import type { Prices } from '../../portfolio/suppliers/prices-of-tiers.service.j
 import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
 import { accountInputs, type MonthInput } from '../gather/account-input.js';
 import type { EtoSeries } from '../gather/eto-series.js';
-import { type MeasuredChain, measuredChains } from '../gather/measured-chains.js';
+import { type MeasuredChain, measuredChains } from '../evidence/measured-chains.js';
 import type { PropertyFacts } from '../gather/property-facts.js';
 import { type Judging, propertyEpisodes } from '../judging/property-episodes.js';
 import type { KeptMonth, NewAccount } from '../months/month-account.repository.js';

@@ -5,7 +5,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { defineLoader } from '../../../platform/graphql/loader.js';
 import { type PropertyEvidence, propertyEvidence } from '../evidence/property-evidence.js';
 import { EtoSeries } from '../gather/eto-series.js';
-import { measuredChains } from '../gather/measured-chains.js';
+import { measuredChains } from '../evidence/measured-chains.js';
 import type { PropertyFacts } from '../gather/property-facts.js';
 import { propertyFacts } from '../gather/property-facts.repository.js';
 import { ProgrammedWindow, UsageStrip, UsageStripDay } from './usage-strip.type.js';

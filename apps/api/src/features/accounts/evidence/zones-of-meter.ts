@@ -1,0 +1,8 @@
+import type { AccountZone } from '@rillbook/metering/account/account-input.js';
+
+/** The zones whose water a meter passes; null where they are not assigned to one of several meters. */
+export function zonesOfMeter(zones: readonly AccountZone[], meterId: string, meters: number): readonly AccountZone[] | null {
+  const metered = zones.filter((zone) => !zone.handWatered && zone.meterId !== 'none');
+  if (meters > 1 && metered.some((zone) => zone.meterId === null)) return null;
+  return metered.filter((zone) => zone.meterId === meterId || zone.meterId === null);
+}

@@ -1,0 +1,132 @@
+import { followFindings, type FindingStep } from '@rillbook/metering/detection/life/follow-findings.js';
+import type { KeptFinding, TimedEpisode } from '@rillbook/metering/detection/life/kept-finding.js';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { anEpisode, someEpisodes } from '../episodes/an-episode.js';
+import { settleEpisodes } from '@rillbook/metering/detection/episodes/settle-episodes.js';
+
+const DAY = 86_400_000;
+const SINCE = Date.UTC(2025, 6, 1);
+
+const timed = (given: Partial<TimedEpisode> = {}): TimedEpisode => {
+  const { openedLocalDay: _, clearedLocalDay: __, ...candidate } = anEpisode();
+  return { ...candidate, untilDate: '2025-07-20', openedAt: SINCE, clearedAt: null, ...given };
+};
+const kept = (given: Partial<KeptFinding> = {}): KeptFinding => {
+  const { kind, causeKey, causeFamily, meterId, controllerId, litres, openedAt } = timed();
+  const own = { kind, causeKey, causeFamily, meterId, controllerId, litres, openedAt };
+  const state = {
+    state: 'open',
+    zoneId: null,
+    clearedAt: null,
+    cameBack: 0,
+    decidedAt: null,
+    dismissedReason: null,
+    isPast: false,
+  } as const;
+  return { id: 'f', ...own, ...state, ...given };
+};
+const deeds = (findings: readonly KeptFinding[], episodes: readonly TimedEpisode[]) =>
+  followFindings(findings, episodes).map(({ deed }) => deed);
+
+describe('a finding', () => {
+  it('is opened once, follows its episode, and is cleared when that ends or is told no more', () => {
+    expect(deeds([], [timed()])).toEqual(['open']);
+    expect(deeds([kept()], [timed({ litres: 30_000 })])).toEqual(['follow']);
+    expect(deeds([kept()], [timed({ clearedAt: SINCE + 9 * DAY })])).toEqual(['clear']);
+    expect(deeds([kept({ state: 'in work' })], [])).toEqual(['clear']);
+  });
+
+  it('is the same when its cause takes another kind, and when records move its beginning', () => {
+    const steady = timed({ kind: 'steady flow', causeKey: 'steady flow meter:m 2025-07-03' });
+    expect(followFindings([kept()], [steady])).toMatchObject([{ deed: 'follow', finding: { id: 'f' }, episode: { kind: 'steady flow' } }]);
+    const moved = timed({ causeKey: 'unexplained use meter:m 2025-06-20', openedAt: SINCE - 10 * DAY });
+    expect(deeds([kept()], [moved])).toEqual(['follow']);
+    expect(deeds([kept()], [timed({ meterId: 'n', causeKey: 'unexplained use meter:n 2025-07-01' })])).toEqual(['open', 'clear']);
+  });
+
+  it('that was resolved comes back when records well after it still show it, and not before', () => {
+    const resolved = kept({ state: 'resolved', decidedAt: SINCE + 5 * DAY });
+    expect(deeds([resolved], [timed()])).toEqual([]);
+    expect(deeds([resolved], [timed({ untilDate: '2025-08-20' })])).toEqual(['come back']);
+    // By the hour three nights are enough.
+    const hourly = { kind: 'steady flow', causeKey: 'steady flow meter:m 2025-07-01' } as const;
+    expect(deeds([{ ...resolved, ...hourly }], [timed({ ...hourly, untilDate: '2025-07-10' })])).toEqual(['come back']);
+  });
+
+  it('that was dismissed is silent until it has cleared, and says the next time that it came back', () => {
+    const dismissed = kept({ state: 'dismissed', decidedAt: SINCE + DAY, dismissedReason: 'looked after' });
+    expect(deeds([dismissed], [timed({ untilDate: '2025-12-31' })])).toEqual([]);
+    const cleared = { ...dismissed, clearedAt: SINCE + 20 * DAY };
+    const again = timed({ causeKey: 'unexplained use meter:m 2025-12-01', openedAt: SINCE + 160 * DAY });
+    const past = timed({ clearedAt: SINCE + 20 * DAY });
+    expect(followFindings([cleared], [past, again])).toMatchObject([{ deed: 'open', cameBack: 1, silencedBy: null }]);
+  });
+
+  it('that had ended before anybody was told follows the records, and goes with them', () => {
+    const past = kept({ state: 'resolved', isPast: true, clearedAt: SINCE + 9 * DAY });
+    expect(deeds([past], [timed({ clearedAt: SINCE + 12 * DAY })])).toEqual(['follow']);
+    expect(deeds([past], [])).toEqual(['let go']);
+    expect(deeds([kept({ state: 'resolved', clearedAt: SINCE + 9 * DAY })], [])).toEqual([]);
+  });
+});
+
+describe('what is learnt from a dismissal', () => {
+  const silenced = (reason: KeptFinding['dismissedReason'], given: Partial<TimedEpisode> = {}) => {
+    const before = kept({ state: 'dismissed', decidedAt: SINCE + DAY, clearedAt: SINCE + 20 * DAY, dismissedReason: reason });
+    const again = timed({ causeKey: 'unexplained use meter:m 2025-12-01', openedAt: SINCE + 160 * DAY, ...given });
+    const [step] = followFindings([before], [timed({ clearedAt: SINCE + 20 * DAY }), again]) as Extract<FindingStep, { deed: 'open' }>[];
+    return step?.silencedBy?.id ?? null;
+  };
+
+  it('silences the same of the same place, and no more than that', () => {
+    expect(silenced('hand watering known')).toBe('f');
+    expect(silenced('meter known to be off', { litres: 25_000 })).toBe('f');
+    expect(silenced('hand watering known', { litres: 40_000 })).toBeNull();
+    expect(silenced('hand watering known', { openedAt: SINCE + 500 * DAY })).toBeNull();
+    expect(silenced('numbers are wrong')).toBeNull();
+    expect(silenced('other')).toBeNull();
+  });
+
+  it('raises what is worth telling where it was not useful', () => {
+    expect(silenced('not useful', { litres: 39_000 })).toBe('f');
+    expect(silenced('not useful', { litres: 41_000 })).toBeNull();
+  });
+});
+
+it('whatever the records tell, no finding and no episode has two steps, and what was done is not to be done again', () => {
+  fc.assert(
+    fc.property(someEpisodes, (all) => {
+      const episodes = settleEpisodes(all).map(({ openedLocalDay, clearedLocalDay, ...candidate }) => ({
+        ...candidate,
+        openedAt: openedLocalDay * DAY,
+        clearedAt: clearedLocalDay === null ? null : clearedLocalDay * DAY,
+      }));
+      const opened = followFindings([], episodes) as Extract<FindingStep, { deed: 'open' }>[];
+      expect(opened).toHaveLength(episodes.length);
+      const findings = opened.map(({ episode, cameBack }, at): KeptFinding => {
+        const isOver = episode.clearedAt !== null;
+        const { kind, causeKey, causeFamily, meterId, controllerId, litres, openedAt, clearedAt } = episode;
+        const own = {
+          id: `f${at}`,
+          kind,
+          causeKey,
+          causeFamily,
+          meterId,
+          controllerId,
+          zoneId: null,
+          litres,
+          openedAt,
+          clearedAt,
+          cameBack,
+        };
+        return { ...own, state: isOver ? 'resolved' : 'open', isPast: isOver, decidedAt: null, dismissedReason: null };
+      });
+      const again = followFindings(findings, episodes);
+      expect(again.map(({ deed }) => deed)).toEqual(again.map(() => 'follow'));
+      const ids = again.map((step) => (step.deed === 'open' ? '' : step.finding.id));
+      expect(new Set(ids).size).toBe(findings.length);
+    }),
+    { numRuns: 300 },
+  );
+});
