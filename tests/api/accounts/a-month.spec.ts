@@ -217,6 +217,6 @@ describe('a new fact', () => {
     expect(errors).toEqual([]);
     expect(data.portfolio).toMatchObject({ month: '2026-07', total: 1, sums: { properties: 1, overProperties: 1, notCounted: 0 } });
     expect(data.portfolio.sums.aboveNeedLitres).toBeCloseTo(METERED - NEEDED, 6);
-    expect(data.portfolio.rows[0].topFinding.kind).toBe('over allowance');
+    expect(data.portfolio.rows[0].topFinding.kind).toBe('over-programmed');
   });
 });

@@ -84,7 +84,7 @@ const saltbushBusinessPark = {
     },
   ],
   // A rotor head has lost its nozzle on the second drive lawn.
-  faults: [{ zone: 'Drive lawn 2', factor: 1.6, since: '2026-08-22T00:00' }],
+  faults: [{ zone: 'Drive lawn 2', factor: 1.36, since: '2026-09-08T00:00' }],
   backflow: [['Saltbush assembly', 'vault by the drive', 'reduced pressure', '2026-04-02', '2027-04-02']],
 };
 

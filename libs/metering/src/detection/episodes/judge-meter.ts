@@ -6,6 +6,7 @@ import type { Episode } from './episode.js';
 import { handedOver } from './hand-over.js';
 import type { MeterEvidence } from './meter-evidence.js';
 import { spellsTogether } from './spells-together.js';
+import { whileFed } from './while-fed.js';
 
 /**
  * Everything that is found of one meter through time, by its readings and bills, its hourly usage and the settings of its zones.
@@ -18,7 +19,7 @@ import { spellsTogether } from './spells-together.js';
 export function judgeMeter(evidence: MeterEvidence, thresholds: Thresholds): readonly Episode[] {
   const said = handedOver(evidence, {
     monthly: judgeMonthly(evidence, thresholds),
-    hourly: judgeHourly(evidence).filter((episode) => isWorthALook(episode, thresholds)),
+    hourly: judgeHourly(whileFed(evidence)).filter((episode) => isWorthALook(episode, thresholds)),
   });
   // Where the hours are known the meter itself saw whether water ran in the rain.
   const rain = evidence.usage ? said.hourly.filter(({ kind }) => kind === 'watered in rain') : rainNotPausedFor(evidence, thresholds);

@@ -84,7 +84,7 @@ function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, in
     neededLitres: sumOf(own?.map((zone) => gathered.neededOf(zone)) ?? null, days),
     programmedRelativeSd: commonFlowSd(flows, water.litresOfZones),
     zones: flows,
-    runs: own ? runsOf(gathered, own, usage ? [calendar] : daysOfReading(judged, calendar)) : [],
+    runs: own ? runsOf(gathered, own, [...fedDays(usage, calendar), ...daysOfReading(judged, calendar)]) : [],
     intervals: judged,
     usage: usage && { ...usage, resolutionLitres: step },
     pricePerLitre,
@@ -99,15 +99,18 @@ const evidenceZone = (zone: AccountZone): EvidenceZone => ({
   flowRelativeSd: defaultRelativeSd.flow[zone.flowSource],
 });
 
-/** What is nearly a step is one: decimals are cut when volumes are written. */
-const NEARLY = 0.9;
+/** Volumes are whole steps of the dial when they are off by no more than this share of one: decimals are cut when they are written. */
+const NEARLY = 0.02;
+/** And nearly all of them are. */
+const NEARLY_ALL = 0.95;
 
-/** The least step of a meter: the dial's, unless its feed tells volumes that are smaller. [L] */
+/** The least step of a meter: the dial's, unless its feed tells volumes between them. [L] */
 function stepOf(usage: MeterEvidence['usage'], ofDial: number | null): number | null {
   const ofFeed = usage?.resolutionLitres ?? null;
   if (!usage || ofFeed === null || ofDial === null) return ofFeed ?? ofDial;
-  const least = usage.litres.reduce((smallest, litres) => (litres > 0 && litres < smallest ? litres : smallest), Number.POSITIVE_INFINITY);
-  return least < NEARLY * ofDial ? Math.min(ofFeed, ofDial) : Math.max(ofFeed, ofDial);
+  const passed = usage.litres.filter((litres) => litres > 0);
+  const whole = passed.filter((litres) => Math.abs(litres / ofDial - Math.round(litres / ofDial)) < NEARLY);
+  return whole.length < NEARLY_ALL * passed.length ? Math.min(ofFeed, ofDial) : Math.max(ofFeed, ofDial);
 }
 
 /** How far recorded flows may be off altogether: each zone's own errors even out as far as several share the water. */
@@ -138,6 +141,18 @@ function runsOf({ controllers }: Gathered, zones: readonly AccountZone[], spans:
     for (const span of spans) controller.runsOf(span).forEach(add);
   }
   return runs.sort((a, b) => a.begin - b.begin);
+}
+
+/** The days of a feed, whose every run is asked for. */
+function fedDays(usage: MeterEvidence['usage'], { firstDay, days, midnights }: PropertyCalendar): DaySpan[] {
+  if (!usage) return [];
+  const lastMinute = usage.firstMinute + usage.litres.length * usage.stepMinutes;
+  const from = Math.max(
+    0,
+    midnights.findLastIndex((midnight) => midnight <= usage.firstMinute),
+  );
+  const after = midnights.findIndex((midnight) => midnight >= lastMinute);
+  return [{ firstDay: firstDay + from, days: (after < 0 ? days : after) - from }];
 }
 
 /** Between readings only the days on which one was taken are divided at its hour: runs of the others are not asked for. */
