@@ -123,3 +123,54 @@ it('drops an order with why, and opens its finding when no other work answers it
   expect((await stateOf(finding.id))!['state']).toBe('open');
   expect((await day.office.send('{ today(day: "2026-07-09") { id } }')).data.today).toEqual([]);
 });
+
+const ACKNOWLEDGE = `mutation($id: ID!, $version: Int!, $note: String!, $until: Date) { acknowledgeFinding(id: $id, version: $version, note: $note, until: $until) { __typename
+  ... on Finding { version state isSilenced acknowledgedUntil acknowledgedNote acknowledgedBy usageStrip { meterId } } ... on ChangedMeanwhile { version } } }`;
+const acknowledge = (id: string, given: Record<string, unknown>) =>
+  day.office.send(ACKNOWLEDGE, { id, version: 1, note: 'parts are ordered', ...given });
+const listed = async (propertyId: string, silenced: boolean) =>
+  (
+    await day.office.send('query($id: ID!, $silenced: Boolean) { findings(propertyId: $id, silenced: $silenced) { id } }', {
+      id: propertyId,
+      silenced,
+    })
+  ).data.findings;
+
+it('is silent while somebody has said why it can wait, and not after that', async () => {
+  const { id: propertyId } = await day.property();
+  const finding = await day.finding(propertyId);
+  expect(codeOf(await acknowledge(finding.id, { until: '2020-01-01' }))).toBe('VALUE_REFUSED');
+  expect(codeOf(await acknowledge(finding.id, { note: ' ' }))).toBe('VALUE_REFUSED');
+  const answer = {
+    __typename: 'Finding',
+    version: 2,
+    state: 'open',
+    isSilenced: true,
+    acknowledgedUntil: null,
+    acknowledgedNote: 'parts are ordered',
+  };
+  expect((await acknowledge(finding.id, {})).data.acknowledgeFinding).toMatchObject({ ...answer, usageStrip: null });
+  // The same sent again is the same.
+  expect((await acknowledge(finding.id, {})).data.acknowledgeFinding).toMatchObject(answer);
+  expect([await listed(propertyId, true), await listed(propertyId, false)]).toEqual([[{ id: finding.id }], []]);
+  await product.database.admin(`update finding set acknowledged_until = '2020-01-01' where id = $1`, [finding.id]);
+  expect([await listed(propertyId, true), await listed(propertyId, false)]).toEqual([[], [{ id: finding.id }]]);
+  const settled = await day.finding(propertyId, { state: 'dismissed', dismissed_why: 'Hydrant flushing', cause_key: 'another' });
+  expect(codeOf(await acknowledge(settled.id, {}))).toBe('FINDING_NOT_OPEN');
+});
+
+it('is dismissed with a reason of a few, and counts in the precision of its kind', async () => {
+  const { id: propertyId } = await day.property();
+  const finding = await day.finding(propertyId, { kind: 'steady flow' });
+  const DISMISS =
+    'mutation($id: ID!, $why: String!, $reason: String) { dismissFinding(id: $id, version: 1, why: $why, reason: $reason) { ... on Finding { state dismissedWhy dismissedReason } } }';
+  expect(codeOf(await day.office.send(DISMISS, { id: finding.id, why: '', reason: 'tired of it' }))).toBe('VALUE_REFUSED');
+  const dismissed = await day.office.send(DISMISS, { id: finding.id, why: '', reason: 'client wants it' });
+  expect(dismissed.data.dismissFinding).toEqual({
+    state: 'dismissed',
+    dismissedWhy: 'client wants it',
+    dismissedReason: 'client wants it',
+  });
+  const { data } = await day.office.send('{ findingPrecision { kind decided ledToWork confirmed share } }');
+  expect(data.findingPrecision).toContainEqual({ kind: 'steady flow', decided: 1, ledToWork: 0, confirmed: 1, share: 1 });
+});
