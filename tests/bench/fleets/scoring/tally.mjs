@@ -65,14 +65,14 @@ export function falseAlarms({ faults, findings }, siteYears, propertyCount) {
 
 const ZONE_FAULTS = ['broken head', 'clogged', 'valve not opening'];
 
-/** Zone flow changes on hourly meters: how many of those found, and of all, named the zone that changed and no other. */
+/** Zone flow changes on hourly meters, a valve that passes nothing among them: how many of those found, and of all, named the zone that changed and no other. */
 function attribution(faults) {
   const zoned = faults.filter(
     (fault) => fault.zone && fault.isJudged && fault.site.isHourly && fault.site.isKnown && ZONE_FAULTS.includes(fault.kind),
   );
   const named = zoned.flatMap((fault) =>
     fault.right
-      .filter((one) => one.kind === 'zone flow changed')
+      .filter((one) => one.kind === 'zone flow changed' || (one.kind === 'not delivering' && one.zones.length === 1))
       .slice(0, 1)
       .map((one) => one.zones.join() === fault.zone),
   ); // prettier-ignore

@@ -39,12 +39,13 @@ export function episodeOfSighting(meter: ObservedMeter, sighting: Sighting): Epi
   const { kind, code, fromMinute, openedMinute, clearedMinute, litres, sdLitres, confidence } = sighting;
   const last = evidence.midnights[evidence.days] ?? openedMinute;
   const fromDate = dateOfMinute(evidence, fromMinute);
-  const zoneIds = sighting.zones.map((zone) => evidence.zones[zone]?.zoneId ?? '');
+  // Of one zone: that which is likeliest; the others that may be are among the details.
+  const named = sighting.ofZone ? sighting.zones.slice(0, 1) : sighting.zones;
+  const zoneIds = named.map((zone) => evidence.zones[zone]?.zoneId ?? '');
   const zone = sighting.ofZone ? (zoneIds[0] ?? null) : null;
   return {
     kind,
-    causeKey: `${kind} ${zone === null ? `meter:${evidence.meterId}` : `zone:${zone}`} ${fromDate}`,
-    causeFamily: zone === null ? excessFamily(evidence.meterId) : `zone flow zone:${zone}`,
+    ...causeOf(kind, evidence.meterId, zone, fromDate),
     meterId: evidence.meterId,
     controllerId: controllerOf(meter, sighting.zones),
     zoneIds,
@@ -60,6 +61,15 @@ export function episodeOfSighting(meter: ObservedMeter, sighting: Sighting): Epi
     openedLocalDay: localDayOfMinute(evidence, openedMinute),
     clearedLocalDay: clearedMinute === null ? null : localDayOfMinute(evidence, clearedMinute),
   };
+}
+
+// Flows on record are one cause, whether months or hours tell that they are off.
+function causeOf(kind: FindingKind, meterId: string, zone: string | null, fromDate: string) {
+  const record = `${kind} meter:${meterId}`;
+  if (kind === 'flow to be tested') return { causeKey: record, causeFamily: record };
+  return zone === null
+    ? { causeKey: `${record} ${fromDate}`, causeFamily: excessFamily(meterId) }
+    : { causeKey: `${kind} zone:${zone} ${fromDate}`, causeFamily: `zone flow zone:${zone}` };
 }
 
 function moneyOf({ evidence }: ObservedMeter, { costs, litres }: Sighting): number | null {

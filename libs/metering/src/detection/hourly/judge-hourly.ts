@@ -6,7 +6,7 @@ import { settleHourly } from './settle-hourly.js';
 
 /**
  * Findings of a meter through time, by its usage of 15 minutes or an hour and the runs that the settings held: steady flow, off-schedule
- * run, watered in rain, zone flow changed, not delivering, unexplained use. Each opens by what was known then.
+ * run, watered in rain, zone flow changed, not delivering, unexplained use, flow to be tested. Each opens by what was known then.
  *
  * @param evidence - All that is known of the meter. [code]
  * @returns Episodes in order of opening, one for each cause; none where there is no usage by steps. [code]
@@ -14,8 +14,8 @@ import { settleHourly } from './settle-hourly.js';
  */
 export function judgeHourly(evidence: MeterEvidence): readonly Episode[] {
   if (!evidence.usage) return [];
-  const { meter, steady, zones, delivery, off, wet, unexplained } = observe(evidence, evidence.usage);
-  const sightings = [steady, off, wet, zones, delivery, unexplained].flatMap(({ told }) => told);
+  const { meter, steady, zones, delivery, off, wet, unexplained, record } = observe(evidence, evidence.usage);
+  const sightings = [steady, off, wet, zones, delivery, unexplained, record].flatMap(({ told }) => told);
   const episodes = sightings.map((sighting) => episodeOfSighting(meter, sighting));
   return settleHourly(episodes.sort((a, b) => a.openedLocalDay - b.openedLocalDay));
 }

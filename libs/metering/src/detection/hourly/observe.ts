@@ -8,6 +8,8 @@ import { followUnexplained, noUnexplainedUse, readAgain, restartUnexplained, typ
 import { type UsualUse, usualUse } from './leaks/usual-use.js';
 import { followOffSchedule, noOffSchedule, type OffSchedule } from './runs/off-schedule-run.js';
 import { followRain, noWateredInRain, type WateredInRain } from './runs/watered-in-rain.js';
+import { followRecord, noRecordedFlows, type RecordedFlows } from './flows/recorded-flows.js';
+import { learnScatter } from './flows/learn-scatter.js';
 import { refineShifts } from './flows/refine-shifts.js';
 import { learnShifts } from './steps/clock-shift.js';
 import { closeDay, expectRuns, explainDay } from './steps/explain-day.js';
@@ -39,6 +41,7 @@ export interface Observation {
   readonly off: OffSchedule;
   readonly wet: WateredInRain;
   readonly unexplained: UnexplainedUse;
+  readonly record: RecordedFlows;
   readonly told: boolean[];
 }
 
@@ -61,6 +64,7 @@ export function observe(evidence: MeterEvidence, usage: StepUsage): Observation 
     off: noOffSchedule(),
     wet: noWateredInRain(),
     unexplained: noUnexplainedUse(evidence.days),
+    record: noRecordedFlows(),
     told: evidence.zones.map(() => false),
   };
   const usual: UsualUse = { highest: 0 };
@@ -69,7 +73,7 @@ export function observe(evidence: MeterEvidence, usage: StepUsage): Observation 
     const design = explainDay(meter, day, profile);
     closeDay(meter, day);
     judgeDay(seen, day, design, usualUse(meter, usual, day));
-    if (meter.kinds[day] === 'ran' && learnsToday(meter)) learn(seen, day);
+    if (meter.kinds[day] === 'ran' && learnsToday(meter) && learn(seen, day)) followRecord(meter, seen.record, day);
     if (evidence.kind === 'mixed' && (day + 1) % INDOOR_EVERY === 0) profile = learnIndoorProfile(meter, day);
   }
   return seen;
@@ -96,20 +100,23 @@ function learnsToday({ ranDays }: ObservedMeter): boolean {
   return ranDays.length === 3 || ranDays.length % LEARN_EVERY === 0;
 }
 
-function learn({ meter, zones, unexplained, told }: Observation, day: number): void {
+function learn({ meter, zones, unexplained, told }: Observation, day: number): boolean {
   const { ranDays } = meter;
   // Later the flows are known, and a clock is refined together with them.
   if (ranDays.length < REFINE_EVERY) learnShifts(meter, ranDays.slice(-CLOCK_DAYS));
   const everywhere = zones.open.has(meter.flows.length);
-  if (unexplained.open || everywhere) return;
+  if (unexplained.open || everywhere) return false;
   const until = Math.max(Math.min(ranDays.length, LEAST_LEFT), ranDays.length - LEAVE_OUT);
   zones.learntDays = ranDays.slice(Math.max(0, until - LEARN_FROM), until);
   const fixed = new Set(zones.open.keys());
   if (ranDays.length % REFINE_EVERY === 0) refineShifts(meter, zones.learntDays.slice(-REFINE_DAYS), fixed);
+  // Flows by what is assumed of runs, so that few wild steps count as such; how sure they are, by how this meter's runs scatter.
+  meter.scatter = 1;
   const fit = fitZoneFlows(meter, zones.learntDays, fixed);
   const learntBefore = zones.learntUntil === Number.POSITIVE_INFINITY ? -1 : zones.learntUntil;
   meter.flows.set(fit.litresPerMinute);
-  meter.flowCovariance.set(fit.covariance);
+  meter.scatter = learnScatter(meter, zones.learntDays);
+  meter.flowCovariance.set(meter.scatter < 1 ? fitZoneFlows(meter, zones.learntDays, fixed).covariance : fit.covariance);
   fit.told.forEach((value, zone) => {
     told[zone] = value;
   });
@@ -118,4 +125,5 @@ function learn({ meter, zones, unexplained, told }: Observation, day: number): v
   zones.learntUntil = Math.max(learntBefore, ranDays[until - 1] ?? day);
   for (let past = Math.min(first, Math.max(0, day - LEARN_FROM - LEAVE_OUT)); past <= day; past++) expectRuns(meter, past);
   readAgain(meter, unexplained, day);
+  return true;
 }

@@ -10,9 +10,6 @@ const STUCK_SDS = 2;
 /** Settings that put out less than this many units of the register say nothing of one that stands still: common practice. */
 const STUCK_STEPS = 2;
 
-/** Use from this share of the most that is believed on is that of the high season: common practice. */
-const HIGH_SEASON = 0.5;
-
 /** A last volume below this share of what is usual, and a next one that is too high, say that the last reading was too low. An assumption. */
 const TOO_LOW = 0.25;
 
@@ -71,20 +68,15 @@ function beside(walk: Walk, last: SeriesReading, next: SeriesReading): JudgedRea
   const use = useSoFar(walk.series, walk.passed, [last.localDay, next.localDay]);
   const pair = pairOf(walk.series, last, next, use);
   const judged = judgeReading(pair);
-  const stands = judged.judgement === 'ok' && judged.litres === 0 && isStuck(pair, use) && wasToMove(walk.series, [last, next], use);
+  const stands = judged.judgement === 'ok' && judged.litres === 0 && isStuck(pair, use) && wasToMove(walk.series, last, next);
   return stands ? { ...judged, judgement: 'stuck' } : judged;
 }
 
-// Where settings are known, they say whether water was to pass at all: less the days of the readings, whose runs may be on either side. Else only
-// the high season says it, since a timer is shut off by hand.
-function wasToMove(
-  { programmedLitres, litresPerRegisterUnit }: ReadingSeries,
-  [last, next]: readonly [SeriesReading, SeriesReading],
-  { usual, expectation }: UseSoFar,
-): boolean {
-  const litres = programmedLitres?.(last.localDay + 1, next.localDay - 1) ?? null;
-  if (litres !== null) return litres > STUCK_STEPS * litresPerRegisterUnit;
-  return !programmedLitres || (usual?.litresPerDay ?? 0) >= HIGH_SEASON * (expectation?.litresPerDay ?? 0);
+// Settings say whether water was to pass at all: less the days of the readings, whose runs may be on either side. Where they are not known, a timer
+// may have been shut off by hand, however dry it was; only where nobody was asked for settings does demand alone say it.
+function wasToMove(series: ReadingSeries, last: SeriesReading, next: SeriesReading): boolean {
+  if (!series.programmedLitres) return true;
+  return (series.programmedLitres(last.localDay + 1, next.localDay - 1) ?? 0) > STUCK_STEPS * series.litresPerRegisterUnit;
 }
 
 function pairOf({ digits, litresPerRegisterUnit }: ReadingSeries, last: SeriesReading, next: SeriesReading, use: UseSoFar): ReadingPair {

@@ -83,12 +83,16 @@ function covarianceOf(meter: ObservedMeter, days: readonly DayEquations[], gram:
   const spread = Float64Array.from(gram);
   addFlowDoubt(meter, gram, spread, doubt);
   addSquare(spread, times(gram, flows), PRESSURE_OF_SEASON);
-  addSquare(spread, summed(days.map((day) => day.perMinuteOfShift)), doubt * CLOCK_OF_STEP * meter.usage.stepMinutes);
+  addSquare(
+    spread,
+    summed(days.map((day) => day.perMinuteOfShift)),
+    doubt * Math.sqrt(meter.scatter) * CLOCK_OF_STEP * meter.usage.stepMinutes,
+  );
   for (const day of days) {
     addSquare(spread, times(day.gram, flows), PRESSURE_OF_DAY);
     for (let zone = 0; zone < n; zone++) {
       if (!(valueAt(day.gram, zone * n + zone) > 0)) continue;
-      addSquare(spread, day.gram.subarray(zone * n, (zone + 1) * n), RUN_OF_ZONE * valueAt(flows, zone));
+      addSquare(spread, day.gram.subarray(zone * n, (zone + 1) * n), meter.scatter * RUN_OF_ZONE * valueAt(flows, zone));
     }
   }
   for (let zone = 0; zone < n; zone++) spread[zone * n + zone] = valueAt(spread, zone * n + zone) * (1 + RIDGE);

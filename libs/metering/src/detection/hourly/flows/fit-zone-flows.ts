@@ -1,5 +1,5 @@
 import type { ObservedMeter } from '../steps/observed-meter.js';
-import { runMinutes } from '../steps/run-minutes.js';
+import { type RunMinutes, runMinutes } from '../steps/run-minutes.js';
 import { nonnegativeLeastSquares, solveOn } from './nonnegative-least-squares.js';
 import { stepVariance } from './step-variance.js';
 import { valueAt } from '../steps/value-at.js';
@@ -26,11 +26,14 @@ export interface ZoneFlows {
   readonly misfit: number;
 }
 
+/** Steps in which zones ran, each with its litres; the minutes of step i stand from `firsts[i]` to `firsts[i + 1]`, with their zones. */
 interface Rows {
-  readonly zones: number;
-  readonly minutes: number[];
-  readonly litres: number[];
+  readonly count: number;
   readonly steps: number[];
+  readonly litres: number[];
+  readonly firsts: number[];
+  readonly zones: number[];
+  readonly minutes: number[];
 }
 
 /**
@@ -54,8 +57,8 @@ export function fitZoneFlows(meter: ObservedMeter, days: readonly number[], fixe
     flows = [...nonnegativeLeastSquares(normal.gram, normal.right)];
     normal = normalEquations(meter, rows, prior, flows);
   }
-  const covariance = inverse(normal.gram, rows.zones);
-  const told = prior.map(([, before], zone) => Math.sqrt(valueAt(covariance, zone * (rows.zones + 1))) <= TOLD_SHARE * before);
+  const covariance = inverse(normal.gram, rows.count);
+  const told = prior.map(([, before], zone) => Math.sqrt(valueAt(covariance, zone * (rows.count + 1))) <= TOLD_SHARE * before);
   fixed.forEach((zone) => {
     flows[zone] = meter.flows[zone] ?? Number.NaN;
     told[zone] = false;
@@ -64,17 +67,10 @@ export function fitZoneFlows(meter: ObservedMeter, days: readonly number[], fixe
 }
 
 function rowsOf(meter: ObservedMeter, days: readonly number[], fixed: ReadonlySet<number>): Rows {
-  const zones = meter.flows.length;
-  const rows: Rows = { zones, minutes: [], litres: [], steps: [] };
+  const rows: Rows = { count: meter.flows.length, steps: [], litres: [], firsts: [0], zones: [], minutes: [] };
   for (const day of days) {
     const design = runMinutes(meter, day);
-    for (let step = 0; step < design.steps; step++) {
-      const at = design.fromStep + step;
-      const rest = (meter.usage.litres[at] ?? Number.NaN) - valueAt(meter.indoor, at) - valueAt(meter.claimed, at);
-      const inStep = design.minutes.subarray(step * zones, (step + 1) * zones);
-      if (Number.isNaN(rest) || !inStep.some((minutes) => minutes > 0)) continue;
-      addRow(meter, rows, { step: at, day, rest, inStep }, fixed);
-    }
+    for (let step = 0; step < design.steps; step++) addRow(meter, rows, { design, step, day }, fixed);
   }
   return rows;
 }
@@ -82,19 +78,29 @@ function rowsOf(meter: ObservedMeter, days: readonly number[], fixed: ReadonlySe
 function addRow(
   meter: ObservedMeter,
   rows: Rows,
-  { step, day, rest, inStep }: { step: number; day: number; rest: number; inStep: Float64Array },
+  { design, step, day }: { readonly design: RunMinutes; readonly step: number; readonly day: number },
   fixed: ReadonlySet<number>,
 ): void {
-  let litres = rest;
-  inStep.forEach((minutes, zone) => {
-    const factor = meter.factorOfDay[day * rows.zones + zone] ?? 1;
-    const known = (meter.flows[zone] ?? Number.NaN) * minutes;
+  const at = design.fromStep + step;
+  let litres = (meter.usage.litres[at] ?? Number.NaN) - valueAt(meter.indoor, at) - valueAt(meter.claimed, at);
+  if (Number.isNaN(litres)) return;
+  let ran = false;
+  for (let zone = 0; zone < rows.count; zone++) {
+    const minutes = valueAt(design.minutes, step * rows.count + zone);
+    if (minutes <= 0) continue;
+    ran = true;
+    const factor = valueAt(meter.factorOfDay, day * rows.count + zone);
     const taken = fixed.has(zone) ? factor : factor - 1;
-    if (minutes > 0 && taken !== 0) litres -= taken * known;
-    rows.minutes.push(fixed.has(zone) ? 0 : minutes);
-  });
+    // A flow that is not known yet is not taken off; where none has changed there is nothing to take.
+    if (taken !== 0) litres -= taken * (meter.flows[zone] as number) * minutes;
+    if (fixed.has(zone)) continue;
+    rows.zones.push(zone);
+    rows.minutes.push(minutes);
+  }
+  if (!ran) return;
   rows.litres.push(litres);
-  rows.steps.push(step);
+  rows.steps.push(at);
+  rows.firsts.push(rows.zones.length);
 }
 
 function priorOf({ evidence }: ObservedMeter, rows: Rows): readonly (readonly [number, number])[] {
@@ -110,45 +116,58 @@ function priorOf({ evidence }: ObservedMeter, rows: Rows): readonly (readonly [n
 
 function normalEquations(
   meter: ObservedMeter,
-  { zones, minutes, litres, steps }: Rows,
+  rows: Rows,
   prior: readonly (readonly [number, number])[],
   flows: readonly number[],
 ): { readonly gram: Float64Array; readonly right: Float64Array; readonly misfit: number } {
-  const gram = new Float64Array(zones * zones);
-  const right = new Float64Array(zones);
+  const { count, steps, litres, firsts } = rows;
+  const gram = new Float64Array(count * count);
+  const right = new Float64Array(count);
   let misfit = 0;
   prior.forEach(([flow, sd], zone) => {
-    gram[zone * zones + zone] = 1 / sd ** 2;
+    gram[zone * count + zone] = 1 / sd ** 2;
     right[zone] = flow / sd ** 2;
     misfit += (valueAt(flows, zone) / sd - flow / sd) ** 2;
   });
-  steps.forEach((step, row) => {
-    const inStep = minutes.slice(row * zones, (row + 1) * zones);
+  for (let row = 0; row < steps.length; row++) {
+    const span = [valueAt(firsts, row), valueAt(firsts, row + 1)] as const;
+    const [total, expected] = totalsOf(rows, span, flows);
+    if (!(total > 0)) continue;
     const used = litres[row] ?? Number.NaN;
-    const total = inStep.reduce((sum, value) => sum + value, 0);
-    const expected = inStep.reduce((sum, value, zone) => sum + value * valueAt(flows, zone), 0);
-    if (!(total > 0)) return;
-    const variance = stepVariance(meter, step, expected, total);
+    const variance = stepVariance(meter, valueAt(steps, row), expected, total);
     const off = Math.abs(used - expected) / Math.sqrt(variance);
     misfit += Math.min(off, HUBER) * off;
-    addTo(gram, right, { inStep, used, weight: (off > HUBER ? HUBER / off : 1) / variance });
-  });
+    addTo(rows, span, { gram, right }, { used, weight: (off > HUBER ? HUBER / off : 1) / variance });
+  }
   return { gram, right, misfit };
 }
 
+// Minutes of a step, and the litres of them by these flows.
+function totalsOf(rows: Rows, [first, last]: readonly [number, number], flows: readonly number[]): readonly [number, number] {
+  let [total, expected] = [0, 0];
+  for (let at = first; at < last; at++) {
+    const minutes = valueAt(rows.minutes, at);
+    total += minutes;
+    expected += minutes * valueAt(flows, valueAt(rows.zones, at));
+  }
+  return [total, expected];
+}
+
 function addTo(
-  gram: Float64Array,
-  right: Float64Array,
-  { inStep, used, weight }: { readonly inStep: readonly number[]; readonly used: number; readonly weight: number },
+  { count, zones, minutes }: Rows,
+  [first, last]: readonly [number, number],
+  { gram, right }: { readonly gram: Float64Array; readonly right: Float64Array },
+  { used, weight }: { readonly used: number; readonly weight: number },
 ): void {
-  inStep.forEach((minutes, one) => {
-    if (minutes === 0) return;
-    right[one] = valueAt(right, one) + weight * minutes * used;
-    inStep.forEach((other, column) => {
-      const at = one * right.length + column;
-      gram[at] = valueAt(gram, at) + weight * minutes * other;
-    });
-  });
+  for (let one = first; one < last; one++) {
+    const zone = zones[one] ?? 0;
+    const own = weight * (minutes[one] ?? 0);
+    right[zone] = (right[zone] ?? 0) + own * used;
+    for (let other = first; other < last; other++) {
+      const at = zone * count + (zones[other] ?? 0);
+      gram[at] = (gram[at] ?? 0) + own * (minutes[other] ?? 0);
+    }
+  }
 }
 
 // The covariance is the inverse.

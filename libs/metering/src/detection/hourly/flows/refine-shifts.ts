@@ -17,6 +17,9 @@ const BETTER = 0.8;
  * @param fixed - Zones whose flow is not asked. [–]
  */
 export function refineShifts(meter: ObservedMeter, days: readonly number[], fixed: ReadonlySet<number>): void {
+  // By what is assumed of runs: what was learnt of their scatter was learnt by the clocks that are in question.
+  const { scatter } = meter;
+  meter.scatter = 1;
   for (let controller = 0; controller < meter.shiftMinutes.length; controller++) {
     const before = meter.shiftMinutes[controller] ?? 0;
     let [best, least] = [before, BETTER * fitZoneFlows(meter, days, fixed).misfit];
@@ -28,4 +31,5 @@ export function refineShifts(meter: ObservedMeter, days: readonly number[], fixe
     }
     meter.shiftMinutes[controller] = best;
   }
+  meter.scatter = scatter;
 }

@@ -11,9 +11,9 @@ const EDGE_OF_STEP = 0.04;
 const ROUNDING_VARIANCE = 1 / 6;
 
 /**
- * Variance of a step's litres about what is expected.
+ * Variance of a step's litres about what is expected, by how the meter's runs scatter.
  *
- * var = (0.04 · expected)² + (step / 25 · flow)² where a run fills the step in part + resolution² / 6 + indoor sd²
+ * var = scatter² · ((0.04 · expected)² + (step / 25 · flow)² where a run fills the step in part) + resolution² / 6 + indoor sd²
  *
  * @param meter - The meter as it is known. [code]
  * @param step - The step. [–]
@@ -22,9 +22,32 @@ const ROUNDING_VARIANCE = 1 / 6;
  * @returns Variance, above zero. [L2]
  */
 export function stepVariance(meter: ObservedMeter, step: number, expected: number, runMinutes: number): number {
-  const { stepMinutes, resolutionLitres } = meter.usage;
+  return meter.scatter ** 2 * runVariance(meter, expected, runMinutes) + otherVariance(meter, step);
+}
+
+/**
+ * The part of the runs, as it is assumed while nothing is learnt.
+ *
+ * @param meter - The meter. [code]
+ * @param expected - Litres of the runs in a step. [L]
+ * @param runMinutes - Minutes that zones ran in it, all together. [min]
+ * @returns Variance. [L2]
+ */
+export function runVariance(meter: ObservedMeter, expected: number, runMinutes: number): number {
+  const { stepMinutes } = meter.usage;
   const flow = runMinutes > 0 ? expected / runMinutes : 0;
   const edge = runMinutes > 0 && runMinutes % stepMinutes !== 0 ? EDGE_OF_STEP * stepMinutes * flow : 0;
-  const resolution = resolutionLitres ?? meter.evidence.resolutionLitres ?? 1;
-  return (RELATIVE * expected) ** 2 + edge ** 2 + ROUNDING_VARIANCE * resolution ** 2 + valueAt(meter.indoorSd, step) ** 2;
+  return (RELATIVE * expected) ** 2 + edge ** 2;
+}
+
+/**
+ * The part of the register and of people.
+ *
+ * @param meter - The meter. [code]
+ * @param step - The step. [–]
+ * @returns Variance. [L2]
+ */
+export function otherVariance(meter: ObservedMeter, step: number): number {
+  const resolution = meter.usage.resolutionLitres ?? meter.evidence.resolutionLitres ?? 1;
+  return ROUNDING_VARIANCE * resolution ** 2 + valueAt(meter.indoorSd, step) ** 2;
 }

@@ -2,25 +2,42 @@ import type { Sighting } from '../episode-of-sighting.js';
 import type { ObservedMeter } from '../steps/observed-meter.js';
 import type { RunMinutes } from '../steps/run-minutes.js';
 import { type ChangeScore, changeScores } from './change-scores.js';
+import { isPossible, logOddsOf } from './likely-change.js';
 import { type DayEquations, dayEquations } from './day-equations.js';
 import { sameDesign } from './same-design.js';
 import { lastRunMinute, type NamedChange, tellChange, zoneSighting } from './zone-sighting.js';
 import { valueAt } from '../steps/value-at.js';
 
-/** Days that ran over which a change is looked for, the newest of them the last. */
-const WINDOWS = [3, 4, 6, 9, 13] as const;
 /**
- * A change must be this many standard deviations: a year has some 150 days that ran, 12 zones and two or three independent windows, 5,000
- * chances; a normal quantity passes 4.5 in one of 150,000: one in thirty years. What is learnt of pressure and clocks is not quite normal.
+ * Days that ran over which a change is looked for, the newest of them the last, and how many standard deviations a change must be.
+ *
+ * A year has some 150 days that ran, 12 zones and two or three independent windows, 5,000 chances; a normal quantity passes 5 in one of
+ * 1.7 million: one in three hundred years. What is learnt of pressure and clocks is not quite normal. One or two days may also be somebody's work on the
+ * zones, so that these must be beyond any doubt of the model; zones that run every other day are not told of in two days else.
  */
-const DECISION = 4.5;
+const WINDOWS: readonly (readonly [days: number, decision: number])[] = [
+  [1, 8],
+  [2, 6.5],
+  [3, 5.5],
+  [4, 5],
+  [6, 5],
+  [9, 5],
+  [13, 5],
+];
+/** Days from which a change of any size is told; in fewer only one of a quarter of the flow. */
+const MANY_DAYS = 3;
+const LEAST_AT_ONCE = 0.25;
 /** Where the steps hardly tell zones apart, or another change is open whose level is not sure, a fault of the model is likelier than chance. */
-const UNSURE_DECISION = 6;
+const UNSURE_DECISION = 6.5;
 const SURE_SD = 0.1;
-/** Smaller changes are not told: half of the 25 % that is to be found, and more than what seasons do to pressure. */
-const LEAST_CHANGE = 0.15;
+/** Smaller changes are not told: less than the 25 % that is to be found, and more than what seasons do to pressure. */
+const LEAST_CHANGE = 0.18;
+/** All zones together must lack a quarter: pressure of the main moves by less from season to season. Common practice, no source. */
+const LEAST_LACK = 0.25;
 /** Days that ran from which flows are learnt, before a change is looked for. */
 const LEAST_LEARNT = 8;
+/** A lack of all zones, or a change in a day, is told when flows have been learnt from more: at first it is the record that is off. */
+const WELL_LEARNT = 20;
 /** Each day alone must say at least this share of the change, all but one day in four: no single day makes a change. */
 const SAYS_SHARE = 0.3;
 const MOST_SILENT_SHARE = 0.25;
@@ -31,6 +48,7 @@ const RIVAL = 0.85;
 /** A flow is back when these many days that ran, together, are within this share of what it was. */
 const BACK_RUNS = 3;
 const BACK_WITHIN = 0.1;
+const BACK_WITHIN_OF_ALL = 0.18;
 
 /** What is followed of the zones of a meter: equations of days that ran, and changes that are open by place (all zones: the last). */
 export interface ZoneChanges {
@@ -74,38 +92,66 @@ interface ScoredWindow {
   readonly squares: number;
   readonly days: readonly DayEquations[];
   readonly scores: readonly ChangeScore[];
+  readonly decision: number;
 }
 
 function likeliestWindow(meter: ObservedMeter, changes: ZoneChanges, alike: boolean): ScoredWindow | null {
   const free = changes.equations.filter((one) => one.day > changes.learntUntil);
   let best: ScoredWindow | null = null;
-  for (const window of WINDOWS) {
+  for (const [window, decision] of WINDOWS) {
     if (free.length < window) break;
+    if (window < MANY_DAYS && !mayBeAtOnce(meter, changes)) continue;
     const days = free.slice(-window);
     const scores = changeScores(meter, days, alike);
     const squares = Math.max(...squaresOfFree(changes, scores));
-    if (squares > DECISION ** 2 && squares > (best?.squares ?? 0)) best = { squares, days, scores };
+    if (squares > decision ** 2 && squares > (best?.squares ?? 0)) best = { squares, days, scores, decision };
   }
   return best;
 }
 
-// Squares that each change explains, none where the change is open already.
-function squaresOfFree({ open }: ZoneChanges, scores: readonly ChangeScore[]): readonly number[] {
-  return scores.map(({ change, sd }, place) => (open.has(place) ? 0 : (change / sd) ** 2));
+// One or two days are enough only where flows are known well and nobody else draws water.
+function mayBeAtOnce({ ranDays, evidence }: ObservedMeter, { open: others }: ZoneChanges): boolean {
+  return ranDays.length >= WELL_LEARNT && others.size === 0 && evidence.kind === 'irrigation';
 }
 
-function nameCause(meter: ObservedMeter, changes: ZoneChanges, { days, scores }: ScoredWindow, day: number): boolean {
+// Squares that each change explains, none where the change is open already or cannot be.
+function squaresOfFree({ open }: ZoneChanges, scores: readonly ChangeScore[]): readonly number[] {
+  return scores.map((score, place) => (open.has(place) || !isPossible(score) ? 0 : (score.change / score.sd) ** 2));
+}
+
+// Of those that explain about as much, the likeliest by what happens to zones.
+function likeliest(squares: readonly number[], scores: readonly ChangeScore[]): number {
+  const most = Math.max(...squares);
+  const all = squares.length - 1;
+  if (squares[all] === most) return all;
+  const odds = scores.map((score, zone) =>
+    zone < all && valueAt(squares, zone) >= most - ALSO_LIKELY ? valueAt(squares, zone) / 2 + logOddsOf(score) : Number.NEGATIVE_INFINITY,
+  );
+  return odds.indexOf(Math.max(...odds));
+}
+
+function nameCause(meter: ObservedMeter, changes: ZoneChanges, { days, scores, decision }: ScoredWindow, day: number): boolean {
   const all = scores.length - 1;
   const squares = squaresOfFree(changes, scores);
-  const best = squares.indexOf(Math.max(...squares));
+  const best = likeliest(squares, scores);
   const score = scores[best] as ChangeScore;
   const everywhere = best === all && all > 1;
   const zones = everywhere ? [...meter.flows.keys()] : likelyZones(squares, best);
-  if (valueAt(squares, best) < (isSure(changes, squares, best, score.sd) ? DECISION : UNSURE_DECISION) ** 2) return false;
-  // More from all zones at once is no zone's doing: it is judged as unexplained use of the meter.
-  if ((everywhere && score.change > 0) || !saidByDays(meter, days, best, score.change)) return false;
+  const least = isSure(changes, squares, best, score.sd) ? decision : Math.max(decision, UNSURE_DECISION);
+  if (valueAt(squares, best) < least ** 2 || !isWorth(meter, score.change, { everywhere, runDays: days.length })) return false;
+  if (!saidByDays(meter, days, best, score.change)) return false;
   open(meter, changes, { zones, everywhere, score, day }, days);
   return true;
+}
+
+// Little less from all zones is pressure; more from all at once is no zone's doing: it is judged as unexplained use of the meter.
+function isWorth(
+  { ranDays }: ObservedMeter,
+  change: number,
+  { everywhere, runDays }: { readonly everywhere: boolean; readonly runDays: number },
+): boolean {
+  if (everywhere) return change <= -LEAST_LACK && ranDays.length >= WELL_LEARNT;
+  return runDays >= MANY_DAYS || Math.abs(change) >= LEAST_AT_ONCE;
 }
 
 function open(
@@ -168,12 +214,14 @@ function reviewOpen(meter: ObservedMeter, changes: ZoneChanges, place: number, s
   const zone = place < zones ? place : valueAt(sighting.zones, 0);
   const own = changes.equations.filter(({ gram }) => valueAt(gram, zone * zones + zone) > 0);
   const newest = own[own.length - 1]?.day ?? 0;
-  const recent = own.slice(-BACK_RUNS).filter((one) => valueAt(meter.evidence.midnights, one.day) > sighting.openedMinute - 1);
-  if (recent.length < BACK_RUNS || newest !== meter.ranDays[meter.ranDays.length - 1]) return;
+  // What one or two days have said, as many may take back.
+  const runs = Math.max(1, Math.min(BACK_RUNS, Number(sighting.evidence['runDays'])));
+  const recent = own.slice(-runs).filter((one) => valueAt(meter.evidence.midnights, one.day) > sighting.openedMinute - 1);
+  if (recent.length < runs || newest !== meter.ranDays[meter.ranDays.length - 1]) return;
   const score = changeScores(meter, recent, true)[place] as ChangeScore;
   const before = recent.reduce((sum, one) => sum + (meter.factorOfDay[one.day * zones + zone] ?? 1), 0) / recent.length;
   const change = before - 1 + score.change;
-  const back = Math.abs(change) <= BACK_WITHIN;
+  const back = Math.abs(change) <= (place < zones ? BACK_WITHIN : BACK_WITHIN_OF_ALL);
   if (back) {
     sighting.clearedMinute = lastRunMinute(meter, newest);
     changes.open.delete(place);

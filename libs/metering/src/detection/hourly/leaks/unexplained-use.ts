@@ -24,7 +24,7 @@ const NEWEST_DAYS = 4;
 const LEAST_DAYS = 6;
 /** The spread is not believed below these shares of the usual day, of the day's runs and of indoor use. Common practice, no source. */
 const LEAST_SD_OF_USUAL = 0.02;
-const LEAST_SD_OF_RUNS = 0.05;
+const LEAST_SD_OF_RUNS = 0.025;
 const LEAST_SD_OF_INDOOR = 0.08;
 /** Spread of the runs' litres about the record while too few ran. Common practice, no source. */
 const UNLEARNT_SD_OF_RUNS = 0.3;
@@ -40,6 +40,8 @@ export interface UnexplainedUse {
   excessDays: number;
   inARow: number;
   calm: number;
+  /** Whether a day without runs has shown the excess: else only days that ran can show its end. */
+  atRest: boolean;
   frozen: Spread | null;
   open: Sighting | null;
   readonly told: Sighting[];
@@ -68,6 +70,7 @@ export function noUnexplainedUse(days: number): UnexplainedUse {
     excessDays: 0,
     inARow: 0,
     calm: 0,
+    atRest: false,
     frozen: null,
     open: null,
     told: [],
@@ -123,8 +126,9 @@ export function followUnexplained(meter: ObservedMeter, unexplained: Unexplained
     sdByFlows(meter, day),
   );
   const worth = Math.max(WORTH * usual, 2 * resolution);
-  if (unexplained.open) review(meter, unexplained, { day, excess, sd, worth, usual });
-  else accumulate(meter, unexplained, { day, excess, sd, worth, usual }, spread);
+  const judged: Judged = { day, excess, sd, worth, usual, isAtRest: runs <= 0 };
+  if (unexplained.open) review(meter, unexplained, judged);
+  else accumulate(meter, unexplained, judged, spread);
 }
 
 interface Judged {
@@ -133,6 +137,7 @@ interface Judged {
   readonly sd: number;
   readonly worth: number;
   readonly usual: number;
+  readonly isAtRest: boolean;
 }
 
 // Doubt of the day's runs by that of the zones' flows: √(mᵀ P m).
@@ -213,12 +218,13 @@ function accumulate(meter: ObservedMeter, unexplained: UnexplainedUse, judged: J
 }
 
 // Adds a day to the sum: whether it passes its decision, on days of excess that are enough.
-function isLasting(unexplained: UnexplainedUse, { day, excess, sd, worth }: Judged): boolean {
-  if (unexplained.sum <= 0) [unexplained.since, unexplained.excessDays] = [day, 0];
+function isLasting(unexplained: UnexplainedUse, { day, excess, sd, worth, isAtRest }: Judged): boolean {
+  if (unexplained.sum <= 0) Object.assign(unexplained, { since: day, excessDays: 0, atRest: false });
   unexplained.sum = Math.max(0, unexplained.sum + Math.min(MOST_OF_ONE_DAY, excess / sd - SLACK));
   const over = excess >= HALF * worth;
   unexplained.inARow = over ? unexplained.inARow + 1 : 0;
   if (over) unexplained.excessDays += 1;
+  unexplained.atRest ||= over && isAtRest;
   const lasting = unexplained.inARow >= DAYS_IN_A_ROW || (over && unexplained.excessDays >= DAYS_APART);
   return lasting && unexplained.sum > DECISION;
 }
@@ -256,7 +262,14 @@ function meanExcess(
   return { mean: days > 0 ? sum / days : 0, days: Math.max(1, days) };
 }
 
+// A day at rest shows the end only of an excess that was there at rest.
+function saysOfEnd(unexplained: UnexplainedUse, { excess, worth, isAtRest }: Judged): boolean {
+  if (isAtRest && excess >= HALF * worth) unexplained.atRest = true;
+  return !isAtRest || unexplained.atRest;
+}
+
 function review(meter: ObservedMeter, unexplained: UnexplainedUse, judged: Judged): void {
+  if (!saysOfEnd(unexplained, judged)) return;
   const { day, excess, worth, sd } = judged;
   unexplained.calm = excess < HALF * worth ? unexplained.calm + 1 : 0;
   const sighting = unexplained.open;

@@ -1,4 +1,5 @@
 import type { ObservedMeter } from './observed-meter.js';
+import { quantile } from './robust-spread.js';
 import { mostShiftMinutes, overlap, runsNear } from './run-minutes.js';
 import { valueAt } from './value-at.js';
 
@@ -8,6 +9,9 @@ const FINE_MINUTES = 1;
 
 /** Another shift takes the place of the one of before when it leaves at most this share of its squares: the best moves a little by chance. */
 const BETTER = 0.9;
+
+/** A register is coarse from this share of what passes in a step that runs touch. Common practice, no source. */
+const COARSE = 0.25;
 
 /** A shift is believed when it leaves at most this share of the squares that no shift leaves: else the clock is taken as right. */
 const CONVINCING = 0.8;
@@ -21,6 +25,8 @@ const CONVINCING = 0.8;
  * @param days - Days on which runs passed water, all of them in the past. [–]
  */
 export function learnShifts(meter: ObservedMeter, days: readonly number[]): void {
+  meter.shiftsLearnt = true;
+  if (isCoarse(meter, days)) return;
   meter.controllers.forEach((_, controller) => {
     const before = meter.shiftMinutes[controller] ?? 0;
     const none = squaresLeft(meter, days, controller, 0);
@@ -38,7 +44,14 @@ export function learnShifts(meter: ObservedMeter, days: readonly number[]): void
         tryOne(Math.max(-mostShiftMinutes, Math.min(mostShiftMinutes, about + fine)));
     meter.shiftMinutes[controller] = best;
   });
-  meter.shiftsLearnt = true;
+}
+
+// Where the register counts in steps as large as what a run passes, its steps fall anywhere and no shift can be told.
+function isCoarse({ expected, usage, days: { firstStep } }: ObservedMeter, days: readonly number[]): boolean {
+  const litres = days
+    .flatMap((day) => [...expected.subarray(valueAt(firstStep, day), valueAt(firstStep, day + 1))])
+    .filter((own) => own > 0);
+  return litres.length > 0 && (usage.resolutionLitres ?? 0) > COARSE * quantile(litres, 0.5);
 }
 
 function squaresLeft(meter: ObservedMeter, days: readonly number[], controller: number, shift: number): number {

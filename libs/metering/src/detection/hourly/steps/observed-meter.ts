@@ -1,5 +1,6 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
 import type { EvidenceRun, MeterEvidence, StepUsage } from '../../episodes/meter-evidence.js';
+import type { RunMinutes } from './run-minutes.js';
 import { type StepDays, stepDays } from './step-days.js';
 import { valueAt } from './value-at.js';
 
@@ -35,6 +36,16 @@ export interface ObservedMeter {
   readonly ranDays: number[];
   readonly usedLitres: Float64Array;
   steadyLPerMin: number;
+  /** How much runs scatter, as share of what is assumed while nothing is learnt. */
+  scatter: number;
+  /** Minutes of days by the shifts for which they were computed. */
+  readonly designs: (KnownDesign | undefined)[];
+}
+
+interface KnownDesign {
+  readonly design: RunMinutes;
+  readonly shiftsLearnt: boolean;
+  readonly shiftMinutes: Float64Array;
 }
 
 /** A run by the place of its zone. */
@@ -81,6 +92,8 @@ export function observedMeter(evidence: MeterEvidence, usage: StepUsage): Observ
     ranDays: [],
     usedLitres: new Float64Array(days).fill(Number.NaN),
     steadyLPerMin: 0,
+    scatter: 1,
+    designs: [],
   };
 }
 

@@ -20,13 +20,22 @@ export interface RunMinutes {
 }
 
 /**
- * Minutes of each zone in each step of a day, by the clocks' learnt shifts.
+ * Minutes of each zone in each step of a day, by the clocks' learnt shifts; not to be changed, since they are kept while the shifts stay.
  *
  * @param meter - The meter as it is known. [code]
  * @param day - The day, from 0. [–]
  * @returns Minutes and touched steps; a run of the day before reaches into this one. [min]
  */
 export function runMinutes(meter: ObservedMeter, day: number): RunMinutes {
+  const known = meter.designs[day];
+  if (known && known.shiftsLearnt === meter.shiftsLearnt && known.shiftMinutes.every((shift, at) => shift === meter.shiftMinutes[at]))
+    return known.design;
+  const design = designOf(meter, day);
+  meter.designs[day] = { design, shiftsLearnt: meter.shiftsLearnt, shiftMinutes: meter.shiftMinutes.slice() };
+  return design;
+}
+
+function designOf(meter: ObservedMeter, day: number): RunMinutes {
   const fromStep = meter.days.firstStep[day] ?? 0;
   const steps = (meter.days.firstStep[day + 1] ?? fromStep) - fromStep;
   const zones = meter.flows.length;
