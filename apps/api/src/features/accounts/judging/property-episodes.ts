@@ -5,6 +5,7 @@ import { judgeMeter } from '@rillbook/metering/detection/episodes/judge-meter.js
 import type { JudgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
 import { monthEpisodes } from '@rillbook/metering/detection/episodes/month-episodes.js';
 import { settleEpisodes } from '@rillbook/metering/detection/episodes/settle-episodes.js';
+import { stoodRightly } from '@rillbook/metering/detection/readings/rightly-still.js';
 import type { Thresholds } from '@rillbook/metering/detection/thresholds.js';
 import type { NewestFacts } from '../accounts-computed.event.js';
 import { type EvidenceSources, propertyEvidence } from '../evidence/property-evidence.js';
@@ -41,7 +42,7 @@ export function propertyEpisodes(property: JudgedProperty, { thresholds, rules, 
   // Today is there for what was read today.
   const evidence = propertyEvidence(property, { firstDay, days: day - firstDay + 1 });
   const ofMeters = evidence.meters.flatMap((meter) => judgeMeter(meter, thresholds)).map((episode) => asKnown(episode, property.read));
-  const measured = settleEpisodes([...ofMeters, ...ofReadings]);
+  const measured = settleEpisodes([...ofMeters, ...ofReadings.filter((episode) => !stoodRightly(episode, evidence.meters))]);
   const ofMonths = withSeasons(monthEpisodes(property.months, measured, thresholds), property.facts, evidence, day);
   const weather = { eto: property.eto, today: day, pricePerLitre: property.pricePerLitre };
   return settleEpisodes([

@@ -80,6 +80,7 @@ export function tellChange(meter: ObservedMeter, sighting: Sighting, score: Chan
   sighting.sdLitres = sd * month;
   sighting.details = {
     change,
+    ratio: Math.max(0, 1 + change),
     usualLPerMin: ofZone ? usual : null,
     nowLPerMin: ofZone ? Math.max(0, usual * (1 + change)) : null,
     likelyZoneIds: zones.map((zone) => meter.evidence.zones[zone]?.zoneId ?? ''),
