@@ -56,7 +56,7 @@ export class RecomputeProperties {
         kept: kept.get(id) ?? new Map(),
       });
     }
-    const done = (await shared.threads?.compute(works)) ?? (await computedHere(works));
+    const done = await whileHeld(tx, async () => (await shared.threads?.compute(works)) ?? (await computedHere(works)));
     await monthAccounts.keepOnly(
       tx,
       all.map(({ property }) => property.id),
@@ -68,6 +68,21 @@ export class RecomputeProperties {
     );
     await this.events.emit(tx, new PropertiesComputed(done.map(({ event }) => event)));
     return done.reduce((sum, { renewed }) => sum + renewed, 0);
+  }
+}
+
+/** Well within the time after which the database gives up a transaction that says nothing. [ms] */
+const SAY_EVERY_MS = 20_000;
+
+/** Work that asks the database for nothing, in a transaction that it must not take for forgotten: hours of many meters take their time. */
+async function whileHeld<Done>(tx: OrganizationTransaction, work: () => Promise<Done>): Promise<Done> {
+  let failed: unknown = null;
+  const said = setInterval(() => void tx.query('select 1').catch((error: unknown) => (failed ??= error)), SAY_EVERY_MS);
+  try {
+    return await work();
+  } finally {
+    clearInterval(said);
+    if (failed) throw failed;
   }
 }
 
