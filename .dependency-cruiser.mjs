@@ -8,6 +8,7 @@ const apiFeatures = [
   'settings',
   'accounts',
   'findings',
+  'plans',
   'fieldwork',
   'phones',
   'overview',

@@ -11,6 +11,7 @@ import { OperationRow } from './features/phones/operations/operation.entity.js';
 import { VisitRow } from './features/fieldwork/visits/visit.entity.js';
 import { ZoneNoteRow } from './features/fieldwork/visits/zone-notes/zone-note.entity.js';
 import { FindingRow } from './features/findings/finding.entity.js';
+import { PlanSettingRow } from './features/plans/weights/plan-setting.entity.js';
 import { MonthAccountRow } from './features/accounts/months/month-account.entity.js';
 import { ClientRow } from './features/portfolio/clients/client.entity.js';
 import { PropertyRow } from './features/portfolio/properties/property.entity.js';
@@ -75,4 +76,5 @@ export const entities = [
   ZoneNoteRow,
   FindingRow,
   MonthAccountRow,
+  PlanSettingRow,
 ];

@@ -31,6 +31,8 @@ const BY_NAME: Readonly<Record<string, unknown>> = {
   time_zone: 'America/Los_Angeles',
   blocked_from: '08:00',
   blocked_until: '18:00',
+  water_from: '22:00',
+  water_until: '06:00',
   allowed_days: 'Mon Wed Fri',
   unit: 'CCF',
   retired_at: null,

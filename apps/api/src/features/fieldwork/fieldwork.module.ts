@@ -1,5 +1,7 @@
 import { Module } from '@nestjs/common';
 import { FindingsModule } from '../findings/findings.module.js';
+import { PlansModule } from '../plans/plans.module.js';
+import { PortfolioModule } from '../portfolio/portfolio.module.js';
 import { SettingsModule } from '../settings/settings.module.js';
 import { StopCautionsResolver } from './cautions/caution.field-resolver.js';
 import { CrewResolver } from './crews/crew.resolver.js';
@@ -24,7 +26,9 @@ import {
 } from './orders/lists/order-lists.field-resolver.js';
 import { WorkOrderFieldResolver } from './orders/work-order.field-resolver.js';
 import { WorkOrderResolver } from './orders/work-order.resolver.js';
+import { OrderRuleChange } from './planned-settings/order-rule-change.service.js';
 import { PlanSettings } from './planned-settings/plan-settings.service.js';
+import { RuleChangeDeedsResolver } from './planned-settings/rule-change-deeds.resolver.js';
 import { RouteResolver } from './routes/route.resolver.js';
 import { StopResolver } from './routes/stop.resolver.js';
 import { Arrive } from './visits/deeds/arrive.service.js';
@@ -53,13 +57,15 @@ const orderDeeds = [
   DropWorkOrder,
   CloseWorkOrder,
   AcceptFinding,
+  RuleChangeDeedsResolver,
+  OrderRuleChange,
 ];
 const photos = [PhotoResolver, VisitPhotosResolver, FindingPhotosResolver, PropertyPhotosResolver, AnnouncePhoto, KeepPicture];
 const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit, EndVisit];
 
 /** Crews and their days, the work given out, the visits that were made. */
 @Module({
-  imports: [FindingsModule, SettingsModule],
+  imports: [FindingsModule, SettingsModule, PortfolioModule, PlansModule],
   controllers: [PhotoController],
   exports: [Arrive, EndVisit, NoteZone, AnnouncePhoto, CloseWorkOrder],
   providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, ...photos],

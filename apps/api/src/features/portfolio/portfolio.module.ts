@@ -15,6 +15,7 @@ import { ZonePlantingsResolver } from './plantings/zone-plantings.field-resolver
 import { PropertyResolver } from './properties/property.resolver.js';
 import { PropertyWaterSupplierResolver } from './suppliers/property-water-supplier.field-resolver.js';
 import { RateTierResolver } from './suppliers/rates/rate-tier.resolver.js';
+import { BringInRule } from './suppliers/rules/bring-in-rule.service.js';
 import { WateringRuleResolver } from './suppliers/rules/watering-rule.resolver.js';
 import { WaterSupplierResolver } from './suppliers/water-supplier.resolver.js';
 import { PropertyZonesResolver } from './zones/property-zones.field-resolver.js';
@@ -46,5 +47,5 @@ const fields = [
 ];
 
 /** Clients, properties and what stands on them; who sells the water, its rules and rates; what was changed. */
-@Module({ providers: [...things, ...fields] })
+@Module({ providers: [...things, ...fields, BringInRule], exports: [BringInRule] })
 export class PortfolioModule {}

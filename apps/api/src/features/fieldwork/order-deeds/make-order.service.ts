@@ -12,7 +12,10 @@ import { nowIn } from '../organization-clock.js';
 import { PlanSettings } from '../planned-settings/plan-settings.service.js';
 import { orderValues } from './order-values.js';
 
-/** Keeps a new work order: open, or waiting for approval where it costs more than the client lets be spent without asking. */
+/**
+ * Keeps a new work order: open, or waiting for approval where it costs more than the client lets be spent without asking. An adjustment for
+ * which no settings are planned yet plans them.
+ */
 @Injectable()
 export class MakeOrder {
   constructor(
@@ -24,10 +27,12 @@ export class MakeOrder {
     tx: OrganizationTransaction,
     input: WorkOrderInput,
     finding: (OrderSubject & { readonly id: string }) | null,
+    planned: string | null = null,
   ): Promise<WorkOrderRow> {
     const values = await orderValues(tx, input, finding);
     const waits = exceeds(values, await notToExceedOfProperty.of(tx).load(values.propertyId));
-    const plannedSettingsId = values.kind === 'adjust' && values.controllerId ? await this.plan.run(tx, values.controllerId) : null;
+    const plannedSettingsId =
+      planned ?? (values.kind === 'adjust' && values.controllerId ? await this.plan.run(tx, values.controllerId) : null);
     const state = waits ? 'waiting for approval' : 'open';
     try {
       return await tx.attempt(async () =>

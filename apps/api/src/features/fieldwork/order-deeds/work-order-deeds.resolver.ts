@@ -4,11 +4,11 @@ import { DateScalar } from '../../../platform/graphql/scalars.js';
 import { Allow } from '../../../platform/identity/allow.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
-import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { WorkOrderInput } from '../orders/work-order.input.js';
 import { ApproveWorkOrder } from './approve-work-order.service.js';
-import { AssignWorkOrder, type CrewAndDay } from './assign-work-order.service.js';
+import { AssignWorkOrder } from './assign-work-order.service.js';
 import { ChangeWorkOrder } from './change-work-order.service.js';
+import { crewAndDay } from '../crews/crew-and-day.js';
 import { CreateWorkOrder } from './create-work-order.service.js';
 import { DropWorkOrder } from './drop-work-order.service.js';
 import { WorkOrderResult, showOutcome } from './outcomes.type.js';
@@ -73,12 +73,4 @@ export class WorkOrderDeedsResolver {
   ): Promise<object> {
     return showOutcome(tx, await this.drop.run(tx, id, version, why));
   }
-}
-
-/** No crew takes it back; a crew needs a day. */
-function crewAndDay(crewId: string | null, day: string | null): CrewAndDay | null {
-  if (!crewId) return null;
-  if (!day)
-    throw platformProblems.valueRefused({ field: 'day', found: null, expected: 'the day on which the crew does it, as YYYY-MM-DD' });
-  return { crewId, day };
 }

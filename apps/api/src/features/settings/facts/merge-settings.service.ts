@@ -1,7 +1,7 @@
 import type { ControllerState, Program, SettingsRecord } from '@rillbook/irrigation/settings/settings-fact.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import type { MergeCounts } from '../../../platform/records/merge-counts.js';
-import { keepProgram } from '../programs/keep-program.js';
+import { keepProgram } from '../programs/keep-program.service.js';
 import { settingsFacts } from './settings.repository.js';
 
 /** Settings as a file tells them. */

@@ -1,0 +1,23 @@
+import { setImmediate } from 'node:timers/promises';
+import { planController, type ControllerPlan } from '@rillbook/irrigation/planning/offers/plan-controller.js';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { type Gathered, gatherPlan, type PlannableController, type RulesInstead } from '../gather/plan-input.service.js';
+
+/** A controller's month planned, with what it was planned from; no plan where something is missing. */
+export interface PlannedMonth {
+  readonly gathered: Gathered;
+  readonly plan: ControllerPlan | null;
+}
+
+/** Plans a controller for a month; others are served before the next one is planned. */
+export async function planOfController(
+  tx: OrganizationTransaction,
+  controller: PlannableController,
+  month: string,
+  rulesInstead?: RulesInstead,
+): Promise<PlannedMonth> {
+  const gathered = await gatherPlan(tx, controller, month, rulesInstead);
+  const plan = gathered.input && planController(gathered.input);
+  await setImmediate();
+  return { gathered, plan };
+}
