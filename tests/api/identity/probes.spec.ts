@@ -24,8 +24,18 @@ const FOR_STRANGERS: Readonly<Record<string, string>> = {
   signOut: 'a session that has ended can still be signed out',
 };
 
-/** Queries whose answers hold none of the planted texts: numbers only, or what only a link opens. */
-const WITHOUT_TEXT = ['changes', 'findingPrecision', 'invitation', 'judgeReading', 'monthBoard', 'signInPage', 'weatherDays'];
+/** Queries whose answers hold none of the planted texts: numbers only, what only a link opens, or a made-up rule that is refused. */
+const WITHOUT_TEXT = [
+  'planSetting',
+  'ruleChange',
+  'changes',
+  'findingPrecision',
+  'invitation',
+  'judgeReading',
+  'monthBoard',
+  'signInPage',
+  'weatherDays',
+];
 
 interface Sent {
   readonly text: string;
