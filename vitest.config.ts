@@ -43,6 +43,7 @@ export default defineConfig({
       },
       {
         resolve: { conditions: ['rillbook-source', 'browser'] },
+        define: { __APP_VERSION__: '"test"' },
         test: { name: 'web', include: ['tests/web/**/*.spec.{ts,tsx}'], environment: 'jsdom', testTimeout: 30_000 },
       },
       {

@@ -4,6 +4,7 @@ import { defineConfig } from 'vite';
 const api = 'http://127.0.0.1:3000';
 
 export default defineConfig({
+  define: { __APP_VERSION__: JSON.stringify(process.env['npm_package_version'] ?? '0') },
   root: import.meta.dirname,
   plugins: [react()],
   resolve: { conditions: ['rillbook-source', 'import', 'module', 'browser', 'default'] },

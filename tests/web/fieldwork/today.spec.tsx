@@ -1,10 +1,12 @@
 import { cleanup, screen, within } from '@testing-library/react';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { TodayPage } from '../../../apps/web/src/features/fieldwork/today/TodayPage.js';
 import { builtCrew } from '../support/built.js';
-import { drawPage, viewerOf } from '../support/draw-page.js';
+import { viewerOf } from '../support/draw-page.js';
+import { drawAtPhone, freshPhone } from './at-phone.js';
 import { builtStop, builtVisit } from './built-stop.js';
 
+beforeEach(freshPhone);
 afterEach(cleanup);
 
 const routeOf = (stop: Record<string, unknown>) => stop['route'];
@@ -12,12 +14,12 @@ const crews = [builtCrew('crew-1', 'Crew 1'), builtCrew('crew-2', 'Crew 2')];
 const crewLead = viewerOf({ role: 'crewLead', permissions: ['read routes', 'record fieldwork', 'assign work'], crewIds: ['crew-1'] });
 
 const page = (given: { today?: unknown; language?: 'en' | 'es'; crews?: unknown; viewer?: typeof crewLead } = {}) =>
-  drawPage(<TodayPage />, {
+  drawAtPhone(<TodayPage />, {
     at: '/today',
     route: '/today',
     viewer: given.viewer ?? crewLead,
     ...(given.language ? { language: given.language } : {}),
-    answers: { today: given.today ?? [routeOf(builtStop())], crews: given.crews ?? crews.slice(0, 1) },
+    answers: { stop: builtStop(), today: given.today ?? [routeOf(builtStop())], crews: given.crews ?? crews.slice(0, 1) },
   });
 
 describe('today', () => {

@@ -1,9 +1,12 @@
 import { useMutation } from '@apollo/client/react';
 import { useIntl } from 'react-intl';
-import { Navigate, Outlet, useLocation } from 'react-router';
+import { Navigate, Outlet, useLocation, useNavigate } from 'react-router';
 import { graphql } from '../graphql/__generated__/gql.js';
 import type { MessageId } from '../i18n/catalogue.js';
 import { NotFoundPage } from '../page/NotFoundPage.js';
+import { unsentIn, wipeStore } from '../offline/leave.js';
+import { storeName } from '../offline/store.js';
+import { forgetViewer } from '../session/remembered-viewer.js';
 import { mayDo, useViewer, type Viewer } from '../session/viewer.js';
 import { useToast } from '../ui/dialogs/Toasts.js';
 import { PageFrame } from '../ui/frame/PageFrame.js';
@@ -47,12 +50,18 @@ export function Desk() {
   const intl = useIntl();
   const viewer = useViewer();
   const toast = useToast();
+  const navigate = useNavigate();
   const [chooseLanguage] = useMutation(chooseLanguageDocument);
   const [signOut] = useMutation(signOutDocument);
   const failed = (): void => toast({ words: intl.formatMessage({ id: 'parts.noAnswer' }) });
   const other = viewer.person.language === 'es' ? 'en' : 'es';
   const leave = async (): Promise<void> => {
+    const store = storeName(viewer.organization.id, viewer.memberId);
+    // What only this device has is looked at first.
+    if ((await unsentIn(store)) > 0) return void navigate('/today/phone');
     await signOut();
+    forgetViewer();
+    await wipeStore(store);
     // A full load leaves nothing of this person in memory.
     window.location.assign('/sign-in');
   };

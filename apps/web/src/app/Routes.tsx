@@ -4,7 +4,7 @@ import { LoadingState } from '../ui/states/States.js';
 import { Desk, FirstPage } from './Desk.js';
 import { NotFoundPage } from '../page/NotFoundPage.js';
 import { PageBoundary } from './PageBoundary.js';
-import { deskPages, doorPages, fieldPages, type PageFile, portfolioPage } from './pages.js';
+import { deskPages, doorPages, fieldFrame, fieldPages, type PageFile, portfolioPage } from './pages.js';
 import { SignedIn } from './SignedIn.js';
 
 const page = (file: PageFile) => lazy(async () => ({ default: await file() }));
@@ -27,7 +27,7 @@ export function AppRoutes() {
       <Route element={<OnePage />}>
         {doors}
         <Route element={<SignedIn />}>
-          {field}
+          <Route element={<OnePhone />}>{field}</Route>
           <Route element={<Desk />}>
             <Route element={<OnePage />}>
               <Route path="/" element={<FirstPage />}>
@@ -40,6 +40,17 @@ export function AppRoutes() {
         </Route>
       </Route>
     </Routes>
+  );
+}
+
+const Phone = lazy(async () => ({ default: await fieldFrame() }));
+
+/** The phone stays open from one page of the field to the next. */
+function OnePhone() {
+  return (
+    <Phone>
+      <Outlet />
+    </Phone>
   );
 }
 

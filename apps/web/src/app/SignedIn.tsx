@@ -1,19 +1,34 @@
 import { useQuery } from '@apollo/client/react';
+import { useEffect, useMemo } from 'react';
 import { Navigate, Outlet, useLocation } from 'react-router';
 import { signInAddress } from '../graphql/client.js';
 import { LanguageProvider } from '../i18n/LanguageProvider.js';
+import { problemOf } from '../graphql/problem.js';
+import { rememberedViewer, rememberViewer } from '../session/remembered-viewer.js';
 import { ViewerContext, viewerDocument } from '../session/viewer.js';
 import { ToastProvider } from '../ui/dialogs/Toasts.js';
 import { ErrorState, LoadingState } from '../ui/states/States.js';
 
+/** Who is here: as the server tells, or without signal whoever was here last; it asks again as soon as the server is reached. */
+function useWho() {
+  const { data, loading, error, refetch } = useQuery(viewerDocument);
+  const told = data?.me ?? null;
+  useEffect(() => {
+    if (told) rememberViewer(told);
+  }, [told]);
+  const isAway = told === null && error !== undefined && problemOf(error).kind === 'noAnswer';
+  const known = useMemo(() => (isAway ? rememberedViewer(new Date()) : null), [isAway]);
+  return { viewer: told ?? known, loading, error, refetch };
+}
+
 /** Everything behind the door: it knows who is here, and speaks their language in their organization's units. */
 export function SignedIn() {
-  const { data, loading, error, refetch } = useQuery(viewerDocument);
+  const { viewer, loading, error, refetch } = useWho();
   const { pathname, search } = useLocation();
-  if (error && !data) return <ErrorState problem={error} onRetry={() => void refetch()} />;
-  if (loading && !data) return <LoadingState />;
-  if (!data?.me) return <Navigate to={signInAddress(pathname + search)} replace />;
-  const { person, organization } = data.me;
+  if (error && !viewer) return <ErrorState problem={error} onRetry={() => void refetch()} />;
+  if (loading && !viewer) return <LoadingState />;
+  if (!viewer) return <Navigate to={signInAddress(pathname + search)} replace />;
+  const { person, organization } = viewer;
   return (
     <LanguageProvider
       language={person.language}
@@ -21,7 +36,7 @@ export function SignedIn() {
       currency={organization.currency}
       timeZone={organization.timeZone}
     >
-      <ViewerContext value={data.me}>
+      <ViewerContext value={viewer}>
         <ToastProvider>
           <Outlet />
         </ToastProvider>

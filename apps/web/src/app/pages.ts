@@ -25,8 +25,12 @@ export const deskPages: Readonly<Record<string, PageFile>> = {
 /** The first page of those who read the portfolio. */
 export const portfolioPage: PageFile = async () => (await import('../features/overview/portfolio/PortfolioPage.js')).PortfolioPage;
 
+/** The phone of the person who is signed in, around every page of the field. */
+export const fieldFrame = async () => (await import('../features/fieldwork/device/FieldPhone.js')).FieldPhone;
+
 /** Pages of the field bring their own frame. */
 export const fieldPages: Readonly<Record<string, PageFile>> = {
   '/today': async () => (await import('../features/fieldwork/today/TodayPage.js')).TodayPage,
+  '/today/phone': async () => (await import('../features/fieldwork/phone/PhonePage.js')).PhonePage,
   '/today/:stopId': async () => (await import('../features/fieldwork/stop/StopPage.js')).StopPage,
 };

@@ -38,6 +38,9 @@ export const dayAddress: Address<DayPlace> = {
   write: ({ day, crew }) => ({ day, crew }),
 };
 
+/** What is on this phone, and what was sent from it. */
+export const PHONE_PATH = '/today/phone';
+
 /** The day's list that a stop belongs to. */
 export const dayPath = (day: string, crew: string | null = null): string => `/today?day=${day}${crew ? `&crew=${crew}` : ''}`;
 

@@ -1,12 +1,38 @@
 import { FormattedMessage } from 'react-intl';
+import { Link } from 'react-router';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import type { Sending } from './use-sending.js';
+import { useOutbox, usePhone, useWaiting } from '../../../offline/PhoneProvider.js';
+import { PHONE_PATH } from '../urls.js';
 
-/** The line above the dock: what was sent and when, and what was not. */
-export function SentLine({ sending: { underWay, unsent, lastSentAt } }: { readonly sending: Sending }) {
+/** The line above the dock: what waits on this phone, what was refused, and when something was last sent. Counted from the outbox itself. */
+export function SentLine() {
+  const phone = usePhone();
+  return phone.trouble !== null || phone.isOldPage ? (
+    <b>
+      <FormattedMessage id={phone.isOldPage ? 'field.phone.oldPage' : 'field.phone.notSaved'} />
+    </b>
+  ) : (
+    <Link to={PHONE_PATH}>
+      <Counts />
+    </Link>
+  );
+}
+
+function Counts() {
   const { time } = useFormats();
-  if (underWay > 0) return <FormattedMessage id="field.sent.underWay" />;
-  if (unsent.length > 0) return <FormattedMessage id="field.sent.not" values={{ count: unsent.length, what: unsent[0] ?? '' }} />;
-  if (lastSentAt) return <FormattedMessage id="field.sent.last" values={{ time: time(lastSentAt) }} />;
-  return <FormattedMessage id="field.sent.nothing" />;
+  const { lastSentAt } = useOutbox();
+  const { waiting, photos, refused, underWay } = useWaiting();
+  if (refused > 0) return <FormattedMessage id="field.sent.refused" values={{ refused, waiting }} />;
+  if (waiting + photos > 0)
+    return (
+      <FormattedMessage
+        id="field.sent.waits"
+        values={{ waiting, photos, last: lastSentAt ? time(lastSentAt) : 'never', isUnderWay: String(underWay > 0) }}
+      />
+    );
+  return lastSentAt ? (
+    <FormattedMessage id="field.sent.last" values={{ time: time(lastSentAt) }} />
+  ) : (
+    <FormattedMessage id="field.sent.nothing" />
+  );
 }

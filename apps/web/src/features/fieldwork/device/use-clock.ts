@@ -1,6 +1,7 @@
 import { useQuery } from '@apollo/client/react';
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { graphql } from '../../../graphql/__generated__/gql.js';
+import { aheadMs, keepAhead, organizationNow } from './clock.js';
 
 const clockDocument = graphql(`
   query OrganizationClock {
@@ -15,24 +16,22 @@ const clockDocument = graphql(`
 `);
 
 export interface Clock {
-  /** The organization's now: a phone's clock may be wrong, and the demonstration lives in another week. */
   readonly now: () => Date;
-  /** Whether the server has told the time, or did not answer and the device's own clock counts. */
+  /** Whether the server has told the time, once, or did not answer and the device's own clock counts. */
   readonly isSet: boolean;
 }
 
-/** The organization's clock, running. */
-export function useClock(): Clock {
+/** The organization's clock, running; without signal as the server told it last. */
+export function useClock(organizationId: string): Clock {
   const { data, error } = useQuery(clockDocument, { fetchPolicy: 'no-cache' });
-  const ahead = useRef(0);
-  const [isSet, setSet] = useState(false);
+  const [isSet, setSet] = useState(() => aheadMs(organizationId) !== null);
   const told = data?.me?.organization.now;
   const isAnswered = told !== undefined || error !== undefined;
   useEffect(() => {
     if (!isAnswered) return;
-    if (told !== undefined) ahead.current = Date.parse(told) - Date.now();
+    if (told !== undefined) keepAhead(organizationId, Date.parse(told) - Date.now());
     setSet(true);
-  }, [told, isAnswered]);
-  const now = useCallback(() => new Date(Date.now() + ahead.current), []);
+  }, [told, isAnswered, organizationId]);
+  const now = useCallback(() => organizationNow(organizationId), [organizationId]);
   return { now, isSet };
 }

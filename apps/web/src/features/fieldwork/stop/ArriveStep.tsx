@@ -3,7 +3,6 @@ import { graphql } from '../../../graphql/__generated__/gql.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { ButtonLink } from '../../../ui/forms/Button.js';
 import { Caution, PhoneFrame } from '../../../ui/phone/PhoneFrame.js';
-import { ErrorState } from '../../../ui/states/States.js';
 import { SentLine } from '../device/SentLine.js';
 import { stopPath } from '../urls.js';
 import { useOrderWords } from '../use-order-words.js';
@@ -32,14 +31,14 @@ export const arriveStop = graphql(`
 `);
 
 /** Before the first step: what is to be done here, and what to be careful of. */
-export function ArriveStep({ stop: masked, frame, sending, visit }: StepProps) {
+export function ArriveStep({ stop: masked, frame }: StepProps) {
   const { id, property, cautions, workOrders } = useMasked(arriveStop, masked);
   const orderWords = useOrderWords();
   const where = [property.address, property.city].filter(Boolean).join(', ');
   return (
     <PhoneFrame
       {...frame}
-      status={<SentLine sending={sending} />}
+      status={<SentLine />}
       actions={
         <ButtonLink kind="main" to={stopPath(id, 'meter')}>
           <FormattedMessage id="field.arrive.next" />
@@ -48,7 +47,6 @@ export function ArriveStep({ stop: masked, frame, sending, visit }: StepProps) {
     >
       <h1>{property.name}</h1>
       {where && <p className="where">{where}</p>}
-      {visit.problem ? <ErrorState problem={visit.problem} onRetry={() => void visit.begin()} /> : null}
       {cautions.length > 0 && (
         <div className="cautions">
           {cautions.map((code) => (

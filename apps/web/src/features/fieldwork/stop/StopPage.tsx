@@ -1,28 +1,19 @@
-import { useQuery } from '@apollo/client/react';
 import { useIntl } from 'react-intl';
 import { useParams } from 'react-router';
-import { graphql } from '../../../graphql/__generated__/gql.js';
 import { Fetched } from '../../../page/Fetched.js';
 import { ButtonLink } from '../../../ui/forms/Button.js';
 import { PhoneFrame } from '../../../ui/phone/PhoneFrame.js';
 import { EmptyState } from '../../../ui/states/States.js';
+import { useShelved } from '../device/use-shelved.js';
 import '../fieldwork.css';
 import { StopSteps } from './StopSteps.js';
-
-export const stopDocument = graphql(`
-  query Stop($id: ID!) {
-    stop(id: $id) {
-      id
-      ...StopInSteps
-    }
-  }
-`);
+import { stopDocument } from './stop-document.js';
 
 /** A stop on the phone, in the order in which hands do it. */
 export function StopPage() {
   const intl = useIntl();
   const { stopId = '' } = useParams();
-  const query = useQuery(stopDocument, { variables: { id: stopId }, fetchPolicy: 'cache-and-network' });
+  const query = useShelved(stopDocument, { id: stopId });
   const { stop } = query.data ?? {};
   if (stop) return <StopSteps key={stop.id} stop={stop} />;
   const back = { to: '/today', words: intl.formatMessage({ id: 'frame.today' }) };

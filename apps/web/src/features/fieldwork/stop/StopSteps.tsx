@@ -5,8 +5,7 @@ import type { StopInStepsFragment } from '../../../graphql/__generated__/graphql
 import { useAddress } from '../../../page/use-address.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { usePageTitle } from '../../../ui/frame/PageHead.js';
-import { useClock } from '../device/use-clock.js';
-import { useSending } from '../device/use-sending.js';
+import { useField } from '../device/FieldPhone.js';
 import { dayPath, STEPS, type Step, stopAddress, stopPath } from '../urls.js';
 import { ArriveStep } from './ArriveStep.js';
 import { DoneStep } from './done/DoneStep.js';
@@ -51,14 +50,13 @@ const PAGES: Readonly<Record<Step, (props: StepProps) => React.ReactNode>> = {
   done: DoneStep,
 };
 
-/** The steps of one stop, with what they share: the visit, the clock, and what was sent. */
+/** The steps of one stop, with what they share: the visit and the clock. */
 export function StopSteps({ stop: masked }: { readonly stop: FragmentType<StopInStepsFragment> }) {
   const intl = useIntl();
   const stop = useMasked(stopInSteps, masked);
   const [{ step, thing }] = useAddress(stopAddress);
-  const clock = useClock();
-  const sending = useSending(clock.now);
-  const visit = useVisit({ stop, route: stop.route, clock, sending });
+  const { clock } = useField();
+  const visit = useVisit({ stop, route: stop.route, clock });
   usePageTitle(stop.property.name);
   const number = stop.route.stops.findIndex(({ id }) => id === stop.id) + 1;
   const frame = {
@@ -72,5 +70,5 @@ export function StopSteps({ stop: masked }: { readonly stop: FragmentType<StopIn
     })),
   };
   const Page = PAGES[step];
-  return <Page stop={stop} thing={thing} frame={frame} now={clock.now} sending={sending} visit={visit} />;
+  return <Page stop={stop} thing={thing} frame={frame} now={clock.now} visit={visit} />;
 }

@@ -7,7 +7,6 @@ import type {
   ZonesStopFragment,
 } from '../../../graphql/__generated__/graphql.js';
 import type { PhoneStep } from '../../../ui/phone/PhoneFrame.js';
-import type { Sending } from '../device/use-sending.js';
 import type { VisitHere } from './use-visit.js';
 
 /** What each step of a stop is given. */
@@ -26,6 +25,5 @@ export interface StepProps {
     readonly steps: readonly PhoneStep[];
   };
   readonly now: () => Date;
-  readonly sending: Sending;
   readonly visit: VisitHere;
 }

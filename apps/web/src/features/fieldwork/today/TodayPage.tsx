@@ -1,4 +1,3 @@
-import { useQuery } from '@apollo/client/react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
@@ -9,9 +8,12 @@ import { usePageTitle } from '../../../ui/frame/PageHead.js';
 import { PhoneFrame } from '../../../ui/phone/PhoneFrame.js';
 import '../fieldwork.css';
 import { dayAddress } from '../urls.js';
+import { SentLine } from '../device/SentLine.js';
+import { useShelved } from '../device/use-shelved.js';
 import { CrewDay } from './CrewDay.js';
 import { CrewSwitch } from './CrewSwitch.js';
 import { DaySwitch } from './DaySwitch.js';
+import { Readiness } from './Readiness.js';
 
 export const todayDocument = graphql(`
   query Today($day: Date!, $crewId: ID) {
@@ -42,10 +44,11 @@ export function TodayPage() {
   const [place, change] = useAddress(dayAddress);
   const day = place.day ?? viewer.organization.today;
   usePageTitle(intl.formatMessage({ id: 'frame.today' }));
-  const query = useQuery(todayDocument, { variables: { day, crewId: place.crew }, fetchPolicy: 'cache-and-network' });
+  const query = useShelved(todayDocument, { day, crewId: place.crew });
+  const stopIds = query.data?.today.flatMap(({ stops }) => stops.map(({ id }) => id)) ?? [];
   const back = mayDo(viewer, 'read portfolio') ? { back: { to: '/', words: intl.formatMessage({ id: 'frame.portfolio' }) } } : {};
   return (
-    <PhoneFrame {...back} place={viewer.person.name}>
+    <PhoneFrame {...back} place={viewer.person.name} status={<SentLine />}>
       <Fetched query={query}>
         {({ today, crews }) => {
           const stops = today.flatMap((route) => route.stops);
@@ -64,6 +67,7 @@ export function TodayPage() {
                 today={viewer.organization.today}
                 onChange={(next) => change({ day: next === viewer.organization.today ? null : next })}
               />
+              <Readiness stopIds={stopIds} />
               {crews.length > 1 && <CrewSwitch crews={crews} chosen={place.crew} onChange={(crew) => change({ crew })} />}
               {stops.length === 0 && (
                 <p className="where">

@@ -6,7 +6,7 @@ import { SentLine } from '../../device/SentLine.js';
 import { stopPath } from '../../urls.js';
 import type { StepProps } from '../step-props.js';
 
-interface Props extends Pick<StepProps, 'frame' | 'sending'> {
+interface Props extends Pick<StepProps, 'frame'> {
   readonly visit: {
     readonly arrivedAt: string;
     readonly closedAt: string;
@@ -18,13 +18,13 @@ interface Props extends Pick<StepProps, 'frame' | 'sending'> {
 }
 
 /** A stop that was closed: how long it took, and where to go next. */
-export function ClosedStop({ visit: { arrivedAt, closedAt, doneNote, leftNote }, next, frame, sending, onAgain }: Props) {
+export function ClosedStop({ visit: { arrivedAt, closedAt, doneNote, leftNote }, next, frame, onAgain }: Props) {
   const { minutes, time } = useFormats();
   const onSite = (Date.parse(closedAt) - Date.parse(arrivedAt)) / 60_000;
   return (
     <PhoneFrame
       {...frame}
-      status={<SentLine sending={sending} />}
+      status={<SentLine />}
       actions={
         <>
           <Button kind="plain" onClick={onAgain}>

@@ -3,13 +3,14 @@ import { graphql } from '../../../../graphql/__generated__/gql.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { Button, ButtonLink } from '../../../../ui/forms/Button.js';
-import { TextAreaField } from '../../../../ui/forms/Field.js';
+import { TextAreaField, TextField } from '../../../../ui/forms/Field.js';
 import { PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
-import { ErrorState } from '../../../../ui/states/States.js';
+import { PhotoButton } from '../../device/PhotoButton.js';
 import { SentLine } from '../../device/SentLine.js';
 import { stopPath } from '../../urls.js';
 import type { StepProps } from '../step-props.js';
 import { ClosedStop } from './ClosedStop.js';
+import { MaterialsUsed } from './MaterialsUsed.js';
 import { isDecidable } from './order-end.js';
 import { OrderEnd } from './OrderEnd.js';
 import { useClosing } from './use-closing.js';
@@ -56,23 +57,23 @@ export const doneStop = graphql(`
 `);
 
 /** The end of a stop: what was done, what is left for another day, how long it took, and where to go next. */
-export function DoneStep({ stop: masked, frame, now, sending, visit: { visit, begin } }: StepProps) {
+export function DoneStep({ stop: masked, frame, now, visit }: StepProps) {
   const stop = useMasked(doneStop, masked);
-  const closing = useClosing({ stop, now, begin, send: sending.send });
+  const closing = useClosing({ stop, now, visit });
   const closedAt = stop.visit?.closedAt;
   if (stop.visit && closedAt && !closing.isAgain)
-    return <ClosedStop visit={{ ...stop.visit, closedAt }} next={nextStop(stop)} frame={frame} sending={sending} onAgain={closing.again} />;
+    return <ClosedStop visit={{ ...stop.visit, closedAt }} next={nextStop(stop)} frame={frame} onAgain={closing.again} />;
   const { draft, change, changeOrder } = closing;
   return (
     <PhoneFrame
       {...frame}
-      status={<SentLine sending={sending} />}
+      status={<SentLine />}
       actions={
         <>
           <ButtonLink kind="plain" to={stopPath(stop.id, 'zones')}>
             <FormattedMessage id="field.step.zones" />
           </ButtonLink>
-          <Button kind="main" isBusy={sending.underWay > 0} onClick={() => void closing.close()}>
+          <Button kind="main" onClick={() => void closing.close()}>
             <FormattedMessage id="field.done.close" />
           </Button>
         </>
@@ -81,18 +82,20 @@ export function DoneStep({ stop: masked, frame, now, sending, visit: { visit, be
       <h1>
         <FormattedMessage id="field.done.title" values={{ count: stop.workOrders.filter(({ state }) => isDecidable(state)).length }} />
       </h1>
-      <TimeOnSite arrivedAt={visit?.arrivedAt ?? null} now={now} />
+      <TimeOnSite arrivedAt={visit.visit?.arrivedAt ?? null} now={now} />
       {closing.words && (
         <p className="problem" role="alert">
           {closing.words}
         </p>
       )}
-      {closing.problem ? <ErrorState problem={closing.problem} onRetry={() => void closing.close()} /> : null}
       <div className="stack">
         {stop.workOrders.map((order) => (
           <OrderEnd key={order.id} order={order} end={draft.orders[order.id] ?? null} onChange={(end) => changeOrder(order.id, end)} />
         ))}
         <StopNotes doneNote={draft.doneNote} leftNote={draft.leftNote} onChange={change} />
+        <PhotoButton begin={visit.begin} kind="after" of={stop.id} />
+        <MaterialsUsed materials={draft.materials} onChange={(materials) => change({ materials })} />
+        <WorkTime minutes={draft.minutes} onChange={(minutes) => change({ minutes })} />
       </div>
     </PhoneFrame>
   );
@@ -111,6 +114,25 @@ function TimeOnSite({ arrivedAt, now }: { readonly arrivedAt: string | null; rea
         <FormattedMessage id="field.done.notArrived" />
       )}
     </p>
+  );
+}
+
+interface TimeProps {
+  readonly minutes: string;
+  readonly onChange: (minutes: string) => void;
+}
+
+function WorkTime({ minutes, onChange }: TimeProps) {
+  const intl = useIntl();
+  return (
+    <TextField
+      label={intl.formatMessage({ id: 'field.done.workedMinutes' })}
+      hint={intl.formatMessage({ id: 'field.done.workedMinutesHint' })}
+      isOptional
+      inputMode="decimal"
+      value={minutes}
+      onChange={onChange}
+    />
   );
 }
 

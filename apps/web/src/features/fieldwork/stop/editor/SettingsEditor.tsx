@@ -3,10 +3,8 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { Button } from '../../../../ui/forms/Button.js';
 import { RadioList } from '../../../../ui/forms/Select.js';
 import { PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
-import { ErrorState } from '../../../../ui/states/States.js';
 import { SentLine } from '../../device/SentLine.js';
-import { useDraft } from '../../device/use-draft.js';
-import type { Sending } from '../../device/use-sending.js';
+import { useDraft } from '../../../../offline/use-draft.js';
 import type { StepProps } from '../step-props.js';
 import type { NamedStation } from './named-station.js';
 import { ProgramsEditor } from './ProgramsEditor.js';
@@ -21,8 +19,6 @@ interface Props {
   readonly record: 'found' | 'left';
   readonly heading: string;
   readonly frame: StepProps['frame'];
-  readonly sending: Sending;
-  readonly problem: unknown;
   readonly onSave: (state: string, programs: readonly GivenProgram[]) => Promise<boolean>;
   readonly onCancel: () => void;
 }
@@ -35,19 +31,7 @@ interface SettingsDraft {
 const STATES = ['on', 'off', 'weather', 'unknown'] as const;
 
 /** A short editor of what is on the controller: state, and each program's days, starts, percent and minutes. */
-export function SettingsEditor({
-  draftKey,
-  base,
-  stations,
-  mostStations,
-  record,
-  heading,
-  frame,
-  sending,
-  problem,
-  onSave,
-  onCancel,
-}: Props) {
+export function SettingsEditor({ draftKey, base, stations, mostStations, record, heading, frame, onSave, onCancel }: Props) {
   const intl = useIntl();
   const [draft, setDraft, clear] = useDraft<SettingsDraft>(draftKey, { state: base?.state ?? 'on', programs: draftOf(base) });
   const [wrong, setWrong] = useState<string | null>(null);
@@ -61,9 +45,9 @@ export function SettingsEditor({
     clear();
     onCancel();
   };
-  const actions = <EditorActions record={record} isBusy={sending.underWay > 0} onCancel={cancel} onSave={() => void save()} />;
+  const actions = <EditorActions record={record} onCancel={cancel} onSave={() => void save()} />;
   return (
-    <PhoneFrame {...frame} status={<SentLine sending={sending} />} actions={actions}>
+    <PhoneFrame {...frame} status={<SentLine />} actions={actions}>
       <h1>
         <FormattedMessage id={record === 'found' ? 'field.settings.editFound' : 'field.settings.editLeft'} values={{ name: heading }} />
       </h1>
@@ -72,7 +56,6 @@ export function SettingsEditor({
           {wrong}
         </p>
       )}
-      {problem ? <ErrorState problem={problem} onRetry={() => void save()} /> : null}
       <div className="stack">
         <RadioList
           label={intl.formatMessage({ id: 'field.settings.state' })}
@@ -95,18 +78,17 @@ export function SettingsEditor({
 
 interface ActionsProps {
   readonly record: 'found' | 'left';
-  readonly isBusy: boolean;
   readonly onCancel: () => void;
   readonly onSave: () => void;
 }
 
-function EditorActions({ record, isBusy, onCancel, onSave }: ActionsProps) {
+function EditorActions({ record, onCancel, onSave }: ActionsProps) {
   return (
     <>
       <Button kind="plain" onClick={onCancel}>
         <FormattedMessage id="parts.cancel" />
       </Button>
-      <Button kind="main" isBusy={isBusy} onClick={onSave}>
+      <Button kind="main" onClick={onSave}>
         <FormattedMessage id={record === 'found' ? 'field.settings.saveFound' : 'field.settings.saveLeft'} />
       </Button>
     </>

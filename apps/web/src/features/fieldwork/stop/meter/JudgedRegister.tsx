@@ -3,10 +3,10 @@ import { isVolumeUnit, litres, volumeIn } from '@rillbook/units/volume.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useSays } from '../../../../says/use-says.js';
 import { Button } from '../../../../ui/forms/Button.js';
-import { type Judged, type Judgement, isDoubtful } from './use-judgement.js';
+import { isDoubtful, type Judgement } from './use-judgement.js';
 
 interface Props {
-  readonly judged: Judged;
+  readonly judged: Judgement | null;
   readonly unit: string;
   readonly timeZone: string;
   /** Takes the number that was probably meant. */
@@ -14,14 +14,12 @@ interface Props {
 }
 
 /** What the number tells, at once and in words. */
-export function JudgedRegister({ judged: { judgement, isAsked, isUnanswered }, unit, timeZone, onLikely }: Props) {
+export function JudgedRegister({ judged, unit, timeZone, onLikely }: Props) {
   const { number } = useFormats();
-  const likely = judgement && isDoubtful(judgement.judgement) ? judgement.likelyRegister : null;
+  const likely = judged && isDoubtful(judged.judgement) ? judged.likelyRegister : null;
   return (
     <div className="judged" role="status">
-      {isUnanswered && <FormattedMessage id="field.judged.noAnswer" />}
-      {isAsked && <FormattedMessage id="field.judged.asking" />}
-      {judgement && <Told judgement={judgement} unit={unit} timeZone={timeZone} />}
+      {judged && <Told judgement={judged} unit={unit} timeZone={timeZone} />}
       {typeof likely === 'number' && (
         <p className="after">
           <Button kind="plain" onClick={() => onLikely(String(likely))}>
@@ -44,7 +42,7 @@ function Told({ judgement, unit, timeZone }: Pick<Props, 'unit' | 'timeZone'> & 
     inUnit,
     volume: volume(since),
     last: number(judgement.lastRegister, 3),
-    when: moment(judgement.lastReadAt, timeZone),
+    when: moment(judgement.lastReadAt?.toISOString() ?? null, timeZone),
   };
   return (
     <p>

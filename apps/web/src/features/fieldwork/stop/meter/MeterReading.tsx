@@ -6,8 +6,9 @@ import type { MeterToReadFragment } from '../../../../graphql/__generated__/grap
 import { useMasked } from '../../../../page/use-masked.js';
 import { useSays } from '../../../../says/use-says.js';
 import { PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
+import { PhotoButton } from '../../device/PhotoButton.js';
 import { SentLine } from '../../device/SentLine.js';
-import { useDraft } from '../../device/use-draft.js';
+import { useDraft } from '../../../../offline/use-draft.js';
 import type { StepProps } from '../step-props.js';
 import { namedAs } from '../named.js';
 import { KeptReading } from './KeptReading.js';
@@ -23,16 +24,21 @@ export const meterToRead = graphql(`
     kind
     water
     unit
+    multiplier
+    digits
+    installedOn
+    firstRegister
     resolution
-    readings(first: 1) {
+    readings(first: 60) {
       id
       readAt
       register
+      replacedById
     }
   }
 `);
 
-interface Props extends Pick<StepProps, 'frame' | 'now' | 'sending'> {
+interface Props extends Pick<StepProps, 'frame' | 'now' | 'visit'> {
   readonly meter: FragmentType<MeterToReadFragment>;
   readonly stopId: string;
   readonly timeZone: string;
@@ -41,16 +47,17 @@ interface Props extends Pick<StepProps, 'frame' | 'now' | 'sending'> {
 }
 
 /** One meter: what it showed last, the register typed large, and Save, which always works. */
-export function MeterReading({ meter: masked, stopId, timeZone, frame, now, sending, next, switcher }: Props) {
+export function MeterReading({ meter: masked, stopId, timeZone, frame, now, visit, next, switcher }: Props) {
   const intl = useIntl();
   const { word } = useSays();
   const meter = useMasked(meterToRead, masked);
-  const [draft, setDraft, clearDraft] = useDraft(`reading.${stopId}.${meter.id}`, { typed: '', note: '' });
+  const draftName = `reading.${stopId}.${meter.id}`;
+  const [draft, setDraft, clearDraft] = useDraft(draftName, { typed: '', note: '' });
   const [wantsNote, setWantsNote] = useState(false);
   const [asks, setAsks] = useState(false);
-  const judged = useJudgement({ meterId: meter.id, typed: draft.typed, now });
-  const { save, kept, again, problem } = useReading({ meterId: meter.id, name: meter.name, stopId, now, send: sending.send });
-  const isInDoubt = judged.judgement !== null && isDoubtful(judged.judgement.judgement);
+  const judged = useJudgement(meter, draft.typed, now);
+  const { save, kept, again } = useReading({ meter, stopId, draft: draftName, now });
+  const isInDoubt = judged !== null && isDoubtful(judged.judgement);
   const onSave = async (): Promise<void> => {
     setAsks(draft.typed === '');
     if (draft.typed !== '' && (await save(Number(draft.typed), draft.note.trim() || null))) clearDraft();
@@ -59,7 +66,6 @@ export function MeterReading({ meter: masked, stopId, timeZone, frame, now, send
     <ReadingActions
       isKept={kept !== null}
       isInDoubt={isInDoubt}
-      isBusy={sending.underWay > 0}
       next={next}
       onAgain={again}
       onNote={() => setWantsNote(true)}
@@ -67,7 +73,7 @@ export function MeterReading({ meter: masked, stopId, timeZone, frame, now, send
     />
   );
   return (
-    <PhoneFrame {...frame} status={<SentLine sending={sending} />} actions={actions}>
+    <PhoneFrame {...frame} status={<SentLine />} actions={actions}>
       <h1>{namedAs(intl, 'field.named.meter', meter.name)}</h1>
       <p className="where">
         {word('meter', meter.kind)}, {word('water', meter.water)}
@@ -85,11 +91,12 @@ export function MeterReading({ meter: masked, stopId, timeZone, frame, now, send
             isInDoubt={isInDoubt}
             wantsNote={wantsNote}
             isEmptyAsked={asks && draft.typed === ''}
-            problem={problem}
-            onRetry={() => void onSave()}
           />
         ),
       )}
+      <p className="after">
+        <PhotoButton begin={visit.begin} kind="meter" of={meter.id} />
+      </p>
     </PhoneFrame>
   );
 }

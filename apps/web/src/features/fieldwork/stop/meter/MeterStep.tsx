@@ -28,7 +28,7 @@ export const meterStop = graphql(`
 `);
 
 /** The meters of the place, one at a time. */
-export function MeterStep({ stop: masked, thing, frame, now, sending }: StepProps) {
+export function MeterStep({ stop: masked, thing, frame, now, visit }: StepProps) {
   const intl = useIntl();
   const navigate = useNavigate();
   const { id, property } = useMasked(meterStop, masked);
@@ -39,7 +39,7 @@ export function MeterStep({ stop: masked, thing, frame, now, sending }: StepProp
     return (
       <PhoneFrame
         {...frame}
-        status={<SentLine sending={sending} />}
+        status={<SentLine />}
         actions={
           <ButtonLink kind="main" to={settings}>
             <FormattedMessage id="field.meter.toSettings" />
@@ -63,7 +63,7 @@ export function MeterStep({ stop: masked, thing, frame, now, sending }: StepProp
       timeZone={property.timeZone}
       frame={frame}
       now={now}
-      sending={sending}
+      visit={visit}
       next={following ? { to: stopPath(id, 'meter', following.id), words: following.name } : { to: settings, words: null }}
       switcher={
         meters.length > 1

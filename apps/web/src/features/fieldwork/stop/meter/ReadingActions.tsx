@@ -4,7 +4,6 @@ import { Button, ButtonLink } from '../../../../ui/forms/Button.js';
 interface Props {
   readonly isKept: boolean;
   readonly isInDoubt: boolean;
-  readonly isBusy: boolean;
   readonly next: { readonly to: string; readonly words: string | null };
   readonly onAgain: () => void;
   readonly onNote: () => void;
@@ -12,7 +11,7 @@ interface Props {
 }
 
 /** What acts on a meter: a note and Save; once kept, on to the next. */
-export function ReadingActions({ isKept, isInDoubt, isBusy, next, onAgain, onNote, onSave }: Props) {
+export function ReadingActions({ isKept, isInDoubt, next, onAgain, onNote, onSave }: Props) {
   if (isKept)
     return (
       <>
@@ -29,7 +28,7 @@ export function ReadingActions({ isKept, isInDoubt, isBusy, next, onAgain, onNot
       <Button kind="plain" onClick={onNote}>
         <FormattedMessage id="field.note" />
       </Button>
-      <Button kind="main" isBusy={isBusy} onClick={onSave}>
+      <Button kind="main" onClick={onSave}>
         <FormattedMessage id={isInDoubt ? 'field.meter.saveAnyway' : 'field.meter.save'} />
       </Button>
     </>

@@ -2,9 +2,8 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { TextAreaField } from '../../../../ui/forms/Field.js';
 import { NumberPad } from '../../../../ui/phone/NumberPad.js';
-import { ErrorState } from '../../../../ui/states/States.js';
 import { JudgedRegister } from './JudgedRegister.js';
-import type { Judged } from './use-judgement.js';
+import type { Judgement } from './use-judgement.js';
 
 interface Draft {
   readonly typed: string;
@@ -20,17 +19,15 @@ interface Props {
   readonly timeZone: string;
   readonly draft: Draft;
   readonly onChange: (change: Partial<Draft>) => void;
-  readonly judged: Judged;
+  readonly judged: Judgement | null;
   readonly isInDoubt: boolean;
   readonly wantsNote: boolean;
   /** Save was pressed with nothing typed. */
   readonly isEmptyAsked: boolean;
-  readonly problem: unknown;
-  readonly onRetry: () => void;
 }
 
 /** The register and the keys; it says at once whether the number can be right. */
-export function RegisterForm({ meter, timeZone, draft, onChange, judged, isInDoubt, wantsNote, isEmptyAsked, problem, onRetry }: Props) {
+export function RegisterForm({ meter, timeZone, draft, onChange, judged, isInDoubt, wantsNote, isEmptyAsked }: Props) {
   const intl = useIntl();
   return (
     <>
@@ -48,7 +45,6 @@ export function RegisterForm({ meter, timeZone, draft, onChange, judged, isInDou
       ) : (
         <JudgedRegister judged={judged} unit={meter.unit} timeZone={timeZone} onLikely={(typed) => onChange({ typed })} />
       )}
-      {problem ? <ErrorState problem={problem} onRetry={onRetry} /> : null}
       {(wantsNote || isInDoubt || draft.note !== '') && (
         <TextAreaField
           label={intl.formatMessage({ id: isInDoubt ? 'field.meter.noteDoubt' : 'field.note' })}

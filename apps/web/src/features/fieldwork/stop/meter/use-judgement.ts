@@ -1,72 +1,38 @@
-import { useQuery } from '@apollo/client/react';
-import { useEffect, useState } from 'react';
-import { graphql } from '../../../../graphql/__generated__/gql.js';
-import type { JudgeReadingQuery } from '../../../../graphql/__generated__/graphql.js';
+import { type JudgedRegister, RegisterHistory } from '@rillbook/metering/intervals/register-history.js';
+import { isVolumeUnit } from '@rillbook/units/volume.js';
+import { useMemo } from 'react';
 
-const judgeReadingDocument = graphql(`
-  query JudgeReading($meterId: ID!, $readAt: DateTime!, $register: Float!) {
-    judgeReading(meterId: $meterId, readAt: $readAt, register: $register) {
-      judgement
-      litresSinceLast
-      lastReadAt
-      lastRegister
-      likelyRegister
-    }
-  }
-`);
-
-export type Judgement = JudgeReadingQuery['judgeReading'];
-
-export interface Judged {
-  /** Null while nothing is typed, while it is asked, and where nobody answered. */
-  readonly judgement: Judgement | null;
-  readonly isAsked: boolean;
-  readonly isUnanswered: boolean;
+/** A meter as it counts, and its readings, the newest first. */
+export interface MeterOfReadings {
+  readonly unit: string;
+  readonly multiplier: number;
+  readonly digits?: number | null;
+  readonly installedOn?: string | null;
+  readonly firstRegister?: number | null;
+  readonly readings: readonly { readonly readAt: string; readonly register: number; readonly replacedById?: string | null }[];
 }
 
+export type Judgement = JudgedRegister;
+
 const FINE: ReadonlySet<string> = new Set(['first', 'ok', 'rollover']);
-/** So long nobody presses the next key. */
-const PAUSE_MS = 400;
 
 /** Whether the number needs a second look at the dial. */
 export const isDoubtful = (judgement: string): boolean => !FINE.has(judgement);
 
-interface Options {
-  readonly meterId: string;
-  readonly typed: string;
-  readonly now: () => Date;
+/** As many readings as the phone is given to judge by; fewer are all that there are. */
+export const READINGS_ON_PHONE = 60;
+
+/** What a register looks like beside the readings before it: the same judgement as the server's, made on the phone. */
+export function judgeOnPhone(meter: MeterOfReadings, register: number, readAt: Date): Judgement | null {
+  const { unit, multiplier, digits = null, installedOn = null, firstRegister = null } = meter;
+  if (!isVolumeUnit(unit) || !Number.isFinite(register)) return null;
+  const history = new RegisterHistory({ unit, multiplier, digits, installedOn, firstRegister }, meter.readings.length < READINGS_ON_PHONE);
+  const standing = meter.readings.filter((reading) => !reading.replacedById && Date.parse(reading.readAt) < readAt.getTime());
+  for (const reading of standing.toReversed()) history.follow({ register: reading.register, readAt: new Date(reading.readAt) });
+  return history.judge({ register, readAt });
 }
 
-interface Asked {
-  readonly typed: string;
-  readonly register: number;
-  readonly readAt: string;
-}
-
-const NOTHING: Asked = { typed: '', register: 0, readAt: '' };
-
-/** What to ask of: the number as it stands once nobody presses the next key; null until then. */
-function useAsked(typed: string, now: () => Date): Asked | null {
-  const [asked, setAsked] = useState<Asked | null>(null);
-  useEffect(() => {
-    const register = Number(typed);
-    if (typed === '' || !Number.isFinite(register)) return setAsked(null);
-    const timer = setTimeout(() => setAsked({ typed, register, readAt: now().toISOString() }), PAUSE_MS);
-    return () => clearTimeout(timer);
-  }, [typed, now]);
-  return asked?.typed === typed ? asked : null;
-}
-
-/** Asks, while one types, whether the register can be right. */
-export function useJudgement({ meterId, typed, now }: Options): Judged {
-  const asked = useAsked(typed, now);
-  const { register, readAt } = asked ?? NOTHING;
-  const { data, error } = useQuery(judgeReadingDocument, {
-    variables: { meterId, register, readAt },
-    skip: asked === null,
-    fetchPolicy: 'no-cache',
-  });
-  if (!asked) return { judgement: null, isUnanswered: false, isAsked: typed !== '' };
-  const judgement = data?.judgeReading ?? null;
-  return { judgement, isUnanswered: error !== undefined, isAsked: judgement === null && error === undefined };
+/** The judgement of what is typed, at once; null while nothing is. */
+export function useJudgement(meter: MeterOfReadings, typed: string, now: () => Date): Judgement | null {
+  return useMemo(() => (typed === '' ? null : judgeOnPhone(meter, Number(typed), now())), [meter, typed, now]);
 }

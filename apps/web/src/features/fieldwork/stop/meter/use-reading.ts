@@ -1,41 +1,11 @@
 import { useState } from 'react';
 import { useIntl } from 'react-intl';
-import { graphql } from '../../../../graphql/__generated__/gql.js';
-import type { RecordReadingMutation } from '../../../../graphql/__generated__/graphql.js';
-import { useDeed } from '../../../../page/use-deed.js';
-import { forgetRecord, recordName } from '../../device/record-name.js';
-import type { Sending } from '../../device/use-sending.js';
+import type { Operation } from '../../../../offline/operation.js';
+import { useOutbox } from '../../../../offline/PhoneProvider.js';
+import { useSave } from '../../device/use-save.js';
+import { judgeOnPhone, type MeterOfReadings } from './use-judgement.js';
 
-const recordReadingDocument = graphql(`
-  mutation RecordReading($input: ReadingInput!) {
-    recordReading(input: $input) {
-      __typename
-      ... on Reading {
-        id
-        readAt
-        register
-        judgement
-        litresSinceLast
-        note
-      }
-      ... on ReadingConflict {
-        kept {
-          id
-          readAt
-          register
-          judgement
-          litresSinceLast
-          note
-          recordedBy
-        }
-      }
-    }
-  }
-`);
-
-type Answer = RecordReadingMutation['recordReading'];
-
-/** What stands at the server now: the reading that was sent, or another that was there before it. */
+/** What stands now: the reading that was saved here, or another that was there before it. */
 export interface Kept {
   readonly register: number;
   readonly readAt: string;
@@ -47,11 +17,10 @@ export interface Kept {
 }
 
 interface Options {
-  readonly meterId: string;
-  readonly name: string;
+  readonly meter: MeterOfReadings & { readonly id: string; readonly name: string };
   readonly stopId: string;
+  readonly draft: string;
   readonly now: () => Date;
-  readonly send: Sending['send'];
 }
 
 interface Reading {
@@ -59,53 +28,58 @@ interface Reading {
   readonly kept: Kept | null;
   /** Reads the same meter again, in place of what was kept. */
   readonly again: () => void;
-  readonly problem: unknown;
 }
 
-/** Records a reading once, however often it has to be sent. */
-export function useReading({ meterId, name, stopId, now, send }: Options): Reading {
+/** Saves a reading of a meter at a stop; read again, it takes the place of what was saved. */
+export function useReading({ meter, stopId, draft, now }: Options): Reading {
   const intl = useIntl();
-  const { run, problem } = useDeed(recordReadingDocument, { refetch: ['Stop'] });
-  const [answer, setAnswer] = useState<Answer | null>(null);
-  const [replacesId, setReplacesId] = useState<string | null>(null);
-  const key = `reading.${stopId}.${meterId}`;
-  const save = async (register: number, note: string | null): Promise<boolean> => {
-    const { deviceRecordId, at } = recordName(key, { register, note, replacesId }, now());
-    const what = intl.formatMessage({ id: 'field.what.reading' }, { name });
-    const found = await send(what, () => run({ input: { deviceRecordId, meterId, register, note, readAt: at, replacesId } }));
-    if (!found) return false;
-    forgetRecord(key);
-    setAnswer(found.recordReading);
-    return true;
+  const save = useSave();
+  const { operations } = useOutbox();
+  const subject = `reading ${stopId} ${meter.id}`;
+  const last = operations.findLast((one) => one.subject === subject) ?? null;
+  const [passedOver, setPassedOver] = useState<string | null>(null);
+  const run = async (register: number, note: string | null): Promise<boolean> => {
+    const body = { meterId: meter.id, register, note, readAt: now().toISOString(), replacesId: last && replacedBy(last) };
+    const words = intl.formatMessage({ id: 'field.what.reading' }, { name: meter.name });
+    const saved = await save({ kind: 'reading', payloadVersion: 1, subject, words, body: JSON.stringify(body) }, { draft });
+    if (saved) setPassedOver(null);
+    return saved !== null;
   };
-  const again = (): void => {
-    setReplacesId(answer === null ? null : answer.__typename === 'Reading' ? answer.id : answer.kept.id);
-    setAnswer(null);
-  };
-  return { save, again, problem, kept: answer && keptOf(answer) };
+  const isKept = last !== null && last.state !== 'refused' && last.key !== passedOver;
+  return { save: run, again: () => setPassedOver(last?.key ?? null), kept: isKept ? keptOf(last, meter) : null };
 }
 
-function keptOf(answer: Answer): Kept {
-  switch (answer.__typename) {
-    case 'Reading':
-      return shown(answer, false, null);
-    case 'ReadingConflict':
-      return shown(answer.kept, true, answer.kept.recordedBy ?? null);
-  }
+interface Body {
+  readonly register: number;
+  readonly readAt: string;
+  readonly note: string | null;
+  readonly replacesId: string | null;
 }
 
-type Told = Extract<Answer, { __typename?: 'Reading' }>;
+interface Other {
+  readonly register: number;
+  readonly readAt: string;
+  readonly note: string | null;
+  readonly by: string | null;
+}
 
-const shown = (
-  { register, readAt, litresSinceLast, judgement, note }: Told | Omit<Told, '__typename'>,
-  isOther: boolean,
-  by: string | null,
-): Kept => ({
-  register,
-  readAt,
-  litresSinceLast: litresSinceLast ?? null,
-  judgement,
-  note: note ?? null,
-  isOther,
-  by,
-});
+/** Before it ever left, what is said again takes its place; after that it is another reading, which names the one that it corrects. */
+function replacedBy(last: Operation): string | null {
+  const { replacesId } = JSON.parse(last.body) as Body;
+  return last.hasLeft && last.state !== 'refused' && last.told?.verdict !== 'conflict' ? last.key : replacesId;
+}
+
+function keptOf({ body, told }: Operation, meter: MeterOfReadings): Kept {
+  const isOther = told?.verdict === 'conflict' && told.other !== null;
+  const { register, readAt, note, ...rest } = isOther ? (told.other as Other) : (JSON.parse(body) as Body);
+  const judged = judgeOnPhone(meter, register, new Date(readAt));
+  return {
+    register,
+    readAt,
+    note,
+    isOther,
+    by: 'by' in rest ? rest.by : null,
+    litresSinceLast: judged?.litresSinceLast ?? null,
+    judgement: judged?.judgement ?? 'first',
+  };
+}

@@ -5,7 +5,6 @@ import { graphql } from '../../../../graphql/__generated__/gql.js';
 import type { ControllerToSetFragment } from '../../../../graphql/__generated__/graphql.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
-import { ErrorState } from '../../../../ui/states/States.js';
 import { SentLine } from '../../device/SentLine.js';
 import type { NamedStation } from '../editor/named-station.js';
 import type { StepProps } from '../step-props.js';
@@ -65,23 +64,24 @@ export const controllerToSet = graphql(`
   }
 `);
 
-interface Props extends Pick<StepProps, 'frame' | 'now' | 'sending'> {
+interface Props extends Pick<StepProps, 'frame' | 'now'> {
   readonly controller: FragmentType<ControllerToSetFragment>;
   readonly stations: readonly NamedStation[];
   readonly stopId: string;
+  readonly timeZone: string;
   readonly hasMains: boolean;
   readonly next: { readonly to: string; readonly words: string | null };
   readonly switcher: (content: ReactNode) => ReactNode;
 }
 
 /** Planned beside present, only what differs bold; set as planned in one tap. */
-export function ControllerSettings({ controller: masked, stations, stopId, hasMains, frame, now, sending, next, switcher }: Props) {
+export function ControllerSettings({ controller: masked, stations, stopId, timeZone, hasMains, frame, now, next, switcher }: Props) {
   const intl = useIntl();
   const controller = useMasked(controllerToSet, masked);
   const planned = controller.plannedSettings ?? null;
   const present = controller.presentSettings ?? null;
   const [isEditing, setEditing] = useState(false);
-  const { record, kept, again, problem } = useSettings({ controller, stopId, now, send: sending.send });
+  const { record, kept, again } = useSettings({ controller, stopId, timeZone, now });
   const heading = namedAs(intl, 'field.named.controller', controller.name);
   const as = planned ? 'found' : 'left';
   const save = async (state: string, programs: readonly GivenProgram[]): Promise<boolean> => {
@@ -97,10 +97,8 @@ export function ControllerSettings({ controller: masked, stations, stopId, hasMa
         stations={stations}
         mostStations={controller.stations}
         record={as}
-        sending={sending}
         frame={frame}
         heading={heading}
-        problem={problem}
         onSave={save}
         onCancel={() => setEditing(false)}
       />
@@ -111,7 +109,6 @@ export function ControllerSettings({ controller: masked, stations, stopId, hasMa
       isPlanned={planned !== null}
       differ={countOfDifferences(planned, present)}
       isKnown={present !== null}
-      isBusy={sending.underWay > 0}
       next={next}
       onAgain={again}
       onEdit={() => setEditing(true)}
@@ -119,9 +116,8 @@ export function ControllerSettings({ controller: masked, stations, stopId, hasMa
     />
   );
   return (
-    <PhoneFrame {...frame} status={<SentLine sending={sending} />} actions={actions}>
+    <PhoneFrame {...frame} status={<SentLine />} actions={actions}>
       <ControllerHead heading={heading} location={controller.location ?? null} hasMains={hasMains} />
-      {problem ? <ErrorState problem={problem} /> : null}
       {switcher(kept ? <KeptSettings kept={kept} /> : <PlannedBesidePresent planned={planned} present={present} stations={stations} />)}
     </PhoneFrame>
   );

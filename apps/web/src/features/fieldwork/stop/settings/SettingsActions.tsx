@@ -7,7 +7,6 @@ interface Props {
   readonly differ: number;
   /** Whether it is known what the controller is set to. */
   readonly isKnown: boolean;
-  readonly isBusy: boolean;
   readonly next: { readonly to: string; readonly words: string | null };
   readonly onAgain: () => void;
   readonly onEdit: () => void;
@@ -15,7 +14,7 @@ interface Props {
 }
 
 /** What acts on a controller: found different, set as planned; once kept, on to the next. */
-export function SettingsActions({ isKept, isPlanned, differ, isKnown, isBusy, next, onAgain, onEdit, onSetAsPlanned }: Props) {
+export function SettingsActions({ isKept, isPlanned, differ, isKnown, next, onAgain, onEdit, onSetAsPlanned }: Props) {
   const onward = (kind: 'main' | 'plain') => (
     <ButtonLink kind={kind} to={next.to}>
       {next.words ?? <FormattedMessage id="field.settings.toZones" />}
@@ -44,7 +43,7 @@ export function SettingsActions({ isKept, isPlanned, differ, isKnown, isBusy, ne
       <Button kind="plain" onClick={onEdit}>
         <FormattedMessage id="field.settings.foundDifferent" />
       </Button>
-      <Button kind="main" isBusy={isBusy} onClick={onSetAsPlanned}>
+      <Button kind="main" onClick={onSetAsPlanned}>
         <FormattedMessage id={isKnown && differ === 0 ? 'field.settings.isAsPlanned' : 'field.settings.setAsPlanned'} />
       </Button>
     </>

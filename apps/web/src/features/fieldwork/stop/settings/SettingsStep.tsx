@@ -16,6 +16,7 @@ export const settingsStop = graphql(`
     cautions
     property {
       id
+      timeZone
       controllers {
         id
         name
@@ -34,7 +35,7 @@ export const settingsStop = graphql(`
 `);
 
 /** The controllers of the place, one at a time: planned beside present. */
-export function SettingsStep({ stop: masked, thing, frame, now, sending }: StepProps) {
+export function SettingsStep({ stop: masked, thing, frame, now }: StepProps) {
   const intl = useIntl();
   const navigate = useNavigate();
   const { id, property, cautions } = useMasked(settingsStop, masked);
@@ -45,7 +46,7 @@ export function SettingsStep({ stop: masked, thing, frame, now, sending }: StepP
     return (
       <PhoneFrame
         {...frame}
-        status={<SentLine sending={sending} />}
+        status={<SentLine />}
         actions={
           <ButtonLink kind="main" to={zones}>
             <FormattedMessage id="field.settings.toZones" />
@@ -71,10 +72,10 @@ export function SettingsStep({ stop: masked, thing, frame, now, sending }: StepP
       controller={controller}
       stations={stations}
       stopId={id}
+      timeZone={property.timeZone}
       hasMains={cautions.includes('mains-voltage')}
       frame={frame}
       now={now}
-      sending={sending}
       next={following ? { to: stopPath(id, 'settings', following.id), words: following.name } : { to: zones, words: null }}
       switcher={
         controllers.length > 1

@@ -1,34 +1,10 @@
 import { useState } from 'react';
 import { useIntl } from 'react-intl';
-import { graphql } from '../../../../graphql/__generated__/gql.js';
-import { useDeed } from '../../../../page/use-deed.js';
-import { forgetRecord, recordName } from '../../device/record-name.js';
-import type { Sending } from '../../device/use-sending.js';
+import type { Operation } from '../../../../offline/operation.js';
+import { useOutbox } from '../../../../offline/PhoneProvider.js';
+import { useSave } from '../../device/use-save.js';
 import { type GivenProgram, sentPrograms } from '../editor/settings-fact.js';
-
-const recordSettingsDocument = graphql(`
-  mutation RecordSettings($input: SettingsInput!) {
-    recordSettings(input: $input) {
-      __typename
-      ... on Settings {
-        id
-        controllerId
-        effectiveAt
-        record
-        state
-      }
-      ... on SettingsConflict {
-        kept {
-          id
-          effectiveAt
-          record
-          state
-          recordedBy
-        }
-      }
-    }
-  }
-`);
+import { localTime } from './local-time.js';
 
 export interface KeptFact {
   readonly record: string;
@@ -40,41 +16,51 @@ export interface KeptFact {
 interface Options {
   readonly controller: { readonly id: string; readonly name: string };
   readonly stopId: string;
+  readonly timeZone: string;
   readonly now: () => Date;
-  readonly send: Sending['send'];
 }
 
 interface SettingsDeed {
   readonly record: (record: 'found' | 'left', state: string, programs: readonly GivenProgram[]) => Promise<boolean>;
   readonly kept: KeptFact | null;
   readonly again: () => void;
-  readonly problem: unknown;
 }
 
-/** Records settings once, however often they have to be sent. What was found leads on to what is left; what is left ends the step. */
-export function useSettings({ controller, stopId, now, send }: Options): SettingsDeed {
+/** Saves settings of a controller at a stop. What was found leads on to what is left; what is left ends the step. */
+export function useSettings({ controller, stopId, timeZone, now }: Options): SettingsDeed {
   const intl = useIntl();
-  const { run, problem } = useDeed(recordSettingsDocument, { refetch: ['Stop'] });
-  const [kept, setKept] = useState<KeptFact | null>(null);
+  const save = useSave();
+  const { operations } = useOutbox();
+  const [passedOver, setPassedOver] = useState<string | null>(null);
+  const subjectOf = (as: 'found' | 'left'): string => `settings ${as} ${stopId} ${controller.id}`;
+  const left = operations.findLast(({ subject, state }) => subject === subjectOf('left') && state !== 'refused') ?? null;
   const record: SettingsDeed['record'] = async (as, state, programs) => {
-    const key = `settings.${as}.${stopId}.${controller.id}`;
-    const content = { state, programs: state === 'on' ? sentPrograms(programs) : [] };
-    const { deviceRecordId, at } = recordName(key, content, now());
-    const what = intl.formatMessage({ id: 'field.what.settings' }, { name: controller.name });
-    const answer = await send(what, () =>
-      run({ input: { deviceRecordId, controllerId: controller.id, effectiveAt: at, record: as, ...content } }),
-    );
-    if (!answer) return false;
-    forgetRecord(key);
-    const { recordSettings: told } = answer;
-    switch (told.__typename) {
-      case 'Settings':
-        if (as === 'left') setKept({ record: told.record, at: told.effectiveAt, isOther: false, by: null });
-        return true;
-      case 'SettingsConflict':
-        setKept({ record: told.kept.record, at: told.kept.effectiveAt, isOther: true, by: told.kept.recordedBy ?? null });
-        return true;
-    }
+    const at = now();
+    const body = {
+      controllerId: controller.id,
+      effectiveAt: at.toISOString(),
+      localTime: localTime(at, timeZone),
+      record: as,
+      state,
+      programs: state === 'on' ? sentPrograms(programs) : [],
+    };
+    const words = intl.formatMessage({ id: 'field.what.settings' }, { name: controller.name });
+    const saved = await save({ kind: 'settings', payloadVersion: 1, subject: subjectOf(as), words, body: JSON.stringify(body) });
+    if (saved) setPassedOver(null);
+    return saved !== null;
   };
-  return { record, kept, again: () => setKept(null), problem };
+  const isKept = left !== null && left.key !== passedOver;
+  return { record, kept: isKept ? keptOf(left) : null, again: () => setPassedOver(left?.key ?? null) };
+}
+
+interface Told {
+  readonly record: string;
+  readonly effectiveAt: string;
+  readonly by?: string | null;
+}
+
+function keptOf({ body, told }: Operation): KeptFact {
+  const isOther = told?.verdict === 'conflict' && told.other !== null;
+  const { record, effectiveAt, by = null } = (isOther ? told.other : JSON.parse(body)) as Told;
+  return { record, at: effectiveAt, isOther, by };
 }

@@ -7,7 +7,7 @@ import { useMasked } from '../../../../page/use-masked.js';
 import { useSays } from '../../../../says/use-says.js';
 import { ButtonLink } from '../../../../ui/forms/Button.js';
 import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
-import { ErrorState } from '../../../../ui/states/States.js';
+import { PhotoButton } from '../../device/PhotoButton.js';
 import { SentLine } from '../../device/SentLine.js';
 import { stopPath } from '../../urls.js';
 import { useOrderWords } from '../../use-order-words.js';
@@ -28,7 +28,7 @@ export const walkedZone = graphql(`
   }
 `);
 
-interface Props extends Pick<StepProps, 'frame' | 'sending' | 'visit'> {
+interface Props extends Pick<StepProps, 'frame' | 'visit'> {
   readonly zone: FragmentType<WalkedZoneFragment>;
   readonly place: {
     readonly at: number;
@@ -46,25 +46,14 @@ type Named = Props['place']['zones'][number];
 const labelOf = ({ name, station }: Named | WalkedZoneFragment): string => (typeof station === 'number' ? String(station) : name);
 
 /** One zone: what was seen, one tap each. */
-export function ZoneWalk({
-  zone: masked,
-  place: { at, zones },
-  stopId,
-  controllerName,
-  cautions,
-  orders,
-  notes,
-  frame,
-  sending,
-  visit,
-}: Props) {
+export function ZoneWalk({ zone: masked, place: { at, zones }, stopId, controllerName, cautions, orders, notes, frame, visit }: Props) {
   const intl = useIntl();
   const orderWords = useOrderWords();
   const zone = useMasked(walkedZone, masked);
-  const seen = useZoneNotes({ zoneId: zone.id, name: labelOf(zone), stopId, notes, visit, send: sending.send });
+  const seen = useZoneNotes({ zoneId: zone.id, name: labelOf(zone), notes, visit });
   const actions = <ZoneActions before={zones[at - 1] ?? null} after={zones[at + 1] ?? null} stopId={stopId} />;
   return (
-    <PhoneFrame {...frame} status={<SentLine sending={sending} />} actions={actions}>
+    <PhoneFrame {...frame} status={<SentLine />} actions={actions}>
       <ZoneStrip at={at} count={zones.length} label={labelOf(zone)} />
       <h1>
         {typeof zone.station === 'number'
@@ -80,8 +69,10 @@ export function ZoneWalk({
           <CautionWords code={code} />
         </Caution>
       ))}
-      {seen.problem ? <ErrorState problem={seen.problem} onRetry={seen.sendAgain} /> : null}
       <SeenInZone seen={seen} label={intl.formatMessage({ id: 'field.zones.seen' })} />
+      <p className="after">
+        <PhotoButton begin={visit.begin} kind="seen" of={zone.id} zoneId={zone.id} />
+      </p>
     </PhoneFrame>
   );
 }

@@ -48,7 +48,7 @@ export const zonesStop = graphql(`
 `);
 
 /** The zone walk: one zone at a time, in the order of the controllers' stations. */
-export function ZonesStep({ stop: masked, thing, frame, sending, visit }: StepProps) {
+export function ZonesStep({ stop: masked, thing, frame, visit }: StepProps) {
   const stop = useMasked(zonesStop, masked);
   const { property } = stop;
   const order = new Map(property.controllers.map(({ id }, at) => [id, at]));
@@ -60,7 +60,7 @@ export function ZonesStep({ stop: masked, thing, frame, sending, visit }: StepPr
     return (
       <PhoneFrame
         {...frame}
-        status={<SentLine sending={sending} />}
+        status={<SentLine />}
         actions={
           <ButtonLink kind="main" to={stopPath(stop.id, 'done')}>
             <FormattedMessage id="field.zones.toDone" />
@@ -89,7 +89,6 @@ export function ZonesStep({ stop: masked, thing, frame, sending, visit }: StepPr
       orders={stop.workOrders.filter(({ zoneId }) => zoneId === zone.id)}
       notes={(stop.visit?.zoneNotes ?? []).filter(({ zoneId }) => zoneId === zone.id)}
       frame={frame}
-      sending={sending}
       visit={visit}
     />
   );

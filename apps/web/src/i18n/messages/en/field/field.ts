@@ -1,6 +1,7 @@
+import { phone } from './phone.js';
 import { routes } from './routes.js';
 import { stop } from './stop.js';
 import { water } from './water.js';
 
 /** The words of field work, and of what a client sees. */
-export const field = { ...stop, ...routes, ...water };
+export const field = { ...stop, ...phone, ...routes, ...water };

@@ -23,9 +23,7 @@ export const stop = {
   'field.step.zones': 'Zones',
   'field.step.done': 'Done',
   'field.sent.nothing': 'Nothing to send yet.',
-  'field.sent.underWay': 'Sending…',
   'field.sent.last': 'All sent. Last at {time}.',
-  'field.sent.not': '{count, plural, one {Not sent: {what}. It is kept here.} other {Not sent: {what} and {count} in all.}}',
   'field.what.arrival': 'your arrival',
   'field.what.reading': 'the reading of {name}',
   'field.what.settings': 'the settings of {name}',
@@ -62,8 +60,6 @@ export const stop = {
     'Kept at {time}: {judgement}. {isKnown, select, true {{volume} since the last reading.} other {How much since the last reading cannot be told.}}',
   'field.meter.other':
     'Another reading stands for this meter at {time}{by, select, nobody {} other {, by {by}}}, and yours was not put in its place. Press Read again to correct it.',
-  'field.judged.asking': 'Looking whether it can be right…',
-  'field.judged.noAnswer': 'It cannot be judged now: no answer. Look at the dial once more, then save.',
   'field.judged.first': '<b>The first reading</b> of this meter: there is nothing to compare it with.',
   'field.judged.ok': '<b>Can be right:</b> {isKnown, select, true {{inUnit} since {when}, {volume}.} other {it fits the last reading.}}',
   'field.judged.rollover':
@@ -179,10 +175,6 @@ export const stop = {
   'field.done.doneNote': 'What was done',
   'field.done.leftNote': 'What is left for another day',
   'field.done.undecided': 'Say of “{what}” whether it is done or for another day, then close.',
-  'field.done.changed':
-    '“{name}” was changed {by, select, nobody {} other {by {by} }}at {time}. It is fetched anew: look at it and close again. What you typed is still here.',
-  'field.done.needsApproval':
-    '“{name}” costs {cost}; the client lets {limit} be spent without asking. It waits for approval: put it on another day.',
   'field.order.done': 'Done',
   'field.order.otherDay': 'Another day',
   'field.order.doneNote': 'What you found and did',

@@ -25,9 +25,7 @@ export const stop: Record<keyof typeof english, string> = {
   'field.step.zones': 'Zonas',
   'field.step.done': 'Listo',
   'field.sent.nothing': 'Todavía no hay nada que enviar.',
-  'field.sent.underWay': 'Enviando…',
   'field.sent.last': 'Todo enviado. Último: {time}.',
-  'field.sent.not': '{count, plural, one {No se envió {what}. Sigue guardado aquí.} other {No se envió {what}; son {count} en total.}}',
   'field.what.arrival': 'tu llegada',
   'field.what.reading': 'la lectura de {name}',
   'field.what.settings': 'los ajustes de {name}',
@@ -64,8 +62,6 @@ export const stop: Record<keyof typeof english, string> = {
     'Guardada a las {time}: {judgement}. {isKnown, select, true {{volume} desde la última lectura.} other {No se sabe cuánto desde la última lectura.}}',
   'field.meter.other':
     'Hay otra lectura de este medidor a las {time}{by, select, nobody {} other {, de {by}}}, y la tuya no la reemplazó. Toca Leer otra vez para corregirla.',
-  'field.judged.asking': 'Mirando si puede ser…',
-  'field.judged.noAnswer': 'Ahora no se puede juzgar: no hay respuesta. Mira la carátula otra vez y guarda.',
   'field.judged.first': '<b>Es la primera lectura</b> de este medidor: no hay con qué compararla.',
   'field.judged.ok':
     '<b>Puede ser:</b> {isKnown, select, true {{inUnit} desde el {when}, {volume}.} other {va bien con la última lectura.}}',
@@ -181,10 +177,6 @@ export const stop: Record<keyof typeof english, string> = {
   'field.done.doneNote': 'Qué se hizo',
   'field.done.leftNote': 'Qué queda para otro día',
   'field.done.undecided': 'Di si «{what}» está hecho o queda para otro día, y cierra.',
-  'field.done.changed':
-    '«{name}» cambió a las {time}{by, select, nobody {} other {, por {by}}}. Ya está al día: míralo y cierra otra vez. Lo que escribiste sigue aquí.',
-  'field.done.needsApproval':
-    '«{name}» cuesta {cost}; el cliente deja gastar {limit} sin preguntar. Espera aprobación: déjalo para otro día.',
   'field.order.done': 'Hecho',
   'field.order.otherDay': 'Otro día',
   'field.order.doneNote': 'Qué encontraste e hiciste',

@@ -1,0 +1,93 @@
+import { useApolloClient } from '@apollo/client/react';
+import { createContext, type ReactNode, useContext, useEffect, useMemo } from 'react';
+import { FormattedMessage } from 'react-intl';
+import { PhoneProvider, usePhone } from '../../../offline/PhoneProvider.js';
+import { Sender } from '../../../offline/sender.js';
+import { storeName } from '../../../offline/store.js';
+import { useViewer } from '../../../session/viewer.js';
+import { ErrorState, LoadingState } from '../../../ui/states/States.js';
+import { postOf } from './post.js';
+import { type Clock, useClock } from './use-clock.js';
+
+/** The clock of the organization, and the way to send what was saved. */
+export interface Field {
+  readonly clock: Clock;
+  /** Sends now; asked while it sends, once more after. */
+  readonly sendNow: () => Promise<void>;
+  /** Sends when fingers rest. */
+  readonly sendSoon: (restMs?: number) => void;
+}
+
+const FieldContext = createContext<Field | null>(null);
+
+/** So long nobody taps again: what is said twice in that time leaves once. */
+const REST_MS = 500;
+const EVERY_MS = 60_000;
+
+/** The phone of the person who is signed in: every page of the field stands inside. */
+export function FieldPhone({ children }: { readonly children: ReactNode }) {
+  const { memberId, organization } = useViewer();
+  const clock = useClock(organization.id);
+  return (
+    <PhoneProvider
+      name={storeName(organization.id, memberId)}
+      now={clock.now}
+      waiting={<LoadingState />}
+      cannotKeep={(problem) => (
+        <>
+          <p className="problem" role="alert">
+            <FormattedMessage id="field.phone.keepsNothing" />
+          </p>
+          <ErrorState problem={problem} />
+        </>
+      )}
+    >
+      <Sending clock={clock}>{children}</Sending>
+    </PhoneProvider>
+  );
+}
+
+interface Props {
+  readonly clock: Clock;
+  readonly children: ReactNode;
+}
+
+/** Sends at the start, when signal comes back, when the page is looked at, every minute, and after each save. */
+function Sending({ clock, children }: Props) {
+  const phone = usePhone();
+  const client = useApolloClient();
+  const field = useMemo((): Field & { readonly stop: () => void } => {
+    const sender = new Sender(phone, postOf(client, __APP_VERSION__), clock.now);
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const sendNow = (): Promise<void> => sender.run();
+    const sendSoon = (restMs: number = REST_MS): void => {
+      clearTimeout(timer);
+      timer = setTimeout(() => void sendNow(), restMs);
+    };
+    return { clock, sendNow, sendSoon, stop: () => clearTimeout(timer) };
+  }, [phone, client, clock]);
+  useEffect(() => {
+    const send = (): void => void field.sendNow();
+    const looked = (): void => {
+      if (document.visibilityState === 'visible') send();
+    };
+    send();
+    const every = setInterval(send, EVERY_MS);
+    window.addEventListener('online', send);
+    document.addEventListener('visibilitychange', looked);
+    return () => {
+      field.stop();
+      clearInterval(every);
+      window.removeEventListener('online', send);
+      document.removeEventListener('visibilitychange', looked);
+    };
+  }, [field]);
+  return <FieldContext value={field}>{children}</FieldContext>;
+}
+
+/** The clock and the way to send. */
+export function useField(): Field {
+  const field = useContext(FieldContext);
+  if (!field) throw new Error('useField stands outside of FieldPhone.');
+  return field;
+}

@@ -1,0 +1,70 @@
+import { useRef, useState } from 'react';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { useOutbox } from '../../../offline/PhoneProvider.js';
+import { Button } from '../../../ui/forms/Button.js';
+import { useField } from './FieldPhone.js';
+import { smallPicture } from './small-picture.js';
+import { useSave } from './use-save.js';
+
+interface Props {
+  readonly begin: () => Promise<string | null>;
+  /** What it shows: before, after, meter, controller, seen, other. */
+  readonly kind: string;
+  /** What it is of, so that the photos of a zone or a meter are counted there. */
+  readonly of: string;
+  readonly zoneId?: string;
+}
+
+/** Takes a photo: made small and kept on the phone at once, sent after the words. */
+export function PhotoButton({ begin, kind, of, zoneId }: Props) {
+  const intl = useIntl();
+  const save = useSave();
+  const { now } = useField().clock;
+  const { operations } = useOutbox();
+  const input = useRef<HTMLInputElement>(null);
+  const [isBroken, setBroken] = useState(false);
+  const subject = `photo ${kind} ${of}`;
+  const count = operations.filter((one) => one.subject === subject && one.state !== 'refused').length;
+  const keep = async (file: File): Promise<void> => {
+    let picture: ArrayBuffer;
+    try {
+      picture = await smallPicture(file);
+    } catch (problem) {
+      if (!(problem instanceof DOMException)) throw problem;
+      return setBroken(true);
+    }
+    setBroken(false);
+    const visitId = await begin();
+    if (!visitId) return;
+    const body = { visitId, kind, takenAt: now().toISOString(), zoneId: zoneId ?? null, workOrderId: null, word: null };
+    const words = intl.formatMessage({ id: 'field.what.photo' });
+    await save({ kind: 'photo', payloadVersion: 1, subject, words, body: JSON.stringify(body), hasPicture: true }, { picture });
+  };
+  const chosen = (files: FileList | null): void => {
+    const [file] = files ?? [];
+    if (file) void keep(file);
+    // The same picture chosen again is another photo.
+    if (input.current) input.current.value = '';
+  };
+  return (
+    <>
+      <input
+        ref={input}
+        type="file"
+        accept="image/jpeg,image/png,image/webp"
+        capture="environment"
+        hidden
+        aria-label={intl.formatMessage({ id: 'field.photo.take' })}
+        onChange={(event) => chosen(event.target.files)}
+      />
+      <Button kind="plain" onClick={() => input.current?.click()}>
+        <FormattedMessage id="field.photo.count" values={{ count }} />
+      </Button>
+      {isBroken && (
+        <p className="problem" role="alert">
+          <FormattedMessage id="field.photo.broken" />
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,89 @@
+import type { ApolloClient, OperationVariables, TypedDocumentNode } from '@apollo/client';
+import { useApolloClient, useQuery } from '@apollo/client/react';
+import { useCallback, useEffect, useLayoutEffect, useState, useSyncExternalStore } from 'react';
+import { Kind } from 'graphql';
+import { problemOf } from '../../../graphql/problem.js';
+import type { Operation } from '../../../offline/operation.js';
+import { useOutbox, usePhone } from '../../../offline/PhoneProvider.js';
+import type { Phone } from '../../../offline/phone.js';
+import { ask } from './ask.js';
+import { useField } from './FieldPhone.js';
+import { withOutbox } from './with-outbox.js';
+
+/** The name of an answer on the shelf: the question and what it was asked about. */
+export function shelfName(document: TypedDocumentNode<never, never>, variables: OperationVariables): string {
+  const operation = document.definitions.find((one) => one.kind === Kind.OPERATION_DEFINITION);
+  return `${operation?.name?.value ?? ''} ${JSON.stringify(variables)}`;
+}
+
+/** Fetches an answer and puts it on the shelf. */
+export async function fetchToShelf<Data, Variables extends OperationVariables>(
+  client: ApolloClient,
+  phone: Phone,
+  document: TypedDocumentNode<Data, Variables>,
+  variables: Variables,
+  now: () => Date,
+): Promise<void> {
+  const askedAt = now().toISOString();
+  const data = await ask(client, document, variables);
+  const name = shelfName(document as never, variables);
+  // What the person works on is not taken out of their hands while the server does not have all of it.
+  if (isGone(data) && phone.outbox.operations.some(isUnsent)) return;
+  await phone.shelve(name, data, askedAt);
+}
+
+const isGone = (data: unknown): boolean => Object.values((data ?? {}) as object).every((value) => value === null);
+/** What the server cannot have told of: what it does not have, or had only after it was asked. */
+const since = (operations: readonly Operation[], at: string): readonly Operation[] =>
+  operations.filter(({ state, sentAt }) => state !== 'sent' || sentAt === null || sentAt > at);
+
+const isUnsent = ({ state }: Operation): boolean => state !== 'sent';
+
+interface Shelved<Data> {
+  readonly data: Data | undefined;
+  readonly error: unknown;
+  readonly refetch: () => Promise<unknown>;
+  /** When the server last told; null where it never did. */
+  readonly toldAt: string | null;
+}
+
+/**
+ * What the server told, from the phone's shelf, with what was saved here since laid over it; asked anew when the page opens and when
+ * something was sent. Without signal it is what was told last.
+ */
+export function useShelved<Data, Variables extends OperationVariables>(
+  document: TypedDocumentNode<Data, Variables>,
+  variables: Variables,
+): Shelved<Data> {
+  const client = useApolloClient();
+  const phone = usePhone();
+  const outbox = useOutbox();
+  const { now } = useField().clock;
+  const name = shelfName(document as never, variables);
+  const row = useSyncExternalStore(phone.subscribe, () => phone.shelved(name));
+  const [problem, setProblem] = useState<unknown>(undefined);
+  const given = JSON.stringify(variables);
+  const refetch = useCallback(async () => {
+    try {
+      await fetchToShelf(client, phone, document, JSON.parse(given) as Variables, now);
+      setProblem(undefined);
+    } catch (thrown) {
+      setProblem(thrown);
+    }
+  }, [client, phone, document, given, now]);
+  const { lastSentAt, operations } = outbox;
+  useEffect(() => {
+    void refetch();
+  }, [refetch, lastSentAt]);
+  useLayoutEffect(() => {
+    if (row)
+      client.writeQuery({
+        query: document,
+        variables: JSON.parse(given) as Variables,
+        data: withOutbox(row.data, since(operations, row.at)) as never,
+      });
+  }, [client, document, given, row, operations]);
+  const { data } = useQuery(document, { variables, fetchPolicy: 'cache-only' } as never);
+  const isOffline = row !== null && problem !== undefined && problemOf(problem).kind === 'noAnswer';
+  return { data: row ? (data as Data | undefined) : undefined, error: isOffline ? undefined : problem, refetch, toldAt: row?.at ?? null };
+}

@@ -1,0 +1,107 @@
+import { FormattedMessage, useIntl } from 'react-intl';
+import { KEPT_DAYS, type Operation } from '../../../offline/operation.js';
+import { useOutbox, usePhone, useWaiting } from '../../../offline/PhoneProvider.js';
+import { Button } from '../../../ui/forms/Button.js';
+import { usePageTitle } from '../../../ui/frame/PageHead.js';
+import { PhoneFrame } from '../../../ui/phone/PhoneFrame.js';
+import { useField } from '../device/FieldPhone.js';
+import { SentLine } from '../device/SentLine.js';
+import '../fieldwork.css';
+import { ExportUnsent } from './ExportUnsent.js';
+import { OperationLine } from './OperationLine.js';
+import { RoomOnPhone } from './RoomOnPhone.js';
+import { SignOut } from './SignOut.js';
+
+const isSent = ({ state }: Operation): boolean => state === 'sent';
+const isRefused = ({ state, picture }: Operation): boolean => state === 'refused' || picture === 'refused';
+
+/** What is on this phone: what waits, what was refused and why, what was sent; and how much room there is. */
+export function PhonePage() {
+  const intl = useIntl();
+  const phone = usePhone();
+  const { operations } = useOutbox();
+  const { waiting, photos, refused } = useWaiting();
+  const { sendNow } = useField();
+  usePageTitle(intl.formatMessage({ id: 'field.phone.title' }));
+  const ask = async (keys: readonly string[]): Promise<void> => {
+    await phone.happen({ type: 'asked again', keys });
+    await sendNow();
+  };
+  const sent = operations.filter((one) => isSent(one) && !isRefused(one)).toReversed();
+  const open = operations.filter((one) => !isSent(one) && !isRefused(one));
+  return (
+    <PhoneFrame
+      back={{ to: '/today', words: intl.formatMessage({ id: 'frame.today' }) }}
+      status={<SentLine />}
+      actions={
+        <Button kind="main" onClick={() => void sendNow()}>
+          <FormattedMessage id="field.phone.sendNow" />
+        </Button>
+      }
+    >
+      <h1>
+        <FormattedMessage id="field.phone.waiting" values={{ count: waiting }} />
+      </h1>
+      {photos > 0 && (
+        <p className="where">
+          <FormattedMessage id="field.phone.photos" values={{ count: photos }} />
+        </p>
+      )}
+      <RoomOnPhone />
+      <OperationList operations={open} />
+      {refused > 0 && (
+        <>
+          <h2 className="crew-name">
+            <FormattedMessage id="field.phone.refused" values={{ count: refused }} />
+          </h2>
+          <OperationList operations={operations.filter(isRefused)} onAgain={(key) => void ask([key])} />
+        </>
+      )}
+      {(open.length > 0 || refused > 0) && <ExportUnsent />}
+      <h2 className="crew-name">
+        <FormattedMessage id="field.phone.sent" values={{ days: KEPT_DAYS }} />
+      </h2>
+      <SentOperations operations={sent} onAgain={(keys) => void ask(keys)} />
+      <SignOut />
+    </PhoneFrame>
+  );
+}
+
+interface SentProps {
+  readonly operations: readonly Operation[];
+  readonly onAgain: (keys: readonly string[]) => void;
+}
+
+function SentOperations({ operations, onAgain }: SentProps) {
+  if (operations.length === 0)
+    return (
+      <p className="where">
+        <FormattedMessage id="field.phone.noneSent" />
+      </p>
+    );
+  return (
+    <>
+      <OperationList operations={operations} />
+      <p className="after">
+        <Button kind="plain" onClick={() => onAgain(operations.map(({ key }) => key))}>
+          <FormattedMessage id="field.phone.resend" />
+        </Button>
+      </p>
+    </>
+  );
+}
+
+interface ListProps {
+  readonly operations: readonly Operation[];
+  readonly onAgain?: (key: string) => void;
+}
+
+function OperationList({ operations, onAgain }: ListProps) {
+  return (
+    <ul className="operations">
+      {operations.map((one) => (
+        <OperationLine key={one.key} operation={one} onAgain={onAgain ? () => onAgain(one.key) : null} />
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,49 @@
+/** The words of the phone itself: what is on it, and what was sent. */
+export const phone = {
+  'field.sent.waits':
+    '{isUnderWay, select, true {Sending. } other {}}On this phone: {waiting, plural, =0 {} one {one record} other {# records}}{photos, plural, =0 {} one {{waiting, plural, =0 {} other {, }}one photo} other {{waiting, plural, =0 {} other {, }}# photos}}. {last, select, never {Nothing sent yet.} other {Last sent at {last}.}}',
+  'field.sent.refused':
+    '{refused, plural, one {One record was} other {# records were}} refused: look here.{waiting, plural, =0 {} other { # more wait.}}',
+  'field.phone.keepsNothing':
+    'This browser keeps nothing on the phone, so work without signal would be lost. Open Rillbook outside a private window.',
+  'field.phone.notSaved':
+    'The phone could not keep the last thing: it is full, or the browser forbids it. Write it down, make room, and save again.',
+  'field.phone.oldPage': 'A newer version of Rillbook is open on this phone. Load this page again to go on.',
+  'field.done.workedMinutes': 'Minutes of work, all hands together',
+  'field.done.workedMinutesHint': 'Left empty, the time here counts once.',
+  'field.done.wrongMinutes': '“{found}” is no number of minutes. Type a number such as 45.',
+  'field.materials': 'Materials used',
+  'field.materials.add': 'Add a material',
+  'field.materials.count': 'How many, line {number}',
+  'field.materials.name': 'Of what, line {number}',
+  'field.phone.title': 'On this phone',
+  'field.phone.sendNow': 'Send now',
+  'field.phone.again': 'Send again',
+  'field.phone.waiting': '{count, plural, =0 {Nothing waits} one {One record waits} other {# records wait}}',
+  'field.phone.photos':
+    '{count, plural, =0 {} one {One photo waits; it goes after the words.} other {# photos wait; they go after the words.}}',
+  'field.phone.refused':
+    '{count, plural, one {One was refused. It stays here until it is sent.} other {# were refused. They stay here until they are sent.}}',
+  'field.phone.sent': 'Sent in the last 30 days',
+  'field.phone.noneSent': 'Nothing yet.',
+  'field.phone.savedAt': 'saved {when}',
+  'field.phone.sentAt': 'sent {when}',
+  'field.phone.conflict': 'Somebody else said something else; the office sees both.',
+  'field.phone.parallel': 'Changed by somebody else meanwhile; yours stands.',
+  'field.phone.pictureWaits': 'its picture waits',
+  'field.phone.room': 'Room on this phone: {used} of {whole} taken.',
+  'field.phone.tight': 'The phone is getting full. Send while there is signal, and delete what you do not need.',
+  'field.phone.full': 'The phone is full: photos cannot be taken, and words may not be kept. Make room before you type.',
+  'field.phone.export': 'Save what was not sent as a file',
+  'field.phone.resend': 'Send all of these once more',
+  'field.phone.isReady':
+    '{ready, plural, =0 {Not ready without signal yet: loading.} other {{isAll, select, true {Ready without signal.} other {Ready without signal: {ready} of {count} stops.}}}}',
+  'field.phone.toldAt': 'As of {time}: no answer from the office since.',
+  'field.photo.take': 'Photo',
+  'field.photo.count': '{count, plural, =0 {Photo} one {# photo} other {# photos}}',
+  'field.photo.broken': 'This picture cannot be read. Take it again.',
+  'field.what.photo': 'a photo',
+  'field.phone.onlyHere':
+    '{count, plural, one {One thing is} other {# things are}} only on this phone. Signing out deletes what is here: save it as a file first, and give the file to the office.',
+  'field.phone.leaveAnyway': 'Delete what is here and sign out',
+};

@@ -1,0 +1,52 @@
+import type { phone as english } from '../../en/field/phone.js';
+
+/** Las palabras del teléfono mismo: qué hay en él y qué se envió. */
+export const phone: Record<keyof typeof english, string> = {
+  'field.sent.waits':
+    '{isUnderWay, select, true {Enviando. } other {}}En este teléfono: {waiting, plural, =0 {} one {un registro} other {# registros}}{photos, plural, =0 {} one {{waiting, plural, =0 {} other {, }}una foto} other {{waiting, plural, =0 {} other {, }}# fotos}}. {last, select, never {Aún no se ha enviado nada.} other {Último envío: {last}.}}',
+  'field.sent.refused':
+    '{refused, plural, one {Un registro fue rechazado} other {# registros fueron rechazados}}: míralo aquí.{waiting, plural, =0 {} other { # más esperan.}}',
+  'field.phone.keepsNothing':
+    'Este navegador no guarda nada en el teléfono; sin señal se perdería el trabajo. Abre Rillbook fuera de una ventana privada.',
+  'field.phone.notSaved':
+    'El teléfono no pudo guardar lo último: está lleno o el navegador no lo permite. Apúntalo, haz espacio y guarda otra vez.',
+  'field.phone.oldPage': 'Hay una versión más nueva de Rillbook abierta en este teléfono. Vuelve a cargar esta página para seguir.',
+  'field.done.workedMinutes': 'Minutos de trabajo, entre todos',
+  'field.done.workedMinutesHint': 'Si lo dejas vacío, cuenta una vez el tiempo aquí.',
+  'field.done.wrongMinutes': '“{found}” no es un número de minutos. Escribe un número como 45.',
+  'field.materials': 'Material usado',
+  'field.materials.add': 'Agregar material',
+  'field.materials.count': 'Cuántos, línea {number}',
+  'field.materials.name': 'De qué, línea {number}',
+  'field.phone.title': 'En este teléfono',
+  'field.phone.sendNow': 'Enviar ahora',
+  'field.phone.again': 'Enviar otra vez',
+  'field.phone.waiting': '{count, plural, =0 {Nada espera} one {Un registro espera} other {# registros esperan}}',
+  'field.phone.photos':
+    '{count, plural, =0 {} one {Una foto espera; va después de las palabras.} other {# fotos esperan; van después de las palabras.}}',
+  'field.phone.refused':
+    '{count, plural, one {Uno fue rechazado. Se queda aquí hasta que se envíe.} other {# fueron rechazados. Se quedan aquí hasta que se envíen.}}',
+  'field.phone.sent': 'Enviado en los últimos 30 días',
+  'field.phone.noneSent': 'Todavía nada.',
+  'field.phone.savedAt': 'guardado {when}',
+  'field.phone.sentAt': 'enviado {when}',
+  'field.phone.conflict': 'Otra persona dijo otra cosa; la oficina ve las dos.',
+  'field.phone.parallel': 'Otra persona lo cambió mientras tanto; lo tuyo vale.',
+  'field.phone.pictureWaits': 'su foto espera',
+  'field.phone.room': 'Espacio en este teléfono: {used} de {whole} ocupados.',
+  'field.phone.tight': 'El teléfono se está llenando. Envía mientras haya señal y borra lo que no necesites.',
+  'field.phone.full':
+    'El teléfono está lleno: no se pueden tomar fotos y puede que no se guarden las palabras. Haz espacio antes de escribir.',
+  'field.phone.export': 'Guardar en un archivo lo que no se envió',
+  'field.phone.resend': 'Enviar todo esto una vez más',
+  'field.phone.isReady':
+    '{ready, plural, =0 {Aún no está listo sin señal: cargando.} other {{isAll, select, true {Listo sin señal.} other {Listo sin señal: {ready} de {count} paradas.}}}}',
+  'field.phone.toldAt': 'Datos de las {time}: la oficina no contesta desde entonces.',
+  'field.photo.take': 'Foto',
+  'field.photo.count': '{count, plural, =0 {Foto} one {# foto} other {# fotos}}',
+  'field.photo.broken': 'Esta foto no se puede leer. Tómala otra vez.',
+  'field.what.photo': 'una foto',
+  'field.phone.onlyHere':
+    '{count, plural, one {Una cosa está} other {# cosas están}} solo en este teléfono. Al salir se borra lo que hay aquí: guárdalo primero en un archivo y dáselo a la oficina.',
+  'field.phone.leaveAnyway': 'Borrar lo que hay aquí y salir',
+};

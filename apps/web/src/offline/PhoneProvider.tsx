@@ -1,0 +1,61 @@
+import { createContext, type ReactNode, useContext, useEffect, useState, useSyncExternalStore } from 'react';
+import { askToKeep } from './room.js';
+import { type Outbox, type Waiting, waitingIn } from './outbox.js';
+import { Phone } from './phone.js';
+
+const PhoneContext = createContext<Phone | null>(null);
+
+interface Props {
+  readonly name: string;
+  readonly now: () => Date;
+  /** While the store is opened. */
+  readonly waiting: ReactNode;
+  /** Where the browser keeps nothing: what to do about it. */
+  readonly cannotKeep: (problem: unknown) => ReactNode;
+  readonly children: ReactNode;
+}
+
+/** Opens what this phone holds for one person; everything below can save without signal. */
+export function PhoneProvider({ name, now, waiting, cannotKeep, children }: Props) {
+  const [phone, setPhone] = useState<Phone | null>(null);
+  const [problem, setProblem] = useState<unknown>(null);
+  useEffect(() => {
+    let isGone = false;
+    const opening = Phone.open(name, { now });
+    opening.then(
+      (opened) => {
+        if (!isGone) setPhone(opened);
+      },
+      (thrown: unknown) => {
+        if (!isGone) setProblem(thrown ?? new Error('The store did not open.'));
+      },
+    );
+    void askToKeep();
+    return () => {
+      isGone = true;
+      setPhone(null);
+      void opening.then(
+        (opened) => opened.close(),
+        () => undefined,
+      );
+    };
+  }, [name, now]);
+  if (problem) return cannotKeep(problem);
+  return phone ? <PhoneContext value={phone}>{children}</PhoneContext> : waiting;
+}
+
+/** What this phone holds. */
+export function usePhone(): Phone {
+  const phone = useContext(PhoneContext);
+  if (!phone) throw new Error('usePhone stands outside of PhoneProvider.');
+  return phone;
+}
+
+/** The outbox as it is now. */
+export function useOutbox(): Outbox {
+  const phone = usePhone();
+  return useSyncExternalStore(phone.subscribe, () => phone.outbox);
+}
+
+/** What is still on this phone. */
+export const useWaiting = (): Waiting => waitingIn(useOutbox());

@@ -1,0 +1,212 @@
+import { KEPT_DAYS, MOST_TRIES, type Operation, type Said, type Verdict } from './operation.js';
+
+/** Everything that was saved on this phone, in the order in which it was saved, and what is being written. */
+export interface Outbox {
+  readonly operations: readonly Operation[];
+  /** what was typed and not saved, by the name of its form */
+  readonly drafts: Readonly<Record<string, unknown>>;
+  readonly nextSeq: number;
+  /** how many are sent at once: halved when the server finds them too many */
+  readonly batch: number;
+  readonly lastSentAt: string | null;
+}
+
+/** What can happen to the outbox. */
+export type Event =
+  | { readonly type: 'typed'; readonly draft: string; readonly value: unknown }
+  | { readonly type: 'cleared'; readonly draft: string }
+  | { readonly type: 'saved'; readonly key: string; readonly at: string; readonly said: Said; readonly draft?: string | undefined }
+  | { readonly type: 'withdrawn'; readonly subject: string }
+  | { readonly type: 'sending'; readonly keys: readonly string[] }
+  | { readonly type: 'answered'; readonly verdicts: readonly (Verdict & { readonly key: string })[]; readonly at: string }
+  | { readonly type: 'unanswered'; readonly keys: readonly string[] }
+  | { readonly type: 'failed'; readonly keys: readonly string[]; readonly problem: { readonly code: string; readonly message: string } }
+  | { readonly type: 'too large'; readonly keys: readonly string[] }
+  | { readonly type: 'asked again'; readonly keys: readonly string[] }
+  | { readonly type: 'picture sent'; readonly key: string }
+  | { readonly type: 'picture refused'; readonly key: string; readonly problem: { readonly code: string; readonly message: string } }
+  | { readonly type: 'restarted'; readonly at: string };
+
+export const MOST_AT_ONCE = 64;
+
+export const EMPTY: Outbox = { operations: [], drafts: {}, nextSeq: 1, batch: MOST_AT_ONCE, lastSentAt: null };
+
+const DAY_MS = 86_400_000;
+
+/** The outbox after something happened. Nothing that the server does not have ever leaves it. */
+export function afterEvent(outbox: Outbox, event: Event): Outbox {
+  switch (event.type) {
+    case 'typed':
+      return { ...outbox, drafts: { ...outbox.drafts, [event.draft]: event.value } };
+    case 'cleared':
+      return { ...outbox, drafts: without(outbox.drafts, event.draft) };
+    case 'saved':
+      return saved(outbox, event);
+    case 'withdrawn':
+      // What has left cannot be taken back, only said anew.
+      return { ...outbox, operations: outbox.operations.filter((one) => one.subject !== event.subject || one.hasLeft) };
+    case 'restarted':
+      return swept(
+        changed(outbox, isOnItsWay, (one) => ({ ...one, state: 'queued' })),
+        event.at,
+      );
+    case 'answered':
+      return answered(outbox, event.verdicts, event.at);
+    case 'picture sent':
+      return changed(outbox, named([event.key]), (one) => ({ ...one, picture: 'sent' }));
+    case 'picture refused':
+      return changed(outbox, named([event.key]), (one) => ({
+        ...one,
+        picture: 'refused',
+        told: { verdict: 'refused', problem: event.problem, other: null },
+      }));
+    default:
+      return afterSending(outbox, event);
+  }
+}
+
+type OfSending = Extract<Event, { type: 'sending' | 'unanswered' | 'failed' | 'too large' | 'asked again' }>;
+
+function afterSending(outbox: Outbox, event: OfSending): Outbox {
+  const these = named(event.keys);
+  const sending = (one: Operation): boolean => these(one) && isOnItsWay(one);
+  switch (event.type) {
+    case 'sending':
+      return changed(
+        outbox,
+        (one) => these(one) && one.state === 'queued',
+        (one) => ({ ...one, state: 'sending', hasLeft: true }),
+      );
+    case 'unanswered':
+      // Nobody answered: that says nothing of the operation, so it is no try.
+      return changed(outbox, sending, (one) => ({ ...one, state: 'queued' }));
+    case 'failed':
+      return changed(outbox, sending, (one) => afterTry(one, event.problem));
+    case 'too large':
+      return tooLarge(outbox, event.keys.length, sending);
+    case 'asked again':
+      return changed(
+        outbox,
+        (one) => these(one) && !isOnItsWay(one),
+        (one) => ({
+          ...one,
+          state: 'queued',
+          tries: 0,
+          picture: one.picture === 'refused' ? 'here' : one.picture,
+        }),
+      );
+  }
+}
+
+const isOnItsWay = (one: Operation): boolean => one.state === 'sending';
+
+const named = (keys: readonly string[]): ((one: Operation) => boolean) => {
+  const names = new Set(keys);
+  return ({ key }) => names.has(key);
+};
+
+const changed = (outbox: Outbox, which: (one: Operation) => boolean, change: (one: Operation) => Operation): Outbox => ({
+  ...outbox,
+  operations: outbox.operations.map((one) => (which(one) ? change(one) : one)),
+});
+
+function without(drafts: Outbox['drafts'], name: string): Outbox['drafts'] {
+  const { [name]: _, ...others } = drafts;
+  return others;
+}
+
+/** Said again before it ever left, it takes the place of what was said; else it is another operation. */
+function saved(outbox: Outbox, { key, at, said, draft }: Extract<Event, { type: 'saved' }>): Outbox {
+  const drafts = draft === undefined ? outbox.drafts : without(outbox.drafts, draft);
+  if (outbox.operations.some((one) => one.key === key)) return { ...outbox, drafts };
+  const { hasPicture = false, ...content } = said;
+  const before = outbox.operations.find(({ subject, hasLeft, picture }) => subject === said.subject && !hasLeft && picture === 'none');
+  if (before && !hasPicture)
+    return {
+      ...changed(
+        outbox,
+        (one) => one === before,
+        (one) => ({ ...one, ...content, savedAt: at, state: 'queued' }),
+      ),
+      drafts,
+    };
+  const made: Operation = {
+    ...content,
+    key,
+    seq: outbox.nextSeq,
+    savedAt: at,
+    state: 'queued',
+    tries: 0,
+    hasLeft: false,
+    told: null,
+    sentAt: null,
+    picture: hasPicture ? 'here' : 'none',
+  };
+  return { ...outbox, drafts, operations: [...outbox.operations, made], nextSeq: outbox.nextSeq + 1 };
+}
+
+function answered(outbox: Outbox, verdicts: Extract<Event, { type: 'answered' }>['verdicts'], at: string): Outbox {
+  const of = new Map(verdicts.map((verdict) => [verdict.key, verdict]));
+  const isSent = verdicts.some(({ verdict }) => verdict !== 'refused');
+  const next = changed(
+    outbox,
+    ({ key, state }) => of.has(key) && state !== 'sent',
+    (one) => {
+      const { verdict, problem, other } = of.get(one.key)!;
+      const told = { verdict, problem, other };
+      return verdict === 'refused' ? { ...one, state: 'refused', tries: one.tries + 1, told } : { ...one, state: 'sent', sentAt: at, told };
+    },
+  );
+  return { ...next, lastSentAt: isSent ? at : outbox.lastSentAt };
+}
+
+/** The server broke, and said so: a few tries, then the person is told. */
+function afterTry(one: Operation, problem: { readonly code: string; readonly message: string }): Operation {
+  const tries = one.tries + 1;
+  return { ...one, tries, state: tries < MOST_TRIES ? 'queued' : 'refused', told: { verdict: 'failed', problem, other: null } };
+}
+
+const TOO_LARGE = { code: 'TOO_LARGE', message: 'The server does not take this: it is too large.' };
+
+/** Fewer at once; one that is too large alone is the person's to see. */
+function tooLarge(outbox: Outbox, count: number, which: (one: Operation) => boolean): Outbox {
+  if (count > 1) return { ...changed(outbox, which, (one) => ({ ...one, state: 'queued' })), batch: Math.max(1, Math.floor(count / 2)) };
+  return changed(outbox, which, (one) => ({ ...one, state: 'refused', told: { verdict: 'refused', problem: TOO_LARGE, other: null } }));
+}
+
+/** What the server has had for long enough is forgotten; its picture too must be there. */
+function swept(outbox: Outbox, at: string): Outbox {
+  const before = Date.parse(at) - KEPT_DAYS * DAY_MS;
+  const isOver = ({ state, sentAt, picture }: Operation): boolean =>
+    state === 'sent' && picture !== 'here' && picture !== 'refused' && sentAt !== null && Date.parse(sentAt) < before;
+  return { ...outbox, operations: outbox.operations.filter((one) => !isOver(one)) };
+}
+
+/** What is sent next: the oldest that wait, as many as the server takes at once. */
+export const nextBatch = ({ operations, batch }: Outbox): readonly Operation[] =>
+  operations.filter(({ state }) => state === 'queued').slice(0, batch);
+
+/** The next picture: text goes first, and a photo is told of before its picture goes. */
+export const nextPicture = ({ operations }: Outbox): Operation | null =>
+  operations.find(({ picture, state }) => picture === 'here' && state === 'sent') ?? null;
+
+/** What is still on this phone, counted from the outbox itself. */
+export interface Waiting {
+  readonly waiting: number;
+  readonly photos: number;
+  readonly refused: number;
+  readonly underWay: number;
+  readonly oldestAt: string | null;
+}
+
+export function waitingIn({ operations }: Outbox): Waiting {
+  const count = (which: (one: Operation) => boolean): number => operations.filter(which).length;
+  const unsent = operations.filter(({ state }) => state !== 'sent');
+  return {
+    waiting: count(({ state }) => state === 'queued' || state === 'sending'),
+    photos: count(({ picture }) => picture === 'here'),
+    refused: count(({ state, picture }) => state === 'refused' || picture === 'refused'),
+    underWay: count(isOnItsWay),
+    oldestAt: unsent[0]?.savedAt ?? null,
+  };
+}
