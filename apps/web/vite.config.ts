@@ -1,12 +1,38 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 
 const api = 'http://127.0.0.1:3000';
+
+/** The pages are kept on the phone whole, and can be put on its home screen. Registered by our own script: the policy allows nothing inline. */
+const pages = {
+  strategies: 'injectManifest',
+  srcDir: 'src',
+  filename: 'service-worker.ts',
+  injectRegister: null,
+  injectManifest: { globPatterns: ['**/*.{js,css,html,woff2,svg,png,webmanifest}'], maximumFileSizeToCacheInBytes: 4 * 1024 * 1024 },
+  manifest: {
+    id: '/',
+    name: 'Rillbook',
+    short_name: 'Rillbook',
+    description: 'The day’s stops, with or without signal.',
+    start_url: '/today',
+    scope: '/',
+    display: 'standalone',
+    background_color: '#FBFAF6',
+    theme_color: '#FBFAF6',
+    icons: [
+      { src: '/icons/icon-192.png', sizes: '192x192', type: 'image/png' },
+      { src: '/icons/icon-512.png', sizes: '512x512', type: 'image/png' },
+      { src: '/icons/icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+    ],
+  },
+} as const;
 
 export default defineConfig({
   define: { __APP_VERSION__: JSON.stringify(process.env['npm_package_version'] ?? '0') },
   root: import.meta.dirname,
-  plugins: [react()],
+  plugins: [react(), VitePWA(pages)],
   resolve: { conditions: ['rillbook-source', 'import', 'module', 'browser', 'default'] },
   build: {
     outDir: 'dist',

@@ -1,4 +1,5 @@
 import path from 'node:path';
+import sharp from 'sharp';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { launchBrowser } from '../support/browser.js';
@@ -143,14 +144,16 @@ it('the office accepts the finding and gives the work to a crew', async () => {
   expect(workOrders[0].plannedSettings.programs[0].adjustPercent).toBe(61);
 });
 
-it('the crew lead sees planned beside present, sets it, and closes the stop on a phone', async () => {
+it('the crew lead works the stop on a phone without signal, and it all arrives when there is signal again', async () => {
   await phone.goto('/today');
-  await phone.getByRole('link', { name: /Plover Green/ }).click();
-  await phone
-    .getByRole('link', { name: 'Settings' })
-    .or(phone.getByRole('button', { name: 'Settings' }))
-    .first()
-    .click();
+  await phone.getByText('Ready without signal.').waitFor();
+  await phone.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+  });
+  const stop = await phone.getByRole('link', { name: /Plover Green/ }).getAttribute('href');
+  await phone.context().setOffline(true);
+  // A page that was never opened, opened cold.
+  await phone.goto(`${stop}?step=settings`);
   await phone.getByText('61').first().waitFor();
   await phone.getByRole('button', { name: 'Set as planned' }).click();
   await phone.getByText(/Kept at/).waitFor();
@@ -160,15 +163,31 @@ it('the crew lead sees planned beside present, sets it, and closes the stop on a
     .first()
     .click();
   await phone.locator('main').getByRole('button', { name: 'Done', exact: true }).click();
+  const buffer = await sharp({ create: { width: 2400, height: 1800, channels: 3, background: 'green' } })
+    .jpeg()
+    .toBuffer();
+  await phone.locator('input[type=file]').setInputFiles({ name: 'after.jpg', mimeType: 'image/jpeg', buffer });
+  await phone.getByRole('button', { name: '1 photo' }).waitFor();
   await phone.getByRole('button', { name: 'Close the stop' }).click();
-  await phone
-    .getByText(/Closed at/)
-    .first()
-    .waitFor();
+  await phone.getByRole('heading', { name: /^Closed at/ }).waitFor();
+  await phone.reload();
+  await phone.getByRole('heading', { name: /^Closed at/ }).waitFor();
+  await phone.getByText(/On this phone: 5 records, one photo/).waitFor();
+  expect((await ask(office, '{ workOrders { state } }'))['workOrders']).toEqual([{ state: 'given out' }]);
+
+  await phone.context().setOffline(false);
+  await phone.getByText(/All sent/).waitFor({ timeout: 90_000 });
   const { workOrders } = await ask(office, '{ workOrders { state doneAt } }');
   expect(workOrders[0].state).toBe('done');
   const { findings } = await ask(office, '{ findings(state: ["resolved"]) { kind } }');
   expect(findings).toEqual([{ kind: 'over-programmed' }]);
+  const { properties } = await ask(office, '{ properties { visits { closedAt photos { kind arrivedAt width } } } }');
+  const visits = properties.flatMap((property: { visits: unknown[] }) => property.visits);
+  expect(visits).toMatchObject([{ photos: [{ kind: 'after', width: 1600 }] }]);
+  expect(visits[0].closedAt).not.toBeNull();
+  expect(visits[0].photos[0].arrivedAt).not.toBeNull();
+  const { devices } = await ask(office, '{ devices { person waiting photosWaiting refused } }');
+  expect(devices).toMatchObject([{ person: 'Sam Reed', waiting: 0, refused: 0 }]);
 });
 
 it("July's account shows that it helped", async () => {

@@ -1,12 +1,15 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App.js';
+import { keepPages } from './page/new-version.js';
 import './ui/theme/fonts.css';
 import './ui/theme/tokens.css';
 import './ui/theme/base.css';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element #root.');
+if (import.meta.env.PROD)
+  keepPages().catch((problem: unknown) => console.warn('The pages are not kept on this device, and do not open without signal:', problem));
 createRoot(root).render(
   <StrictMode>
     <App />

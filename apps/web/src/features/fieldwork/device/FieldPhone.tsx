@@ -1,6 +1,7 @@
 import { useApolloClient } from '@apollo/client/react';
 import { createContext, type ReactNode, useContext, useEffect, useMemo } from 'react';
 import { FormattedMessage } from 'react-intl';
+import { nextBatch, nextPicture } from '../../../offline/outbox.js';
 import { PhoneProvider, usePhone } from '../../../offline/PhoneProvider.js';
 import { Sender } from '../../../offline/sender.js';
 import { storeName } from '../../../offline/store.js';
@@ -23,6 +24,8 @@ const FieldContext = createContext<Field | null>(null);
 /** So long nobody taps again: what is said twice in that time leaves once. */
 const REST_MS = 500;
 const EVERY_MS = 60_000;
+/** Signal comes and goes: what was not answered is tried again soon, then less and less often. */
+const LEAST_DELAY_MS = 2_500;
 
 /** The phone of the person who is signed in: every page of the field stands inside. */
 export function FieldPhone({ children }: { readonly children: ReactNode }) {
@@ -59,7 +62,14 @@ function Sending({ clock, children }: Props) {
   const field = useMemo((): Field & { readonly stop: () => void } => {
     const sender = new Sender(phone, postOf(client, __APP_VERSION__), clock.now);
     let timer: ReturnType<typeof setTimeout> | undefined;
-    const sendNow = (): Promise<void> => sender.run();
+    let delayMs = LEAST_DELAY_MS;
+    const sendNow = async (): Promise<void> => {
+      await sender.run();
+      clearTimeout(timer);
+      const isLeft = nextBatch(phone.outbox).length > 0 || nextPicture(phone.outbox) !== null;
+      delayMs = isLeft ? Math.min(EVERY_MS, delayMs * 2) : LEAST_DELAY_MS;
+      if (isLeft && !phone.isShut) timer = setTimeout(() => void sendNow(), delayMs);
+    };
     const sendSoon = (restMs: number = REST_MS): void => {
       clearTimeout(timer);
       timer = setTimeout(() => void sendNow(), restMs);

@@ -2,10 +2,16 @@ import { FormattedMessage } from 'react-intl';
 import { Link } from 'react-router';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { useOutbox, usePhone, useWaiting } from '../../../offline/PhoneProvider.js';
+import { NewVersion } from './NewVersion.js';
 import { PHONE_PATH } from '../urls.js';
 
+interface Props {
+  /** Whether the page is one where nothing is written. */
+  readonly isBetween?: boolean;
+}
+
 /** The line above the dock: what waits on this phone, what was refused, and when something was last sent. Counted from the outbox itself. */
-export function SentLine() {
+export function SentLine({ isBetween = false }: Props) {
   const phone = usePhone();
   return phone.trouble !== null || phone.isOldPage ? (
     <b>
@@ -14,6 +20,7 @@ export function SentLine() {
   ) : (
     <Link to={PHONE_PATH}>
       <Counts />
+      <NewVersion isBetween={isBetween} />
     </Link>
   );
 }

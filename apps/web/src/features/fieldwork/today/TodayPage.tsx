@@ -48,7 +48,7 @@ export function TodayPage() {
   const stopIds = query.data?.today.flatMap(({ stops }) => stops.map(({ id }) => id)) ?? [];
   const back = mayDo(viewer, 'read portfolio') ? { back: { to: '/', words: intl.formatMessage({ id: 'frame.portfolio' }) } } : {};
   return (
-    <PhoneFrame {...back} place={viewer.person.name} status={<SentLine />}>
+    <PhoneFrame {...back} place={viewer.person.name} status={<SentLine isBetween />}>
       <Fetched query={query}>
         {({ today, crews }) => {
           const stops = today.flatMap((route) => route.stops);

@@ -46,4 +46,5 @@ export const phone = {
   'field.phone.onlyHere':
     '{count, plural, one {One thing is} other {# things are}} only on this phone. Signing out deletes what is here: save it as a file first, and give the file to the office.',
   'field.phone.leaveAnyway': 'Delete what is here and sign out',
+  'field.phone.newVersion': 'New version ready: it comes when you finish this visit.',
 };

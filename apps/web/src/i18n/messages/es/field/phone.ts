@@ -49,4 +49,5 @@ export const phone: Record<keyof typeof english, string> = {
   'field.phone.onlyHere':
     '{count, plural, one {Una cosa está} other {# cosas están}} solo en este teléfono. Al salir se borra lo que hay aquí: guárdalo primero en un archivo y dáselo a la oficina.',
   'field.phone.leaveAnyway': 'Borrar lo que hay aquí y salir',
+  'field.phone.newVersion': 'Hay una versión nueva: llega cuando termines esta visita.',
 };

@@ -1,0 +1,195 @@
+import type { Operation } from '../../../apps/web/src/offline/operation.js';
+import { afterEvent, EMPTY, type Event, nextBatch, nextPicture, type Outbox } from '../../../apps/web/src/offline/outbox.js';
+import { restoreOutbox, storedOperation } from '../../../apps/web/src/offline/restore.js';
+import { ModelServer } from './model-server.js';
+
+type Line = 'good' | 'cut before' | 'cut after' | 'twice' | 'reordered' | 'server breaks' | 'too large' | 'half answered';
+
+/** Something that happens to the phones, the line, the server or the office. */
+export type Step =
+  | { readonly what: 'save'; readonly device: number; readonly subject: number; readonly value: number }
+  | { readonly what: 'photo'; readonly device: number }
+  | { readonly what: 'withdraw'; readonly device: number; readonly subject: number }
+  | { readonly what: 'send'; readonly device: number; readonly line: Line }
+  | { readonly what: 'picture'; readonly device: number; readonly line: 'good' | 'cut before' | 'cut after' }
+  | { readonly what: 'late copy'; readonly nth: number }
+  | { readonly what: 'crash'; readonly device: number; readonly during: 'rest' | 'sending' }
+  | { readonly what: 'full'; readonly device: number; readonly isFull: boolean }
+  | { readonly what: 'clock'; readonly device: number; readonly days: number }
+  | { readonly what: 'upgrade'; readonly device: number }
+  | { readonly what: 'office'; readonly subject: number; readonly value: number }
+  | { readonly what: 'again'; readonly device: number }
+  | { readonly what: 'passes'; readonly days: number };
+
+const DAY_MS = 86_400_000;
+const BEGIN = Date.parse('2026-06-01T12:00:00Z');
+
+interface Phone {
+  outbox: Outbox;
+  /** what is in the store, as it is written there */
+  rows: Readonly<Record<string, unknown>>[];
+  facts: Readonly<Record<string, unknown>>;
+  isFull: boolean;
+  skewMs: number;
+}
+
+/** Several phones, a line between, one server: the product's own reducer and restore, the rest a model. */
+export class Fleet {
+  deliveries = 0;
+  private readonly phones: Phone[];
+  private readonly server: ModelServer;
+  private readonly copies: (readonly Operation[])[] = [];
+  /** what a person was told is saved, by key; its last body */
+  private readonly acknowledged = new Map<string, string>();
+  private made = 0;
+  private elapsedMs = 0;
+
+  constructor(count: number, wish: { readonly forgets?: boolean } = {}) {
+    this.server = new ModelServer(wish.forgets ?? false);
+    this.phones = Array.from({ length: count }, () => ({ outbox: EMPTY, rows: [], facts: {}, isFull: false, skewMs: 0 }));
+  }
+
+  get conflicts(): number {
+    return this.server.conflicts.size;
+  }
+
+  do(step: Step): void {
+    this.elapsedMs += 60_000;
+    switch (step.what) {
+      case 'late copy':
+        // A delivery that was held up somewhere comes when nobody waits for it any more.
+        return void (this.copies.length > 0 && this.server.take(this.copies[step.nth % this.copies.length]!));
+      case 'office':
+        return this.server.edit(step.subject, step.value);
+      case 'passes':
+        this.elapsedMs += step.days * DAY_MS;
+        return;
+      default:
+        return this.doOn(this.phones[step.device % this.phones.length]!, step);
+    }
+  }
+
+  /** Everything has signal and room again, until nothing waits. */
+  quiet(): void {
+    for (const phone of this.phones) {
+      phone.isFull = false;
+      this.happen(phone, { type: 'restarted', at: this.now(phone) });
+      this.happen(phone, {
+        type: 'asked again',
+        keys: phone.outbox.operations.filter(({ state }) => state === 'refused').map(({ key }) => key),
+      });
+      for (let round = 0; round < 1000 && nextBatch(phone.outbox).length > 0; round += 1) this.send(phone, 'good');
+      for (let round = 0; round < 1000 && nextPicture(phone.outbox); round += 1) this.picture(phone, 'good');
+    }
+  }
+
+  /** What must hold once it is quiet; throws with what does not. */
+  judge(): void {
+    for (const phone of this.phones)
+      for (const one of phone.outbox.operations)
+        if (one.state !== 'sent' || one.picture === 'here') throw new Error(`${one.key} is still ${one.state}, its picture ${one.picture}`);
+    for (const [key, body] of this.acknowledged) {
+      if (this.server.bodyOf(key) !== body) throw new Error(`${key} was told as saved and is lost or another: ${this.server.bodyOf(key)}`);
+    }
+    this.server.judge();
+    const told = new Set(
+      this.phones.flatMap(({ outbox }) => outbox.operations).flatMap(({ key, told: said }) => (said?.verdict === 'conflict' ? [key] : [])),
+    );
+    for (const key of told) if (!this.server.conflicts.has(key)) throw new Error(`${key} is a conflict that the office does not see`);
+  }
+
+  private doOn(phone: Phone, step: Exclude<Step, { what: 'late copy' | 'office' | 'passes' }>): void {
+    switch (step.what) {
+      case 'save':
+        return this.save(phone, `subject ${step.subject}`, JSON.stringify({ subject: step.subject, value: step.value }), false);
+      case 'photo':
+        return this.save(phone, 'photo', JSON.stringify({ photo: this.made }), true);
+      case 'withdraw':
+        return this.withdraw(phone, `subject ${step.subject}`);
+      case 'send':
+        return this.send(phone, step.line);
+      case 'picture':
+        return this.picture(phone, step.line);
+      case 'crash':
+        if (step.during === 'sending') this.happen(phone, { type: 'sending', keys: nextBatch(phone.outbox).map(({ key }) => key) });
+        return this.restart(phone);
+      case 'upgrade':
+        // The version before wrote without form, pictures and what had left.
+        phone.rows = phone.rows.map(({ form: _, ...row }) =>
+          row['picture'] === 'none' && row['hasLeft'] ? withoutNew(row) : { ...row, form: 1 },
+        );
+        return this.restart(phone);
+      case 'full':
+        phone.isFull = step.isFull;
+        return;
+      case 'clock':
+        phone.skewMs = step.days * DAY_MS;
+        return;
+      case 'again':
+        this.happen(phone, { type: 'asked again', keys: phone.outbox.operations.map(({ key }) => key) });
+        return;
+    }
+  }
+
+  private save(phone: Phone, subject: string, body: string, hasPicture: boolean): void {
+    this.made += 1;
+    const said = { kind: 'note', payloadVersion: 1, body, subject, words: subject, hasPicture };
+    if (!this.happen(phone, { type: 'saved', key: `key-${this.made}`, at: this.now(phone), said })) return;
+    const saved = phone.outbox.operations.findLast((one) => one.subject === subject);
+    if (!saved || saved.body !== body) throw new Error('what was saved is not in the outbox');
+    this.acknowledged.set(saved.key, body);
+  }
+
+  private withdraw(phone: Phone, subject: string): void {
+    const gone = phone.outbox.operations.filter((one) => one.subject === subject && !one.hasLeft);
+    if (this.happen(phone, { type: 'withdrawn', subject })) for (const { key } of gone) this.acknowledged.delete(key);
+  }
+
+  private send(phone: Phone, line: Line): void {
+    const batch = nextBatch(phone.outbox);
+    const keys = batch.map(({ key }) => key);
+    if (keys.length === 0 || !this.happen(phone, { type: 'sending', keys })) return;
+    this.deliveries += 1;
+    if (line === 'too large') return void this.happen(phone, { type: 'too large', keys });
+    if (line === 'cut before') return void this.happen(phone, { type: 'unanswered', keys });
+    if (line === 'server breaks')
+      return void this.happen(phone, { type: 'failed', keys, problem: { code: 'UNFORESEEN', message: 'broke' } });
+    this.copies.push(batch);
+    const verdicts = this.server.take(line === 'reordered' ? batch.toReversed() : batch);
+    if (line === 'twice') this.server.take(batch);
+    if (line === 'cut after') return void this.happen(phone, { type: 'unanswered', keys });
+    const heard = line === 'half answered' ? verdicts.slice(0, Math.floor(verdicts.length / 2)) : verdicts;
+    this.happen(phone, { type: 'answered', verdicts: heard, at: this.now(phone) });
+    this.happen(phone, { type: 'unanswered', keys });
+  }
+
+  private picture(phone: Phone, line: 'good' | 'cut before' | 'cut after'): void {
+    const photo = nextPicture(phone.outbox);
+    if (!photo || line === 'cut before') return;
+    this.server.keepPicture(photo.key);
+    if (line === 'good') this.happen(phone, { type: 'picture sent', key: photo.key });
+  }
+
+  /** One transaction of the store: all of it, or nothing and the person is told. */
+  private happen(phone: Phone, event: Event): boolean {
+    if (phone.isFull && event.type === 'saved') return false;
+    phone.outbox = afterEvent(phone.outbox, event);
+    phone.rows = phone.outbox.operations.map((one) => structuredClone(storedOperation(one)));
+    const { nextSeq, batch, lastSentAt } = phone.outbox;
+    phone.facts = { nextSeq, batch, lastSentAt };
+    return true;
+  }
+
+  private restart(phone: Phone): void {
+    phone.outbox = restoreOutbox(structuredClone(phone.rows), {}, phone.facts);
+    this.happen(phone, { type: 'restarted', at: this.now(phone) });
+  }
+
+  private now(phone: Phone): string {
+    return new Date(BEGIN + this.elapsedMs + phone.skewMs).toISOString();
+  }
+}
+
+function withoutNew({ hasLeft: _, picture: __, ...row }: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  return row;
+}
