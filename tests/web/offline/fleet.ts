@@ -111,24 +111,22 @@ export class Fleet {
       case 'picture':
         return this.picture(phone, step.line);
       case 'crash':
-        if (step.during === 'sending') this.happen(phone, { type: 'sending', keys: nextBatch(phone.outbox).map(({ key }) => key) });
-        return this.restart(phone);
+        return this.crash(phone, step.during);
       case 'upgrade':
-        // The version before wrote without form, pictures and what had left.
-        phone.rows = phone.rows.map(({ form: _, ...row }) =>
-          row['picture'] === 'none' && row['hasLeft'] ? withoutNew(row) : { ...row, form: 1 },
-        );
+        phone.rows = phone.rows.map(olderRow);
         return this.restart(phone);
       case 'full':
-        phone.isFull = step.isFull;
-        return;
       case 'clock':
-        phone.skewMs = step.days * DAY_MS;
-        return;
+        return whereItIs(phone, step);
       case 'again':
         this.happen(phone, { type: 'asked again', keys: phone.outbox.operations.map(({ key }) => key) });
         return;
     }
+  }
+
+  private crash(phone: Phone, during: 'rest' | 'sending'): void {
+    if (during === 'sending') this.happen(phone, { type: 'sending', keys: nextBatch(phone.outbox).map(({ key }) => key) });
+    this.restart(phone);
   }
 
   private save(phone: Phone, subject: string, body: string, hasPicture: boolean): void {
@@ -190,6 +188,16 @@ export class Fleet {
   }
 }
 
+/** The version before wrote without form, pictures and what had left. */
+const olderRow = ({ form: _, ...row }: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> =>
+  row['picture'] === 'none' && row['hasLeft'] ? withoutNew(row) : { ...row, form: 1 };
+
 function withoutNew({ hasLeft: _, picture: __, ...row }: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
   return row;
+}
+
+/** What happens to a phone from outside: its room, its clock. */
+function whereItIs(phone: Phone, step: Extract<Step, { what: 'full' | 'clock' }>): void {
+  if (step.what === 'full') phone.isFull = step.isFull;
+  else phone.skewMs = step.days * DAY_MS;
 }
