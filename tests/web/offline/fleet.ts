@@ -64,6 +64,9 @@ export class Fleet {
       case 'passes':
         this.elapsedMs += step.days * DAY_MS;
         return;
+      case 'full':
+      case 'clock':
+        return whereItIs(this.phones[step.device % this.phones.length]!, step);
       default:
         return this.doOn(this.phones[step.device % this.phones.length]!, step);
     }
@@ -98,7 +101,7 @@ export class Fleet {
     for (const key of told) if (!this.server.conflicts.has(key)) throw new Error(`${key} is a conflict that the office does not see`);
   }
 
-  private doOn(phone: Phone, step: Exclude<Step, { what: 'late copy' | 'office' | 'passes' }>): void {
+  private doOn(phone: Phone, step: Exclude<Step, { what: 'late copy' | 'office' | 'passes' | 'full' | 'clock' }>): void {
     switch (step.what) {
       case 'save':
         return this.save(phone, `subject ${step.subject}`, JSON.stringify({ subject: step.subject, value: step.value }), false);
@@ -111,21 +114,17 @@ export class Fleet {
       case 'picture':
         return this.picture(phone, step.line);
       case 'crash':
-        return this.crash(phone, step.during);
       case 'upgrade':
-        phone.rows = phone.rows.map(olderRow);
-        return this.restart(phone);
-      case 'full':
-      case 'clock':
-        return whereItIs(phone, step);
+        return this.crash(phone, step);
       case 'again':
         this.happen(phone, { type: 'asked again', keys: phone.outbox.operations.map(({ key }) => key) });
         return;
     }
   }
 
-  private crash(phone: Phone, during: 'rest' | 'sending'): void {
-    if (during === 'sending') this.happen(phone, { type: 'sending', keys: nextBatch(phone.outbox).map(({ key }) => key) });
+  private crash(phone: Phone, step: Extract<Step, { what: 'crash' | 'upgrade' }>): void {
+    if (step.what === 'upgrade') phone.rows = phone.rows.map(olderRow);
+    else if (step.during === 'sending') this.happen(phone, { type: 'sending', keys: nextBatch(phone.outbox).map(({ key }) => key) });
     this.restart(phone);
   }
 
