@@ -7,7 +7,7 @@ const api = 'http://127.0.0.1:3000';
 /** The pages are kept on the phone whole, and can be put on its home screen. Registered by our own script: the policy allows nothing inline. */
 const pages = {
   strategies: 'injectManifest',
-  srcDir: 'src',
+  srcDir: 'src/app',
   filename: 'service-worker.ts',
   injectRegister: null,
   injectManifest: { globPatterns: ['**/*.{js,css,html,woff2,svg,png,webmanifest}'], maximumFileSizeToCacheInBytes: 4 * 1024 * 1024 },

@@ -7,7 +7,7 @@ import { EmptyState } from '../../../ui/states/States.js';
 import { useShelved } from '../device/use-shelved.js';
 import '../fieldwork.css';
 import { StopSteps } from './StopSteps.js';
-import { stopDocument } from './stop-document.js';
+import { stopDocument } from '../stop-document.js';
 
 /** A stop on the phone, in the order in which hands do it. */
 export function StopPage() {

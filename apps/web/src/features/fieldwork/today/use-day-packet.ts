@@ -3,7 +3,7 @@ import { useEffect, useSyncExternalStore } from 'react';
 import { usePhone } from '../../../offline/PhoneProvider.js';
 import { useField } from '../device/FieldPhone.js';
 import { fetchToShelf, shelfName } from '../device/use-shelved.js';
-import { stopDocument } from '../stop/stop-document.js';
+import { stopDocument } from '../stop-document.js';
 
 const nameOf = (id: string): string => shelfName(stopDocument as never, { id });
 

@@ -1,4 +1,4 @@
-import { graphql } from '../../../graphql/__generated__/gql.js';
+import { graphql } from '../../graphql/__generated__/gql.js';
 
 /** A stop with everything that its steps show. */
 export const stopDocument = graphql(`
