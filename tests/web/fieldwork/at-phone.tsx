@@ -1,9 +1,13 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
+import { configure } from '@testing-library/react';
 import type { ReactNode } from 'react';
 import { FieldPhone } from '../../../apps/web/src/features/fieldwork/device/FieldPhone.js';
 import { drawPage } from '../support/draw-page.js';
 import { me } from './built-stop.js';
+
+// A page of the field first opens what the phone holds.
+configure({ asyncUtilTimeout: 10_000 });
 
 /** An empty phone. What is in the store of a test before it is gone. */
 export function freshPhone(): void {

@@ -1,4 +1,4 @@
-import { cleanup, configure, screen, waitFor, within } from '@testing-library/react';
+import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { StopPage } from '../../../apps/web/src/features/fieldwork/stop/StopPage.js';
 import { viewerOf } from '../support/draw-page.js';
@@ -6,7 +6,6 @@ import { refusal } from '../support/fake-server.js';
 import { drawAtPhone, freshPhone, sentOf } from './at-phone.js';
 import { builtController, builtMeter, builtStop, builtVisit, NOW, order, property } from './built-stop.js';
 
-configure({ asyncUtilTimeout: 5000 });
 beforeEach(freshPhone);
 afterEach(cleanup);
 
