@@ -28,7 +28,7 @@ export function accountOfColumns(columns: AccountColumns): MonthAccount {
     property,
     meters: [{ ...property, meterId: frame.meterId, meteredThrough }],
     controllers: frame.controllerIds.map((id, place) => controllerLine(columns, id, place)),
-    zones: frame.zones.map((_, zone) => zoneLine(columns, zone)),
+    zones: zoneLines(columns),
     notes: [...columns.notes, ...notesOfZones(frame.zones)],
   };
 }
@@ -59,24 +59,22 @@ function volumesOf(columns: AccountColumns): Volumes {
 function gapOf(columns: AccountColumns, nth: number): Gap {
   const { frame, numbers, causes } = columns;
   const at = columnPlaces(frame.zones.length, frame.controllerIds.length).gaps + GAP_NUMBERS * nth;
-  const places = [...causes.subarray(GAP_CAUSES * nth, GAP_CAUSES * (nth + 1))].filter((place) => place >= 0);
-  return {
-    litres: numbers[at] as number,
-    sdLitres: numbers[at + 1] as number,
-    reason: null,
-    estimate: null,
-    inputs: places.map((place, rank) => ({ ...inputAt(columns, place), varianceShare: numbers[at + 2 + rank] as number })),
-  };
+  const inputs: InputShare[] = [];
+  for (let rank = 0; rank < GAP_CAUSES; rank += 1) {
+    const place = causes[GAP_CAUSES * nth + rank] as number;
+    if (place >= 0) inputs.push(inputAt(columns, place, numbers[at + 2 + rank] as number));
+  }
+  return { litres: numbers[at] as number, sdLitres: numbers[at + 1] as number, reason: null, estimate: null, inputs };
 }
 
-function inputAt({ frame }: AccountColumns, place: number): Omit<InputShare, 'varianceShare'> {
+function inputAt({ frame }: AccountColumns, place: number, varianceShare: number): InputShare {
   const zone = frame.zones[Math.floor(place / ZONE_INPUTS.length)];
   if (!zone) {
     const other = place - ZONE_INPUTS.length * frame.zones.length;
-    return { input: OTHER_INPUTS[other] as InputName, subjectId: other < WEATHER_INPUTS ? null : frame.meterId };
+    return { input: OTHER_INPUTS[other] as InputName, subjectId: other < WEATHER_INPUTS ? null : frame.meterId, varianceShare };
   }
   const input = ZONE_INPUTS[place % ZONE_INPUTS.length] as (typeof ZONE_INPUTS)[number];
-  return { input: input === 'flow' && zone.isDerived ? 'precipitationRate' : input, subjectId: zone.id };
+  return { input: input === 'flow' && zone.isDerived ? 'precipitationRate' : input, subjectId: zone.id, varianceShare };
 }
 
 function controllerLine(columns: AccountColumns, controllerId: string, place: number): ControllerLine {
@@ -102,29 +100,29 @@ function gapOfZone({ frame, numbers }: AccountColumns, zone: number): number {
   return (numbers[programmed + zone] as number) - (numbers[needed + zone] as number);
 }
 
-function zoneLine(columns: AccountColumns, zone: number): ZoneLine {
-  const { frame, numbers } = columns;
-  const { id, controllerId, station } = frame.zones[zone] as (typeof frame.zones)[number];
+function zoneLines({ frame, numbers, programSets, programSet }: AccountColumns): readonly ZoneLine[] {
   const places = columnPlaces(frame.zones.length, frame.controllerIds.length);
-  const gap = gapOfZone(columns, zone);
-  return {
-    zoneId: id,
-    scope: 'metered',
-    meterId: frame.meterId,
-    controllerId,
-    station,
-    programs: columns.programSets[columns.programSet[zone] as number] as readonly string[],
-    neededLitres: numbers[places.needed + zone] as number,
-    neededSdLitres: numbers[places.neededSd + zone] as number,
-    programmedLitres: numbers[places.programmed + zone] as number,
-    programmedSdLitres: numbers[places.programmedSd + zone] as number,
-    overLitres: Math.max(0, gap),
-    underLitres: Math.max(0, -gap),
-    gapSdLitres: numbers[places.gapSd + zone] as number,
-    runs: numbers[places.runs + zone] as number,
-    minutes: numbers[places.minutes + zone] as number,
-    estimatedShare: numbers[places.estimatedShare + zone] as number,
-    estimate: null,
-    reason: null,
-  };
+  return frame.zones.map(({ id, controllerId, station }, zone) => {
+    const [needed, programmed] = [numbers[places.needed + zone] as number, numbers[places.programmed + zone] as number];
+    return {
+      zoneId: id,
+      scope: 'metered',
+      meterId: frame.meterId,
+      controllerId,
+      station,
+      programs: programSets[programSet[zone] as number] as readonly string[],
+      neededLitres: needed,
+      neededSdLitres: numbers[places.neededSd + zone] as number,
+      programmedLitres: programmed,
+      programmedSdLitres: numbers[places.programmedSd + zone] as number,
+      overLitres: Math.max(0, programmed - needed),
+      underLitres: Math.max(0, needed - programmed),
+      gapSdLitres: numbers[places.gapSd + zone] as number,
+      runs: numbers[places.runs + zone] as number,
+      minutes: numbers[places.minutes + zone] as number,
+      estimatedShare: numbers[places.estimatedShare + zone] as number,
+      estimate: null,
+      reason: null,
+    };
+  });
 }
