@@ -7,7 +7,20 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 const top = path.resolve(import.meta.dirname, '../..');
 
 /** The features, from the ground up. */
-const FEATURES = ['portfolio', 'weather', 'metering', 'settings', 'accounts', 'findings', 'fieldwork', 'overview', 'reports', 'exchange'];
+const FEATURES = [
+  'portfolio',
+  'weather',
+  'metering',
+  'settings',
+  'accounts',
+  'findings',
+  'plans',
+  'fieldwork',
+  'phones',
+  'overview',
+  'reports',
+  'exchange',
+];
 const features = 'apps/api/src/features';
 
 /** A small house in which each rule is broken once: files by path, with what they import. */

@@ -6,6 +6,7 @@ import { FindingsModule } from './features/findings/findings.module.js';
 import { MeteringModule } from './features/metering/metering.module.js';
 import { FieldworkModule } from './features/fieldwork/fieldwork.module.js';
 import { OverviewModule } from './features/overview/overview.module.js';
+import { PhonesModule } from './features/phones/phones.module.js';
 import { PlansModule } from './features/plans/plans.module.js';
 import { PortfolioModule } from './features/portfolio/portfolio.module.js';
 import { ReportsModule } from './features/reports/reports.module.js';
@@ -23,6 +24,7 @@ const features = [
   FindingsModule,
   PlansModule,
   FieldworkModule,
+  PhonesModule,
   OverviewModule,
   ReportsModule,
   ExchangeModule,

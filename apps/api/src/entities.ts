@@ -2,6 +2,12 @@ import { CrewMemberRow } from './features/fieldwork/crews/crew-member.entity.js'
 import { CrewRow } from './features/fieldwork/crews/crew.entity.js';
 import { WorkOrderRow } from './features/fieldwork/orders/work-order.entity.js';
 import { WaterReportRow } from './features/reports/kept/water-report.entity.js';
+import { ReportMailRow } from './features/reports/sending/mails/report-mail.entity.js';
+import { MailStopRow } from './features/reports/sending/mails/mail-stop.entity.js';
+import { ShareLinkRow } from './features/reports/sharing/share-link.entity.js';
+import { ShareVisitRow } from './features/reports/sharing/share-visit.entity.js';
+import { ReportBrandRow } from './features/reports/brand/report-brand.entity.js';
+import { ClientQuestionRow } from './features/reports/asking/client-question.entity.js';
 import { ReportEditionRow } from './features/reports/kept/report-edition.entity.js';
 import { RouteRow } from './features/fieldwork/routes/route.entity.js';
 import { StopRow } from './features/fieldwork/routes/stop.entity.js';
@@ -67,6 +73,12 @@ export const entities = [
   WorkOrderRow,
   WaterReportRow,
   ReportEditionRow,
+  ClientQuestionRow,
+  ReportBrandRow,
+  ShareVisitRow,
+  ShareLinkRow,
+  MailStopRow,
+  ReportMailRow,
   RouteRow,
   StopRow,
   VisitRow,

@@ -26,6 +26,7 @@ const FOR_STRANGERS: Readonly<Record<string, string>> = {
 
 /** Queries whose answers hold none of the planted texts: numbers only, what only a link opens, or a made-up rule that is refused. */
 const WITHOUT_TEXT = [
+  'recommendations',
   'planSetting',
   'ruleChange',
   'changes',

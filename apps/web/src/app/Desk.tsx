@@ -41,6 +41,7 @@ const PAGES: readonly Page[] = [
   { to: '/month', words: 'frame.month', permission: 'read portfolio' },
   { to: '/findings', words: 'frame.findings', permission: 'read findings' },
   { to: '/routes', words: 'frame.routes', permission: 'assign work' },
+  { to: '/reports', words: 'frame.reports', permission: 'write reports' },
   { to: '/today', words: 'frame.today', permission: 'record fieldwork' },
   { to: '/setup', words: 'frame.setup', permission: 'write portfolio' },
 ];

@@ -18,6 +18,7 @@ export const deskPages: Readonly<Record<string, PageFile>> = {
   '/findings/:id?': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
   '/month': async () => (await import('../features/overview/month/MonthPage.js')).MonthPage,
   '/routes': async () => (await import('../features/fieldwork/routes/RoutesPage.js')).RoutesPage,
+  '/reports': async () => (await import('../features/reports/ReportsPage.js')).ReportsPage,
   '/setup/*': async () => (await import('../features/setup/frame/SetupPage.js')).SetupPage,
   '/water': async () => (await import('../features/water/WaterPage.js')).WaterPage,
 };

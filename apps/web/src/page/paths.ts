@@ -7,5 +7,6 @@ export const paths = {
   finding: (id: string): string => `/findings/${id}`,
   property: (id: string, month?: string | null): string => `/properties/${id}${month ? `?month=${month}` : ''}`,
   routes: '/routes',
+  reports: '/reports',
   setup: '/setup',
 } as const;

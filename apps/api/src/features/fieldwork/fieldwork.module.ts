@@ -10,7 +10,8 @@ import { MoveStopResolver } from './day-planning/move-stop.resolver.js';
 import { MoveStop } from './day-planning/move-stop.service.js';
 import { PlaceStop } from './day-planning/place-stop.service.js';
 import { AcceptFinding } from './order-deeds/accept-finding.service.js';
-import { ApproveWorkOrder } from './order-deeds/approve-work-order.service.js';
+import { ApproveAsClient } from './order-deeds/approval/approve-as-client.service.js';
+import { ApproveWorkOrder } from './order-deeds/approval/approve-work-order.service.js';
 import { AssignWorkOrder } from './order-deeds/assign-work-order.service.js';
 import { ChangeWorkOrder } from './order-deeds/change-work-order.service.js';
 import { CloseWorkOrder } from './order-deeds/close-work-order.service.js';
@@ -54,6 +55,7 @@ const orderDeeds = [
   ChangeWorkOrder,
   AssignWorkOrder,
   ApproveWorkOrder,
+  ApproveAsClient,
   DropWorkOrder,
   CloseWorkOrder,
   AcceptFinding,
@@ -67,7 +69,7 @@ const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, V
 @Module({
   imports: [FindingsModule, SettingsModule, PortfolioModule, PlansModule],
   controllers: [PhotoController],
-  exports: [Arrive, EndVisit, NoteZone, AnnouncePhoto, CloseWorkOrder],
   providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, ...photos],
+  exports: [Arrive, EndVisit, NoteZone, AnnouncePhoto, CloseWorkOrder, AcceptFinding, ApproveAsClient],
 })
 export class FieldworkModule {}

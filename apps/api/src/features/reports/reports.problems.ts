@@ -9,6 +9,33 @@ export const reportsProblems = {
     (d: { reportId: string; state: string }) =>
       `Report ${d.reportId} is ${d.state}: it stays as it is. Take the approval back, or make a new report.`,
   ),
+  /** What may have reached somebody cannot be taken back. */
+  alreadyOut: problem(
+    'REPORT_ALREADY_OUT',
+    409,
+    (d: { reportId: string }) =>
+      `Report ${d.reportId} was sent, or may have been: it stays as it is. Send a corrected one as a new report.`,
+  ),
+  /** Only what was approved is sent. */
+  notApproved: problem(
+    'REPORT_NOT_APPROVED',
+    409,
+    (d: { reportId: string }) => `Report ${d.reportId} is a draft. Look at it and approve it before it is sent or shared.`,
+  ),
+  /** Somebody changed the report while it was being sent. */
+  changedMeanwhile: problem(
+    'REPORT_CHANGED_MEANWHILE',
+    409,
+    (d: { reportId: string }) => `Report ${d.reportId} was changed at the same moment. Load the page again and decide.`,
+  ),
+  /** What became of the mail is known already. */
+  mailNotOpen: problem(
+    'MAIL_NOT_OPEN',
+    409,
+    (d: { mailId: string; state: string }) => `Mail ${d.mailId} is ${d.state}: this cannot be said of it. Load the page again.`,
+  ),
+  /** The link is unknown, has ended or was taken back: the same answer. */
+  linkNotValid: problem('SHARE_LINK_NOT_VALID', 404, () => 'This link does not work any more. Ask your landscape company for a new one.'),
   /** The report has no property to tell of. */
   nothingToTell: problem(
     'REPORT_WITHOUT_PROPERTY',

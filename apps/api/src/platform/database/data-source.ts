@@ -13,6 +13,7 @@ import { AddPlanSettings20261130200000 } from './migrations/20261130-20-add-plan
 import { CreatePhotos20261130400000 } from './migrations/20261130-40-create-photos.js';
 import { CreatePhones20261130410000 } from './migrations/20261130-41-create-phones.js';
 import { MakeReports20261130500000 } from './migrations/20261130-50-make-reports.js';
+import { SendReports20261130510000 } from './migrations/20261130-51-send-reports.js';
 
 const migrations = [
   CreateIdentity20261124010000,
@@ -28,6 +29,7 @@ const migrations = [
   CreatePhotos20261130400000,
   CreatePhones20261130410000,
   MakeReports20261130500000,
+  SendReports20261130510000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

@@ -34,8 +34,13 @@ export class Jobs {
     this.handlers.set(kind, handler);
   }
 
-  /** Asks for work: it is queued if and only if the transaction commits. */
-  async ask(tx: OrganizationTransaction, kind: string, payload: Record<string, unknown>): Promise<BackgroundJobRow> {
+  /** Asks for work: it is queued if and only if the transaction commits; it waits until an instant where one is named. */
+  async ask(
+    tx: OrganizationTransaction,
+    kind: string,
+    payload: Record<string, unknown>,
+    at: Date | null = null,
+  ): Promise<BackgroundJobRow> {
     const table = tx.of(BackgroundJobRow);
     const row = table.create({
       organizationId: tx.organizationId,
@@ -51,7 +56,8 @@ export class Jobs {
       finishedAt: null,
     });
     await table.insert(row as never);
-    await tx.query('select enqueue_job($1, $2)', [TASK, row.id]);
+    if (at) await tx.query('select enqueue_job_at($1, $2, $3)', [TASK, row.id, at]);
+    else await tx.query('select enqueue_job($1, $2)', [TASK, row.id]);
     return row;
   }
 

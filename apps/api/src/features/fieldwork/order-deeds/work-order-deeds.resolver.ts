@@ -5,7 +5,7 @@ import { Allow } from '../../../platform/identity/allow.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { WorkOrderInput } from '../orders/work-order.input.js';
-import { ApproveWorkOrder } from './approve-work-order.service.js';
+import { ApproveWorkOrder } from './approval/approve-work-order.service.js';
 import { AssignWorkOrder } from './assign-work-order.service.js';
 import { ChangeWorkOrder } from './change-work-order.service.js';
 import { crewAndDay } from '../crews/crew-and-day.js';

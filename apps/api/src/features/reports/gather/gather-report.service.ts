@@ -13,6 +13,8 @@ import { findingsOfProperty } from '../../findings/finding.loader.js';
 import { clientOfId } from '../../portfolio/clients/client.loader.js';
 import { propertiesOfClient } from '../../portfolio/properties/properties-of-client.loader.js';
 import { zonesOfProperty } from '../../portfolio/zones/zones-of-property.loader.js';
+import { dataUrlOf } from '../brand/logo.js';
+import { reportBrands } from '../brand/report-brand.repository.js';
 import { reportsProblems } from '../reports.problems.js';
 import { dataVersion } from './data-version.js';
 import { givenMonth } from './given-month.js';
@@ -61,7 +63,7 @@ export class GatherReport {
     const gathered = await Promise.all(chosen.map((property) => this.property(tx, property, { language, untilMonth: period.until })));
     const properties = gathered.map(({ given }) => given);
     const said = {
-      brand: { name: organization.name, colour: null, logo: null, contact: null },
+      brand: await brandOf(tx, organization.name),
       client: client.name,
       period,
       language,
@@ -122,4 +124,11 @@ export class GatherReport {
     };
     return { given, versions: rows.map(({ inputsVersion, month }) => `${month} ${inputsVersion}`) };
   }
+}
+
+/** The office's own dress; what is not set is the organization's name and the report's own colour. */
+async function brandOf(tx: OrganizationTransaction, organizationName: string): Promise<ReportInput['brand']> {
+  const brand = await reportBrands.own(tx);
+  if (!brand) return { name: organizationName, colour: null, logo: null, contact: null };
+  return { name: brand.name ?? organizationName, colour: brand.colour, logo: dataUrlOf(brand.logo), contact: brand.contact };
 }

@@ -8,6 +8,7 @@ import { judgeOrder, judgeValues, text } from '../../../platform/problems/judge-
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { clientOfId } from '../../portfolio/clients/client.loader.js';
 import { propertyOfId } from '../../portfolio/properties/property.loader.js';
+import { judgeWholeMonths } from './asked-period.js';
 import { reportsProblems } from '../reports.problems.js';
 import { WaterReportRow } from './water-report.entity.js';
 import { WaterReportInput } from './water-report.input.js';
@@ -38,16 +39,6 @@ const Kept = keptThingResolver({
     if (id !== null) await judgeUnsent(tx, id);
   },
 });
-
-/** A report is of whole months: accounts have no smaller part that could be set beside a need. */
-function judgeWholeMonths({ fromOn, untilOn }: WaterReportInput): void {
-  const after = new Date(`${untilOn}T00:00:00Z`);
-  after.setUTCDate(after.getUTCDate() + 1);
-  if (!fromOn.endsWith('-01'))
-    throw platformProblems.valueRefused({ field: 'fromOn', found: fromOn, expected: 'the first day of a month' });
-  if (after.getUTCDate() !== 1)
-    throw platformProblems.valueRefused({ field: 'untilOn', found: untilOn, expected: 'the last day of a month' });
-}
 
 async function judgeProperty(tx: OrganizationTransaction, { clientId, propertyId }: WaterReportInput): Promise<void> {
   if (!propertyId) return;

@@ -2,9 +2,10 @@ import { findings } from './findings.js';
 import { identity } from './identity.js';
 import { overview } from './overview.js';
 import { property } from './property.js';
+import { reports } from './reports.js';
 import { says } from './says.js';
 import { whatIf } from './what-if.js';
 import { words } from './words.js';
 
 /** The words of the office's pages. */
-export const office = { ...words, ...says, ...identity, ...overview, ...property, ...whatIf, ...findings };
+export const office = { ...words, ...says, ...identity, ...overview, ...property, ...whatIf, ...findings, ...reports };

@@ -1,10 +1,10 @@
 import { Injectable } from '@nestjs/common';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { KeptRecords, VersionConflict } from '../../../platform/records/kept-records.js';
-import { fieldworkProblems } from '../fieldwork.problems.js';
-import { holdWorkOrder } from '../orders/require-work-order.js';
-import { WorkOrderRow } from '../orders/work-order.entity.js';
-import { nowIn } from '../organization-clock.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { KeptRecords, VersionConflict } from '../../../../platform/records/kept-records.js';
+import { fieldworkProblems } from '../../fieldwork.problems.js';
+import { holdWorkOrder } from '../../orders/require-work-order.js';
+import { WorkOrderRow } from '../../orders/work-order.entity.js';
+import { nowIn } from '../../organization-clock.js';
 
 /** Approves what a work order costs: it is open from then on. */
 @Injectable()

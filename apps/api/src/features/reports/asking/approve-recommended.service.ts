@@ -1,0 +1,32 @@
+import { Injectable } from '@nestjs/common';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { platformProblems } from '../../../platform/problems/platform.problems.js';
+import { VersionConflict } from '../../../platform/records/kept-records.js';
+import { AcceptFinding } from '../../fieldwork/order-deeds/accept-finding.service.js';
+import { ApproveAsClient } from '../../fieldwork/order-deeds/approval/approve-as-client.service.js';
+import { reportsProblems } from '../reports.problems.js';
+import { type RecommendationLine, recommendations } from './recommendation.repository.js';
+
+/** The client says yes: work that waited is open, and of a finding a work order is made. */
+@Injectable()
+export class ApproveRecommended {
+  constructor(
+    private readonly approve: ApproveAsClient,
+    private readonly accept: AcceptFinding,
+  ) {}
+
+  async run(tx: OrganizationTransaction, id: string): Promise<RecommendationLine[]> {
+    const { clientId } = tx.actor;
+    if (clientId === null) throw platformProblems.notAllowed({ permission: 'approve what is recommended: for clients' });
+    const line = (await recommendations.ofClient(tx, clientId)).find((each) => each.id === id);
+    if (!line) throw platformProblems.notFound({ thing: 'recommendation', id });
+    const outcome = line.from === 'work order' ? await this.approve.run(tx, id, line.version) : await this.makeOrder(tx, line);
+    if (outcome instanceof VersionConflict) throw reportsProblems.changedMeanwhile({ reportId: id });
+    return recommendations.ofClient(tx, clientId);
+  }
+
+  private makeOrder(tx: OrganizationTransaction, { id, version, propertyId }: RecommendationLine): Promise<unknown> {
+    const what = 'Approved by the client on their page';
+    return this.accept.run(tx, id, version, { propertyId, findingId: id, kind: 'upgrade', what } as never);
+  }
+}

@@ -1,0 +1,36 @@
+import { randomUUID } from 'node:crypto';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { isUuid } from '../../../platform/records/uuid.js';
+import { ClientQuestionRow } from './client-question.entity.js';
+
+const MOST = 200;
+
+/** All SQL of clients' questions. */
+export const clientQuestions = {
+  /** Those that the actor may see, the newest first: a client's own, or all. */
+  all(tx: OrganizationTransaction): Promise<ClientQuestionRow[]> {
+    const own = tx.actor.role === 'client' ? { clientId: tx.actor.clientId! } : {};
+    return tx
+      .of(ClientQuestionRow)
+      .find({ where: { organizationId: tx.organizationId, ...own }, order: { askedAt: 'DESC', id: 'ASC' }, take: MOST });
+  },
+
+  async one(tx: OrganizationTransaction, id: string): Promise<ClientQuestionRow | null> {
+    return isUuid(id) ? tx.of(ClientQuestionRow).findOneBy({ organizationId: tx.organizationId, id }) : null;
+  },
+
+  async add(
+    tx: OrganizationTransaction,
+    asked: Pick<ClientQuestionRow, 'clientId' | 'propertyId' | 'reportId' | 'question'>,
+  ): Promise<ClientQuestionRow> {
+    const id = randomUUID();
+    await tx.of(ClientQuestionRow).insert({ ...asked, organizationId: tx.organizationId, id, askedBy: tx.actor.personId });
+    return (await this.one(tx, id))!;
+  },
+
+  async answer(tx: OrganizationTransaction, id: string, answer: string): Promise<void> {
+    await tx
+      .of(ClientQuestionRow)
+      .update({ organizationId: tx.organizationId, id }, { answer, answeredBy: tx.actor.personId, answeredAt: new Date() });
+  },
+};

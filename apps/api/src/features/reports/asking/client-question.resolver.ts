@@ -1,0 +1,53 @@
+import { Args, ID, Mutation, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { Allow } from '../../../platform/identity/allow.js';
+import { Permission } from '../../../platform/identity/permission.js';
+import { Tx } from '../../../platform/identity/tx.js';
+import { platformProblems } from '../../../platform/problems/platform.problems.js';
+import { clientOfId } from '../../portfolio/clients/client.loader.js';
+import { AskOffice } from './ask-office.service.js';
+import { clientQuestions } from './client-question.repository.js';
+import { ClientQuestion, showQuestion } from './client-question.type.js';
+import { words } from './words-of-question.js';
+
+/** Questions of clients to the office. */
+@Resolver(() => ClientQuestion)
+export class ClientQuestionResolver {
+  constructor(private readonly asking: AskOffice) {}
+
+  /** the newest first; a client's own, or all */
+  @Allow(Permission.ReadReports)
+  @Query(() => [ClientQuestion], { name: 'clientQuestions' })
+  async all(@Tx() tx: OrganizationTransaction): Promise<ClientQuestion[]> {
+    return (await clientQuestions.all(tx)).map(showQuestion);
+  }
+
+  @ResolveField(() => String)
+  async clientName(@Tx() tx: OrganizationTransaction, @Parent() { clientId }: ClientQuestion): Promise<string> {
+    return (await clientOfId.of(tx).load(clientId))?.name ?? '';
+  }
+
+  /** a client asks about their water, a property or a report */
+  @Allow(Permission.ReadReports)
+  @Mutation(() => ClientQuestion)
+  async askOffice(
+    @Tx() tx: OrganizationTransaction,
+    @Args('question') question: string,
+    @Args('propertyId', { type: () => ID, nullable: true }) propertyId: string | null | undefined,
+    @Args('reportId', { type: () => ID, nullable: true }) reportId: string | null | undefined,
+  ): Promise<ClientQuestion> {
+    return showQuestion(await this.asking.run(tx, { question, propertyId: propertyId ?? null, reportId: reportId ?? null }));
+  }
+
+  @Allow(Permission.WriteReports)
+  @Mutation(() => ClientQuestion)
+  async answerQuestion(
+    @Tx() tx: OrganizationTransaction,
+    @Args('id', { type: () => ID }) id: string,
+    @Args('answer') answer: string,
+  ): Promise<ClientQuestion> {
+    if (!(await clientQuestions.one(tx, id))) throw platformProblems.notFound({ thing: 'question', id });
+    await clientQuestions.answer(tx, id, words('answer', answer));
+    return showQuestion((await clientQuestions.one(tx, id))!);
+  }
+}

@@ -1,0 +1,49 @@
+import { mkdir, open, rename } from 'node:fs/promises';
+import path from 'node:path';
+import { Injectable } from '@nestjs/common';
+import { createTransport } from 'nodemailer';
+import { mailSettings } from './mail-settings.js';
+import type { Delivery } from './post.js';
+import type { ReportMessage } from './report-message.js';
+import { deliverBySmtp } from './smtp-session.js';
+
+/** Hands a mail over: to the server that is set, else into the outbox folder. How it ended is its answer. */
+@Injectable()
+export class HandOver {
+  async run(message: ReportMessage, organizationId: string, mailId: string): Promise<Delivery> {
+    const { smtpUrl, outbox } = mailSettings();
+    const bytes = await bytesOf(message);
+    if (smtpUrl === null) return intoFolder(bytes, path.join(outbox, organizationId), mailId);
+    return deliverBySmtp(smtpUrl, { from: message.from.address, to: message.to }, bytes);
+  }
+}
+
+async function bytesOf({ list, ...rest }: ReportMessage): Promise<Buffer> {
+  const stop = list
+    ? {
+        list: { unsubscribe: { url: list.unsubscribe, comment: 'stop' } },
+        headers: { 'List-Unsubscribe-Post': 'List-Unsubscribe=One-Click' },
+      }
+    : {};
+  const composed = await createTransport({ streamTransport: true, buffer: true, newline: 'windows' }).sendMail({
+    ...rest,
+    attachments: [...rest.attachments],
+    ...stop,
+  });
+  return (composed as unknown as { message: Buffer }).message;
+}
+
+/** Written beside its final name, so that half a mail never has it. */
+async function intoFolder(message: Buffer, folder: string, mailId: string): Promise<Delivery> {
+  await mkdir(folder, { recursive: true, mode: 0o700 });
+  const place = path.join(folder, `${mailId}.eml`);
+  const file = await open(`${place}.making`, 'w', 0o600);
+  try {
+    await file.writeFile(message);
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+  await rename(`${place}.making`, place);
+  return { kind: 'sent', answer: `written into the outbox folder as ${mailId}.eml` };
+}

@@ -1,0 +1,12 @@
+const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what markup may not hold
+const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g;
+
+const LONE = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+
+/** Words as text of HTML or XML: nothing in them can become markup. */
+export const inMarkup = (words: string): string =>
+  words
+    .replace(LONE, '')
+    .replace(FORBIDDEN, '')
+    .replace(/[&<>"']/g, (sign: string) => ENTITIES[sign] ?? sign);

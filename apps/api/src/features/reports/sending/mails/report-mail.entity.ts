@@ -1,0 +1,41 @@
+import { Column, Entity } from 'typeorm';
+import { OrganizationRow } from '../../../../platform/records/kept-row.js';
+
+/** Where a mail is: `sending` is written before a word is said to the server, so that a lost answer is known as such. */
+export type MailState = 'queued' | 'sending' | 'sent' | 'refused' | 'unknown' | 'bounced';
+
+/** One report to one recipient. */
+@Entity('report_mail')
+export class ReportMailRow extends OrganizationRow {
+  @Column('uuid', { name: 'report_id' })
+  reportId: string;
+
+  @Column('text')
+  recipient: string;
+
+  @Column('text', { default: 'queued' })
+  state: MailState;
+
+  @Column('integer', { default: 0 })
+  attempts: number;
+
+  /** what the server said, or why nothing is known */
+  @Column('text', { nullable: true })
+  answer: string | null;
+
+  /** of the secret by which the recipient wants no more */
+  @Column('bytea', { name: 'stop_hash', nullable: true })
+  stopHash: Buffer | null;
+
+  @Column('timestamptz', { name: 'next_try_at', default: () => 'now()' })
+  nextTryAt: Date;
+
+  @Column('timestamptz', { name: 'tried_at', nullable: true })
+  triedAt: Date | null;
+
+  @Column('timestamptz', { name: 'sent_at', nullable: true })
+  sentAt: Date | null;
+
+  @Column('timestamptz', { name: 'created_at', default: () => 'now()' })
+  createdAt: Date;
+}

@@ -1,0 +1,105 @@
+import { randomUUID } from 'node:crypto';
+import { In } from 'typeorm';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { isUuid } from '../../../../platform/records/uuid.js';
+import { MailStopRow } from './mail-stop.entity.js';
+import { ReportMailRow } from './report-mail.entity.js';
+
+const NOT_KNOWN = 'The connection ended before the server answered: it may have been delivered.';
+
+const WANTS_NO_MORE = 'The recipient has said that they want no more reports.';
+
+/** How the mails of a report stand. */
+export interface MailCounts {
+  readonly total: number;
+  readonly sent: number;
+  readonly open: number;
+  readonly nextTryAt: Date | null;
+}
+
+/** All SQL of mails. */
+export const reportMails = {
+  ofReports(tx: OrganizationTransaction, reportIds: readonly string[]): Promise<ReportMailRow[]> {
+    return tx.of(ReportMailRow).find({
+      where: { organizationId: tx.organizationId, reportId: In([...reportIds]) },
+      order: { recipient: 'ASC' },
+    });
+  },
+
+  async one(tx: OrganizationTransaction, id: string): Promise<ReportMailRow | null> {
+    return isUuid(id) ? tx.of(ReportMailRow).findOneBy({ organizationId: tx.organizationId, id }) : null;
+  },
+
+  /** Those of some addresses that want no more reports. */
+  async stopped(tx: OrganizationTransaction, emails: readonly string[]): Promise<Set<string>> {
+    const rows = await tx
+      .of(MailStopRow)
+      .findBy({ organizationId: tx.organizationId, email: In(emails.map((email) => email.toLowerCase())) });
+    return new Set(rows.map(({ email }) => email));
+  },
+
+  /** One mail for each recipient; a recipient who has one gets no second. */
+  async queue(tx: OrganizationTransaction, reportId: string, recipients: readonly string[], at: Date): Promise<void> {
+    await tx.query(
+      `insert into report_mail (organization_id, id, report_id, recipient, next_try_at)
+        select $1, new.id, $2, new.recipient, $5 from unnest($3::uuid[], $4::text[]) as new (id, recipient)
+        on conflict on constraint report_mail_once do nothing`,
+      [tx.organizationId, reportId, recipients.map(() => randomUUID()), recipients, at],
+    );
+  },
+
+  /** A mail that is due becomes `sending`, for one worker alone; what it is sent with is kept before it is sent. */
+  async claim(tx: OrganizationTransaction, reportId: string, mailId: string, stopHash: Buffer): Promise<ReportMailRow | null> {
+    const { affected } = await tx
+      .of(ReportMailRow)
+      .createQueryBuilder()
+      .update()
+      .set({ state: 'sending', attempts: () => 'attempts + 1', triedAt: () => 'now()', stopHash, answer: null })
+      .where(`organization_id = :organization and report_id = :reportId and id = :mailId and state = 'queued'`, {
+        organization: tx.organizationId,
+        reportId,
+        mailId,
+      })
+      .execute();
+    return affected === 1 ? this.one(tx, mailId) : null;
+  },
+
+  /** The ids of those that are due. */
+  async due(tx: OrganizationTransaction, reportId: string): Promise<string[]> {
+    const rows = await tx.query<{ id: string }>(
+      `select id from report_mail where organization_id = $1 and report_id = $2 and state = 'queued' and next_try_at <= now() order by recipient`,
+      [tx.organizationId, reportId],
+    );
+    return rows.map(({ id }) => id);
+  },
+
+  /** What a worker began and never ended: nobody knows whether it arrived. It is not sent again by itself. Who wants no more gets no more. */
+  async loseTouch(tx: OrganizationTransaction, reportId: string): Promise<void> {
+    await tx
+      .of(ReportMailRow)
+      .update({ organizationId: tx.organizationId, reportId, state: 'sending' }, { state: 'unknown', answer: NOT_KNOWN });
+    await tx.query(
+      `update report_mail set state = 'refused', answer = $3 where organization_id = $1 and report_id = $2 and state = 'queued'
+        and exists (select from mail_stop where mail_stop.organization_id = $1 and mail_stop.email = lower(report_mail.recipient))`,
+      [tx.organizationId, reportId, WANTS_NO_MORE],
+    );
+  },
+
+  async settle(tx: OrganizationTransaction, id: string, values: Partial<ReportMailRow>): Promise<void> {
+    await tx.of(ReportMailRow).update({ organizationId: tx.organizationId, id }, values);
+  },
+
+  async counts(tx: OrganizationTransaction, reportId: string): Promise<MailCounts> {
+    const [row] = await tx.query<MailCounts>(
+      `select count(*)::int as total, count(*) filter (where state = 'sent')::int as sent, count(*) filter (where state in ('queued', 'sending'))::int as open,
+        min(next_try_at) filter (where state = 'queued') as "nextTryAt" from report_mail where organization_id = $1 and report_id = $2`,
+      [tx.organizationId, reportId],
+    );
+    return row!;
+  },
+
+  /** Takes the mails away that nobody has begun to send. */
+  async dropQueued(tx: OrganizationTransaction, reportId: string): Promise<void> {
+    await tx.of(ReportMailRow).delete({ organizationId: tx.organizationId, reportId, state: 'queued' });
+  },
+};

@@ -1,0 +1,130 @@
+import type { FragmentType } from '@apollo/client';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { graphql } from '../../graphql/__generated__/gql.js';
+import type { ReportRowFragment } from '../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../i18n/LanguageProvider.js';
+import { useMaskedList } from '../../page/use-masked.js';
+import { Button } from '../../ui/forms/Button.js';
+import { EmptyState } from '../../ui/states/States.js';
+import { Head, Table } from '../../ui/tables/Table.js';
+import { MailWords } from './MailWords.js';
+import { reportFile } from './urls.js';
+
+export const reportRow = graphql(`
+  fragment ReportRow on WaterReport {
+    id
+    clientId
+    fromOn
+    untilOn
+    state
+    sendAt
+    sentAt
+    mails {
+      id
+      state
+    }
+  }
+`);
+
+interface Props {
+  readonly reports: readonly (FragmentType<ReportRowFragment> & { readonly id: string })[];
+  readonly names: ReadonlyMap<string, string>;
+  readonly chosen: readonly string[];
+  readonly onChoose: (ids: readonly string[]) => void;
+  readonly open: string | null;
+  readonly onOpen: (id: string) => void;
+}
+
+/** The reports of a month: whose, of when, and how far each is. */
+export function ReportTable({ reports: masked, names, chosen, onChoose, open, onOpen }: Props) {
+  const intl = useIntl();
+  const reports = useMaskedList(reportRow, masked);
+  if (reports.length === 0)
+    return (
+      <EmptyState sentence={intl.formatMessage({ id: 'reports.empty' })}>
+        <FormattedMessage id="reports.emptyHow" />
+      </EmptyState>
+    );
+  const all = reports.map(({ id }) => id);
+  const areAllChosen = all.every((id) => chosen.includes(id));
+  const toggle = (id: string): void => onChoose(chosen.includes(id) ? chosen.filter((one) => one !== id) : [...chosen, id]);
+  return (
+    <Table
+      name={intl.formatMessage({ id: 'reports.table' })}
+      head={
+        <tr>
+          <Head>
+            <input
+              type="checkbox"
+              aria-label={intl.formatMessage({ id: 'reports.chooseAll' })}
+              checked={areAllChosen}
+              onChange={() => onChoose(areAllChosen ? [] : all)}
+            />
+          </Head>
+          {(['client', 'period', 'state', 'mails', 'files'] as const).map((head) => (
+            <Head key={head}>
+              <FormattedMessage id={`reports.head.${head}`} />
+            </Head>
+          ))}
+        </tr>
+      }
+    >
+      {reports.map((report) => (
+        <Row
+          key={report.id}
+          report={report}
+          name={names.get(report.clientId) ?? '–'}
+          isChosen={chosen.includes(report.id)}
+          isOpen={report.id === open}
+          onToggle={() => toggle(report.id)}
+          onOpen={() => onOpen(report.id)}
+        />
+      ))}
+    </Table>
+  );
+}
+
+interface RowProps {
+  readonly report: ReportRowFragment;
+  readonly name: string;
+  readonly isChosen: boolean;
+  readonly isOpen: boolean;
+  readonly onToggle: () => void;
+  readonly onOpen: () => void;
+}
+
+function Row({ report, name, isChosen, isOpen, onToggle, onOpen }: RowProps) {
+  const intl = useIntl();
+  const { days } = useFormats();
+  return (
+    <tr aria-current={isOpen || undefined}>
+      <td>
+        <input type="checkbox" aria-label={intl.formatMessage({ id: 'reports.choose' }, { name })} checked={isChosen} onChange={onToggle} />
+      </td>
+      <td>
+        <Button kind="plain" onClick={onOpen}>
+          {name}
+        </Button>
+      </td>
+      <td>{days(report.fromOn, report.untilOn)}</td>
+      <td>
+        <StateWords report={report} />
+      </td>
+      <td>
+        <MailWords mails={report.mails} />
+      </td>
+      <td>
+        <a href={reportFile(report.id, 'pdf')} target="_blank" rel="noreferrer">
+          PDF
+        </a>
+      </td>
+    </tr>
+  );
+}
+
+function StateWords({ report: { state, sendAt, sentAt } }: { readonly report: ReportRowFragment }) {
+  const { moment } = useFormats();
+  if (state === 'sent') return <FormattedMessage id="reports.state.sent" values={{ when: moment(sentAt) }} />;
+  if (state === 'approved' && sendAt) return <FormattedMessage id="reports.state.waits" values={{ when: moment(sendAt) }} />;
+  return <FormattedMessage id={state === 'approved' ? 'reports.state.approved' : 'reports.state.draft'} />;
+}

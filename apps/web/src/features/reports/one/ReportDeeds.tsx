@@ -1,0 +1,81 @@
+import type { FragmentType } from '@apollo/client';
+import { FormattedMessage } from 'react-intl';
+import { graphql } from '../../../graphql/__generated__/gql.js';
+import type { DecidedReportFragment } from '../../../graphql/__generated__/graphql.js';
+import { useDeed } from '../../../page/use-deed.js';
+import { useMasked } from '../../../page/use-masked.js';
+import { Button } from '../../../ui/forms/Button.js';
+import { ErrorState } from '../../../ui/states/States.js';
+
+export const decidedReport = graphql(`
+  fragment DecidedReport on WaterReport {
+    id
+    version
+    state
+  }
+`);
+const approveDocument = graphql(`
+  mutation ApproveReport($id: ID!, $version: Int!) {
+    approveReport(id: $id, version: $version) {
+      __typename
+      ... on WaterReport {
+        id
+        version
+        state
+      }
+    }
+  }
+`);
+const reopenDocument = graphql(`
+  mutation ReopenReport($id: ID!, $version: Int!) {
+    reopenReport(id: $id, version: $version) {
+      __typename
+      ... on WaterReport {
+        id
+        version
+        state
+      }
+    }
+  }
+`);
+const sendDocument = graphql(`
+  mutation SendOneReport($ids: [ID!]!) {
+    sendReports(ids: $ids) {
+      id
+      version
+      state
+    }
+  }
+`);
+
+/** The next step of a report, and the way back as long as there is one. */
+export function ReportDeeds({ report: masked }: { readonly report: FragmentType<DecidedReportFragment> }) {
+  const { id, version, state } = useMasked(decidedReport, masked);
+  const refetch = ['OneReport', 'ReportsPage'];
+  const approve = useDeed(approveDocument, { refetch });
+  const reopen = useDeed(reopenDocument, { refetch });
+  const send = useDeed(sendDocument, { refetch });
+  const problem = approve.problem ?? reopen.problem ?? send.problem;
+  return (
+    <>
+      <p className="form-end">
+        {state === 'draft' && (
+          <Button kind="main" isBusy={approve.isBusy} onClick={() => void approve.run({ id, version })}>
+            <FormattedMessage id="reports.approve" />
+          </Button>
+        )}
+        {state === 'approved' && (
+          <>
+            <Button kind="main" isBusy={send.isBusy} onClick={() => void send.run({ ids: [id] })}>
+              <FormattedMessage id="reports.send" />
+            </Button>
+            <Button kind="plain" isBusy={reopen.isBusy} onClick={() => void reopen.run({ id, version })}>
+              <FormattedMessage id="reports.reopen" />
+            </Button>
+          </>
+        )}
+      </p>
+      {problem ? <ErrorState problem={problem} /> : null}
+    </>
+  );
+}

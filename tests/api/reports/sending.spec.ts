@@ -1,0 +1,266 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { simpleParser } from 'mailparser';
+import { SMTPServer } from 'smtp-server';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { aProperty, insertRow } from '../../support/builders.js';
+import { type TestApp, startApp } from '../../support/test-app.js';
+import { type FieldDay, codeOf, fieldDay } from '../fieldwork/field-day.js';
+import { anAccountedProperty } from './accounted-property.js';
+
+// A server of its own: what it is told to say to an address is in the address.
+const got: { to: string; raw: Buffer }[] = [];
+const server = new SMTPServer({
+  authOptional: true,
+  disabledCommands: ['STARTTLS'],
+  onRcptTo: ({ address }, _session, answer) => {
+    if (address.startsWith('no-')) answer(Object.assign(new Error('no such mailbox'), { responseCode: 550 }));
+    else if (address.startsWith('later-')) answer(Object.assign(new Error('try later'), { responseCode: 451 }));
+    else answer();
+  },
+  onData: (stream, session, answer) => {
+    const pieces: Buffer[] = [];
+    stream.on('data', (piece: Buffer) => pieces.push(piece));
+    stream.on('end', () => {
+      const to = session.envelope.rcptTo[0]!.address;
+      got.push({ to, raw: Buffer.concat(pieces) });
+      // It has the mail, and the answer is lost.
+      const open = (server as unknown as { connections: Set<{ _socket: { destroy(): void } }> }).connections;
+      if (to.startsWith('lost-')) for (const one of open) one._socket.destroy();
+      else answer();
+    });
+  },
+});
+
+let product: TestApp;
+let day: FieldDay;
+const outbox = mkdtempSync(path.join(tmpdir(), 'rillbook-mail-'));
+const MAILS = 'id state approvedAt sentAt mails { id recipient state attempts answer }';
+
+beforeAll(async () => {
+  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+  process.env['DATA_DIR'] = outbox;
+  process.env['PUBLIC_URL'] = 'https://water.example.test/';
+  process.env['SMTP_FROM'] = 'reports@meadow.example.test';
+  product = await startApp();
+  day = await fieldDay(product);
+});
+afterAll(async () => {
+  for (const name of ['DATA_DIR', 'PUBLIC_URL', 'SMTP_FROM', 'SMTP_URL']) delete process.env[name];
+  await product.close();
+  await new Promise<void>((done) => server.close(done));
+  rmSync(outbox, { recursive: true, force: true });
+});
+
+/** A client with addresses and an accounted property, and an approved report of June 2026. */
+async function approved(emails: readonly string[], columns: object = {}): Promise<{ id: string; clientId: string }> {
+  const client = await insertRow(product.database, 'client', {
+    organization_id: day.organizationId,
+    name: `Client ${emails[0]} ${Math.random()}`,
+    emails,
+    ...columns,
+  });
+  await anAccountedProperty(product.database, day.organizationId, { client_id: client.id }, { months: 30, seed: 3 });
+  const { data } = await day.office.send(
+    'mutation($input: WaterReportInput!) { createWaterReport(input: $input) { ... on WaterReport { id version } } }',
+    { input: { clientId: client.id, fromOn: '2026-06-01', untilOn: '2026-06-30' } },
+  );
+  const { id, version } = data.createWaterReport;
+  const answer = await day.office.send(
+    'mutation($id: ID!, $version: Int!) { approveReport(id: $id, version: $version) { ... on WaterReport { state } } }',
+    { id, version },
+  );
+  expect(answer.data.approveReport).toEqual({ state: 'approved' });
+  return { id, clientId: client.id };
+}
+
+const send = async (id: string, onDay: string | null = null) =>
+  day.office.send('mutation($ids: [ID!]!, $onDay: Date) { sendReports(ids: $ids, onDay: $onDay) { id state sendAt } }', {
+    ids: [id],
+    onDay,
+  });
+const report = async (id: string) =>
+  (await day.office.send(`query($id: ID!) { waterReport(id: $id) { ${MAILS} } }`, { id })).data.waterReport;
+const states = async (id: string) =>
+  Object.fromEntries((await report(id)).mails.map((mail: { recipient: string; state: string }) => [mail.recipient, mail.state]));
+
+describe('without a mail server', () => {
+  it('mails are written into the outbox folder, whole, with a way to stop them', async () => {
+    const { id } = await approved(['ana@example.test', 'bo@example.test'], { language: 'es', units: 'metric' });
+    await send(id);
+    await product.drain();
+    expect(await report(id)).toMatchObject({ state: 'sent', sentAt: expect.any(String) });
+    const folder = path.join(outbox, 'rillbook-outbox', day.organizationId);
+    const mails = await Promise.all(readdirSync(folder).map((name) => simpleParser(readFileSync(path.join(folder, name)))));
+    expect(mails.map((mail) => (mail.to as { text: string }).text).sort()).toEqual(['ana@example.test', 'bo@example.test']);
+    const [mail] = mails;
+    expect(mail!.subject).toMatch(/^Informe de agua, junio de 2026/);
+    expect(mail!.text).toMatch(/m³/);
+    expect(mail!.html).toContain('<h1');
+    expect(mail!.attachments.map(({ contentType, content }) => [contentType, content.subarray(0, 5).toString()])).toEqual([
+      ['application/pdf', '%PDF-'],
+    ]);
+    expect(mail!.headerLines.find(({ key }) => key === 'list-unsubscribe-post')?.line).toMatch(/: List-Unsubscribe=One-Click$/);
+    const [, link] = /https:\/\/water\.example\.test(\/api\/stop-reports\/\S+)/.exec(mail!.text ?? '') ?? [];
+    // A look changes nothing; a POST does.
+    expect((await fetch(`${product.url}${link}`)).status).toBe(200);
+    expect(await product.database.admin('select from mail_stop')).toHaveLength(0);
+    expect((await fetch(`${product.url}${link}`, { method: 'POST' })).status).toBe(200);
+    expect(await product.database.admin('select email from mail_stop')).toEqual([{ email: (mail!.to as { text: string }).text }]);
+  });
+
+  it('a client without an address gets the report on their own page', async () => {
+    const { id, clientId } = await approved([]);
+    expect((await send(id)).data.sendReports).toMatchObject([{ state: 'sent' }]);
+    const client = await product.somebody(day.organizationId, 'client', clientId);
+    expect((await client.send('{ waterReports { id content { verdict } mails { id } links { id } } }')).data.waterReports).toEqual([
+      { id, content: { verdict: expect.stringMatching(/^In June 2026/) }, mails: [], links: [] },
+    ]);
+  });
+});
+
+describe('with a mail server', () => {
+  beforeAll(() => {
+    const { port } = server.server.address() as AddressInfo;
+    process.env['SMTP_URL'] = `smtp://127.0.0.1:${port}`;
+  });
+
+  it('a no is kept, a not-now is tried again, a lost answer is unknown and not sent again by itself', async () => {
+    const { id } = await approved(['yes@example.test', 'no-x@example.test', 'later-x@example.test', 'lost-x@example.test']);
+    await send(id);
+    await product.drain();
+    expect(await states(id)).toEqual({
+      'yes@example.test': 'sent',
+      'no-x@example.test': 'refused',
+      'later-x@example.test': 'queued',
+      'lost-x@example.test': 'unknown',
+    });
+    await product.database.admin('update report_mail set next_try_at = now()');
+    await send(id);
+    await product.drain();
+    expect(got.filter(({ to }) => to === 'yes@example.test')).toHaveLength(1);
+    expect(got.filter(({ to }) => to === 'lost-x@example.test')).toHaveLength(1);
+    const lost = (await report(id)).mails.find(({ state }: { state: string }) => state === 'unknown');
+    const found = await day.office.send('mutation($id: ID!) { settleMail(id: $id, found: arrived) { state } }', { id: lost.id });
+    expect(found.data.settleMail).toEqual({ state: 'sent' });
+    expect(codeOf(await day.office.send('mutation($id: ID!) { settleMail(id: $id, found: arrived) { state } }', { id: lost.id }))).toBe(
+      'MAIL_NOT_OPEN',
+    );
+  });
+
+  it('what a worker began and never ended is unknown', async () => {
+    const { id } = await approved(['begun@example.test']);
+    await send(id);
+    await product.database.admin(`update report_mail set state = 'sending' where report_id = $1`, [id]);
+    await product.drain();
+    expect(await states(id)).toEqual({ 'begun@example.test': 'unknown' });
+    expect(got.filter(({ to }) => to === 'begun@example.test')).toEqual([]);
+    // What may have reached somebody is not taken back.
+    expect(codeOf(await day.office.send('mutation($id: ID!) { reopenReport(id: $id, version: 3) { __typename } }', { id }))).toBe(
+      'REPORT_ALREADY_OUT',
+    );
+  });
+
+  it('waits for the morning where the property lies', async () => {
+    const { id } = await approved(['morning@example.test']);
+    // Los Angeles is 8 hours behind UTC in January.
+    expect((await send(id, '2099-01-15')).data.sendReports).toMatchObject([{ state: 'approved', sendAt: '2099-01-15T15:00:00.000Z' }]);
+    await product.drain();
+    expect(await states(id)).toEqual({ 'morning@example.test': 'queued' });
+  });
+});
+
+it('what was approved stays as it was seen, whatever is recorded later; a draft is not sent or shared', async () => {
+  const { id } = await approved(['kept@example.test']);
+  const CONTENT = 'query($id: ID!) { waterReport(id: $id) { content { dataVersion verdict figures { id shown } } } }';
+  const before = (await day.office.send(CONTENT, { id })).data.waterReport.content;
+  await product.database.admin(
+    `update month_account set inputs_version = 'newer', detail = (select detail from month_account where month = '2026-05-01' limit 1) where month = '2026-06-01'`,
+  );
+  expect((await day.office.send(CONTENT, { id })).data.waterReport.content).toEqual(before);
+  const draft = await day.office.send(
+    'mutation($input: WaterReportInput!) { createWaterReport(input: $input) { ... on WaterReport { id } } }',
+    {
+      input: { clientId: day.clientId, fromOn: '2026-06-01', untilOn: '2026-06-30' },
+    },
+  );
+  expect(codeOf(await send(draft.data.createWaterReport.id))).toBe('REPORT_NOT_APPROVED');
+  expect(
+    codeOf(await day.office.send('mutation($id: ID!) { shareReport(reportId: $id) { id } }', { id: draft.data.createWaterReport.id })),
+  ).toBe('REPORT_NOT_APPROVED');
+});
+
+it('a link shows one report as page and files, is counted, and ends when it is taken back', async () => {
+  const { id } = await approved(['link@example.test']);
+  const made = await day.office.send('mutation($id: ID!) { shareReport(reportId: $id, days: 30) { id path expiresAt } }', { id });
+  const { path: place, id: linkId } = made.data.shareReport;
+  const page = await fetch(`${product.url}${place}`);
+  const html = await page.text();
+  expect([page.status, page.headers.get('content-type')]).toEqual([200, 'text/html; charset=utf-8']);
+  expect(html).toContain('<svg');
+  expect(html).not.toMatch(/ style=/);
+  expect((await fetch(`${product.url}${place}/report.pdf`)).headers.get('content-type')).toBe('application/pdf');
+  expect((await fetch(`${product.url}${place.slice(0, -3)}AAA`)).status).toBe(404);
+  const links = async () =>
+    (await day.office.send('query($id: ID!) { waterReport(id: $id) { links { id visits revokedAt path } } }', { id })).data.waterReport
+      .links;
+  expect(await links()).toEqual([{ id: linkId, visits: 2, revokedAt: null, path: null }]);
+  await day.office.send('mutation($id: ID!) { revokeShareLink(id: $id) { id } }', { id: linkId });
+  expect((await fetch(`${product.url}${place}`)).status).toBe(404);
+  expect((await fetch(`${product.url}${place}/report.csv`)).status).toBe(404);
+});
+
+it('drafts come for all clients in one go, once', async () => {
+  const draftAll = async () => {
+    const asked = await day.office.send('mutation { draftReports(fromOn: "2026-04-01", untilOn: "2026-06-30") { id } }');
+    await product.drain();
+    return (await day.office.send('query($id: ID!) { job(id: $id) { state says done total } }', { id: asked.data.draftReports.id })).data
+      .job;
+  };
+  const first = await draftAll();
+  expect(first).toMatchObject({ state: 'done', done: first.total });
+  expect(first.says).toBe(`${first.total} drafts made, 0 clients had one`);
+  expect((await draftAll()).says).toBe(`0 drafts made, ${first.total} clients had one`);
+});
+
+it('a client asks, the office answers; a client says yes to what waits for it, on their own properties alone', async () => {
+  const client = await product.somebody(day.organizationId, 'client', day.clientId);
+  const own = await aProperty(product.database, day.organizationId, { client_id: day.clientId });
+  const other = await aProperty(product.database, day.organizationId);
+  const asked = await client.send('mutation($id: ID!) { askOffice(question: " Why so much? ", propertyId: $id) { id question } }', {
+    id: own.id,
+  });
+  expect(asked.data.askOffice.question).toBe('Why so much?');
+  expect(
+    codeOf(await client.send('mutation($id: ID!) { askOffice(question: "And here?", propertyId: $id) { id } }', { id: other.id })),
+  ).toBe('NOT_FOUND');
+  await day.office.send('mutation($id: ID!) { answerQuestion(id: $id, answer: "A valve stuck.") { id } }', { id: asked.data.askOffice.id });
+  expect((await client.send('{ clientQuestions { question answer } }')).data.clientQuestions).toEqual([
+    { question: 'Why so much?', answer: 'A valve stuck.' },
+  ]);
+  const waits = { organization_id: day.organizationId, kind: 'upgrade', state: 'waiting for approval', what: 'Drip line' };
+  const mine = await insertRow(product.database, 'work_order', { ...waits, property_id: own.id });
+  const theirs = await insertRow(product.database, 'work_order', { ...waits, property_id: other.id });
+  const plants = await day.finding(own.id, { kind: 'mixed water needs', says: { code: 'mixed water needs', details: {} } });
+  expect((await client.send('{ recommendations { id from } }')).data.recommendations).toEqual(
+    expect.arrayContaining([
+      { id: mine.id, from: 'work order' },
+      { id: plants.id, from: 'finding' },
+    ]),
+  );
+  expect(codeOf(await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: theirs.id }))).toBe('NOT_FOUND');
+  expect(codeOf(await day.office.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: mine.id }))).toBe('NOT_ALLOWED');
+  await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: mine.id });
+  const left = await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: plants.id });
+  expect(left.data.approveRecommended).toEqual([]);
+  const orders = await product.database.admin(
+    'select kind, state, approved_by from work_order where property_id = $1 order by created_at, approved_by nulls last',
+    [own.id],
+  );
+  expect(orders).toEqual([
+    { kind: 'upgrade', state: 'open', approved_by: client.personId },
+    { kind: 'upgrade', state: 'open', approved_by: null },
+  ]);
+});
