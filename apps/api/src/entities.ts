@@ -10,6 +10,8 @@ import { ReportBrandRow } from './features/reports/brand/report-brand.entity.js'
 import { ClientQuestionRow } from './features/reports/asking/client-question.entity.js';
 import { ReportEditionRow } from './features/reports/kept/report-edition.entity.js';
 import { RouteRow } from './features/fieldwork/routes/route.entity.js';
+import { MonthPlanRow } from './features/fieldwork/month-planning/runs/month-plan.entity.js';
+import { VisitTermsRow } from './features/fieldwork/month-planning/visit-terms/visit-terms.entity.js';
 import { StopRow } from './features/fieldwork/routes/stop.entity.js';
 import { PhotoRow } from './features/fieldwork/visits/photos/photo.entity.js';
 import { DeviceRow } from './features/phones/devices/device.entity.js';
@@ -80,6 +82,8 @@ export const entities = [
   MailStopRow,
   ReportMailRow,
   RouteRow,
+  MonthPlanRow,
+  VisitTermsRow,
   StopRow,
   VisitRow,
   PhotoRow,

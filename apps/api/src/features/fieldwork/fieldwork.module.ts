@@ -3,12 +3,24 @@ import { FindingsModule } from '../findings/findings.module.js';
 import { PlansModule } from '../plans/plans.module.js';
 import { PortfolioModule } from '../portfolio/portfolio.module.js';
 import { SettingsModule } from '../settings/settings.module.js';
-import { StopCautionsResolver } from './cautions/caution.field-resolver.js';
+import { StopCautionsResolver } from './visits/cautions/caution.field-resolver.js';
 import { CrewResolver } from './crews/crew.resolver.js';
 import { LeaveStop } from './day-planning/leave-stop.service.js';
 import { MoveStopResolver } from './day-planning/move-stop.resolver.js';
 import { MoveStop } from './day-planning/move-stop.service.js';
 import { PlaceStop } from './day-planning/place-stop.service.js';
+import { ApplyPlan } from './month-planning/deeds/apply-plan.service.js';
+import { CarryStop } from './month-planning/deeds/carry-stop.service.js';
+import { PlanMonth } from './month-planning/deeds/plan-month.service.js';
+import { ReplanDay } from './month-planning/deeds/replan-day.service.js';
+import { SendItem } from './month-planning/deeds/send-item.service.js';
+import { UndoPlan } from './month-planning/deeds/undo-plan.service.js';
+import { GatherMaterial } from './month-planning/material/gather-material.service.js';
+import { MonthPlanResolver } from './month-planning/month-plan.resolver.js';
+import { ShowMonth } from './month-planning/shown/show-month.service.js';
+import { TravelTimes } from './month-planning/travel/travel-times.service.js';
+import { SetVisitTerms } from './month-planning/visit-terms/set-visit-terms.service.js';
+import { VisitTermsResolver } from './month-planning/visit-terms/visit-terms.resolver.js';
 import { AcceptFinding } from './order-deeds/accept-finding.service.js';
 import { ApproveAsClient } from './order-deeds/approval/approve-as-client.service.js';
 import { ApproveWorkOrder } from './order-deeds/approval/approve-work-order.service.js';
@@ -45,6 +57,20 @@ import { PhotoResolver } from './visits/photos/photo.resolver.js';
 import { PropertyVisitsResolver, StopVisitResolver, VisitFieldResolver } from './visits/visit.field-resolver.js';
 
 const routes = [RouteResolver, StopResolver, StopCautionsResolver, MoveStopResolver, PlaceStop, LeaveStop, MoveStop];
+const monthPlanning = [
+  MonthPlanResolver,
+  VisitTermsResolver,
+  SetVisitTerms,
+  GatherMaterial,
+  TravelTimes,
+  ShowMonth,
+  SendItem,
+  ApplyPlan,
+  PlanMonth,
+  ReplanDay,
+  UndoPlan,
+  CarryStop,
+];
 const orders = [WorkOrderResolver, WorkOrderFieldResolver, StopWorkOrdersResolver, FindingWorkOrdersResolver, PropertyWorkOrdersResolver];
 const orderDeeds = [
   WorkOrderDeedsResolver,
@@ -69,7 +95,7 @@ const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, V
 @Module({
   imports: [FindingsModule, SettingsModule, PortfolioModule, PlansModule],
   controllers: [PhotoController],
-  providers: [CrewResolver, ...routes, ...orders, ...orderDeeds, ...visits, ...photos],
+  providers: [CrewResolver, ...routes, ...monthPlanning, ...orders, ...orderDeeds, ...visits, ...photos],
   exports: [Arrive, EndVisit, NoteZone, AnnouncePhoto, CloseWorkOrder, AcceptFinding, ApproveAsClient],
 })
 export class FieldworkModule {}

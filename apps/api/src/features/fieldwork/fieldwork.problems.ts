@@ -57,6 +57,19 @@ export const fieldworkProblems = {
     (d: { photoId: string }) =>
       `The picture of photo ${d.photoId} has not arrived: it is still on the phone that took it. Try again later.`,
   ),
+  /** Only the last planning of a month can be undone, and once. */
+  planNotLast: problem(
+    'PLAN_NOT_LAST',
+    409,
+    (d: { planId: string }) =>
+      `Plan ${d.planId} is not the last one of its month, or is undone already. Load the month again; single stops can still be moved by hand.`,
+  ),
+  /** Somebody was there: what happened on a day stays on it. */
+  stopVisited: problem(
+    'STOP_VISITED',
+    409,
+    (d: { stopId: string }) => `Stop ${d.stopId} was visited and stays on its day. Make a new work order for what is still to be done.`,
+  ),
   /** Somebody changed the stop or visit since it was read. */
   changedSinceRead: problem(
     'CHANGED_SINCE_READ',

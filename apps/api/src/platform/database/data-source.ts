@@ -10,6 +10,7 @@ import { DropWeatherQuality20261125120000 } from './migrations/20261125-12-drop-
 import { PackAccounts20261125130000 } from './migrations/20261125-13-pack-accounts.js';
 import { FollowFindings20261130100000 } from './migrations/20261130-10-follow-findings.js';
 import { AddPlanSettings20261130200000 } from './migrations/20261130-20-add-plan-settings.js';
+import { PlanMonths20261130300000 } from './migrations/20261130-30-plan-months.js';
 import { CreatePhotos20261130400000 } from './migrations/20261130-40-create-photos.js';
 import { CreatePhones20261130410000 } from './migrations/20261130-41-create-phones.js';
 import { MakeReports20261130500000 } from './migrations/20261130-50-make-reports.js';
@@ -26,6 +27,7 @@ const migrations = [
   PackAccounts20261125130000,
   FollowFindings20261130100000,
   AddPlanSettings20261130200000,
+  PlanMonths20261130300000,
   CreatePhotos20261130400000,
   CreatePhones20261130410000,
   MakeReports20261130500000,

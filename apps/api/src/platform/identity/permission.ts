@@ -14,6 +14,8 @@ export enum Permission {
   DecideFindings = 'decide findings',
   ReadRoutes = 'read routes',
   AssignWork = 'assign work',
+  /** all crews and days of a month */
+  PlanMonths = 'plan months',
   ApproveWork = 'approve work',
   RecordFieldwork = 'record fieldwork',
   CloseOthersStops = "close others' stops",
@@ -30,6 +32,7 @@ const office = [
   Permission.WritePortfolio,
   Permission.ReadFindings,
   Permission.DecideFindings,
+  Permission.PlanMonths,
   Permission.ApproveWork,
   Permission.Exchange,
   Permission.ReadReports,

@@ -17,6 +17,7 @@ const NAMED: Readonly<Record<string, string>> = {
   zone_one_meter_or_none: 'A zone is either on a meter or unmetered, not both.',
   zone_station_once: 'Another zone has this station of the controller. Give one of them another station.',
   usage_day_arrays_agree: 'The intervals of a day need a start, a length and a volume each.',
+  month_plan_month_begins_one: 'The plan of a month is kept by its first day.',
   month_account_month_begins_one: 'A month is kept by its first day.',
   reading_one_at_a_time: 'There is a reading of this meter at this instant already. Correct that one, or change the time.',
   work_order_one_open_per_finding: 'There is an open work order of this kind for the finding already. Change that one.',

@@ -7,13 +7,13 @@ import { Tx } from '../../../platform/identity/tx.js';
 import type { MemberRow } from '../../../platform/identity/members/member.entity.js';
 import { Member, showMember } from '../../../platform/identity/members/member.type.js';
 import { memberOfId } from '../../../platform/identity/members/member.loader.js';
-import { judgeValues, name } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { isUuid } from '../../../platform/records/uuid.js';
 import { memberIdsOfCrew } from './crew-member.loader.js';
 import { crewMembers } from './crew-member.repository.js';
 import { crewsInScope } from './crew-scope.js';
 import { CrewRow } from './crew.entity.js';
+import { judgeCrew, crewValues } from './crew-values.js';
 import { CrewInput } from './crew.input.js';
 import { crews } from './crew.repository.js';
 import { Crew, showCrew } from './crew.type.js';
@@ -24,9 +24,9 @@ const Kept = keptThingResolver({
   type: Crew,
   input: CrewInput,
   show: showCrew,
-  keep: (input) => ({ name: input.name.trim() }),
+  keep: crewValues,
   judge: async (tx, input) => {
-    judgeValues(input, { name: name() });
+    judgeCrew(input);
     const able = new Set(await crewMembers.able(tx, (input.memberIds ?? []).filter(isUuid)));
     const other = (input.memberIds ?? []).find((id) => !able.has(id));
     if (other)

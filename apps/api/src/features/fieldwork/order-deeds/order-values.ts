@@ -2,6 +2,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { type Rule, judgeValues, text } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { requireProperty } from '../../portfolio/properties/property-scope.service.js';
+import { cleanSkills } from '../crews/skills.js';
 import type { PartOfOrder, WorkOrderRow } from '../orders/work-order.entity.js';
 import type { WorkOrderInput } from '../orders/work-order.input.js';
 import { ESTIMATE_MINUTES, WORK_ORDER_KINDS, type WorkOrderKind } from '../orders/work-order-kinds.js';
@@ -10,7 +11,18 @@ import { type OrderSubject, workOrders } from '../orders/work-order.repository.j
 /** What a work order keeps of its input. */
 export type OrderValues = Pick<
   WorkOrderRow,
-  'propertyId' | 'controllerId' | 'meterId' | 'zoneId' | 'kind' | 'what' | 'estimateMinutes' | 'labourHours' | 'labourRate' | 'parts'
+  | 'propertyId'
+  | 'controllerId'
+  | 'meterId'
+  | 'zoneId'
+  | 'kind'
+  | 'what'
+  | 'estimateMinutes'
+  | 'dueOn'
+  | 'skills'
+  | 'labourHours'
+  | 'labourRate'
+  | 'parts'
 >;
 
 const refuse = (field: string, found: unknown, expected: string) => platformProblems.valueRefused({ field, found, expected });
@@ -54,6 +66,8 @@ export async function orderValues(tx: OrganizationTransaction, input: WorkOrderI
     kind,
     what: input.what?.trim() ?? '',
     estimateMinutes: input.estimateMinutes ?? ESTIMATE_MINUTES[kind],
+    dueOn: input.dueOn ?? null,
+    skills: cleanSkills(input.skills ?? []),
     labourHours: input.labourHours ?? null,
     labourRate: input.labourRate ?? null,
     parts: partsOf(input),

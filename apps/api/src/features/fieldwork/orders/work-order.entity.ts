@@ -44,6 +44,14 @@ export class WorkOrderRow extends KeptRow {
   @Column('double precision', { name: 'estimate_minutes', nullable: true })
   estimateMinutes: number | null;
 
+  /** the last day on which it may be done */
+  @Column('date', { name: 'due_on', nullable: true })
+  dueOn: string | null;
+
+  /** what somebody of the crew must be able to do */
+  @Column('text', { array: true, default: '{}' })
+  skills: string[];
+
   @Column('double precision', { name: 'labour_hours', nullable: true })
   labourHours: number | null;
 

@@ -1,4 +1,5 @@
 import { Field, Float, ID, InputType, Int } from '@nestjs/graphql';
+import { DateScalar } from '../../../platform/graphql/scalars.js';
 
 /** A part that a repair needs. */
 @InputType()
@@ -39,6 +40,14 @@ export class WorkOrderInput {
 
   @Field(() => Float, { nullable: true })
   estimateMinutes?: number | null;
+
+  /** the last day on which it may be done */
+  @Field(() => DateScalar, { nullable: true })
+  dueOn?: string | null;
+
+  /** what somebody of the crew must be able to do */
+  @Field(() => [String], { nullable: true })
+  skills?: string[] | null;
 
   @Field(() => Float, { nullable: true })
   labourHours?: number | null;

@@ -1,5 +1,5 @@
 import { Field, Float, ID, Int, ObjectType } from '@nestjs/graphql';
-import { DateTimeScalar } from '../../../platform/graphql/scalars.js';
+import { DateScalar, DateTimeScalar } from '../../../platform/graphql/scalars.js';
 import { costOf } from './work-order-cost.js';
 import type { WorkOrderRow } from './work-order.entity.js';
 
@@ -51,6 +51,14 @@ export class WorkOrder {
 
   @Field(() => Float, { nullable: true })
   estimateMinutes: number | null;
+
+  /** the last day on which it may be done */
+  @Field(() => DateScalar, { nullable: true })
+  dueOn: string | null;
+
+  /** what somebody of the crew must be able to do */
+  @Field(() => [String])
+  skills: string[];
 
   @Field(() => Float, { nullable: true })
   labourHours: number | null;

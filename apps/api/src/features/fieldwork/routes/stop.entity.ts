@@ -13,4 +13,8 @@ export class StopRow extends KeptRow {
   /** from 1, in the order of the day */
   @Column('integer')
   position: number;
+
+  /** stays on its day when the month is planned again */
+  @Column('boolean', { default: false })
+  locked: boolean;
 }

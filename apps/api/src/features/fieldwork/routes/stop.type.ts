@@ -13,9 +13,20 @@ export class Stop {
   @Field(() => Int)
   position: number;
 
+  /** stays on its day when the month is planned again */
+  @Field(() => Boolean)
+  locked: boolean;
+
   routeId: string;
   propertyId: string;
 }
 
 export const showStop = (row: StopRow): Stop =>
-  Object.assign(new Stop(), { id: row.id, version: row.version, position: row.position, routeId: row.routeId, propertyId: row.propertyId });
+  Object.assign(new Stop(), {
+    id: row.id,
+    version: row.version,
+    position: row.position,
+    locked: row.locked,
+    routeId: row.routeId,
+    propertyId: row.propertyId,
+  });

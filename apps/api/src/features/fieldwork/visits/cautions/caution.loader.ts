@@ -1,4 +1,4 @@
-import { defineLoader } from '../../../platform/graphql/loader.js';
+import { defineLoader } from '../../../../platform/graphql/loader.js';
 import { cautionsOf } from './caution.js';
 import { cautionFacts } from './caution.repository.js';
 

@@ -1,7 +1,7 @@
 import { Parent, ResolveField, Resolver } from '@nestjs/graphql';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { Tx } from '../../../platform/identity/tx.js';
-import { Stop } from '../routes/stop.type.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { Tx } from '../../../../platform/identity/tx.js';
+import { Stop } from '../../routes/stop.type.js';
 import { cautionsOfStop } from './caution.loader.js';
 
 /** The cautions of a stop, as codes. */

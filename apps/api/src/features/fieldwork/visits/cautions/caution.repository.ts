@@ -1,4 +1,4 @@
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import type { CautionFacts } from './caution.js';
 
 const FACTS = `

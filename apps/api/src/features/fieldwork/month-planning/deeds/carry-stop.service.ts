@@ -1,0 +1,51 @@
+import { Injectable } from '@nestjs/common';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { crewOfId } from '../../crews/crew.loader.js';
+import { fieldworkProblems } from '../../fieldwork.problems.js';
+import { requireStop, type StopOnRoute } from '../../routes/require-stop.js';
+import type { StopRow } from '../../routes/stop.entity.js';
+import { stops } from '../../routes/stop.repository.js';
+import { material } from '../material/material.repository.js';
+import { SendItem } from './send-item.service.js';
+
+/** Where a stop is carried to. */
+export interface Carried {
+  readonly crewId: string;
+  readonly day: string;
+  /** from 1; past the last is the last */
+  readonly position: number;
+  readonly locked: boolean;
+}
+
+/** Carries a stop to another crew, day or position by hand, with all that is to be done there; nothing else moves but to make room. */
+@Injectable()
+export class CarryStop {
+  constructor(private readonly send: SendItem) {}
+
+  async run(tx: OrganizationTransaction, id: string, version: number, to: Carried): Promise<StopRow> {
+    const found = await requireStop(tx, id);
+    const { stop, route } = found;
+    if (stop.retiredAt) throw platformProblems.notFound({ thing: 'stop', id });
+    if (stop.version !== version) throw fieldworkProblems.changedSinceRead({ thing: 'stop', id, version: stop.version, changedBy: null });
+    const crew = await crewOfId.of(tx).load(to.crewId);
+    if (!crew || crew.retiredAt) throw platformProblems.notFound({ thing: 'crew', id: to.crewId });
+    if (to.position < 1) throw platformProblems.valueRefused({ field: 'position', found: to.position, expected: '1 or more' });
+    const stays = route.crewId === to.crewId && route.day === to.day;
+    const carried = stays ? stop : await this.carry(tx, found, to);
+    const others = (await stops.ofRoutes(tx, [carried.routeId])).map((other) => other.id).filter((other) => other !== carried.id);
+    await stops.number(tx, carried.routeId, others.toSpliced(to.position - 1, 0, carried.id));
+    const kept = await this.send.lock(tx, { ...carried, position: Math.min(to.position, others.length + 1) }, to.locked);
+    return kept;
+  }
+
+  private async carry(tx: OrganizationTransaction, { stop, route }: StopOnRoute, to: Carried): Promise<StopRow> {
+    const present = (await material.stops(tx, route.day, route.day)).find(({ id }) => id === stop.id);
+    if (!present || present.visited) throw fieldworkProblems.stopVisited({ stopId: stop.id });
+    return (await this.send.run(
+      tx,
+      { propertyId: stop.propertyId, stopId: stop.id, orders: present.orders },
+      { crewId: to.crewId, day: to.day },
+    ))!;
+  }
+}

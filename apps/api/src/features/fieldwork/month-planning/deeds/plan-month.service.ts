@@ -1,0 +1,73 @@
+import { Injectable } from '@nestjs/common';
+import { dateOfDayNumber, dayNumberOfDate, daysOfMonth } from '@rillbook/irrigation/calendar/local-date.js';
+import { breachesOfPlan } from '@rillbook/routing/judge/breaches-of-plan.js';
+import { whyUnplaced } from '@rillbook/routing/judge/why-unplaced.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { KeptRecords } from '../../../../platform/records/kept-records.js';
+import { nowIn, todayIn } from '../../organization-clock.js';
+import { GatherMaterial } from '../material/gather-material.service.js';
+import type { PlanMaterial } from '../material/plan-item.js';
+import { placesOf, planInputOf, type PlanWish } from '../material/plan-input-of.js';
+import { MonthPlanRow } from '../runs/month-plan.entity.js';
+import { solveInThread } from '../solving/solve-in-thread.js';
+import { TravelTimes } from '../travel/travel-times.service.js';
+import { ApplyPlan, type SolvedPlan } from './apply-plan.service.js';
+
+/** Plans a month from tomorrow on, or from its first day: everything that is not locked may move, and what has no day yet gets one. */
+@Injectable()
+export class PlanMonth {
+  constructor(
+    private readonly records: KeptRecords,
+    private readonly gather: GatherMaterial,
+    private readonly travel: TravelTimes,
+    private readonly apply: ApplyPlan,
+  ) {}
+
+  async run(tx: OrganizationTransaction, month: string): Promise<MonthPlanRow> {
+    const { firstDay, days } = daysOfMonth(month);
+    const tomorrow = dayNumberOfDate(await todayIn(tx)) + 1;
+    const until = dateOfDayNumber(firstDay + days - 1);
+    const from = dateOfDayNumber(Math.max(firstDay, tomorrow));
+    if (from > until) throw platformProblems.valueRefused({ field: 'month', found: month, expected: `a month with days after today` });
+    const known = await this.gather.run(tx, from, until);
+    return this.plan(tx, known, { isFree: ({ locked }) => !locked, now: null }, month);
+  }
+
+  /** Plans what is free in some material, makes the routes so, and keeps what was done. */
+  async plan(tx: OrganizationTransaction, known: PlanMaterial, wish: PlanWish, month: string): Promise<MonthPlanRow> {
+    const places = placesOf(known);
+    const { table, basis } = await this.travel.run(places.positions);
+    const { input, items } = planInputOf(known, { places, travel: table, wish });
+    const solved: SolvedPlan = { input, items, assignment: await solveInThread(input) };
+    refuseBroken(solved);
+    const before = await this.apply.run(tx, solved);
+    const reasons = whyUnplaced(input, solved.assignment);
+    return this.records.create(tx, MonthPlanRow, {
+      month: `${month}-01`,
+      madeAt: await nowIn(tx),
+      madeBy: tx.actor.personId,
+      undoneAt: null,
+      travel: { ...basis },
+      before: [...before],
+      moved: before.filter(({ was, went }) => was?.crewId !== went?.crewId || was?.day !== went?.day).length,
+      unplaced: solved.assignment.unplaced.map((index, at) => {
+        const { code, ...details } = reasons[at]!;
+        return { itemId: keyOf(solved, index), code, details };
+      }),
+    });
+  }
+}
+
+/** What an item without a day is called once it has none: a stop that lost its day is its open orders again. */
+function keyOf({ items }: SolvedPlan, index: number): string {
+  const { id, orders, propertyId } = items[index]!;
+  return orders.length > 0 ? `orders ${propertyId}` : id;
+}
+
+/** The plan is judged by what was asked, not by what the search believes; locked stops alone may break hours, and are told of on their day. */
+function refuseBroken({ input, assignment }: SolvedPlan): void {
+  const lockedDays = new Set(input.stops.flatMap(({ locked }) => (locked ? [locked.crewDayId] : [])));
+  const [broken] = breachesOfPlan(input, assignment).filter(({ crewDayId }) => crewDayId === null || !lockedDays.has(crewDayId));
+  if (broken) throw new TypeError(`the plan breaks what was asked: ${JSON.stringify(broken)}`);
+}

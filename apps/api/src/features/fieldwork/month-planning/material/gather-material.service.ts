@@ -1,0 +1,94 @@
+import { Injectable } from '@nestjs/common';
+import { crewPace } from '@rillbook/routing/day/crew-pace.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { grouped } from '../../../../platform/graphql/loader.js';
+import { crews } from '../../crews/crew.repository.js';
+import { dueVisits } from './due-visits.js';
+import { material, type MaterialProperty, type MaterialStop } from './material.repository.js';
+import type { ItemProperty, PlanItem, PlanMaterial } from './plan-item.js';
+
+/** A month at most looks back so far for stops that were missed. */
+const LOOK_BACK = '31 days';
+
+/** Gathers what a stretch of days is planned from: stops that are there or were missed, open work, due visits, crews and their pace. */
+@Injectable()
+export class GatherMaterial {
+  async run(tx: OrganizationTransaction, from: string, until: string): Promise<PlanMaterial> {
+    const [{ since }] = (await tx.query<{ since: string }>(`select ($1::date - interval '${LOOK_BACK}')::date::text as since`, [from])) as [
+      { since: string },
+    ];
+    const found = await material.stops(tx, since, until);
+    const stops = found.filter((stop) => stop.day >= from || isMissed(stop));
+    const open = await material.openOrders(tx);
+    const rows = await material.properties(
+      tx,
+      [...stops, ...open].map(({ propertyId }) => propertyId),
+    );
+    const visits = grouped(await material.timedVisits(tx, from), ({ crewId }) => crewId);
+    const crewRows = await crews.inUse(tx, null);
+    const standing = itemsOfStops(stops, rows, { from, until });
+    const waiting = open.map(({ propertyId, orders }) => ({ ...nowhere(`orders ${propertyId}`, propertyId), orders }));
+    return {
+      from,
+      until,
+      items: [...standing.items, ...withVisits(waiting, standing.due)],
+      properties: new Map(rows.map((row) => [row.id, propertyOf(row)])),
+      crews: crewRows,
+      pace: new Map(crewRows.map(({ id }) => [id, crewPace(visits.get(id) ?? [])])),
+    };
+  }
+}
+
+/** Nobody came, and the work is still to be done. */
+const isMissed = (stop: MaterialStop): boolean => !stop.visited && stop.orders.some(({ state }) => state === 'given out');
+
+const nowhere = (id: string, propertyId: string): PlanItem => ({
+  id,
+  propertyId,
+  stopId: null,
+  place: null,
+  locked: false,
+  visited: false,
+  orders: [],
+  visitDueOn: null,
+});
+
+interface DueVisit {
+  readonly propertyId: string;
+  readonly day: string;
+}
+
+/** Stops as items. Each stop of a property counts for its next due visit; the visits that are left over are due without a stop. */
+function itemsOfStops(
+  stops: readonly MaterialStop[],
+  rows: readonly MaterialProperty[],
+  { from, until }: { readonly from: string; readonly until: string },
+): { readonly items: readonly PlanItem[]; readonly due: readonly DueVisit[] } {
+  const due = new Map(
+    rows.map(({ id, everyDays, lastVisit }) => [id, everyDays === null ? [] : [...dueVisits(everyDays, lastVisit, from, until)]]),
+  );
+  const items = stops.map(({ id, propertyId, crewId, day, position, locked, visited, orders }): PlanItem => {
+    const visitDueOn = visited ? null : (due.get(propertyId)?.shift() ?? null);
+    return { id: `stop ${id}`, propertyId, stopId: id, place: { crewId, day, position }, locked, visited, orders, visitDueOn };
+  });
+  return { items, due: [...due].flatMap(([propertyId, days]) => days.map((day) => ({ propertyId, day }))) };
+}
+
+/** Open work takes the property's first due visit along; the others are items of their own. */
+function withVisits(waiting: readonly PlanItem[], due: readonly DueVisit[]): readonly PlanItem[] {
+  const left = [...due];
+  const items = waiting.map((item) => {
+    const at = left.findIndex(({ propertyId }) => propertyId === item.propertyId);
+    return at < 0 ? item : { ...item, visitDueOn: (left.splice(at, 1)[0] as DueVisit).day };
+  });
+  return [...items, ...left.map(({ propertyId, day }) => ({ ...nowhere(`visit ${propertyId} ${day}`, propertyId), visitDueOn: day }))];
+}
+
+const propertyOf = ({ id, latitude, longitude, everyDays, visitMinutes, skills, hours }: MaterialProperty): ItemProperty => ({
+  id,
+  position: latitude === null || longitude === null ? null : { latitude, longitude },
+  everyDays,
+  visitMinutes,
+  skills: skills ?? [],
+  hours: hours ?? [],
+});

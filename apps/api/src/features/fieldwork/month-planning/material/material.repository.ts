@@ -1,0 +1,87 @@
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import type { ItemOrder } from './plan-item.js';
+
+/** A stop of some days, as planning reads it. */
+export interface MaterialStop {
+  readonly id: string;
+  readonly propertyId: string;
+  readonly crewId: string;
+  readonly day: string;
+  readonly position: number;
+  readonly locked: boolean;
+  readonly visited: boolean;
+  readonly orders: readonly ItemOrder[];
+}
+
+/** A property with its visit terms and the day it was last visited, where there are any. */
+export interface MaterialProperty {
+  readonly id: string;
+  readonly latitude: number | null;
+  readonly longitude: number | null;
+  readonly everyDays: number | null;
+  readonly visitMinutes: number | null;
+  readonly skills: readonly string[] | null;
+  readonly hours: readonly never[] | null;
+  readonly lastVisit: string | null;
+}
+
+const ORDER = `jsonb_build_object('id', work.id, 'version', work.version, 'kind', work.kind, 'state', work.state, 'minutes', work.estimate_minutes, 'dueOn', work.due_on, 'skills', work.skills)`;
+
+/** All SQL that gathers what a month is planned from. */
+export const material = {
+  /** Stops in use of the days from and until, both included. */
+  stops(tx: OrganizationTransaction, from: string, until: string): Promise<MaterialStop[]> {
+    return tx.query(
+      `select stop.id, stop.property_id as "propertyId", route.crew_id as "crewId", route.day::text as day, stop.position, stop.locked,
+              exists (select from visit where visit.organization_id = stop.organization_id and visit.stop_id = stop.id) as visited,
+              coalesce((select jsonb_agg(${ORDER} order by work.created_at, work.id) from work_order work
+                where work.organization_id = stop.organization_id and work.stop_id = stop.id and work.retired_at is null and work.state in ('given out', 'done')), '[]'::jsonb) as orders
+         from stop
+         join route on route.organization_id = stop.organization_id and route.id = stop.route_id
+        where stop.organization_id = $1 and stop.retired_at is null and route.day between $2 and $3
+        order by route.day, route.crew_id, stop.position, stop.id`,
+      [tx.organizationId, from, until],
+    );
+  },
+
+  /** Work that nobody has a day for, by property. */
+  openOrders(tx: OrganizationTransaction): Promise<{ readonly propertyId: string; readonly orders: readonly ItemOrder[] }[]> {
+    return tx.query(
+      `select work.property_id as "propertyId", jsonb_agg(${ORDER} order by work.created_at, work.id) as orders
+         from work_order work
+         join property on property.organization_id = work.organization_id and property.id = work.property_id and property.retired_at is null
+        where work.organization_id = $1 and work.retired_at is null and work.state = 'open'
+        group by work.property_id order by work.property_id`,
+      [tx.organizationId],
+    );
+  },
+
+  /** Properties that are named, and those in use that have a visit interval. */
+  properties(tx: OrganizationTransaction, ids: readonly string[]): Promise<MaterialProperty[]> {
+    return tx.query(
+      `select property.id, property.latitude, property.longitude, terms.every_days as "everyDays", terms.visit_minutes as "visitMinutes", terms.skills, terms.hours,
+              (select max(visit.arrived_at at time zone property.time_zone)::date::text from visit where visit.organization_id = property.organization_id and visit.property_id = property.id) as "lastVisit"
+         from property
+         left join visit_terms terms on terms.organization_id = property.organization_id and terms.property_id = property.id
+        where property.organization_id = $1 and (property.id = any($2::uuid[]) or (terms.every_days is not null and property.retired_at is null))
+        order by property.id`,
+      [tx.organizationId, ids],
+    );
+  },
+
+  /** Closed visits of the half year before a day: what was expected of the work that was done there, and how long it took. */
+  timedVisits(
+    tx: OrganizationTransaction,
+    before: string,
+  ): Promise<{ readonly crewId: string; readonly estimateMinutes: number; readonly tookMinutes: number }[]> {
+    return tx.query(
+      `select visit.crew_id as "crewId", sum(work.estimate_minutes) as "estimateMinutes", extract(epoch from visit.closed_at - visit.arrived_at)::float8 / 60 as "tookMinutes"
+         from visit
+         join work_order work on work.organization_id = visit.organization_id and work.stop_id = visit.stop_id and work.retired_at is null and work.state = 'done'
+        where visit.organization_id = $1 and visit.crew_id is not null and visit.closed_at is not null
+          and visit.arrived_at between $2::date - interval '6 months' and $2::date + interval '1 day'
+        group by visit.id, visit.crew_id, visit.arrived_at, visit.closed_at`,
+      [tx.organizationId, before],
+    );
+  },
+};

@@ -1,0 +1,67 @@
+import { Args, ID, Int, Mutation, Query, Resolver } from '@nestjs/graphql';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { MonthScalar } from '../../../platform/graphql/scalars.js';
+import { Allow } from '../../../platform/identity/allow.js';
+import { Permission } from '../../../platform/identity/permission.js';
+import { Tx } from '../../../platform/identity/tx.js';
+import { showStop, Stop } from '../routes/stop.type.js';
+import { CarryInput } from './deeds/carry-stop.input.js';
+import { CarryStop } from './deeds/carry-stop.service.js';
+import { PlanMonth } from './deeds/plan-month.service.js';
+import { ReplanDay } from './deeds/replan-day.service.js';
+import { UndoPlan } from './deeds/undo-plan.service.js';
+import { MonthPlan, PlanRun } from './shown/month-plan.type.js';
+import { ShowMonth, showRun } from './shown/show-month.service.js';
+
+/** The plan of a month. */
+@Resolver(() => MonthPlan)
+export class MonthPlanResolver {
+  constructor(
+    private readonly show: ShowMonth,
+    private readonly plan: PlanMonth,
+    private readonly replan: ReplanDay,
+    private readonly undo: UndoPlan,
+    private readonly carry: CarryStop,
+  ) {}
+
+  @Allow(Permission.PlanMonths)
+  @Query(() => MonthPlan)
+  monthPlan(@Tx() tx: OrganizationTransaction, @Args('month', { type: () => MonthScalar }) month: string): Promise<MonthPlan> {
+    return this.show.run(tx, month);
+  }
+
+  @Allow(Permission.PlanMonths)
+  @Mutation(() => PlanRun)
+  async planMonth(@Tx() tx: OrganizationTransaction, @Args('month', { type: () => MonthScalar }) month: string): Promise<PlanRun> {
+    return showRun(await this.plan.run(tx, month));
+  }
+
+  /** What is left of a crew's day today, from a minute of it on. */
+  @Allow(Permission.PlanMonths)
+  @Mutation(() => PlanRun)
+  async replanDay(
+    @Tx() tx: OrganizationTransaction,
+    @Args('crewId', { type: () => ID }) crewId: string,
+    @Args('minute', { type: () => Int }) minute: number,
+  ): Promise<PlanRun> {
+    return showRun(await this.replan.run(tx, crewId, minute));
+  }
+
+  @Allow(Permission.PlanMonths)
+  @Mutation(() => PlanRun)
+  async undoPlan(@Tx() tx: OrganizationTransaction, @Args('id', { type: () => ID }) id: string): Promise<PlanRun> {
+    return showRun(await this.undo.run(tx, id));
+  }
+
+  /** Carries a stop to a crew, day and position by hand; locked it stays there when the month is planned again. */
+  @Allow(Permission.PlanMonths)
+  @Mutation(() => Stop)
+  async carryStop(
+    @Tx() tx: OrganizationTransaction,
+    @Args('id', { type: () => ID }) id: string,
+    @Args('version', { type: () => Int }) version: number,
+    @Args('to', { type: () => CarryInput }) to: CarryInput,
+  ): Promise<Stop> {
+    return showStop(await this.carry.run(tx, id, version, to));
+  }
+}
