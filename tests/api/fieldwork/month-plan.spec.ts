@@ -1,0 +1,209 @@
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { type TestApp, startApp } from '../../support/test-app.js';
+import { type FieldDay, codeOf, fieldDay } from './field-day.js';
+
+let product: TestApp;
+let day: FieldDay;
+
+beforeAll(async () => {
+  product = await startApp();
+});
+beforeEach(async () => {
+  day = await fieldDay(product);
+  // Monday, 6 July 2026.
+  await product.database.admin(`update organization set stands_still_on = '2026-07-06' where id = $1`, [day.organizationId]);
+  await product.database.admin('update crew set start_latitude = 38, start_longitude = -120 where organization_id = $1', [
+    day.organizationId,
+  ]);
+});
+afterEach(() => {
+  delete process.env['ROUTING_SERVER'];
+});
+afterAll(() => product.close());
+
+const PLAN = `query($month: Month!) { monthPlan(month: $month) {
+  days { crew { id } day works stops { stop { id version position locked property { id } workOrders { id } } driveMinutes beginMinute endMinute lateMinutes visited visitDueOn }
+    leavesMinute homeMinute driveMinutes workMinutes mostMinutes says { code details } }
+  unplaced { id property { id } orders { id } visitDueOn minutes reason { code details } }
+  travel { source factor serverFault } pace { factor visits } latest { id moved unplaced undoneAt } } }`;
+const RUN = '{ id moved unplaced undoneAt }';
+
+interface Day {
+  readonly crew: { readonly id: string };
+  readonly day: string;
+  readonly stops: readonly {
+    readonly stop: { readonly id: string; readonly version: number; readonly property: { readonly id: string } };
+  }[];
+}
+
+const shown = async (month = '2026-07') => (await day.office.send(PLAN, { month })).data.monthPlan;
+const plan = (month = '2026-07') => day.office.send(`mutation($month: Month!) { planMonth(month: $month) ${RUN} }`, { month });
+const undo = (id: string) => day.office.send(`mutation($id: ID!) { undoPlan(id: $id) ${RUN} }`, { id });
+const terms = (propertyId: string, input: Record<string, unknown>, version: number | null = null) =>
+  day.office.send(
+    'mutation($id: ID!, $version: Int, $input: VisitTermsInput!) { setVisitTerms(propertyId: $id, version: $version, input: $input) { __typename ... on VisitTerms { version everyDays hours { kind fromMinute } } } }',
+    { id: propertyId, version, input },
+  );
+const carry = (stop: { id: string; version: number }, to: Record<string, unknown>) =>
+  day.office.send(
+    'mutation($id: ID!, $version: Int!, $to: CarryInput!) { carryStop(id: $id, version: $version, to: $to) { id version locked position } }',
+    {
+      id: stop.id,
+      version: stop.version,
+      to,
+    },
+  );
+const near = (at: number) => day.property({ latitude: 38 + at / 100, longitude: -120 });
+const whereIs = (month: { days: readonly Day[] }, propertyId: string) =>
+  month.days.flatMap((one) =>
+    one.stops.filter(({ stop }) => stop.property.id === propertyId).map(({ stop }) => ({ day: one.day, crewId: one.crew.id, stop })),
+  );
+
+it('gives open work and due visits a crew and a day from tomorrow on, and takes it all back', async () => {
+  const [busy, weekly, nowhere] = [await near(1), await near(2), await day.property()];
+  const order = await day.order({ propertyId: busy.id, kind: 'repair', dueOn: '2026-07-08' });
+  const lost = await day.order({ propertyId: nowhere.id });
+  expect((await terms(weekly.id, { everyDays: 7, visitMinutes: 45 })).data.setVisitTerms).toMatchObject({
+    __typename: 'VisitTerms',
+    everyDays: 7,
+  });
+  const before = await shown();
+  // From the first of the month: nobody was ever there, so visits are due on 1, 8, 15, 22 and 29 July.
+  expect(before.unplaced.filter(({ visitDueOn }: { visitDueOn: string }) => visitDueOn)).toHaveLength(5);
+  expect(before).toMatchObject({ latest: null, travel: { source: 'straight-line estimate', factor: 1.3, serverFault: null } });
+  expect(before.unplaced[0].reason.code).toBe('notPlannedYet');
+  const made = (await plan()).data.planMonth;
+  // Planned from 7 July: visits are due on 7, 14, 21 and 28 July.
+  expect(made).toMatchObject({ moved: 5, unplaced: 1, undoneAt: null });
+  const after = await shown();
+  const [repair] = whereIs(after, busy.id);
+  expect(['2026-07-07', '2026-07-08']).toContain(repair!.day);
+  expect(repair!.stop).toMatchObject({ locked: false, workOrders: [{ id: order.id }] });
+  expect(whereIs(after, weekly.id)).toHaveLength(4);
+  expect(whereIs(after, weekly.id).every(({ day: date }) => date > '2026-07-06')).toBe(true);
+  expect(after.unplaced.find(({ property }: { property: { id: string } }) => property.id === nowhere.id)).toMatchObject({
+    orders: [{ id: lost.id }],
+    reason: { code: 'noPosition' },
+  });
+  const [first] = after.days.filter(({ stops }: Day) => stops.length > 0);
+  expect(first.homeMinute - first.leavesMinute).toBe(first.driveMinutes + first.workMinutes);
+  expect((await undo(made.id)).data.undoPlan.undoneAt).not.toBeNull();
+  const undone = await shown();
+  expect(undone.days.flatMap(({ stops }: Day) => stops)).toEqual([]);
+  expect(undone.unplaced).toHaveLength(before.unplaced.length);
+  expect(codeOf(await undo(made.id))).toBe('PLAN_NOT_LAST');
+});
+
+it('keeps locked stops, skills and hours, and says why what is left out is left out', async () => {
+  const [held, school, electric] = [await near(1), await near(3), await near(4)];
+  const order = await day.given({ propertyId: held.id }, '2026-07-20');
+  const [stop] = whereIs(await shown(), held.id);
+  expect((await carry(stop!.stop, { crewId: day.otherCrewId, day: '2026-07-21', position: 1, locked: true })).data.carryStop).toMatchObject(
+    { locked: true },
+  );
+  // School hours: nobody may work from 7:00 to 15:00; the crews' day ends at 15:30.
+  await terms(school.id, { hours: [{ kind: 'closed', weekdays: [1, 2, 3, 4, 5], fromMinute: 420, untilMinute: 900 }] });
+  await day.order({ propertyId: school.id, estimateMinutes: 60 });
+  await day.order({ propertyId: electric.id, skills: ['Electrician '] });
+  expect((await plan()).data.planMonth).toMatchObject({ unplaced: 2 });
+  const month = await shown();
+  expect(whereIs(month, held.id)).toMatchObject([{ day: '2026-07-21', crewId: day.otherCrewId, stop: { workOrders: [{ id: order.id }] } }]);
+  const why = new Map(month.unplaced.map(({ property, reason }: { property: { id: string }; reason: object }) => [property.id, reason]));
+  expect(why.get(school.id)).toMatchObject({ code: 'neverOpen' });
+  expect(why.get(electric.id)).toEqual({ code: 'noSkill', details: { skills: ['electrician'] } });
+  await product.database.admin(`update crew set skills = '{electrician}' where id = $1`, [day.crewId]);
+  await plan();
+  expect(whereIs(await shown(), electric.id)).toMatchObject([{ crewId: day.crewId }]);
+});
+
+it('carries a stop by hand as one deed, and not one that was visited', async () => {
+  const property = await near(1);
+  await day.given({ propertyId: property.id }, '2026-07-07');
+  const [from] = whereIs(await shown(), property.id);
+  const carried = (await carry(from!.stop, { crewId: day.crewId, day: '2026-07-09', position: 9, locked: false })).data.carryStop;
+  expect(whereIs(await shown(), property.id)).toMatchObject([
+    { day: '2026-07-09', stop: { id: carried.id, position: 1, workOrders: [{}] } },
+  ]);
+  expect(codeOf(await carry(from!.stop, { crewId: day.crewId, day: '2026-07-10', position: 1, locked: false }))).toBe('NOT_FOUND');
+  expect(codeOf(await carry({ ...carried, version: 99 }, { crewId: day.crewId, day: '2026-07-10', position: 1, locked: false }))).toBe(
+    'CHANGED_SINCE_READ',
+  );
+  await product.database.admin(
+    `insert into visit (organization_id, property_id, stop_id, crew_id, arrived_at) values ($1, $2, $3, $4, '2026-07-09T16:00:00Z')`,
+    [day.organizationId, property.id, carried.id, day.crewId],
+  );
+  expect(codeOf(await carry(carried, { crewId: day.crewId, day: '2026-07-10', position: 1, locked: false }))).toBe('STOP_VISITED');
+});
+
+it('replans only what is left of a broken day', async () => {
+  const [done, late, other] = [await near(1), await near(2), await near(3)];
+  for (const property of [done, late]) await day.given({ propertyId: property.id, estimateMinutes: 240 }, '2026-07-06');
+  await day.given({ propertyId: other.id, estimateMinutes: 60 }, '2026-07-08');
+  const [visited] = whereIs(await shown(), done.id);
+  await product.database.admin(
+    `insert into visit (organization_id, property_id, stop_id, crew_id, arrived_at) values ($1, $2, $3, $4, '2026-07-06T15:00:00Z')`,
+    [day.organizationId, done.id, visited!.stop.id, day.crewId],
+  );
+  const replan = (minute: number) =>
+    day.office.send(`mutation($crew: ID!, $minute: Int!) { replanDay(crewId: $crew, minute: $minute) ${RUN} }`, {
+      crew: day.crewId,
+      minute,
+    });
+  // At 14:00 four hours of work no longer fit into today, for neither crew.
+  expect((await replan(840)).data.replanDay).toMatchObject({ moved: 1, unplaced: 0 });
+  const month = await shown();
+  expect(whereIs(month, done.id)).toMatchObject([{ day: '2026-07-06' }]);
+  expect(whereIs(month, other.id)).toMatchObject([{ day: '2026-07-08' }]);
+  expect(whereIs(month, late.id)[0]!.day > '2026-07-06').toBe(true);
+  expect(codeOf(await replan(9999))).toBe('VALUE_REFUSED');
+});
+
+it('asks the office’s own routing server where one is named, and says so when it fails', async () => {
+  const asked: string[] = [];
+  const server: Server = createServer((request, response) => {
+    asked.push(request.url ?? '');
+    const url = new URL(request.url ?? '', 'http://local');
+    const rows = url.searchParams.get('sources')!.split(';').length;
+    const row = url.searchParams
+      .get('destinations')!
+      .split(';')
+      .map(() => 600);
+    response.end(JSON.stringify({ durations: Array.from({ length: rows }, () => row) }));
+  });
+  await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
+  const base = `http://127.0.0.1:${(server.address() as AddressInfo).port}/table/v1/driving`;
+  await day.given({ propertyId: (await near(5)).id }, '2026-07-07');
+  process.env['ROUTING_SERVER'] = base;
+  const month = await shown();
+  expect(month.travel).toEqual({ source: 'routing server', factor: null, serverFault: null });
+  expect(month.days.find(({ stops }: Day) => stops.length > 0)).toMatchObject({ driveMinutes: 20 });
+  expect(decodeURIComponent(asked[0]!)).toContain('/table/v1/driving/-120.00000,38.00000;');
+  await new Promise((closed) => server.close(closed));
+  await day.given({ propertyId: (await near(6)).id }, '2026-07-07');
+  expect((await shown()).travel).toMatchObject({ source: 'straight-line estimate', factor: 1.3, serverFault: expect.stringMatching(/./) });
+});
+
+it('refuses terms, crews and months that cannot be', async () => {
+  const property = await near(1);
+  const refused = async (input: Record<string, unknown>) => (await terms(property.id, input)).errors[0]!.extensions.details.field;
+  expect(await refused({ everyDays: 0 })).toBe('everyDays');
+  expect(await refused({ hours: [{ kind: 'open', weekdays: [8], fromMinute: 0, untilMinute: 60 }] })).toBe('hours[0].weekdays');
+  expect(await refused({ hours: [{ kind: 'open', weekdays: [1], fromMinute: 60, untilMinute: 60 }] })).toBe('hours[0].untilMinute');
+  await terms(property.id, { everyDays: 14 });
+  expect((await terms(property.id, { everyDays: 7 })).data.setVisitTerms.__typename).toBe('ChangedMeanwhile');
+  expect((await terms(property.id, { everyDays: 7 }, 1)).data.setVisitTerms).toMatchObject({ version: 2, everyDays: 7 });
+  expect(codeOf(await plan('2026-06'))).toBe('VALUE_REFUSED');
+  const crew = (input: Record<string, unknown>) =>
+    day.office.send('mutation($input: CrewInput!) { createCrew(input: $input) { ... on Crew { skills workingDays breakMinutes } } }', {
+      input,
+    });
+  expect(codeOf(await crew({ name: 'Far', startLatitude: 38 }))).toBe('VALUE_REFUSED');
+  expect(codeOf(await crew({ name: 'Far', workingDays: [0] }))).toBe('VALUE_REFUSED');
+  expect((await crew({ name: 'Far', skills: ['Drip', 'drip '], workingDays: [6, 1] })).data.createCrew).toEqual({
+    skills: ['drip'],
+    workingDays: [1, 6],
+    breakMinutes: 30,
+  });
+});
