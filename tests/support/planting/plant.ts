@@ -24,6 +24,10 @@ const SPECIAL: Readonly<Record<string, unknown>> = {
   'visit.materials': '[]',
   'field_operation.verdict': 'conflict',
   'finding.history': '[]',
+  'visit_terms.hours': '[]',
+  'month_plan.before': '[]',
+  'month_plan.unplaced': '[]',
+  'month_plan.travel': '{}',
   'photo.sent_sha256': null,
   'photo.file_sha256': null,
 };

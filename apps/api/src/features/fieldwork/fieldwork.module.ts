@@ -11,11 +11,13 @@ import { MoveStop } from './day-planning/move-stop.service.js';
 import { PlaceStop } from './day-planning/place-stop.service.js';
 import { ApplyPlan } from './month-planning/deeds/apply-plan.service.js';
 import { CarryStop } from './month-planning/deeds/carry-stop.service.js';
+import { PlaceItem } from './month-planning/deeds/place-item.service.js';
 import { PlanMonth } from './month-planning/deeds/plan-month.service.js';
 import { ReplanDay } from './month-planning/deeds/replan-day.service.js';
 import { SendItem } from './month-planning/deeds/send-item.service.js';
 import { UndoPlan } from './month-planning/deeds/undo-plan.service.js';
 import { GatherMaterial } from './month-planning/material/gather-material.service.js';
+import { PlanByHandResolver } from './month-planning/by-hand.resolver.js';
 import { MonthPlanResolver } from './month-planning/month-plan.resolver.js';
 import { ShowMonth } from './month-planning/shown/show-month.service.js';
 import { TravelTimes } from './month-planning/travel/travel-times.service.js';
@@ -59,6 +61,7 @@ import { PropertyVisitsResolver, StopVisitResolver, VisitFieldResolver } from '.
 const routes = [RouteResolver, StopResolver, StopCautionsResolver, MoveStopResolver, PlaceStop, LeaveStop, MoveStop];
 const monthPlanning = [
   MonthPlanResolver,
+  PlanByHandResolver,
   VisitTermsResolver,
   SetVisitTerms,
   GatherMaterial,
@@ -70,6 +73,7 @@ const monthPlanning = [
   ReplanDay,
   UndoPlan,
   CarryStop,
+  PlaceItem,
 ];
 const orders = [WorkOrderResolver, WorkOrderFieldResolver, StopWorkOrdersResolver, FindingWorkOrdersResolver, PropertyWorkOrdersResolver];
 const orderDeeds = [

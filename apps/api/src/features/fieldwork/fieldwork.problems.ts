@@ -64,6 +64,13 @@ export const fieldworkProblems = {
     (d: { planId: string }) =>
       `Plan ${d.planId} is not the last one of its month, or is undone already. Load the month again; single stops can still be moved by hand.`,
   ),
+  /** It got a day, was done or dropped meanwhile. */
+  nothingToPlace: problem(
+    'NOTHING_TO_PLACE',
+    404,
+    (d: { itemId: string }) =>
+      `Nothing without a day is called '${d.itemId}' in this month. Load the month again: it may have a day by now.`,
+  ),
   /** Somebody was there: what happened on a day stays on it. */
   stopVisited: problem(
     'STOP_VISITED',

@@ -4,9 +4,6 @@ import { MonthScalar } from '../../../platform/graphql/scalars.js';
 import { Allow } from '../../../platform/identity/allow.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
-import { showStop, Stop } from '../routes/stop.type.js';
-import { CarryInput } from './deeds/carry-stop.input.js';
-import { CarryStop } from './deeds/carry-stop.service.js';
 import { PlanMonth } from './deeds/plan-month.service.js';
 import { ReplanDay } from './deeds/replan-day.service.js';
 import { UndoPlan } from './deeds/undo-plan.service.js';
@@ -21,7 +18,6 @@ export class MonthPlanResolver {
     private readonly plan: PlanMonth,
     private readonly replan: ReplanDay,
     private readonly undo: UndoPlan,
-    private readonly carry: CarryStop,
   ) {}
 
   @Allow(Permission.PlanMonths)
@@ -51,17 +47,5 @@ export class MonthPlanResolver {
   @Mutation(() => PlanRun)
   async undoPlan(@Tx() tx: OrganizationTransaction, @Args('id', { type: () => ID }) id: string): Promise<PlanRun> {
     return showRun(await this.undo.run(tx, id));
-  }
-
-  /** Carries a stop to a crew, day and position by hand; locked it stays there when the month is planned again. */
-  @Allow(Permission.PlanMonths)
-  @Mutation(() => Stop)
-  async carryStop(
-    @Tx() tx: OrganizationTransaction,
-    @Args('id', { type: () => ID }) id: string,
-    @Args('version', { type: () => Int }) version: number,
-    @Args('to', { type: () => CarryInput }) to: CarryInput,
-  ): Promise<Stop> {
-    return showStop(await this.carry.run(tx, id, version, to));
   }
 }

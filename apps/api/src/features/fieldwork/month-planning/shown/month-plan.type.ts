@@ -37,6 +37,10 @@ export class PlannedStop {
 /** One crew on one day: its stops in order, and whether they fit. */
 @ObjectType()
 export class PlannedDay {
+  /** crew and day */
+  @Field(() => ID)
+  id: string;
+
   @Field(() => Crew)
   crew: Crew;
 

@@ -36,6 +36,7 @@ export function showDay(crew: CrewRow, day: string, items: readonly PlanItem[], 
     ({ stopId }) => !items.some(({ id, visited }) => visited && id === stopId),
   );
   return Object.assign(new PlannedDay(), {
+    id: crewDay.id,
     crew: showCrew(crew),
     day,
     works: crew.workingDays.includes(weekdayOfDayNumber(number) + 1),
