@@ -19,6 +19,8 @@ export const deskPages: Readonly<Record<string, PageFile>> = {
   '/month': async () => (await import('../features/overview/month/MonthPage.js')).MonthPage,
   '/routes': async () => (await import('../features/fieldwork/routes/RoutesPage.js')).RoutesPage,
   '/reports': async () => (await import('../features/reports/ReportsPage.js')).ReportsPage,
+  '/routes/month': async () => (await import('../features/fieldwork/routes/month/MonthPlanPage.js')).MonthPlanPage,
+  '/routes/sheet': async () => (await import('../features/fieldwork/routes/sheet/RouteSheetPage.js')).RouteSheetPage,
   '/setup/*': async () => (await import('../features/setup/frame/SetupPage.js')).SetupPage,
   '/water': async () => (await import('../features/water/WaterPage.js')).WaterPage,
 };

@@ -6,7 +6,7 @@ import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { Fetched } from '../../../page/Fetched.js';
 import { useAddress } from '../../../page/use-address.js';
 import { mayDo, useViewer } from '../../../session/viewer.js';
-import { Button } from '../../../ui/forms/Button.js';
+import { Button, ButtonLink } from '../../../ui/forms/Button.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
 import '../fieldwork.css';
 import { DaySwitch } from '../today/DaySwitch.js';
@@ -15,6 +15,7 @@ import { CrewDays } from './CrewDays.js';
 import { NewOrderDialog } from './orders/NewOrderDialog.js';
 import { OrdersToApprove } from './orders/OrdersToApprove.js';
 import { OrdersToGiveOut } from './orders/OrdersToGiveOut.js';
+import { monthPlanPath } from './month/urls.js';
 import { NEW_ORDER, routesAddress } from './urls.js';
 
 export const routesDocument = graphql(`
@@ -82,6 +83,9 @@ export function RoutesPage() {
             actions={
               <>
                 <DaySwitch day={day} today={today} onChange={(next) => change({ day: next === today ? null : next })} />
+                {mayDo(viewer, 'plan months') && (
+                  <ButtonLink to={monthPlanPath(day.slice(0, 7))}>{intl.formatMessage({ id: 'monthPlan.tab' })}</ButtonLink>
+                )}
                 <Button kind="main" onClick={() => change({ order: NEW_ORDER })}>
                   {intl.formatMessage({ id: 'routes.new' })}
                 </Button>

@@ -1,7 +1,9 @@
 import { phone } from './phone.js';
+import { monthPlan } from './month-plan.js';
 import { routes } from './routes.js';
 import { stop } from './stop.js';
 import { water } from './water.js';
 
 /** The words of field work, and of what a client sees. */
 export const field = { ...stop, ...phone, ...routes, ...water };
+export const field = { ...stop, ...routes, ...monthPlan, ...water };

@@ -1,0 +1,90 @@
+import type { FragmentType } from '@apollo/client';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { graphql } from '../../../../graphql/__generated__/gql.js';
+import type { LatestPlanFragment } from '../../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { useDeed } from '../../../../page/use-deed.js';
+import { useMasked } from '../../../../page/use-masked.js';
+import { useToast } from '../../../../ui/dialogs/Toasts.js';
+import { Button } from '../../../../ui/forms/Button.js';
+import { ErrorState } from '../../../../ui/states/States.js';
+import { monthsAfter } from './urls.js';
+
+export const latestPlan = graphql(`
+  fragment LatestPlan on PlanRun {
+    id
+    undoneAt
+  }
+`);
+
+const planMonthDocument = graphql(`
+  mutation PlanMonth($month: Month!) {
+    planMonth(month: $month) {
+      id
+      moved
+      unplaced
+    }
+  }
+`);
+
+const undoPlanDocument = graphql(`
+  mutation UndoPlan($id: ID!) {
+    undoPlan(id: $id) {
+      id
+      undoneAt
+    }
+  }
+`);
+
+interface Props {
+  readonly month: string;
+  readonly latest: FragmentType<LatestPlanFragment> | null;
+  readonly onMonth: (month: string) => void;
+}
+
+/** The month before and after; plan, and take the last plan back. */
+export function PlanActions({ month, latest, onMonth }: Props) {
+  const intl = useIntl();
+  const { month: inWords } = useFormats();
+  const toast = useToast();
+  const plan = useDeed(planMonthDocument, { refetch: ['MonthPlan'] });
+  const undo = useDeed(undoPlanDocument, { refetch: ['MonthPlan'] });
+  const takeBack = async (id: string): Promise<void> => {
+    if (await undo.run({ id })) toast({ words: intl.formatMessage({ id: 'monthPlan.undone' }) });
+  };
+  const make = async (): Promise<void> => {
+    const { planMonth: made } = (await plan.run({ month })) ?? {};
+    if (made) toast({ words: intl.formatMessage({ id: 'monthPlan.made' }, made), onUndo: () => void takeBack(made.id) });
+  };
+  const problem = plan.problem ?? undo.problem;
+  return (
+    <>
+      {[-1, 1].map((step) => (
+        <Button key={step} kind="plain" onClick={() => onMonth(monthsAfter(month, step))}>
+          {inWords(monthsAfter(month, step))}
+        </Button>
+      ))}
+      {latest && <TakeBack plan={latest} isBusy={undo.isBusy} onTakeBack={(id) => void takeBack(id)} />}
+      <Button kind="main" isBusy={plan.isBusy} onClick={() => void make()}>
+        <FormattedMessage id={plan.isBusy ? 'monthPlan.making' : 'monthPlan.make'} />
+      </Button>
+      {problem ? <ErrorState problem={problem} /> : null}
+    </>
+  );
+}
+
+interface TakeBackProps {
+  readonly plan: FragmentType<LatestPlanFragment>;
+  readonly isBusy: boolean;
+  readonly onTakeBack: (id: string) => void;
+}
+
+function TakeBack({ plan, isBusy, onTakeBack }: TakeBackProps) {
+  const { id, undoneAt } = useMasked(latestPlan, plan);
+  if (undoneAt) return null;
+  return (
+    <Button isBusy={isBusy} onClick={() => onTakeBack(id)}>
+      <FormattedMessage id="monthPlan.undo" />
+    </Button>
+  );
+}

@@ -1,0 +1,52 @@
+import { useState } from 'react';
+import { useIntl } from 'react-intl';
+import { graphql } from '../../../../graphql/__generated__/gql.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { useDeed } from '../../../../page/use-deed.js';
+import { useToast } from '../../../../ui/dialogs/Toasts.js';
+import type { BoardStop, CarriedTo } from './board.js';
+
+const carryDocument = graphql(`
+  mutation CarryStop($id: ID!, $version: Int!, $to: CarryInput!) {
+    carryStop(id: $id, version: $version, to: $to) {
+      id
+      version
+      locked
+      position
+    }
+  }
+`);
+
+export interface Carry {
+  readonly run: (stop: BoardStop, to: CarriedTo) => Promise<boolean>;
+  readonly problem: unknown;
+  readonly isBusy: boolean;
+  /** The stop that was carried last, which keeps the keyboard; it has another id on another day. */
+  readonly carriedId: string | null;
+}
+
+/** Carries a stop and says so, with the way back. */
+export function useCarry(crewName: (id: string) => string): Carry {
+  const intl = useIntl();
+  const { dayInWords } = useFormats();
+  const toast = useToast();
+  const deed = useDeed(carryDocument, { refetch: ['MonthPlan'] });
+  const [carriedId, setCarriedId] = useState<string | null>(null);
+  const run = async (stop: BoardStop, to: CarriedTo): Promise<boolean> => {
+    const answer = await deed.run({ id: stop.id, version: stop.version, to });
+    if (!answer) return false;
+    const { id, version } = answer.carryStop;
+    setCarriedId(id);
+    const back = { crewId: stop.crewId, day: stop.day, position: stop.position, locked: stop.locked };
+    const stays = stop.crewId === to.crewId && stop.day === to.day && stop.position === to.position;
+    const words = stays
+      ? intl.formatMessage({ id: to.locked ? 'monthPlan.lockedNow' : 'monthPlan.freeNow' }, { name: stop.name })
+      : intl.formatMessage({ id: 'monthPlan.carried' }, { name: stop.name, crew: crewName(to.crewId), day: dayInWords(to.day) });
+    toast({
+      words,
+      onUndo: () => void deed.run({ id, version, to: back }).then((undone) => setCarriedId(undone?.carryStop.id ?? null)),
+    });
+    return true;
+  };
+  return { run, problem: deed.problem, isBusy: deed.isBusy, carriedId };
+}

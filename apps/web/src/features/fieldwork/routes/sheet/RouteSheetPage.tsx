@@ -1,0 +1,81 @@
+import { useQuery } from '@apollo/client/react';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { graphql } from '../../../../graphql/__generated__/gql.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { Fetched } from '../../../../page/Fetched.js';
+import { useAddress } from '../../../../page/use-address.js';
+import { useViewer } from '../../../../session/viewer.js';
+import { Button } from '../../../../ui/forms/Button.js';
+import { PageHead } from '../../../../ui/frame/PageHead.js';
+import { EmptyState } from '../../../../ui/states/States.js';
+import { SheetStop } from './SheetStop.js';
+import './sheet.css';
+import { sheetAddress } from './urls.js';
+
+export const routeSheetDocument = graphql(`
+  query RouteSheet($day: Date!, $crew: ID) {
+    today(day: $day, crewId: $crew) {
+      id
+      note
+      crew {
+        id
+        name
+        members {
+          id
+          person {
+            id
+            name
+          }
+        }
+      }
+      stops {
+        id
+        ...SheetStop
+      }
+    }
+  }
+`);
+
+/** A crew's day on paper: the list of stops, and a card for each to write on. */
+export function RouteSheetPage() {
+  const intl = useIntl();
+  const { dayInWords } = useFormats();
+  const { today } = useViewer().organization;
+  const [place] = useAddress(sheetAddress);
+  const day = place.day ?? today;
+  const query = useQuery(routeSheetDocument, { variables: { day, crew: place.crew }, fetchPolicy: 'cache-and-network' });
+  return (
+    <Fetched query={query}>
+      {({ today: routes }) => (
+        <div className="sheet">
+          <PageHead
+            crumb={dayInWords(day)}
+            sentence={intl.formatMessage({ id: 'sheet.title' }, { stops: routes.flatMap(({ stops }) => stops).length })}
+            tab={intl.formatMessage({ id: 'sheet.tab' }, { day })}
+            actions={
+              <Button kind="main" onClick={() => window.print()}>
+                <FormattedMessage id="sheet.print" />
+              </Button>
+            }
+          />
+          {routes.length === 0 && <EmptyState sentence={intl.formatMessage({ id: 'sheet.none' })}>{null}</EmptyState>}
+          {routes.map(({ id, crew, note, stops }) => (
+            <section key={id} aria-label={crew.name}>
+              <h2>{crew.name}</h2>
+              <p className="soft">{crew.members.map(({ person }) => person.name).join(', ')}</p>
+              {note && <p>{note}</p>}
+              <p className="sheet-care">
+                <FormattedMessage id="sheet.care" />
+              </p>
+              <ol className="sheet-stops">
+                {stops.map((stop, at) => (
+                  <SheetStop key={stop.id} stop={stop} number={at + 1} />
+                ))}
+              </ol>
+            </section>
+          ))}
+        </div>
+      )}
+    </Fetched>
+  );
+}
