@@ -1,5 +1,5 @@
 import { type DragEvent, type KeyboardEvent, useEffect, useRef } from 'react';
-import { FormattedMessage, useIntl } from 'react-intl';
+import { FormattedMessage } from 'react-intl';
 import type { BoardDayFragment } from '../../../../graphql/__generated__/graphql.js';
 import { useOrderWords } from '../../use-order-words.js';
 import { type BoardShape, type BoardStop, type CarriedTo, carriedBy, type Direction } from './board.js';
@@ -22,6 +22,15 @@ const Mark = ({ word }: { readonly word: 'monthPlan.locked' | 'monthPlan.visited
   </span>
 );
 
+function Works({ orders }: { readonly orders: readonly { readonly kind: string; readonly what: string }[] }) {
+  const orderWords = useOrderWords();
+  return (
+    <span className="chip-work">
+      {orders.length > 0 ? orders.map((order) => orderWords(order)).join('; ') : <FormattedMessage id="monthPlan.visit" />}
+    </span>
+  );
+}
+
 /** Where a key sends a stop; null for every other key. */
 function keyedTo({ key, shiftKey, ctrlKey, metaKey, altKey }: KeyboardEvent, stop: BoardStop, shape: BoardShape): CarriedTo | null {
   if (ctrlKey || metaKey || altKey) return null;
@@ -32,8 +41,6 @@ function keyedTo({ key, shiftKey, ctrlKey, metaKey, altKey }: KeyboardEvent, sto
 
 /** One stop: pressed it opens its dialog, with Shift and an arrow it goes that way, L locks it, and the mouse drags it. */
 export function StopChip({ stop, timed, board, onDropHere }: Props) {
-  const intl = useIntl();
-  const orderWords = useOrderWords();
   const { clock } = usePlanWords();
   const place = useRef<HTMLButtonElement>(null);
   const { carry, shape } = board;
@@ -48,7 +55,6 @@ export function StopChip({ stop, timed, board, onDropHere }: Props) {
     event.preventDefault();
     void carry.run(stop, to);
   };
-  const works = timed?.stop.workOrders.map((order) => orderWords(order)) ?? [];
   return (
     <li onDrop={onDropHere}>
       <button
@@ -66,7 +72,7 @@ export function StopChip({ stop, timed, board, onDropHere }: Props) {
         <span className="chip-time">{timed ? clock(timed.beginMinute) : ''}</span> <b>{stop.name}</b>
         {stop.locked && <Mark word="monthPlan.locked" />}
         {timed?.visited && <Mark word="monthPlan.visited" />}
-        <span className="chip-work">{works.length > 0 ? works.join('; ') : intl.formatMessage({ id: 'monthPlan.visit' })}</span>
+        <Works orders={timed?.stop.workOrders ?? []} />
       </button>
     </li>
   );
