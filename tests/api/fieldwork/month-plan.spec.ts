@@ -70,8 +70,13 @@ it('gives open work and due visits a crew and a day from tomorrow on, and takes 
     everyDays: 7,
   });
   const before = await shown();
-  // From the first of the month: nobody was ever there, so visits are due on 1, 8, 15, 22 and 29 July.
-  expect(before.unplaced.filter(({ visitDueOn }: { visitDueOn: string }) => visitDueOn)).toHaveLength(5);
+  // Nobody was ever there: visits are due today, and then on 13, 20 and 27 July.
+  expect(before.unplaced.flatMap(({ visitDueOn }: { visitDueOn: string | null }) => visitDueOn ?? [])).toEqual([
+    '2026-07-06',
+    '2026-07-13',
+    '2026-07-20',
+    '2026-07-27',
+  ]);
   expect(before).toMatchObject({ latest: null, travel: { source: 'straight-line estimate', factor: 1.3, serverFault: null } });
   expect(before.unplaced[0].reason.code).toBe('notPlannedYet');
   const made = (await plan()).data.planMonth;
@@ -82,6 +87,7 @@ it('gives open work and due visits a crew and a day from tomorrow on, and takes 
   expect(['2026-07-07', '2026-07-08']).toContain(repair!.day);
   expect(repair!.stop).toMatchObject({ locked: false, workOrders: [{ id: order.id }] });
   expect(whereIs(after, weekly.id)).toHaveLength(4);
+  expect(after.unplaced.filter(({ visitDueOn }: { visitDueOn: string | null }) => visitDueOn)).toEqual([]);
   expect(whereIs(after, weekly.id).every(({ day: date }) => date > '2026-07-06')).toBe(true);
   expect(after.unplaced.find(({ property }: { property: { id: string } }) => property.id === nowhere.id)).toMatchObject({
     orders: [{ id: lost.id }],
@@ -135,6 +141,17 @@ it('carries a stop by hand as one deed, and not one that was visited', async () 
     [day.organizationId, property.id, carried.id, day.crewId],
   );
   expect(codeOf(await carry(carried, { crewId: day.crewId, day: '2026-07-10', position: 1, locked: false }))).toBe('STOP_VISITED');
+});
+
+it('leaves today to the crews, and counts a stop of today as the visit that it will be', async () => {
+  const property = await near(1);
+  await terms(property.id, { everyDays: 20 });
+  await day.given({ propertyId: property.id }, '2026-07-06');
+  // The next one is due on 26 July.
+  expect((await plan()).data.planMonth).toMatchObject({ moved: 1, unplaced: 0 });
+  const [first, next, ...more] = whereIs(await shown(), property.id);
+  expect([first!.day, more]).toEqual(['2026-07-06', []]);
+  expect(next!.day > '2026-07-15').toBe(true);
 });
 
 it('replans only what is left of a broken day', async () => {

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { crewPace } from '@rillbook/routing/day/crew-pace.js';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { grouped } from '../../../../platform/graphql/loader.js';
+import { todayIn } from '../../organization-clock.js';
 import { crews } from '../../crews/crew.repository.js';
 import { dueVisits } from './due-visits.js';
 import { material, type MaterialProperty, type MaterialStop } from './material.repository.js';
@@ -18,15 +19,15 @@ export class GatherMaterial {
       { since: string },
     ];
     const found = await material.stops(tx, since, until);
-    const stops = found.filter((stop) => stop.day >= from || isMissed(stop));
+    const today = await todayIn(tx);
+    const stops = found.filter((stop) => stop.day >= from || isMissed(stop, today));
     const open = await material.openOrders(tx);
-    const rows = await material.properties(
-      tx,
-      [...stops, ...open].map(({ propertyId }) => propertyId),
-    );
+    const ids = [...stops, ...open].map(({ propertyId }) => propertyId);
+    const soon = found.filter(({ day }) => day >= today && day < from);
+    const rows = withStopsBefore(await material.properties(tx, ids), soon);
     const visits = grouped(await material.timedVisits(tx, from), ({ crewId }) => crewId);
     const crewRows = await crews.inUse(tx, null);
-    const standing = itemsOfStops(stops, rows, { from, until });
+    const standing = itemsOfStops(stops, rows, { from: from > today ? from : today, until });
     const waiting = open.map(({ propertyId, orders }) => ({ ...nowhere(`orders ${propertyId}`, propertyId), orders }));
     return {
       from,
@@ -39,8 +40,15 @@ export class GatherMaterial {
   }
 }
 
+/** A stop from today on, but before the days that are planned, is the visit that it will be. */
+function withStopsBefore(rows: readonly MaterialProperty[], stops: readonly MaterialStop[]): readonly MaterialProperty[] {
+  const planned = new Map(stops.map(({ propertyId, day }) => [propertyId, day]));
+  return rows.map((row) => ({ ...row, lastVisit: planned.get(row.id) ?? row.lastVisit }));
+}
+
 /** Nobody came, and the work is still to be done. */
-const isMissed = (stop: MaterialStop): boolean => !stop.visited && stop.orders.some(({ state }) => state === 'given out');
+const isMissed = (stop: MaterialStop, today: string): boolean =>
+  stop.day < today && !stop.visited && stop.orders.some(({ state }) => state === 'given out');
 
 const nowhere = (id: string, propertyId: string): PlanItem => ({
   id,
@@ -68,7 +76,7 @@ function itemsOfStops(
     rows.map(({ id, everyDays, lastVisit }) => [id, everyDays === null ? [] : [...dueVisits(everyDays, lastVisit, from, until)]]),
   );
   const items = stops.map(({ id, propertyId, crewId, day, position, locked, visited, orders }): PlanItem => {
-    const visitDueOn = visited ? null : (due.get(propertyId)?.shift() ?? null);
+    const visitDueOn = visited || day < from ? null : (due.get(propertyId)?.shift() ?? null);
     return { id: `stop ${id}`, propertyId, stopId: id, place: { crewId, day, position }, locked, visited, orders, visitDueOn };
   });
   return { items, due: [...due].flatMap(([propertyId, days]) => days.map((day) => ({ propertyId, day }))) };
