@@ -2,7 +2,7 @@ import type { CrewInput } from './crew.input.js';
 import type { CrewRow } from './crew.entity.js';
 import { between, judgeValues, name } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
-import { cleanSkills } from './skills.js';
+import { cleanSkills } from '../skills.js';
 
 type CrewHours = Pick<CrewRow, 'workingDays' | 'dayStartsMinute' | 'dayEndsMinute' | 'breakMinutes'>;
 

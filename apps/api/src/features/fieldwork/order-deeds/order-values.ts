@@ -2,7 +2,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { type Rule, judgeValues, text } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { requireProperty } from '../../portfolio/properties/property-scope.service.js';
-import { cleanSkills } from '../crews/skills.js';
+import { cleanSkills } from '../skills.js';
 import type { PartOfOrder, WorkOrderRow } from '../orders/work-order.entity.js';
 import type { WorkOrderInput } from '../orders/work-order.input.js';
 import { ESTIMATE_MINUTES, WORK_ORDER_KINDS, type WorkOrderKind } from '../orders/work-order-kinds.js';

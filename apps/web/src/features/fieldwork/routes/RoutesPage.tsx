@@ -15,7 +15,7 @@ import { CrewDays } from './CrewDays.js';
 import { NewOrderDialog } from './orders/NewOrderDialog.js';
 import { OrdersToApprove } from './orders/OrdersToApprove.js';
 import { OrdersToGiveOut } from './orders/OrdersToGiveOut.js';
-import { monthPlanPath } from './month/urls.js';
+import { monthPlanPath } from './month-urls.js';
 import { NEW_ORDER, routesAddress } from './urls.js';
 
 export const routesDocument = graphql(`

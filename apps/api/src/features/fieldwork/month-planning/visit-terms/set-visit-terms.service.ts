@@ -5,7 +5,7 @@ import { above, judgeValues } from '../../../../platform/problems/judge-values.j
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
 import { KeptRecords, VersionConflict } from '../../../../platform/records/kept-records.js';
 import { requireProperty } from '../../../portfolio/properties/property-scope.service.js';
-import { cleanSkills } from '../../crews/skills.js';
+import { cleanSkills } from '../../skills.js';
 import { VisitTermsRow } from './visit-terms.entity.js';
 import type { VisitHoursInput, VisitTermsInput } from './visit-terms.input.js';
 import { visitTerms } from './visit-terms.repository.js';

@@ -14,7 +14,7 @@ import { MonthBoard } from './MonthBoard.js';
 import { PlanActions } from './PlanActions.js';
 import { TravelNote } from './TravelNote.js';
 import { UnplacedList } from './UnplacedList.js';
-import { monthPlanAddress } from './urls.js';
+import { monthPlanAddress } from '../month-urls.js';
 
 export const monthPlanDocument = graphql(`
   query MonthPlan($month: Month!) {

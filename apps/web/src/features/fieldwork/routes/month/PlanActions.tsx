@@ -8,7 +8,7 @@ import { useMasked } from '../../../../page/use-masked.js';
 import { useToast } from '../../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../../ui/forms/Button.js';
 import { ErrorState } from '../../../../ui/states/States.js';
-import { monthsAfter } from './urls.js';
+import { monthsAfter } from '../month-urls.js';
 
 export const latestPlan = graphql(`
   fragment LatestPlan on PlanRun {

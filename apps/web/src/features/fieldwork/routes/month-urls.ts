@@ -1,4 +1,4 @@
-import { type Address, monthIn } from '../../../../page/use-address.js';
+import { type Address, monthIn } from '../../../page/use-address.js';
 
 export interface MonthPlanPlace {
   /** YYYY-MM; the organization's own month where none is named. */
