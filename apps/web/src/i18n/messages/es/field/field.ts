@@ -5,5 +5,4 @@ import { stop } from './stop.js';
 import { water } from './water.js';
 
 /** The words of field work, and of what a client sees. */
-export const field = { ...stop, ...phone, ...routes, ...water };
-export const field = { ...stop, ...routes, ...monthPlan, ...water };
+export const field = { ...stop, ...phone, ...routes, ...monthPlan, ...water };
