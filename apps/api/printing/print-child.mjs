@@ -73,6 +73,7 @@ function printed(report) {
 const readable = (text) => text.replace(/\\u\{([0-9a-f]+)\}/g, (_, code) => String.fromCodePoint(Number.parseInt(code, 16)));
 
 process.on('message', ({ id, report }) => {
+  const begun = process.cpuUsage();
   let answer;
   try {
     answer = { id, pdf: printed(withPictures(report)) };
@@ -83,6 +84,7 @@ process.on('message', ({ id, report }) => {
     compiler.resetShadow();
     compiler.evictCache(0);
   }
-  process.send({ ...answer, rss: process.memoryUsage.rss() });
+  const { user, system } = process.cpuUsage(begun);
+  process.send({ ...answer, rss: process.memoryUsage.rss(), cpuMs: (user + system) / 1000 });
 });
 process.on('disconnect', () => process.exit(0));
