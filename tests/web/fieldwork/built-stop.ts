@@ -1,4 +1,4 @@
-import { builtCrew, builtProperty, builtWorkOrder, gallons } from '../support/built.js';
+import { builtCrew, builtProperty, builtWorkOrder } from '../support/built.js';
 
 /** Built things of the field: one stop on Quail Commons, its meter, controller and zones, as the server would give them. */
 export const NOW = '2026-09-24T17:43:00Z';
@@ -166,5 +166,3 @@ export function builtStop(given: object = {}) {
   stop['route'] = { ...route, stops: [stop, other] };
   return stop;
 }
-
-export const litres207Ccf = gallons(154_849);
