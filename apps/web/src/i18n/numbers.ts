@@ -1,1 +1,1 @@
-export { type Known, type Language, localeOf, NOT_KNOWN, numberFormats, typedNumber } from '@rillbook/showing/formats/numbers.js';
+export { type Known, type Language, localeOf, NOT_KNOWN, typedNumber } from '@rillbook/showing/formats/numbers.js';
