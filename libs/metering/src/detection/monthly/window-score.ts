@@ -1,5 +1,5 @@
 import { normalScore } from '../../uncertainty/normal-score.js';
-import { solveOn } from '../hourly/flows/nonnegative-least-squares.js';
+import { solveOn } from '../../statistics/cholesky.kernel.js';
 import { valueAt } from '../hourly/steps/value-at.js';
 import type { IntervalVolumes } from './interval-volumes.js';
 import { innovationOf, type MeterHabit, noiseSd } from './meter-habit.js';

@@ -1,13 +1,11 @@
 import type { ObservedMeter } from '../steps/observed-meter.js';
 import type { DayEquations } from './day-equations.js';
-import { solveOn } from './nonnegative-least-squares.js';
-import { valueAt } from '../steps/value-at.js';
+import { choleskyOf, solveByCholesky } from '../../../statistics/cholesky.kernel.js';
+import { addSandwich, addSquare, summed, timesVector } from './square-matrices.kernel.js';
 
-/** Pressure moves all flows of a day by this share, and from season to season by that. Common practice, no source. */
-const PRESSURE_OF_DAY = 0.03;
+/** Pressure moves all flows by this share from season to season. Common practice, no source. */
 const PRESSURE_OF_SEASON = 0.03;
-/** Each zone's run moves by itself by this share, and a flow wanders by that from when it was learnt. Common practice, no source. */
-const RUN_OF_ZONE = 0.03;
+/** A flow wanders by this share from when it was learnt. Common practice, no source. */
 const WANDERS = 0.02;
 /** A flow that an open finding says to have changed is known by few runs. Common practice, no source. */
 const CHANGED_WANDERS = 0.1;
@@ -39,91 +37,63 @@ export interface ChangeScore {
  * @source Generalized least squares: Aitken (1935); score of a mean shift: Basseville and Nikiforov (1993), Detection of Abrupt Changes, 7.2.
  */
 export function changeScores(meter: ObservedMeter, days: readonly DayEquations[], alike: boolean): readonly ChangeScore[] {
-  const zones = meter.flows.length;
+  const { flows } = meter;
+  const zones = flows.length;
   const gram = summed(days.map((day) => day.gram));
   const residual = summed(days.map((day) => day.residual));
-  const spread = covarianceOf(meter, days, gram, alike ? 1 : UNALIKE);
-  const ran = [...meter.flows.keys()].filter((zone) => valueAt(gram, zone * zones + zone) > 0);
+  const ran = Int32Array.from(flows.keys()).filter((zone) => (gram[zone * (zones + 1)] as number) > 0);
   const silent = { change: 0, sd: Number.POSITIVE_INFINITY };
   if (!ran.length) return Array.from({ length: zones + 1 }, () => silent);
+  const factor = choleskyOf(covarianceOf(meter, days, gram, alike ? 1 : UNALIKE), zones, ran);
+  // S⁻¹ c once: vᵀ S⁻¹ c is its sum along v.
+  const solvedResidual = solveByCholesky(factor, ofRan(residual, ran));
   const scoreAlong = (along: Float64Array): ChangeScore => {
-    const solved = solveOn(spread, along, ran);
-    const weight = ran.reduce((sum, zone, at) => sum + valueAt(solved, at) * valueAt(along, zone), 0);
-    const evidence = ran.reduce((sum, zone, at) => sum + valueAt(solved, at) * valueAt(residual, zone), 0);
-    return weight > 0 ? { change: evidence / weight, sd: 1 / Math.sqrt(weight) } : silent;
+    const own = ofRan(along, ran);
+    const weight = dot(solveByCholesky(factor, own), own);
+    return weight > 0 ? { change: dot(solvedResidual, own) / weight, sd: 1 / Math.sqrt(weight) } : silent;
   };
   const alone = Array.from({ length: zones }, (_, zone) => {
-    const column = Float64Array.from({ length: zones }, (__, row) => valueAt(gram, row * zones + zone) * valueAt(meter.flows, zone));
-    return valueAt(column, zone) > 0 ? scoreAlong(column) : silent;
+    if (!((gram[zone * (zones + 1)] as number) * (flows[zone] as number) > 0)) return silent;
+    const along = gram.slice(zone * zones, (zone + 1) * zones);
+    for (let at = 0; at < zones; at++) along[at] = (along[at] as number) * (flows[zone] as number);
+    return scoreAlong(along);
   });
-  return [...alone, scoreAlong(times(gram, meter.flows))];
+  return [...alone, scoreAlong(timesVector(gram, flows))];
 }
 
-function summed(parts: readonly Float64Array[]): Float64Array {
-  const sum = new Float64Array(parts[0]?.length ?? 0);
-  for (const part of parts) for (let at = 0; at < sum.length; at++) sum[at] = valueAt(sum, at) + valueAt(part, at);
+function ofRan(values: Float64Array, ran: Int32Array): Float64Array {
+  const own = new Float64Array(ran.length);
+  for (let at = 0; at < own.length; at++) own[at] = values[ran[at] as number] as number;
+  return own;
+}
+
+function dot(one: Float64Array, other: Float64Array): number {
+  let sum = 0;
+  for (let at = 0; at < one.length; at++) sum += (one[at] as number) * (other[at] as number);
   return sum;
-}
-
-function times(gram: Float64Array, vector: Float64Array): Float64Array {
-  const n = vector.length;
-  return Float64Array.from({ length: n }, (_, row) => {
-    let sum = 0;
-    for (let column = 0; column < n; column++) {
-      const value = gram[row * n + column] ?? 0;
-      if (value !== 0) sum += value * valueAt(vector, column);
-    }
-    return sum;
-  });
 }
 
 function covarianceOf(meter: ObservedMeter, days: readonly DayEquations[], gram: Float64Array, doubt: number): Float64Array {
   const { flows } = meter;
   const n = flows.length;
-  const spread = Float64Array.from(gram);
+  const spread = summed(days.map((day) => day.doubt));
+  for (let at = 0; at < spread.length; at++) spread[at] = (spread[at] as number) + (gram[at] as number);
   addFlowDoubt(meter, gram, spread, doubt);
-  addSquare(spread, times(gram, flows), PRESSURE_OF_SEASON);
-  addSquare(
-    spread,
-    summed(days.map((day) => day.perMinuteOfShift)),
-    doubt * Math.sqrt(meter.scatter) * CLOCK_OF_STEP * meter.usage.stepMinutes,
-  );
-  for (const day of days) {
-    addSquare(spread, times(day.gram, flows), PRESSURE_OF_DAY);
-    for (let zone = 0; zone < n; zone++) {
-      if (!(valueAt(day.gram, zone * n + zone) > 0)) continue;
-      addSquare(spread, day.gram.subarray(zone * n, (zone + 1) * n), meter.scatter * RUN_OF_ZONE * valueAt(flows, zone));
-    }
-  }
-  for (let zone = 0; zone < n; zone++) spread[zone * n + zone] = valueAt(spread, zone * n + zone) * (1 + RIDGE);
+  addSquare(spread, timesVector(gram, flows), PRESSURE_OF_SEASON);
+  const shifted = summed(days.map((day) => day.perMinuteOfShift));
+  addSquare(spread, shifted, doubt * Math.sqrt(meter.scatter) * CLOCK_OF_STEP * meter.usage.stepMinutes);
+  for (let zone = 0; zone < n; zone++) spread[zone * (n + 1)] = (spread[zone * (n + 1)] as number) * (1 + RIDGE);
   return spread;
 }
 
 // G P G, with what flows wander since they were learnt.
-function addFlowDoubt(meter: ObservedMeter, gram: Float64Array, spread: Float64Array, sds: number): void {
-  const { flows, flowCovariance, factors } = meter;
+function addFlowDoubt({ flows, flowCovariance, factors }: ObservedMeter, gram: Float64Array, spread: Float64Array, sds: number): void {
   const n = flows.length;
-  const half = new Float64Array(n * n);
-  for (let row = 0; row < n; row++) {
-    const doubt = flowCovariance.slice(row * n, (row + 1) * n).map((value) => sds ** 2 * value);
-    const wanders = factors[row] === 1 ? WANDERS : CHANGED_WANDERS;
-    doubt[row] = valueAt(doubt, row) + (wanders * valueAt(flows, row)) ** 2;
-    half.set(times(gram, doubt), row * n);
+  const doubt = flowCovariance.slice();
+  if (sds !== 1) for (let at = 0; at < doubt.length; at++) doubt[at] = sds ** 2 * (doubt[at] as number);
+  for (let zone = 0; zone < n; zone++) {
+    const wanders = factors[zone] === 1 ? WANDERS : CHANGED_WANDERS;
+    doubt[zone * (n + 1)] = (doubt[zone * (n + 1)] as number) + (wanders * (flows[zone] as number)) ** 2;
   }
-  for (let row = 0; row < n; row++) {
-    for (let column = 0; column < n; column++) {
-      let sum = 0;
-      for (let k = 0; k < n; k++) sum += valueAt(gram, row * n + k) * valueAt(half, k * n + column);
-      spread[row * n + column] = valueAt(spread, row * n + column) + sum;
-    }
-  }
-}
-
-function addSquare(spread: Float64Array, vector: Float64Array, sd: number): void {
-  const n = vector.length;
-  for (let row = 0; row < n; row++) {
-    const own = sd * sd * valueAt(vector, row);
-    if (own === 0) continue;
-    for (let column = 0; column < n; column++) spread[row * n + column] = valueAt(spread, row * n + column) + own * valueAt(vector, column);
-  }
+  addSandwich(spread, gram, doubt);
 }

@@ -1,10 +1,13 @@
 import type { ObservedMeter } from '../steps/observed-meter.js';
 import { type RunMinutes, runMinutes } from '../steps/run-minutes.js';
+import { addSquare, timesVector } from './square-matrices.kernel.js';
 import { stepVariance } from './step-variance.js';
-import { valueAt } from '../steps/value-at.js';
 
 /** A residual beyond this many standard deviations counts as that many: someone drew water beside the run. */
 const WINSORIZED = 4;
+/** Pressure moves all flows of a day by this share, and each zone's run moves by itself by that. Common practice, no source. */
+const PRESSURE_OF_DAY = 0.03;
+const RUN_OF_ZONE = 0.03;
 
 /**
  * What one day says of the zones' flows against those believed: G = Mᵀ W M, c = Mᵀ W r, and h, what a clock that is a minute later would
@@ -15,6 +18,8 @@ export interface DayEquations {
   readonly gram: Float64Array;
   readonly residual: Float64Array;
   readonly perMinuteOfShift: Float64Array;
+  /** Covariance of c by what is of this day alone: its pressure, and each zone's run. */
+  readonly doubt: Float64Array;
 }
 
 /**
@@ -23,61 +28,78 @@ export interface DayEquations {
  * @param meter - The meter as it is known. [code]
  * @param day - The day, from 0. [–]
  * @param design - Minutes of the day, where they are at hand. [min]
- * @returns G, c and h. [any]
+ * @returns G, c, h and the day's own covariance of c. [any]
  */
 export function dayEquations(meter: ObservedMeter, day: number, design: RunMinutes = runMinutes(meter, day)): DayEquations {
-  const zones = meter.flows.length;
+  const { flows } = meter;
+  const zones = flows.length;
   const equations: DayEquations = {
     day,
     gram: new Float64Array(zones * zones),
     residual: new Float64Array(zones),
     perMinuteOfShift: new Float64Array(zones),
+    doubt: new Float64Array(zones * zones),
   };
   const litresOf = litresByStep(meter, day, design);
   for (let step = 0; step < design.steps; step++) addStep(meter, design, litresOf, step, equations);
+  const { gram, doubt } = equations;
+  addSquare(doubt, timesVector(gram, flows), PRESSURE_OF_DAY);
+  for (let zone = 0; zone < zones; zone++) {
+    if (!((gram[zone * (zones + 1)] as number) > 0)) continue;
+    addSquare(doubt, gram.subarray(zone * zones, (zone + 1) * zones), meter.scatter * RUN_OF_ZONE * (flows[zone] as number));
+  }
   return equations;
 }
 
 // Litres of the runs in each step, by the flows believed on that day.
-function litresByStep(meter: ObservedMeter, day: number, { steps, minutes }: RunMinutes): Float64Array {
-  const zones = meter.flows.length;
-  return Float64Array.from({ length: steps }, (_, step) => {
+function litresByStep({ flows, factorOfDay }: ObservedMeter, day: number, { steps, minutes }: RunMinutes): Float64Array {
+  const zones = flows.length;
+  const litresOf = new Float64Array(steps);
+  for (let step = 0; step < steps; step++) {
     let litres = 0;
     for (let zone = 0; zone < zones; zone++) {
-      const inStep = minutes[step * zones + zone] ?? 0;
-      if (inStep > 0) litres += inStep * (meter.flows[zone] ?? Number.NaN) * (meter.factorOfDay[day * zones + zone] ?? 1);
+      const inStep = minutes[step * zones + zone] as number;
+      if (inStep > 0) litres += inStep * (flows[zone] as number) * (factorOfDay[day * zones + zone] as number);
     }
-    return litres;
-  });
+    litresOf[step] = litres;
+  }
+  return litresOf;
 }
 
 function addStep(meter: ObservedMeter, design: RunMinutes, litresOf: Float64Array, step: number, into: DayEquations): void {
   const zones = meter.flows.length;
-  const minutes = design.minutes.subarray(step * zones, (step + 1) * zones);
-  const total = minutes.reduce((sum, value) => sum + value, 0);
+  const first = step * zones;
+  let total = 0;
+  for (let zone = 0; zone < zones; zone++) total += design.minutes[first + zone] as number;
+  if (!(total > 0)) return;
   const at = design.fromStep + step;
-  const expected = litresOf[step] ?? Number.NaN;
-  const off = (meter.usage.litres[at] ?? Number.NaN) - valueAt(meter.indoor, at) - valueAt(meter.claimed, at) - expected;
-  if (!(total > 0) || Number.isNaN(off)) return;
+  const expected = litresOf[step] as number;
+  const off = (meter.usage.litres[at] as number) - (meter.indoor[at] as number) - (meter.claimed[at] as number) - expected;
+  if (Number.isNaN(off)) return;
   const variance = stepVariance(meter, at, expected, total);
   const most = WINSORIZED * Math.sqrt(variance + (expected / WINSORIZED) ** 2);
   const residual = Math.max(-most, Math.min(most, off));
   // A clock a minute later moves a minute's flow from each step to the next.
-  const flow = (index: number) => valueAt(litresOf, index) / meter.usage.stepMinutes;
+  const flow = (index: number) => (litresOf[index] ?? 0) / meter.usage.stepMinutes;
   const shifted = (flow(step - 1) - flow(step + 1)) / 2;
-  addRow(minutes, [1 / variance, residual, shifted], into);
+  addRow(design.minutes, first, [1 / variance, residual, shifted], into);
 }
 
-function addRow(minutes: Float64Array, [weight, residual, shifted]: readonly [number, number, number], into: DayEquations): void {
-  const zones = minutes.length;
+function addRow(
+  minutes: Float64Array,
+  first: number,
+  [weight, residual, shifted]: readonly [number, number, number],
+  { gram, residual: sums, perMinuteOfShift }: DayEquations,
+): void {
+  const zones = sums.length;
   for (let one = 0; one < zones; one++) {
-    const own = weight * valueAt(minutes, one);
+    const own = weight * (minutes[first + one] as number);
     if (own === 0) continue;
-    into.residual[one] = valueAt(into.residual, one) + own * residual;
-    into.perMinuteOfShift[one] = valueAt(into.perMinuteOfShift, one) + own * shifted;
+    sums[one] = (sums[one] as number) + own * residual;
+    perMinuteOfShift[one] = (perMinuteOfShift[one] as number) + own * shifted;
     for (let other = 0; other < zones; other++) {
       const at = one * zones + other;
-      into.gram[at] = valueAt(into.gram, at) + own * valueAt(minutes, other);
+      gram[at] = (gram[at] as number) + own * (minutes[first + other] as number);
     }
   }
 }

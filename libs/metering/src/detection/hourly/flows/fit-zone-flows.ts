@@ -1,6 +1,7 @@
 import type { ObservedMeter } from '../steps/observed-meter.js';
 import { type RunMinutes, runMinutes } from '../steps/run-minutes.js';
-import { nonnegativeLeastSquares, solveOn } from './nonnegative-least-squares.js';
+import { choleskyOf, solveByCholesky } from '../../../statistics/cholesky.kernel.js';
+import { nonnegativeLeastSquares } from './nonnegative-least-squares.js';
 import { stepVariance } from './step-variance.js';
 import { valueAt } from '../steps/value-at.js';
 
@@ -81,15 +82,16 @@ function addRow(
   { design, step, day }: { readonly design: RunMinutes; readonly step: number; readonly day: number },
   fixed: ReadonlySet<number>,
 ): void {
+  const { count } = rows;
   const at = design.fromStep + step;
-  let litres = (meter.usage.litres[at] ?? Number.NaN) - valueAt(meter.indoor, at) - valueAt(meter.claimed, at);
+  let litres = (meter.usage.litres[at] as number) - (meter.indoor[at] as number) - (meter.claimed[at] as number);
   if (Number.isNaN(litres)) return;
   let ran = false;
-  for (let zone = 0; zone < rows.count; zone++) {
-    const minutes = valueAt(design.minutes, step * rows.count + zone);
+  for (let zone = 0; zone < count; zone++) {
+    const minutes = design.minutes[step * count + zone] as number;
     if (minutes <= 0) continue;
     ran = true;
-    const factor = valueAt(meter.factorOfDay, day * rows.count + zone);
+    const factor = meter.factorOfDay[day * count + zone] as number;
     const taken = fixed.has(zone) ? factor : factor - 1;
     // A flow that is not known yet is not taken off; where none has changed there is nothing to take.
     if (taken !== 0) litres -= taken * (meter.flows[zone] as number) * minutes;
@@ -127,14 +129,14 @@ function normalEquations(
   prior.forEach(([flow, sd], zone) => {
     gram[zone * count + zone] = 1 / sd ** 2;
     right[zone] = flow / sd ** 2;
-    misfit += (valueAt(flows, zone) / sd - flow / sd) ** 2;
+    misfit += ((flows[zone] as number) / sd - flow / sd) ** 2;
   });
   for (let row = 0; row < steps.length; row++) {
-    const span = [valueAt(firsts, row), valueAt(firsts, row + 1)] as const;
+    const span = [firsts[row] as number, firsts[row + 1] as number] as const;
     const [total, expected] = totalsOf(rows, span, flows);
     if (!(total > 0)) continue;
-    const used = litres[row] ?? Number.NaN;
-    const variance = stepVariance(meter, valueAt(steps, row), expected, total);
+    const used = litres[row] as number;
+    const variance = stepVariance(meter, steps[row] as number, expected, total);
     const off = Math.abs(used - expected) / Math.sqrt(variance);
     misfit += Math.min(off, HUBER) * off;
     addTo(rows, span, { gram, right }, { used, weight: (off > HUBER ? HUBER / off : 1) / variance });
@@ -143,12 +145,12 @@ function normalEquations(
 }
 
 // Minutes of a step, and the litres of them by these flows.
-function totalsOf(rows: Rows, [first, last]: readonly [number, number], flows: readonly number[]): readonly [number, number] {
+function totalsOf({ minutes, zones }: Rows, [first, last]: readonly [number, number], flows: readonly number[]): readonly [number, number] {
   let [total, expected] = [0, 0];
   for (let at = first; at < last; at++) {
-    const minutes = valueAt(rows.minutes, at);
-    total += minutes;
-    expected += minutes * valueAt(flows, valueAt(rows.zones, at));
+    const own = minutes[at] as number;
+    total += own;
+    expected += own * (flows[zones[at] as number] as number);
   }
   return [total, expected];
 }
@@ -160,24 +162,28 @@ function addTo(
   { used, weight }: { readonly used: number; readonly weight: number },
 ): void {
   for (let one = first; one < last; one++) {
-    const zone = zones[one] ?? 0;
-    const own = weight * (minutes[one] ?? 0);
-    right[zone] = (right[zone] ?? 0) + own * used;
+    const zone = zones[one] as number;
+    const own = weight * (minutes[one] as number);
+    right[zone] = (right[zone] as number) + own * used;
     for (let other = first; other < last; other++) {
-      const at = zone * count + (zones[other] ?? 0);
-      gram[at] = (gram[at] ?? 0) + own * (minutes[other] ?? 0);
+      const at = zone * count + (zones[other] as number);
+      gram[at] = (gram[at] as number) + own * (minutes[other] as number);
     }
   }
 }
 
 // The covariance is the inverse.
 function inverse(gram: Float64Array, zones: number): Float64Array {
-  const all = Array.from({ length: zones }, (_, zone) => zone);
+  const factor = choleskyOf(
+    gram,
+    zones,
+    Int32Array.from({ length: zones }, (_, zone) => zone),
+  );
   const rows = new Float64Array(zones * zones);
-  for (const zone of all) {
+  for (let zone = 0; zone < zones; zone++) {
     const unit = new Float64Array(zones);
     unit[zone] = 1;
-    rows.set(solveOn(gram, unit, all), zone * zones);
+    rows.set(solveByCholesky(factor, unit), zone * zones);
   }
   return rows;
 }

@@ -1,5 +1,5 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
-import { valueAt } from '../steps/value-at.js';
+import { solveOn } from '../../../statistics/cholesky.kernel.js';
 
 /** A gradient counts as zero below this share of the largest right-hand side: rounding of the sums. */
 const ROUNDING = 1e-10;
@@ -12,7 +12,7 @@ const MOST_STEPS_PER_UNKNOWN = 10;
  *
  * min ½ xᵀ G x − cᵀ x, x ≥ 0, with G = AᵀA and c = Aᵀb
  *
- * @param gram - G, by rows, n · n; positive definite on what is not zero. [any]
+ * @param gram - G, by rows, n · n; positive definite. [any]
  * @param right - c. [any]
  * @returns x, exact but for rounding. [any]
  * @throws {DomainError} `LEAST_SQUARES_OUT_OF_DOMAIN` when sizes do not fit, a number is not finite or G is not positive definite.
@@ -20,8 +20,11 @@ const MOST_STEPS_PER_UNKNOWN = 10;
  */
 export function nonnegativeLeastSquares(gram: Float64Array, right: Float64Array): Float64Array {
   const n = right.length;
-  if (gram.length !== n * n || ![...gram, ...right].every(Number.isFinite))
+  if (gram.length !== n * n || !gram.every(Number.isFinite) || !right.every(Number.isFinite))
     throw new DomainError('LEAST_SQUARES_OUT_OF_DOMAIN', { unknowns: n });
+  const all = solveOn(gram, right, [...right.keys()]);
+  // Where nothing would fall below zero the bounds change nothing.
+  if (all.every((value) => value > 0)) return all;
   const x = new Float64Array(n);
   const passive: number[] = [];
   const tolerance = ROUNDING * right.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
@@ -40,7 +43,7 @@ function steepest(gram: Float64Array, right: Float64Array, x: Float64Array, pass
   for (let i = 0; i < n; i++) {
     if (passive.includes(i)) continue;
     let gradient = right[i] ?? 0;
-    for (let j = 0; j < n; j++) gradient -= valueAt(gram, i * n + j) * valueAt(x, j);
+    for (let j = 0; j < n; j++) gradient -= (gram[i * n + j] as number) * (x[j] as number);
     if (gradient > most) [best, most] = [i, gradient];
   }
   return best;
@@ -56,9 +59,9 @@ function moveWithin(gram: Float64Array, right: Float64Array, x: Float64Array, pa
   });
   passive.forEach((i, at) => {
     const now = x[i] ?? 0;
-    x[i] = now + share * (valueAt(wished, at) - now);
+    x[i] = now + share * ((wished[at] as number) - now);
   });
-  return passive.every((_, at) => valueAt(wished, at) > 0);
+  return passive.every((_, at) => (wished[at] as number) > 0);
 }
 
 function dropZeros(x: Float64Array, passive: number[]): void {
@@ -71,48 +74,4 @@ function dropZeros(x: Float64Array, passive: number[]): void {
     x[i] = 0;
     passive.splice(at, 1);
   }
-}
-
-/**
- * Solution of the symmetric positive definite equations of some unknowns, by Cholesky.
- *
- * @param gram - All equations, by rows, n · n. [any]
- * @param right - All right-hand sides. [any]
- * @param chosen - Which unknowns are solved for; the others are zero. [–]
- * @returns Their values, in the order of `chosen`. [any]
- * @throws {DomainError} `LEAST_SQUARES_OUT_OF_DOMAIN` when they are not positive definite.
- */
-export function solveOn(gram: Float64Array, right: Float64Array, chosen: readonly number[]): Float64Array {
-  const m = chosen.length;
-  const factor = factorOf(gram, right.length, chosen);
-  const z = new Float64Array(m);
-  for (let r = 0; r < m; r++) {
-    let value = valueAt(right, valueAt(chosen, r));
-    for (let k = 0; k < r; k++) value -= valueAt(factor, r * m + k) * valueAt(z, k);
-    z[r] = value / valueAt(factor, r * m + r);
-  }
-  for (let r = m - 1; r >= 0; r--) {
-    let value = valueAt(z, r);
-    for (let k = r + 1; k < m; k++) value -= valueAt(factor, k * m + r) * valueAt(z, k);
-    z[r] = value / valueAt(factor, r * m + r);
-  }
-  return z;
-}
-
-function factorOf(gram: Float64Array, n: number, chosen: readonly number[]): Float64Array {
-  const m = chosen.length;
-  const factor = new Float64Array(m * m);
-  for (let r = 0; r < m; r++) {
-    for (let c = 0; c <= r; c++) {
-      let sum = valueAt(gram, valueAt(chosen, r) * n + valueAt(chosen, c));
-      for (let k = 0; k < c; k++) sum -= valueAt(factor, r * m + k) * valueAt(factor, c * m + k);
-      factor[r * m + c] = c < r ? sum / valueAt(factor, c * m + c) : rootOf(sum, n);
-    }
-  }
-  return factor;
-}
-
-function rootOf(pivot: number, unknowns: number): number {
-  if (!(pivot > 0)) throw new DomainError('LEAST_SQUARES_OUT_OF_DOMAIN', { unknowns });
-  return Math.sqrt(pivot);
 }

@@ -1,5 +1,4 @@
 import type { ObservedMeter } from '../steps/observed-meter.js';
-import { valueAt } from '../steps/value-at.js';
 
 /** Spread of a step's litres about the runs' expected, as share: pressure, and what heads do. Common practice, no source. */
 const RELATIVE = 0.04;
@@ -49,5 +48,5 @@ export function runVariance(meter: ObservedMeter, expected: number, runMinutes: 
  */
 export function otherVariance(meter: ObservedMeter, step: number): number {
   const resolution = meter.usage.resolutionLitres ?? meter.evidence.resolutionLitres ?? 1;
-  return ROUNDING_VARIANCE * resolution ** 2 + valueAt(meter.indoorSd, step) ** 2;
+  return ROUNDING_VARIANCE * resolution ** 2 + (meter.indoorSd[step] as number) ** 2;
 }

@@ -40,14 +40,15 @@ export function explainDay(meter: ObservedMeter, day: number, profile: IndoorPro
  * @param design - Minutes of the day, where they are at hand. [min]
  */
 export function expectRuns(meter: ObservedMeter, day: number, design: RunMinutes = runMinutes(meter, day)): void {
-  const zones = meter.flows.length;
+  const { flows, factorOfDay, expected } = meter;
+  const zones = flows.length;
   for (let step = 0; step < design.steps; step++) {
     let litres = 0;
     for (let zone = 0; zone < zones; zone++) {
-      const minutes = design.minutes[step * zones + zone] ?? 0;
-      if (minutes > 0) litres += minutes * valueAt(meter.flows, zone) * (meter.factorOfDay[day * zones + zone] ?? 1);
+      const minutes = design.minutes[step * zones + zone] as number;
+      if (minutes > 0) litres += minutes * (flows[zone] as number) * (factorOfDay[day * zones + zone] as number);
     }
-    meter.expected[design.fromStep + step] = litres;
+    expected[design.fromStep + step] = litres;
   }
 }
 
