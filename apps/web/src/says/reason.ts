@@ -8,6 +8,7 @@ export interface Details {
   readonly number: (key: string) => number | null;
   readonly text: (key: string) => string | null;
   readonly texts: (key: string) => readonly string[];
+  readonly numbers: (key: string) => readonly number[];
 }
 
 /** Reads details without believing in their shape: what is not there is null. */
@@ -25,6 +26,10 @@ export function detailsOf({ details }: Reason): Details {
     texts: (key) => {
       const value = found(key);
       return Array.isArray(value) ? value.filter((each) => typeof each === 'string') : [];
+    },
+    numbers: (key) => {
+      const value = found(key);
+      return Array.isArray(value) ? value.filter((each) => typeof each === 'number') : [];
     },
   };
 }

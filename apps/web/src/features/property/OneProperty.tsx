@@ -45,7 +45,7 @@ export function OneProperty({ property, month, onMonth }: Props) {
       <WhatIfSection propertyId={property.id} month={month} />
       <FindingsSection property={property} names={names} />
       {property.controllers.map((controller) => (
-        <ControllerSection key={controller.id} controller={controller} />
+        <ControllerSection key={controller.id} controller={controller} names={names} />
       ))}
       <MetersSection meters={property.meters} />
       <WorkSection property={property} />

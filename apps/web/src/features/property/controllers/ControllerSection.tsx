@@ -4,7 +4,9 @@ import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { ControllerOfPropertyFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { useMasked } from '../../../page/use-masked.js';
+import type { Names } from '../../../says/names.js';
 import { Section } from '../../../ui/frame/Section.js';
+import { PlanFold } from '../plan/PlanFold.js';
 import { PlannedNote } from './PlannedNote.js';
 import { PresentSettings } from './PresentSettings.js';
 import { SettingsHistory } from './SettingsHistory.js';
@@ -74,8 +76,13 @@ const controllerOfProperty = graphql(`
 
 const MOST_PAUSES = 2;
 
+interface Props {
+  readonly controller: FragmentType<ControllerOfPropertyFragment>;
+  readonly names: Names;
+}
+
 /** A controller: what is on it now, what is planned, and its settings through time. */
-export function ControllerSection({ controller: masked }: { readonly controller: FragmentType<ControllerOfPropertyFragment> }) {
+export function ControllerSection({ controller: masked, names }: Props) {
   const intl = useIntl();
   const formats = useFormats();
   const controller = useMasked(controllerOfProperty, masked);
@@ -110,6 +117,7 @@ export function ControllerSection({ controller: masked }: { readonly controller:
           )}
         </p>
       ))}
+      <PlanFold controllerId={controller.id} name={name} present={present ?? null} names={names} />
       <SettingsHistory settings={controller.settings} name={name} />
     </Section>
   );

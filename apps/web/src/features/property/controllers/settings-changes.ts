@@ -8,7 +8,12 @@ export interface ComparedProgram {
   readonly days: string;
   readonly starts: readonly string[];
   readonly adjustPercent?: number | null;
-  readonly stations: readonly { readonly station: number; readonly minutes: number }[];
+  readonly stations: readonly {
+    readonly station: number;
+    readonly minutes: number;
+    readonly cycles?: number | null;
+    readonly soakMinutes?: number | null;
+  }[];
 }
 
 export interface ComparedSettings {

@@ -1,6 +1,7 @@
 import { findings } from './findings.js';
 import { identity } from './identity.js';
 import { overview } from './overview.js';
+import { plan } from './plan.js';
 import { property } from './property.js';
 import { reports } from './reports.js';
 import { says } from './says.js';
@@ -8,4 +9,4 @@ import { whatIf } from './what-if.js';
 import { words } from './words.js';
 
 /** The words of the office's pages. */
-export const office = { ...words, ...says, ...identity, ...overview, ...property, ...whatIf, ...findings, ...reports };
+export const office = { ...words, ...says, ...identity, ...overview, ...property, ...plan, ...whatIf, ...findings, ...reports };

@@ -1,0 +1,77 @@
+import { FormattedMessage, useIntl } from 'react-intl';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { Head, Num, Table } from '../../../ui/tables/Table.js';
+import { clockInWords, daysInWords } from './days-in-words.js';
+import { type ComparedProgram, minutesOf } from './settings-changes.js';
+
+interface Props {
+  /** What the table holds, for those who cannot see it. */
+  readonly label: string;
+  readonly programs: readonly ComparedProgram[];
+}
+
+/** Programs as they are typed into a controller. */
+export function ProgramsTable({ label, programs }: Props) {
+  return (
+    <Table
+      name={label}
+      isTight
+      head={
+        <tr>
+          <Head>
+            <FormattedMessage id="property.program" />
+          </Head>
+          <Head>
+            <FormattedMessage id="property.program.days" />
+          </Head>
+          <Head>
+            <FormattedMessage id="property.program.starts" />
+          </Head>
+          <Head>
+            <FormattedMessage id="property.program.stations" />
+          </Head>
+          <Head isNumber>
+            <FormattedMessage id="property.program.percent" />
+          </Head>
+          <Head isNumber>
+            <FormattedMessage id="property.program.total" />
+          </Head>
+        </tr>
+      }
+    >
+      {programs.map((program) => (
+        <ProgramRow key={program.name} program={program} />
+      ))}
+    </Table>
+  );
+}
+
+function ProgramRow({ program }: { readonly program: ComparedProgram }) {
+  const intl = useIntl();
+  const formats = useFormats();
+  const { name, days, starts, stations, adjustPercent } = program;
+  return (
+    <tr>
+      <td>
+        <b>{name}</b>
+      </td>
+      <td>{daysInWords(intl, formats, days)}</td>
+      <td>
+        {[...starts]
+          .sort()
+          .map((clock) => clockInWords(formats, clock))
+          .join(', ')}
+      </td>
+      <td className="stations">
+        {stations.map(({ station, minutes, cycles, soakMinutes }) => (
+          <span key={station}>
+            <span className="soft">{station}</span> {formats.number(minutes, 1)}
+            {typeof cycles === 'number' && cycles > 1 && <FormattedMessage id="plan.cycles" values={{ cycles, soak: soakMinutes ?? 0 }} />}
+          </span>
+        ))}
+      </td>
+      <Num>{formats.percent((adjustPercent ?? 100) / 100)}</Num>
+      <Num>{formats.number(minutesOf(program))}</Num>
+    </tr>
+  );
+}

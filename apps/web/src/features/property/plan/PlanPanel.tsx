@@ -1,0 +1,56 @@
+import { useQuery } from '@apollo/client/react';
+import { useState } from 'react';
+import { useIntl } from 'react-intl';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { Fetched } from '../../../page/Fetched.js';
+import { sentenceCase } from '../../../page/values/sentence-case.js';
+import type { Names } from '../../../says/names.js';
+import { useViewer } from '../../../session/viewer.js';
+import { Select } from '../../../ui/forms/Select.js';
+import { EmptyState } from '../../../ui/states/States.js';
+import type { ComparedSettings } from '../controllers/settings-changes.js';
+import { monthsFrom } from './months-from.js';
+import { PlanCompared } from './PlanCompared.js';
+import { planDocument } from './plan-document.js';
+import { planReason } from './plan-reason.js';
+import './plan.css';
+
+interface Props {
+  readonly controllerId: string;
+  readonly name: string;
+  readonly present: ComparedSettings | null;
+  readonly names: Names;
+}
+
+/** A month of a controller planned: this one, or one of the eleven that follow. */
+export function PlanPanel({ controllerId, name, present, names }: Props) {
+  const intl = useIntl();
+  const { month: inWords } = useFormats();
+  const { organization } = useViewer();
+  const months = monthsFrom(organization.today.slice(0, 7));
+  const [month, setMonth] = useState(months[0]!);
+  const query = useQuery(planDocument, { variables: { id: controllerId, month }, fetchPolicy: 'cache-and-network' });
+  const why = (plan: { readonly reason?: Parameters<typeof planReason>[2] | null } | null | undefined): string =>
+    plan?.reason ? planReason(intl, names, plan.reason) : intl.formatMessage({ id: 'plan.reason.gone' });
+  return (
+    <div className="plan-panel">
+      <div className="tools">
+        <Select
+          label={intl.formatMessage({ id: 'plan.month' })}
+          value={month}
+          choices={months.map((value) => ({ value, words: sentenceCase(inWords(value)) }))}
+          onChange={setMonth}
+        />
+      </div>
+      <Fetched query={query}>
+        {({ controller }) =>
+          controller?.plan?.full ? (
+            <PlanCompared plan={controller.plan} full={controller.plan.full} name={name} present={present} names={names} />
+          ) : (
+            <EmptyState sentence={intl.formatMessage({ id: 'plan.none' })}>{why(controller?.plan)}</EmptyState>
+          )
+        }
+      </Fetched>
+    </div>
+  );
+}

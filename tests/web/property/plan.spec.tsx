@@ -1,0 +1,158 @@
+import { cleanup, configure, screen, within } from '@testing-library/react';
+import { afterEach, describe, expect, it } from 'vitest';
+import { gallons } from '../support/built.js';
+import { viewerOf } from '../support/draw-page.js';
+import { page } from './drawn-property.js';
+
+// The plan’s page is fetched when it is first opened.
+configure({ asyncUtilTimeout: 10_000 });
+
+afterEach(cleanup);
+
+const zone = (zoneId: string, station: number, unmet: number, wasted: number) => ({
+  zoneId,
+  station,
+  neededLitres: gallons(20_000),
+  usedLitres: gallons(20_000),
+  unmetLitres: gallons(unmet),
+  wastedLitres: gallons(wasted),
+  ranOffLitres: 0,
+});
+const result = (unmet: number, wasted: number, given: object = {}) => ({
+  usedLitres: gallons(40_000),
+  neededLitres: gallons(40_000),
+  unmetLitres: gallons(unmet),
+  wastedLitres: gallons(wasted),
+  ranOffLitres: 0,
+  keyPresses: 0,
+  beginsAt: '21:30',
+  endsAt: '05:48',
+  limits: [],
+  breaches: [],
+  zones: [zone('z1', 3, unmet, 0), zone('z2', 9, 0, wasted)],
+  ...given,
+});
+const programs = (adjustPercent: number, given: object = {}) => [
+  {
+    name: 'A',
+    days: 'Tue Sat',
+    starts: ['21:30'],
+    adjustPercent,
+    stations: [
+      { station: 3, minutes: 40, cycles: 3, soakMinutes: 20, ...given },
+      { station: 9, minutes: 20, cycles: null, soakMinutes: null },
+    ],
+  },
+];
+const plan = (given: object = {}) => ({
+  controllerId: 'c1',
+  month: '2026-09',
+  reason: null,
+  needMonths: ['2025-09'],
+  gapShare: 0.004,
+  layoutShare: 0,
+  present: result(0, 12_000, {
+    endsAt: '06:40',
+    breaches: [{ rule: 'Stage 2', kind: 'too many days a week', program: 'A', stations: [3, 9], times: 9 }],
+  }),
+  leastChange: { kind: 'percent and days', programs: programs(80), result: result(1500, 3000, { keyPresses: 2 }) },
+  full: { kind: 'full', programs: programs(100), result: result(500, 400, { keyPresses: 11 }) },
+  impossible: [
+    {
+      zoneId: 'z1',
+      station: 3,
+      unmetLitres: gallons(500),
+      because: 'the rules leave too few days or minutes',
+      freedBy: 'a timer that holds more',
+    },
+  ],
+  ...given,
+});
+
+const opened = async (answer: object | null, rest: Parameters<typeof page>[0] = {}) => {
+  const asked: unknown[] = [];
+  const controller = {
+    id: 'c1',
+    plan: (given: unknown) => {
+      asked.push(given);
+      return answer;
+    },
+  };
+  const drawn = page({ ...rest, more: { controller } });
+  const summary = await screen.findByText(/^What controller Clubhouse would|^Cómo convendría programar/);
+  const before = drawn.calls.filter(({ name }) => name === 'PlanOfController').length;
+  await drawn.user.click(summary);
+  return { ...drawn, before, asked };
+};
+const cells = (table: HTMLElement) =>
+  within(table)
+    .getAllByRole('row')
+    .map((row) => [...row.children].map((cell) => cell.textContent?.trim()));
+
+describe('the plan of a controller', () => {
+  it('is asked for only when it is opened, and sets both offers beside what is set now', async () => {
+    const { before, asked } = await opened(plan());
+    expect(before).toBe(0);
+    const table = await screen.findByRole('table', { name: 'Controller Clubhouse: now and two offers, side by side' });
+    expect(asked).toEqual([{ month: '2026-09' }]);
+    expect(cells(table)).toEqual([
+      ['The plants need 40,000 gal in the month', 'As set now', 'Least change', 'Full program'],
+      ['Uses, gal', '40,000', '40,000', '40,000'],
+      ['Leaves unmet, gal', '0', '1,500', '500'],
+      ['Wastes, gal', '12,000', '3,000', '400'],
+      ['Of that runs off, gal', '0', '0', '0'],
+      ['The last run', 'ends at 6:40 am', 'ends at 5:48 am', 'ends at 5:48 am'],
+      ['Key presses to enter', '0', '2', '11'],
+      ['Rules and limits', 'Stage 2: too many days a week, on 9 days', 'all kept', 'all kept'],
+    ]);
+    const zones = screen.getByRole('table', { name: /what each way leaves/ });
+    expect(cells(zones).slice(1)).toEqual([
+      ['3 Pool lawn', '20,000', '0', '0', '1,500', '0', '500', '0'],
+      ['9 Parkway trees', '20,000', '0', '12,000', '0', '3,000', '0', '400'],
+    ]);
+    expect(screen.getByText(/^Against what is set now: A: Tue Sat, was Tue Thu Sat; A: 80%, was 100%\.$/)).toBeTruthy();
+    expect(screen.getAllByText(/in 3 cycles, soak 20 min/)).toHaveLength(2);
+    expect(screen.getByText(/The need is from the weather of September 2025\..*at most 0.4% more than the best/)).toBeTruthy();
+  });
+
+  it('tells what no program can give, why, and what would free it', async () => {
+    await opened(plan());
+    expect(await screen.findByText('One zone cannot be given what it needs')).toBeTruthy();
+    expect(
+      screen.getByText(
+        '3 Pool lawn lacks 500 gal in the month: the rules leave too few days or minutes. What would free it: a timer that holds more.',
+      ),
+    ).toBeTruthy();
+  });
+
+  it('plans another month when it is chosen', async () => {
+    const { user, asked } = await opened(plan());
+    await user.selectOptions(await screen.findByLabelText('Month to plan'), 'February 2027');
+    await screen.findByRole('table', { name: /side by side/ });
+    expect(asked.at(-1)).toEqual({ month: '2027-02' });
+  });
+
+  it('says what is missing where nothing can be planned or compared', async () => {
+    const reason = { code: 'FLOWS_NOT_KNOWN', details: { zones: ['z3', 'z1'] } };
+    await opened(plan({ reason, present: null, leastChange: null, full: null, impossible: [], needMonths: [], gapShare: null }));
+    expect(
+      await screen.findByText(
+        'Flow, precipitation rate or area is not known: Entry beds and Pool lawn. Measure them, and type it in Setup.',
+      ),
+    ).toBeTruthy();
+    cleanup();
+    await opened(plan({ present: null, leastChange: null }));
+    expect(await screen.findByText(/^No percent and no choice of days keeps every rule/)).toBeTruthy();
+    expect(screen.getByText(/^What is set now is not known/)).toBeTruthy();
+  });
+
+  it('speaks Spanish, and shows a client no plan', async () => {
+    await opened(plan(), { language: 'es', units: 'metric' });
+    expect(await screen.findByText('A una zona no se le puede dar lo que necesita')).toBeTruthy();
+    expect(screen.getByText(/^A 3 Pool lawn le faltan 1893 L en el mes: las reglas dejan|^A 3 Pool lawn le faltan/)).toBeTruthy();
+    cleanup();
+    page({ viewer: viewerOf({ role: 'client', permissions: ['read property', 'read reports'] }) });
+    await screen.findByRole('heading', { level: 1 });
+    expect(screen.queryByText(/^What controller Clubhouse would/)).toBeNull();
+  });
+});
