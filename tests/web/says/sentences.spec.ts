@@ -115,6 +115,19 @@ describe('sentences', () => {
     expect(findingSentence(sayingOf('en'), { code: 'over allowance', details })).toContain('171,900 gal by the month’s end');
   });
 
+  it('says the band of a projection, and none where the month may keep within its allowance', () => {
+    const projected = (projectedLitres: number, projectedLowerLitres: number, projectedUpperLitres: number) => ({
+      code: 'over allowance',
+      details: { ...details, projectedLitres, projectedLowerLitres, projectedUpperLitres },
+    });
+    const [over, perhaps, within] = [projected(378_541.2, 189_270.6, 567_811.8), projected(378_541.2, -1, 567_811.8), projected(-1, -2, 5)];
+    expect(findingSentence(sayingOf('en'), over)).toContain(
+      'by the month’s end about 100,000 gal, nine times in ten between 50,000 gal and 150,000 gal',
+    );
+    expect(findingSentence(sayingOf('es'), perhaps)).toContain('nueve de cada diez veces a lo más');
+    expect(findingSentence(sayingOf('en'), within)).toContain('the month will probably end within it');
+  });
+
   it('says the kind of a finding whose code it does not know', () => {
     expect(findingSentence(sayingOf('en'), { code: 'from-a-later-version', details: {} })).toBeNull();
     expect(otherFinding(sayingOf('es'), 'steady flow')).toContain('flujo constante');

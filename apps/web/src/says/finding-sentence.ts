@@ -35,6 +35,7 @@ export const findingValues: Readonly<Record<FindingCode, (saying: Saying, detail
     daysCovered: details.number('daysCovered') ?? 0,
     daysInMonth: details.number('daysInMonth') ?? 0,
     projected: aboutVolume(saying.formats, details.number('projectedLitres')),
+    ...bandOf(saying, details),
   }),
   'lower than last': registers,
   'implausibly high': registers,
@@ -52,6 +53,14 @@ export const findingValues: Readonly<Record<FindingCode, (saying: Saying, detail
   stale: (saying, details) => ({ what: staleThings(saying, details) }),
   ...usageValues,
 };
+
+// By days alone there is no band; what may keep within the allowance has no lower end worth telling.
+function bandOf({ formats }: Saying, details: Details): Values {
+  const [middle, lower, upper] = (['projectedLitres', 'projectedLowerLitres', 'projectedUpperLitres'] as const).map(details.number);
+  if (lower == null || upper == null) return { band: 'no' };
+  const band = (middle ?? 0) <= 0 ? 'within' : lower <= 0 ? 'upTo' : 'both';
+  return { band, lower: aboutVolume(formats, lower), upper: aboutVolume(formats, upper) };
+}
 
 /** What a finding says, as one or two sentences in the reader's language and units; null for a code without words. */
 export function findingSentence(saying: Saying, says: Reason): string | null {

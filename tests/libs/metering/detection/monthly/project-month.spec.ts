@@ -1,3 +1,4 @@
+import { projectAllowance } from '@rillbook/metering/detection/monthly/project-allowance.js';
 import { projectMonth } from '@rillbook/metering/detection/monthly/project-month.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -49,5 +50,23 @@ describe('a month under way', () => {
 
   it('refuses more days than it has', () => {
     expect(() => projectMonth({ ...tenDays, daysInMonth: 9 })).toThrow(expect.objectContaining({ code: 'MONTH_OUT_OF_DOMAIN' }));
+  });
+});
+
+describe('the allowance of a month under way', () => {
+  it('is exceeded at its end by 36,000 projected less 10,000 · 30/10 allowed, by hand, with the band of the projection', () => {
+    const projected = projectAllowance(tenDays, 10_000);
+    expect(projected?.litres).toBeCloseTo(6000, 6);
+    expect(projected?.lowerLitres).toBeCloseTo(6000 - 1.645 * 1959.59, 1);
+    expect(projected?.upperLitres).toBeCloseTo(6000 + 1.645 * 1959.59, 1);
+  });
+
+  it('may be kept although it is exceeded so far: the last days ran less', () => {
+    const perDay = [...new Array<number>(6).fill(3000), ...new Array<number>(14).fill(500)];
+    expect(projectAllowance({ daysInMonth: 30, metered: 25_000, perDay, normalPerDay: null }, 24_000)?.litres).toBeLessThan(0);
+  });
+
+  it('is not known where the month is not', () => {
+    expect(projectAllowance({ ...tenDays, perDay: tenDays.perDay.slice(0, 6) }, 10_000)).toBeNull();
   });
 });

@@ -11,6 +11,7 @@ import type { NewestFacts } from '../accounts-computed.event.js';
 import { type EvidenceSources, propertyEvidence } from '../evidence/property-evidence.js';
 import type { ReadMeter } from '../gather/metered-intervals.js';
 import { needsMixed } from './needs-mixed.js';
+import { withProjection } from './projected-allowance.js';
 import { readingFindings } from './reading-findings.js';
 import { rulesBroken } from './rules-broken.js';
 import { withSeasons } from './season-causes.js';
@@ -43,7 +44,8 @@ export function propertyEpisodes(property: JudgedProperty, { thresholds, rules, 
   const evidence = propertyEvidence(property, { firstDay, days: day - firstDay + 1 });
   const ofMeters = evidence.meters.flatMap((meter) => judgeMeter(meter, thresholds)).map((episode) => asKnown(episode, property.read));
   const measured = settleEpisodes([...ofMeters, ...ofReadings.filter((episode) => !stoodRightly(episode, evidence.meters))]);
-  const ofMonths = withSeasons(monthEpisodes(property.months, measured, thresholds), property.facts, evidence, day);
+  const found = withSeasons(monthEpisodes(property.months, measured, thresholds), property.facts, evidence, day);
+  const ofMonths = withProjection(found, evidence);
   const weather = { eto: property.eto, today: day, pricePerLitre: property.pricePerLitre };
   return settleEpisodes([
     ...measured,

@@ -29,6 +29,13 @@ const usual = (details: Details): string => {
   return ratio === null ? '' : `, ${percent(ratio)} in earlier months`;
 };
 
+// Below zero is within the allowance.
+function bandOf(details: Details): string {
+  const [lower, upper] = [details['projectedLowerLitres'], details['projectedUpperLitres']];
+  if (typeof lower !== 'number' || typeof upper !== 'number') return ' at this pace';
+  return `, nine times in ten between ${gallons(lower)} and ${gallons(upper)}`;
+}
+
 /** What each code of the library says, in English and US gallons. */
 const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) => string>> = {
   overwatered: (details) =>
@@ -42,7 +49,7 @@ const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) =>
   'flow to be tested': (details) =>
     `Metered is always about ${percent(numberOf(details, 'usualRatio'))} of programmed: the recorded flows of the zones are probably wrong. Test them before believing either.`,
   'over allowance': (details) =>
-    `${more(details, 'meteredLitres', 'allowedLitres')} more metered than is allowed, in ${numberOf(details, 'daysCovered')} of ${numberOf(details, 'daysInMonth')} days; ${gallons(numberOf(details, 'projectedLitres'))} by the month's end at this pace.`,
+    `${more(details, 'meteredLitres', 'allowedLitres')} more metered than is allowed, in ${numberOf(details, 'daysCovered')} of ${numberOf(details, 'daysInMonth')} days; ${gallons(numberOf(details, 'projectedLitres'))} by the month's end${bandOf(details)}.`,
   'lower than last': (details) =>
     `Register ${register(details, 'nextRegister')} is lower than the one before, ${register(details, 'previousRegister')}, and no rollover or swap explains it.${likely(details)}`,
   'implausibly high': (details) =>

@@ -16,7 +16,7 @@ export const says = {
   'says.finding.flow to be tested':
     'Metered is always about {usual} of programmed: the recorded flows of the zones are probably wrong. Test them before believing either.',
   'says.finding.over allowance':
-    '{extra} more metered than is allowed{running, select, no {} other {, in {daysCovered} of {daysInMonth} days; {projected} by the month’s end at this pace}}.',
+    '{extra} more metered than is allowed{running, select, no {} other {, in {daysCovered} of {daysInMonth} days; {band, select, within {the month will probably end within it} upTo {by the month’s end about {projected}, nine times in ten at most {upper}} both {by the month’s end about {projected}, nine times in ten between {lower} and {upper}} other {{projected} by the month’s end at this pace}}}}.',
   'says.finding.lower than last':
     'Register {next} is lower than the one before, {previous}, and no rollover or swap explains it.{likely, select, none {} other { {likely} was probably meant.}}',
   'says.finding.implausibly high': 'Register {next} after {previous} is more water than can have run.',

@@ -17,7 +17,7 @@ export const says: Record<keyof typeof english, string> = {
   'says.finding.flow to be tested':
     'Lo medido es siempre cerca del {usual} de lo programado: los caudales anotados de las zonas probablemente están mal. Mídalos antes de creer a cualquiera de los dos.',
   'says.finding.over allowance':
-    '{extra} más medidos de lo permitido{running, select, no {} other {, en {daysCovered} de {daysInMonth} días; {projected} al final del mes a este paso}}.',
+    '{extra} más medidos de lo permitido{running, select, no {} other {, en {daysCovered} de {daysInMonth} días; {band, select, within {el mes probablemente termina dentro de lo permitido} upTo {al final del mes unos {projected}, nueve de cada diez veces a lo más {upper}} both {al final del mes unos {projected}, nueve de cada diez veces entre {lower} y {upper}} other {{projected} al final del mes a este paso}}}}.',
   'says.finding.lower than last':
     'El registro {next} es menor que el anterior, {previous}, y ni una vuelta ni un cambio de medidor lo explican.{likely, select, none {} other { Probablemente era {likely}.}}',
   'says.finding.implausibly high': 'El registro {next} después de {previous} es más agua de la que pudo correr.',
