@@ -17,6 +17,7 @@ export const deskPages: Readonly<Record<string, PageFile>> = {
   '/findings/usefulness': async () => (await import('../features/findings/precision/PrecisionPage.js')).PrecisionPage,
   '/findings/:id?': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
   '/month': async () => (await import('../features/overview/month/MonthPage.js')).MonthPage,
+  '/rule-change/:supplierId': async () => (await import('../features/property/rule-change/RuleChangePage.js')).RuleChangePage,
   '/routes': async () => (await import('../features/fieldwork/routes/RoutesPage.js')).RoutesPage,
   '/reports': async () => (await import('../features/reports/ReportsPage.js')).ReportsPage,
   '/routes/month': async () => (await import('../features/fieldwork/routes/month/MonthPlanPage.js')).MonthPlanPage,

@@ -6,6 +6,7 @@ export const paths = {
   findingPrecision: '/findings/usefulness',
   finding: (id: string): string => `/findings/${id}`,
   property: (id: string, month?: string | null): string => `/properties/${id}${month ? `?month=${month}` : ''}`,
+  ruleChange: (supplierId: string): string => `/rule-change/${supplierId}`,
   routes: '/routes',
   reports: '/reports',
   setup: '/setup',

@@ -1,7 +1,9 @@
 import { useQuery } from '@apollo/client/react';
 import { FormattedMessage, useIntl } from 'react-intl';
+import { Link } from 'react-router';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
 import { Fetched } from '../../../../page/Fetched.js';
+import { paths } from '../../../../page/paths.js';
 import { useAddress } from '../../../../page/use-address.js';
 import { PageHead } from '../../../../ui/frame/PageHead.js';
 import { thingsAddress } from '../../urls.js';
@@ -49,6 +51,11 @@ export function SuppliersPage() {
               kind={supplier}
               things={waterSuppliers}
               nameOf={({ id }) => found.get(id)?.name ?? ''}
+              links={({ id }) => (
+                <Link to={paths.ruleChange(id)}>
+                  <FormattedMessage id="ruleChange.open" />
+                </Link>
+              )}
               about={({ id }) =>
                 intl.formatMessage(
                   { id: 'setup.suppliers.about' },

@@ -1,0 +1,38 @@
+/** A supplier's new rule, from the rule to the crews. */
+export const ruleChange = {
+  'ruleChange.title': 'A new rule of {supplier}',
+  'ruleChange.lede':
+    'Type the rule, see which controllers break it as they are set now, bring it in, and send the crews. Local code and the supplier’s own words decide what is allowed.',
+  'ruleChange.rule': 'The rule',
+  'ruleChange.name': 'Name of the rule',
+  'ruleChange.daysPerWeek': 'Days a week at most',
+  'ruleChange.allowedDays': 'Allowed days',
+  'ruleChange.allowedDays.hint': 'Such as Mon Thu, odd or even. Leave it empty where any day will do.',
+  'ruleChange.blockedFrom': 'Nothing runs from',
+  'ruleChange.blockedUntil': 'Nothing runs until',
+  'ruleChange.effectiveFrom': 'In force from',
+  'ruleChange.replaces': 'Replaces',
+  'ruleChange.replaces.none': 'No other rule',
+  'ruleChange.ask': 'Show what it changes',
+  'ruleChange.wrong.name': 'Give the rule a name: work orders carry it.',
+  'ruleChange.wrong.daysPerWeek': 'Days a week must be a whole number from 0 to 7.',
+  'ruleChange.wrong.blocked': 'Blocked hours need both a beginning and an end.',
+  'ruleChange.wrong.nothing': 'The rule forbids nothing yet: give days a week, allowed days or blocked hours.',
+  'ruleChange.breakers':
+    '{count, plural, =0 {No controller breaks} one {One controller breaks} other {# controllers break}} a rule then, of {all} looked at',
+  'ruleChange.seen':
+    'Properties {from} to {until} of {properties}.{unknown, plural, =0 {} one { One controller’s settings are not known, or it cannot be planned: look at it on site.} other { The settings of # controllers are not known, or they cannot be planned: look at them on site.}}',
+  'ruleChange.where': 'Controller',
+  'ruleChange.breaks': 'What it breaks',
+  'ruleChange.enter': 'What to enter instead',
+  'ruleChange.result': 'What comes of it',
+  'ruleChange.outcome': '{unmet} unmet, {wasted} wasted{ends, select, none {} other {, ends at {ends}}}',
+  'ruleChange.next': 'Look at the next properties',
+  'ruleChange.bringIn': 'Bring in the rule',
+  'ruleChange.isIn': '{name} is in. Work orders can be made now.',
+  'ruleChange.made': '{count, plural, =0 {No work order was needed.} one {One work order is made.} other {# work orders are made.}}',
+  'ruleChange.toRoutes': 'See it in Routes',
+  'ruleChange.nobody': 'Nobody yet',
+  'ruleChange.order': 'Make the work orders',
+  'ruleChange.open': 'New rule: what would it change?',
+};
