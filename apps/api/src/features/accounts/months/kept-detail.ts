@@ -1,5 +1,4 @@
-import type { AccountDetail } from './month-account.entity.js';
-import { detailOfColumns, isInColumns } from './packed-columns.js';
+import { type AccountDetail, detailOfColumns, isInColumns } from './packed-columns.js';
 import { unpacked } from './packed-value.js';
 
 /** An account's detail as it is kept, in whichever of its forms. */

@@ -1,18 +1,8 @@
-import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
 import { Column, Entity } from 'typeorm';
 import { OrganizationRow } from '../../../platform/records/kept-row.js';
+import type { AccountDetail } from './packed-columns.js';
 import { keptDetail } from './kept-detail.js';
 import { packed } from './packed-value.js';
-
-/** What the account's screens show beside the volumes. */
-export interface AccountDetail {
-  readonly account: MonthAccount;
-  /** what a litre more costs; null when neither the supplier's rates nor the meter's price is known [money/L] */
-  readonly pricePerLitre: number | null;
-  /** sums of the days covered; null when a day is not known [mm] */
-  readonly etoMm: number | null;
-  readonly rainMm: number | null;
-}
 
 /** The account of a property and month, or of one of its meters. Volumes in litres; null is not known. */
 @Entity('month_account')

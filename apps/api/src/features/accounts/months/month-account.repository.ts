@@ -2,7 +2,8 @@ import { In } from 'typeorm';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { byteaArray, dateArray, float8Array, textArray, uuidArray } from '../../../platform/database/binary-arrays.js';
 import { grouped } from '../../../platform/graphql/loader.js';
-import { type AccountDetail, MonthAccountRow } from './month-account.entity.js';
+import { MonthAccountRow } from './month-account.entity.js';
+import type { AccountDetail } from './packed-columns.js';
 import { detailOf } from './kept-detail.js';
 
 /** A month's account as it is kept: the version of what it was computed from, and the account when it is asked for. */

@@ -1,9 +1,9 @@
 // An account in columns as bytes: what the months of a property have in common, packed once; what is told in words, packed; then numbers as
 // they stand in memory, the lowest byte first.
+import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
 import { type AccountColumns, type AccountFrame, columnPlaces } from '@rillbook/metering/columns/account-columns.js';
 import { accountOfColumns } from '@rillbook/metering/columns/account-of-columns.js';
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
-import type { AccountDetail } from './month-account.entity.js';
 import { packed, unpacked } from './packed-value.js';
 
 /** The first byte of a detail in columns: those of `packed-value.ts` begin otherwise. */
@@ -14,6 +14,16 @@ const HEAD_BYTES = 9;
 const LAST_COLUMNS = 3;
 const Last = { zeros: 0, whole: 1, any: 2 } as const;
 const LARGEST_WHOLE = 65_535;
+
+/** What the account's screens show beside the volumes. */
+export interface AccountDetail {
+  readonly account: MonthAccount;
+  /** what a litre more costs; null when neither the supplier's rates nor the meter's price is known [money/L] */
+  readonly pricePerLitre: number | null;
+  /** sums of the days covered; null when a day is not known [mm] */
+  readonly etoMm: number | null;
+  readonly rainMm: number | null;
+}
 
 /** What is shown beside the account. */
 export type BesideAccount = Omit<AccountDetail, 'account'>;

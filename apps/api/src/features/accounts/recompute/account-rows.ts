@@ -3,7 +3,7 @@ import { type AccountColumns, columnPlaces, GAP_NUMBERS } from '@rillbook/meteri
 import type { JudgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
 import type { FindingCandidate } from '@rillbook/metering/detection/finding-candidate.js';
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
-import type { AccountDetail } from '../months/month-account.entity.js';
+import type { AccountDetail } from '../months/packed-columns.js';
 import type { NewAccount } from '../months/month-account.repository.js';
 import { packedColumns } from '../months/packed-columns.js';
 import { packed } from '../months/packed-value.js';

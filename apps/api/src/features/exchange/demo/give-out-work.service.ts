@@ -1,7 +1,7 @@
 import type { INestApplicationContext } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
-import { AcceptFinding } from '../../fieldwork/order-deeds/accept-finding.service.js';
+import { AcceptFinding } from '../../fieldwork/order-deeds/from-finding/accept-finding.service.js';
 import { AssignWorkOrder } from '../../fieldwork/order-deeds/assign-work-order.service.js';
 import { demo } from './demo.repository.js';
 import { type DemoOrder, demoOrders } from './work-of-demo.js';

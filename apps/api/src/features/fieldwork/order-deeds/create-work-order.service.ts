@@ -5,7 +5,7 @@ import { platformProblems } from '../../../platform/problems/platform.problems.j
 import { findingOfId } from '../../findings/finding.loader.js';
 import type { WorkOrderRow } from '../orders/work-order.entity.js';
 import type { WorkOrderInput } from '../orders/work-order.input.js';
-import { AcceptFinding } from './accept-finding.service.js';
+import { AcceptFinding } from './from-finding/accept-finding.service.js';
 import { MakeOrder } from './make-order.service.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
 import { fieldworkProblems } from '../fieldwork.problems.js';

@@ -7,7 +7,7 @@ import { notToExceedOfProperty } from '../orders/not-to-exceed.loader.js';
 import { exceeds, leastCost } from '../orders/work-order-cost.js';
 import type { WorkOrderRow } from '../orders/work-order.entity.js';
 import { WorkOrder, showWorkOrder } from '../orders/work-order.type.js';
-import type { Accepted } from './accept-finding.service.js';
+import type { Accepted } from './from-finding/accept-finding.service.js';
 
 /** The work order is kept, and waits: it costs more than the client lets be spent without asking. */
 @ObjectType()

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
-import { AcceptFinding } from '../../fieldwork/order-deeds/accept-finding.service.js';
+import { AcceptFinding } from '../../fieldwork/order-deeds/from-finding/accept-finding.service.js';
 import { ApproveAsClient } from '../../fieldwork/order-deeds/approval/approve-as-client.service.js';
 import { reportsProblems } from '../reports.problems.js';
 import { type RecommendationLine, recommendations } from './recommendation.repository.js';

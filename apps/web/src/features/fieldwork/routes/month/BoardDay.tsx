@@ -5,9 +5,9 @@ import { graphql } from '../../../../graphql/__generated__/gql.js';
 import type { BoardDayFragment } from '../../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { sheetPath } from '../sheet/urls.js';
-import type { BoardShape, BoardStop } from './board.js';
+import type { BoardStop } from './board.js';
 import { StopChip } from './StopChip.js';
-import type { Carry } from './use-carry.js';
+import { type Board, STOP_TYPE } from './use-carry.js';
 import { usePlanWords } from './use-plan-words.js';
 
 export const boardDay = graphql(`
@@ -50,15 +50,6 @@ export const boardDay = graphql(`
   }
 `);
 
-/** What every day of the board shares. */
-export interface Board {
-  readonly shape: BoardShape;
-  readonly all: readonly BoardStop[];
-  readonly carry: Carry;
-  readonly isPast: boolean;
-  readonly onMove: (stopId: string) => void;
-}
-
 interface Props {
   /** Null where the crew does not work and has nothing. */
   readonly day: BoardDayFragment | null;
@@ -67,9 +58,6 @@ interface Props {
   readonly stops: readonly BoardStop[];
   readonly board: Omit<Board, 'isPast'> & { readonly isPast: boolean };
 }
-
-/** The kind of what is dragged: nothing but a stop of this board is taken. */
-export const STOP_TYPE = 'application/x-rillbook-stop';
 
 /** One crew's day: its stops, what it amounts to, and what of it does not fit. */
 export function BoardDay({ day, crew, date, stops, board }: Props) {

@@ -3,7 +3,7 @@ import { FormattedMessage } from 'react-intl';
 import type { BoardDayFragment } from '../../../../graphql/__generated__/graphql.js';
 import { useOrderWords } from '../../use-order-words.js';
 import { type BoardShape, type BoardStop, type CarriedTo, carriedBy, type Direction } from './board.js';
-import { type Board, STOP_TYPE } from './BoardDay.js';
+import { type Board, STOP_TYPE } from './use-carry.js';
 import { usePlanWords } from './use-plan-words.js';
 
 interface Props {

@@ -4,7 +4,7 @@ import { graphql } from '../../../../graphql/__generated__/gql.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useDeed } from '../../../../page/use-deed.js';
 import { useToast } from '../../../../ui/dialogs/Toasts.js';
-import type { BoardStop, CarriedTo } from './board.js';
+import type { BoardShape, BoardStop, CarriedTo } from './board.js';
 
 const carryDocument = graphql(`
   mutation CarryStop($id: ID!, $version: Int!, $to: CarryInput!) {
@@ -50,3 +50,15 @@ export function useCarry(crewName: (id: string) => string): Carry {
   };
   return { run, problem: deed.problem, isBusy: deed.isBusy, carriedId };
 }
+
+/** What every day of the board shares. */
+export interface Board {
+  readonly shape: BoardShape;
+  readonly all: readonly BoardStop[];
+  readonly carry: Carry;
+  readonly isPast: boolean;
+  readonly onMove: (stopId: string) => void;
+}
+
+/** The kind of what is dragged: nothing but a stop of this board is taken. */
+export const STOP_TYPE = 'application/x-rillbook-stop';

@@ -1,12 +1,12 @@
 import { Args, ID, Int, Mutation, Resolver } from '@nestjs/graphql';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { Allow } from '../../../platform/identity/allow.js';
-import { Permission } from '../../../platform/identity/permission.js';
-import { Tx } from '../../../platform/identity/tx.js';
-import { CloseOrderInput, WorkOrderInput } from '../orders/work-order.input.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { Allow } from '../../../../platform/identity/allow.js';
+import { Permission } from '../../../../platform/identity/permission.js';
+import { Tx } from '../../../../platform/identity/tx.js';
+import { CloseOrderInput, WorkOrderInput } from '../../orders/work-order.input.js';
 import { AcceptFinding } from './accept-finding.service.js';
-import { CloseWorkOrder } from './close-work-order.service.js';
-import { AcceptFindingResult, WorkOrderResult, showAccepted, showOutcome } from './outcomes.type.js';
+import { CloseWorkOrder } from '../close-work-order.service.js';
+import { AcceptFindingResult, WorkOrderResult, showAccepted, showOutcome } from '../outcomes.type.js';
 
 /** Where findings and field work meet: a finding becomes work, and work that is closed may resolve it. */
 @Resolver()

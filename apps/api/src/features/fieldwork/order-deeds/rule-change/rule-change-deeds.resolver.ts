@@ -1,12 +1,12 @@
 import { Args, ID, Mutation, Resolver } from '@nestjs/graphql';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { Allow } from '../../../platform/identity/allow.js';
-import { Permission } from '../../../platform/identity/permission.js';
-import { Tx } from '../../../platform/identity/tx.js';
-import { BringInRule, WateringRuleInput } from '../../portfolio/suppliers/rules/bring-in-rule.service.js';
-import { showWateringRule, WateringRule } from '../../portfolio/suppliers/rules/watering-rule.type.js';
-import { crewAndDay } from '../crews/crew-and-day.js';
-import { showWorkOrder, WorkOrder } from '../orders/work-order.type.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { Allow } from '../../../../platform/identity/allow.js';
+import { Permission } from '../../../../platform/identity/permission.js';
+import { Tx } from '../../../../platform/identity/tx.js';
+import { BringInRule, WateringRuleInput } from '../../../portfolio/suppliers/rules/bring-in-rule.service.js';
+import { showWateringRule, WateringRule } from '../../../portfolio/suppliers/rules/watering-rule.type.js';
+import { crewAndDay } from '../../crews/crew-and-day.js';
+import { showWorkOrder, WorkOrder } from '../../orders/work-order.type.js';
 import { OrderRuleChange } from './order-rule-change.service.js';
 import { RuleChangeOrderInput } from './rule-change-order.input.js';
 

@@ -1,5 +1,5 @@
 import { Field, ID, InputType } from '@nestjs/graphql';
-import { DateScalar, MonthScalar } from '../../../platform/graphql/scalars.js';
+import { DateScalar, MonthScalar } from '../../../../platform/graphql/scalars.js';
 
 /** Where a rule change is worked off, and by whom. */
 @InputType()

@@ -1,15 +1,15 @@
 import { Injectable } from '@nestjs/common';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { platformProblems } from '../../../platform/problems/platform.problems.js';
-import { VersionConflict } from '../../../platform/records/kept-records.js';
-import { findingOfId } from '../../findings/finding.loader.js';
-import { SettleFinding } from '../../findings/deciding/settle-finding.service.js';
-import { type Finding, showFinding } from '../../findings/finding.type.js';
-import { fieldworkProblems } from '../fieldwork.problems.js';
-import type { WorkOrderRow } from '../orders/work-order.entity.js';
-import type { WorkOrderInput } from '../orders/work-order.input.js';
-import { personNameOfId } from '../../../platform/records/person-name.loader.js';
-import { MakeOrder } from './make-order.service.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { VersionConflict } from '../../../../platform/records/kept-records.js';
+import { findingOfId } from '../../../findings/finding.loader.js';
+import { SettleFinding } from '../../../findings/deciding/settle-finding.service.js';
+import { type Finding, showFinding } from '../../../findings/finding.type.js';
+import { fieldworkProblems } from '../../fieldwork.problems.js';
+import type { WorkOrderRow } from '../../orders/work-order.entity.js';
+import type { WorkOrderInput } from '../../orders/work-order.input.js';
+import { personNameOfId } from '../../../../platform/records/person-name.loader.js';
+import { MakeOrder } from '../make-order.service.js';
 
 /** A finding in work, and the work order that answers it. */
 export interface Accepted {
