@@ -1,4 +1,4 @@
-import type { MeterEvidence } from '@rillbook/metering/detection/episodes/meter-evidence.js';
+import type { MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 
 /** What a property is drawn with. `share` of an interval's own water or `litresPerDay` more, from one reading until another. */
 export interface MonthlyWorld {

@@ -3,7 +3,7 @@ import { replayWithSensor, type SensorReplay } from '@rillbook/irrigation/settin
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { absence } from '../volumes/absence.js';
 import { absent, type Figure } from '../volumes/figure.js';
-import type { NeededDepths } from '../volumes/needed-depths.js';
+import type { NeededDepths } from '../volumes/needing-zone.js';
 import { weatherSeries } from '../volumes/weather-series.js';
 import type { AccountFacts, AccountInput, AccountMeter } from './account-input.js';
 import { type ComputedZone, controllerLine, settingsGapOfZone, zoneLine } from './account-lines.js';

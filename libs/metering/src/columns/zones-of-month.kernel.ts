@@ -1,4 +1,4 @@
-import type { NeededDepths } from '../volumes/needed-depths.js';
+import type { NeededDepths } from '../volumes/needing-zone.js';
 import type { columnPlaces } from './account-columns.js';
 import type { ZoneColumns } from './zone-columns.js';
 

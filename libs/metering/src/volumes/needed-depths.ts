@@ -1,31 +1,14 @@
 import { needByMonth, type NeedMonths, type NeedSeries } from '@rillbook/agronomy/water-balance/need-by-month.kernel.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
+import type { NeededDepths, NeedingZone } from './needing-zone.js';
 import { DAYS_BEFORE_MONTH, type WeatherSeries } from './weather-series.js';
 import { wetMonthMoves } from './wet-month.js';
-
-/** A root zone: coefficient (plant, density and shade factor together), readily available water, and how uncertain both are. */
-export interface NeedingZone {
-  readonly plantCoefficient: number;
-  readonly rawMm: number;
-  readonly plantRelativeSd: number;
-  readonly storageRelativeSd: number;
-}
 
 /** A month as it is covered, with the root zones as they were in it: the same number of zones, in the same order, in every month. */
 export interface NeedingMonth {
   readonly firstDay: number;
   readonly days: number;
   readonly zones: readonly NeedingZone[];
-}
-
-/**
- * Net depth that a zone needed in the days of a month that have weather; `ofDays` is one per covered day, 0 where the weather is not known.
- * `moved` is half the difference that an input makes when it is one standard deviation above and below.
- */
-export interface NeededDepths {
-  readonly netMm: number;
-  readonly ofDays: Float64Array;
-  readonly moved: { readonly plantFactor: number; readonly rootStorage: number; readonly eto: number; readonly rain: number };
 }
 
 const SAME = ['plantCoefficient', 'rawMm', 'plantRelativeSd', 'storageRelativeSd'] as const;

@@ -1,5 +1,5 @@
 import { needByMonth } from '@rillbook/agronomy/water-balance/need-by-month.kernel.js';
-import type { NeededDepths, NeedingZone } from './needed-depths.js';
+import type { NeededDepths, NeedingZone } from './needing-zone.js';
 import { DAYS_BEFORE_MONTH, type WeatherSeries } from './weather-series.js';
 
 /** A month whose need is below this share of what it would be without rain is wet: there slopes say too little. Seen against random draws. [–] */

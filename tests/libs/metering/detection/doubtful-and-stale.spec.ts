@@ -1,6 +1,6 @@
 import { computeMonthAccount } from '@rillbook/metering/account/compute-month-account.js';
 import { doubtfulReading, doubtfulSources } from '@rillbook/metering/detection/doubtful-reading.js';
-import { judgeStale, type LastHeardOf } from '@rillbook/metering/detection/judge-stale.js';
+import { judgeStale, type LastHeardOf } from '@rillbook/metering/detection/account/judge-stale.js';
 import { judgeReading } from '@rillbook/metering/intervals/judge-reading.js';
 import { describe, expect, it } from 'vitest';
 import { aMeter, anInterval, aProperty } from '../a-property.js';

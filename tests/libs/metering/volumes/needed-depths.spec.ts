@@ -1,5 +1,6 @@
 import { irrigationNeed } from '@rillbook/agronomy/water-balance/irrigation-need.js';
-import { neededDepths, type NeedingMonth, type NeedingZone } from '@rillbook/metering/volumes/needed-depths.js';
+import { neededDepths, type NeedingMonth } from '@rillbook/metering/volumes/needed-depths.js';
+import type { NeedingZone } from '@rillbook/metering/volumes/needing-zone.js';
 import type { WeatherSeries } from '@rillbook/metering/volumes/weather-series.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import { wetMonthMoves } from '@rillbook/metering/volumes/wet-month.js';

@@ -1,5 +1,6 @@
 import { irrigationNeed } from '@rillbook/agronomy/water-balance/irrigation-need.js';
-import { neededDepths, type NeedingZone } from '@rillbook/metering/volumes/needed-depths.js';
+import { neededDepths } from '@rillbook/metering/volumes/needed-depths.js';
+import type { NeedingZone } from '@rillbook/metering/volumes/needing-zone.js';
 import type { WeatherSeries } from '@rillbook/metering/volumes/weather-series.js';
 import { wetMonthMoves } from '@rillbook/metering/volumes/wet-month.js';
 import { describe, expect, it } from 'vitest';

@@ -1,5 +1,5 @@
 import type { MonthAccount } from '@rillbook/metering/account/month-account.js';
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import type { JudgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
 
 /** One month of a property as it was just computed, or as it stands. */

@@ -3,7 +3,7 @@ import { absence } from '../../volumes/absence.js';
 import { absent, type Figure, known } from '../../volumes/figure.js';
 import { grossVolume } from '../../volumes/gross-volume.js';
 import { fillMissingWeather } from '../../volumes/missing-weather.js';
-import type { NeededDepths } from '../../volumes/needed-depths.js';
+import type { NeededDepths } from '../../volumes/needing-zone.js';
 import type { AccountZone } from '../account-input.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import type { CoveredMonth } from './covered-month.js';

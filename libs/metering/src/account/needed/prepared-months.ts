@@ -1,6 +1,7 @@
 import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
 import { UncertainInputs } from '../../uncertainty/uncertain-input.js';
-import { neededDepths, type NeededDepths, type NeedingZone } from '../../volumes/needed-depths.js';
+import { neededDepths } from '../../volumes/needed-depths.js';
+import type { NeededDepths, NeedingZone } from '../../volumes/needing-zone.js';
 import type { WeatherSeries } from '../../volumes/weather-series.js';
 import type { AccountFacts, AccountZone } from '../account-input.js';
 import { coveredMonth, type CoveredMonth } from './covered-month.js';

@@ -1,5 +1,5 @@
-import type { Episode } from './episode.js';
-import type { MeterEvidence } from './meter-evidence.js';
+import type { Episode } from '../evidence/episode.js';
+import type { MeterEvidence } from '../evidence/meter-evidence.js';
 
 /** What readings showed must show by the hour within this, or it has ended: two weeks of nights and of every program. Common practice. [d] */
 const SEEN_WITHIN_DAYS = 14;

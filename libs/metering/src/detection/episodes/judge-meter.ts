@@ -2,9 +2,9 @@ import { judgeHourly } from '../hourly/judge-hourly.js';
 import { judgeMonthly } from '../monthly/judge-monthly.js';
 import { rainNotPausedFor } from '../settings/rain-not-paused-for.js';
 import type { Thresholds } from '../thresholds.js';
-import type { Episode } from './episode.js';
+import type { Episode } from '../evidence/episode.js';
 import { handedOver } from './hand-over.js';
-import type { MeterEvidence } from './meter-evidence.js';
+import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import { spellsTogether } from './spells-together.js';
 import { whileFed } from './while-fed.js';
 

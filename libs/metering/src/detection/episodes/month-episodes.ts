@@ -2,7 +2,7 @@ import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import { isExplained } from '../cause.js';
 import type { FindingCandidate } from '../finding-candidate.js';
 import type { Thresholds } from '../thresholds.js';
-import type { Episode } from './episode.js';
+import type { Episode } from '../evidence/episode.js';
 import type { JudgedMonth } from './judged-month.js';
 
 /** A month under way says something after a week: common practice. [d] */

@@ -1,5 +1,5 @@
 import type { FindingKind } from '../finding-candidate.js';
-import type { Episode } from './episode.js';
+import type { Episode } from '../evidence/episode.js';
 
 /** Litres are alike when the one is at least this share of the other. Common practice, no source. */
 const ALIKE = 0.4;

@@ -1,4 +1,4 @@
-import type { Episode } from './episode.js';
+import type { Episode } from '../evidence/episode.js';
 
 /** Rain that comes again within this and is not paused for is the same habit: one finding, not one for each rain. Common practice. [d] */
 const SAME_HABIT_DAYS = 30;

@@ -1,4 +1,4 @@
-import type { MeterEvidence } from './meter-evidence.js';
+import type { MeterEvidence } from '../evidence/meter-evidence.js';
 
 /**
  * A meter's evidence of the days of its feed alone: what was known before the first step says nothing about hours.

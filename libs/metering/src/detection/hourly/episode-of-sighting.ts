@@ -1,5 +1,5 @@
 import { excessFamily } from '../cause.js';
-import type { Episode } from '../episodes/episode.js';
+import type { Episode } from '../evidence/episode.js';
 import type { FindingKind } from '../finding-candidate.js';
 import type { ObservedMeter } from './steps/observed-meter.js';
 import { dateOfMinute, localDayOfMinute } from './steps/step-days.js';

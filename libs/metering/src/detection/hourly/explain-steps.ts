@@ -1,4 +1,4 @@
-import type { MeterEvidence } from '../episodes/meter-evidence.js';
+import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import { observe } from './observe.js';
 
 /** What explains the usage of each step, and what was learnt of the meter to say so. */

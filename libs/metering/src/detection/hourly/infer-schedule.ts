@@ -1,5 +1,5 @@
 import { weekdayOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
-import type { StepUsage } from '../episodes/meter-evidence.js';
+import type { StepUsage } from '../evidence/meter-evidence.js';
 import { quantile } from './steps/robust-spread.js';
 import { type LocalDays, stepDays } from './steps/step-days.js';
 import { valueAt } from './steps/value-at.js';

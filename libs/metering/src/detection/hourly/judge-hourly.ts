@@ -1,5 +1,5 @@
-import type { Episode } from '../episodes/episode.js';
-import type { MeterEvidence } from '../episodes/meter-evidence.js';
+import type { Episode } from '../evidence/episode.js';
+import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import { episodeOfSighting } from './episode-of-sighting.js';
 import { observe } from './observe.js';
 import { settleHourly } from './settle-hourly.js';

@@ -1,4 +1,4 @@
-import type { MeterEvidence, StepUsage } from '../episodes/meter-evidence.js';
+import type { MeterEvidence, StepUsage } from '../evidence/meter-evidence.js';
 import { fitZoneFlows } from './flows/fit-zone-flows.js';
 import { followDelivery, type NoDelivery, noNoDelivery } from './flows/no-delivery.js';
 import { dayEquations } from './flows/day-equations.js';
@@ -14,8 +14,7 @@ import { refineShifts } from './flows/refine-shifts.js';
 import { learnShifts } from './steps/clock-shift.js';
 import { closeDay, expectRuns, explainDay } from './steps/explain-day.js';
 import { type IndoorProfile, learnIndoorProfile } from './steps/indoor-profile.js';
-import { type ObservedMeter, observedMeter } from './steps/observed-meter.js';
-import type { RunMinutes } from './steps/run-minutes.js';
+import { type ObservedMeter, observedMeter, type RunMinutes } from './steps/observed-meter.js';
 
 /** Days on which runs passed water, from one learning of flows and clocks to the next. */
 const LEARN_EVERY = 5;

@@ -1,4 +1,4 @@
-import type { Episode } from '../episodes/episode.js';
+import type { Episode } from '../evidence/episode.js';
 import type { FindingKind } from '../finding-candidate.js';
 
 /** Kinds that say more of the same water than a general unexplained use, the surest first. */

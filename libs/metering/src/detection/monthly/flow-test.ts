@@ -1,5 +1,5 @@
 import { probabilityAboveZero } from '../../uncertainty/normal-probability.js';
-import type { Episode } from '../episodes/episode.js';
+import type { Episode } from '../evidence/episode.js';
 import { worthALook } from '../thresholds.js';
 import type { IntervalVolumes } from './interval-volumes.js';
 import { type MeterHabit, noiseSd } from './meter-habit.js';

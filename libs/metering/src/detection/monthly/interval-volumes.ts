@@ -1,8 +1,8 @@
 import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
 import type { UsageInterval } from '../../intervals/usage-interval.js';
-import type { MeterEvidence } from '../episodes/meter-evidence.js';
-import { type ProgrammedCourse, programmedCourse } from './programmed-course.js';
-import { type ZoneMix, zoneMix } from './zone-mix.js';
+import type { MeterEvidence } from '../evidence/meter-evidence.js';
+import { type ProgrammedCourse, programmedCourse } from './programmed/programmed-course.js';
+import { type ZoneMix, zoneMix } from './programmed/zone-mix.js';
 
 /** Days of an interval that may lack settings or need before its volume is not known, as in the month account. */
 const MOST_MISSING = 0.2;

@@ -1,6 +1,6 @@
 import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
-import type { Episode } from '../episodes/episode.js';
-import type { MeterEvidence } from '../episodes/meter-evidence.js';
+import type { Episode } from '../evidence/episode.js';
+import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import type { Thresholds } from '../thresholds.js';
 import { intervalVolumes } from './interval-volumes.js';
 import { habitOnRecord } from './meter-habit.js';

@@ -1,5 +1,5 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
-import type { EvidenceZone } from '../episodes/meter-evidence.js';
+import type { EvidenceZone } from '../evidence/meter-evidence.js';
 import type { Thresholds } from '../thresholds.js';
 
 /** Days of a mean month of the Gregorian calendar. */

@@ -1,5 +1,5 @@
 import { excessFamily } from '../cause.js';
-import type { Episode } from '../episodes/episode.js';
+import type { Episode } from '../evidence/episode.js';
 import { worthALook } from '../thresholds.js';
 import type { IntervalVolumes } from './interval-volumes.js';
 import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';

@@ -1,6 +1,6 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { excessFamily } from '../cause.js';
-import type { Episode } from '../episodes/episode.js';
+import type { Episode } from '../evidence/episode.js';
 import { worthALook } from '../thresholds.js';
 import { changeOf, type RatioChange, type TaughtInterval } from './change-of-ratio.js';
 import { flowTestOf, isNearOne } from './flow-test.js';
@@ -8,7 +8,7 @@ import type { IntervalVolumes } from './interval-volumes.js';
 import { innovationOf, type MeterHabit, noiseSd, taughtBy } from './meter-habit.js';
 import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
 import { FEWEST_READINGS, monthlyLimits } from './monthly-limits.js';
-import { mixVariance, type ZoneMix } from './zone-mix.js';
+import { mixVariance, type ZoneMix } from './programmed/zone-mix.js';
 
 /** After a change that is no finding the ratio is learnt anew within this: as far as flows on record are commonly off. */
 const RELEARN_SD = 0.1;

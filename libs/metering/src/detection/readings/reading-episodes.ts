@@ -1,6 +1,6 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { doubtfulReading } from '../doubtful-reading.js';
-import type { Episode } from '../episodes/episode.js';
+import type { Episode } from '../evidence/episode.js';
 import type { JudgedInSeries, ReadingSeries } from './reading-series.js';
 
 /**

@@ -1,6 +1,6 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
-import type { Episode } from '../episodes/episode.js';
-import type { MeterEvidence } from '../episodes/meter-evidence.js';
+import type { Episode } from '../evidence/episode.js';
+import type { MeterEvidence } from '../evidence/meter-evidence.js';
 
 /** Settings that put out less than this many steps of the register say nothing of one that stands still: common practice. */
 const STEPS = 2;

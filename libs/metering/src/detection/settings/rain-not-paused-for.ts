@@ -1,8 +1,8 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
 import { probabilityAboveZero } from '../../uncertainty/normal-probability.js';
-import type { Episode } from '../episodes/episode.js';
-import type { MeterEvidence } from '../episodes/meter-evidence.js';
+import type { Episode } from '../evidence/episode.js';
+import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import { type Thresholds, worthALook } from '../thresholds.js';
 
 /** Less rain is hardly a reason to drive to a controller: a quarter of an inch, at which rain sensors are commonly set. [mm] */

@@ -1,4 +1,4 @@
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import fc from 'fast-check';
 

@@ -1,4 +1,4 @@
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import { settleEpisodes } from '@rillbook/metering/detection/episodes/settle-episodes.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';

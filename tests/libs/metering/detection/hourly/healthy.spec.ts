@@ -1,5 +1,5 @@
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
-import type { MeterEvidence } from '@rillbook/metering/detection/episodes/meter-evidence.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
+import type { MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { judgeHourly as judgeAll } from '@rillbook/metering/detection/hourly/judge-hourly.js';
 import { describe, expect, it } from 'vitest';
 import { healthyWish } from './healthy-wish.mjs';

@@ -1,4 +1,4 @@
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import type { FindingKind } from '@rillbook/metering/detection/finding-candidate.js';
 import { judgeHourly } from '@rillbook/metering/detection/hourly/judge-hourly.js';
 import { smallestSteadyFlow } from '@rillbook/metering/detection/hourly/leaks/steady-limit.js';

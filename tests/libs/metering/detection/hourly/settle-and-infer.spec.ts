@@ -1,5 +1,5 @@
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
-import type { MeterEvidence } from '@rillbook/metering/detection/episodes/meter-evidence.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
+import type { MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { inferSchedule } from '@rillbook/metering/detection/hourly/infer-schedule.js';
 import { comeRegularly } from '@rillbook/metering/detection/hourly/leaks/regular-counts.js';
 import { settleHourly } from '@rillbook/metering/detection/hourly/settle-hourly.js';

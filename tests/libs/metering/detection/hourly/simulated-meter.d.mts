@@ -1,4 +1,4 @@
-import type { MeterEvidence } from '@rillbook/metering/detection/episodes/meter-evidence.js';
+import type { MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 
 export interface Fault {
   readonly steady?: { readonly fromDay: number; readonly untilDay?: number; readonly litresPerMinute: number; readonly fromMinute?: number };

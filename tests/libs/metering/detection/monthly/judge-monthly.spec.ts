@@ -1,5 +1,5 @@
 import { judgeMonthly } from '@rillbook/metering/detection/monthly/judge-monthly.js';
-import type { MeterEvidence } from '@rillbook/metering/detection/episodes/meter-evidence.js';
+import type { MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { describe, expect, it } from 'vitest';
 import { monthlyMeter, type MonthlyWorld } from '../../../../support/worlds/monthly-meter.mjs';
 

@@ -1,4 +1,4 @@
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import { stoodRightly } from '@rillbook/metering/detection/readings/rightly-still.js';
 import { expect, it } from 'vitest';
 import { monthlyMeter } from '../../../../support/worlds/monthly-meter.mjs';

@@ -1,6 +1,6 @@
 import type { ReplayedRun } from '@rillbook/irrigation/settings/replay-starts.js';
 import type { AccountZone } from '@rillbook/metering/account/account-input.js';
-import type { EvidenceRun, EvidenceZone, MeterEvidence } from '@rillbook/metering/detection/episodes/meter-evidence.js';
+import type { EvidenceRun, EvidenceZone, MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { defaultRelativeSd } from '@rillbook/metering/uncertainty/default-relative-sd.js';
 import { litresFrom } from '@rillbook/units/volume.js';
 import { controllersOf, type MeteredChain } from '../gather/account-input.js';

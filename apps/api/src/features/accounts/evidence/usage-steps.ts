@@ -1,4 +1,4 @@
-import type { StepUsage } from '@rillbook/metering/detection/episodes/meter-evidence.js';
+import type { StepUsage } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { litresFrom } from '@rillbook/units/volume.js';
 import type { UsageDayFact } from '../gather/property-facts.js';
 import type { PropertyCalendar } from './property-calendar.js';

@@ -1,6 +1,6 @@
 import { plantFactor } from '@rillbook/agronomy/plants/plant-factor.js';
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import { mixedNeeds, mixedNeedsFinding } from '@rillbook/metering/detection/settings/mixed-needs.js';
 import type { Thresholds } from '@rillbook/metering/detection/thresholds.js';
 import type { EtoSeries } from '../gather/eto-series.js';

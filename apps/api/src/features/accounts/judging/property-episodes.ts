@@ -1,6 +1,6 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import type { WateringRule } from '@rillbook/irrigation/rules/watering-rule.js';
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import { judgeMeter } from '@rillbook/metering/detection/episodes/judge-meter.js';
 import type { JudgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
 import { monthEpisodes } from '@rillbook/metering/detection/episodes/month-episodes.js';

@@ -1,6 +1,6 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { doubtfulReading } from '@rillbook/metering/detection/doubtful-reading.js';
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import { readingEpisodes } from '@rillbook/metering/detection/readings/reading-episodes.js';
 import type { ReadMeter } from '../gather/metered-intervals.js';
 

@@ -2,7 +2,7 @@ import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import { judgeRules } from '@rillbook/irrigation/rules/judge-rules.js';
 import type { RuledPlace, WateringRule } from '@rillbook/irrigation/rules/watering-rule.js';
 import type { AccountController } from '@rillbook/metering/account/account-input.js';
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import { ruleFindings } from '@rillbook/metering/detection/settings/rule-finding.js';
 import { controllersOf } from '../gather/account-input.js';
 import type { EtoSeries } from '../gather/eto-series.js';

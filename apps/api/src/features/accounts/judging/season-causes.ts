@@ -1,5 +1,5 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import { seasonNotFollowed, withSeason } from '@rillbook/metering/detection/settings/season-not-followed.js';
 import type { PropertyEvidence } from '../evidence/property-evidence.js';
 import type { PropertyFacts } from '../gather/property-facts.js';

@@ -1,6 +1,6 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
-import { judgeStale } from '@rillbook/metering/detection/judge-stale.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
+import { judgeStale } from '@rillbook/metering/detection/account/judge-stale.js';
 import type { NewestFacts } from '../accounts-computed.event.js';
 
 /** How old news may be before somebody should look: common practice for monthly rounds. */

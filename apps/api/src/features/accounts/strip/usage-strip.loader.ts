@@ -1,5 +1,5 @@
 import { dateOfDayNumber, dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
-import type { MeterEvidence } from '@rillbook/metering/detection/episodes/meter-evidence.js';
+import type { MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { smallestSteadyFlow } from '@rillbook/metering/detection/hourly/leaks/steady-limit.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { defineLoader } from '../../../platform/graphql/loader.js';

@@ -1,5 +1,5 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
-import type { EarlierKind, Episode } from '@rillbook/metering/detection/episodes/episode.js';
+import type { EarlierKind, Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import type { TimedEpisode } from '@rillbook/metering/detection/life/kept-finding.js';
 import { Temporal } from 'temporal-polyfill';
 

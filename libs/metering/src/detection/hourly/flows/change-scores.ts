@@ -1,7 +1,7 @@
 import type { ObservedMeter } from '../steps/observed-meter.js';
 import type { DayEquations } from './day-equations.js';
 import { choleskyOf, solveByCholesky } from '../../../statistics/cholesky.kernel.js';
-import { addSandwich, addSquare, summed, timesVector } from './square-matrices.kernel.js';
+import { addSandwich, addSquare, summed, timesVector } from '../../../statistics/square-matrices.kernel.js';
 
 /** Pressure moves all flows by this share from season to season. Common practice, no source. */
 const PRESSURE_OF_SEASON = 0.03;

@@ -1,6 +1,6 @@
-import type { ObservedMeter } from '../steps/observed-meter.js';
-import { type RunMinutes, runMinutes } from '../steps/run-minutes.js';
-import { addSquare, timesVector } from './square-matrices.kernel.js';
+import type { ObservedMeter, RunMinutes } from '../steps/observed-meter.js';
+import { runMinutes } from '../steps/run-minutes.js';
+import { addSquare, timesVector } from '../../../statistics/square-matrices.kernel.js';
 import { stepVariance } from './step-variance.js';
 
 /** A residual beyond this many standard deviations counts as that many: someone drew water beside the run. */

@@ -1,7 +1,7 @@
-import type { ObservedMeter } from '../steps/observed-meter.js';
-import { type RunMinutes, runMinutes } from '../steps/run-minutes.js';
+import type { ObservedMeter, RunMinutes } from '../steps/observed-meter.js';
+import { runMinutes } from '../steps/run-minutes.js';
 import { choleskyOf, solveByCholesky } from '../../../statistics/cholesky.kernel.js';
-import { nonnegativeLeastSquares } from './nonnegative-least-squares.js';
+import { nonnegativeLeastSquares } from '../../../statistics/nonnegative-least-squares.js';
 import { stepVariance } from './step-variance.js';
 import { valueAt } from '../steps/value-at.js';
 

@@ -1,6 +1,5 @@
 import type { Sighting } from '../episode-of-sighting.js';
-import type { ObservedMeter } from '../steps/observed-meter.js';
-import type { RunMinutes } from '../steps/run-minutes.js';
+import type { ObservedMeter, RunMinutes } from '../steps/observed-meter.js';
 import { type ChangeScore, changeScores } from './change-scores.js';
 import { isPossible, logOddsOf } from './likely-change.js';
 import { type DayEquations, dayEquations } from './day-equations.js';

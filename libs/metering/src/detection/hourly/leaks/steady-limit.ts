@@ -1,7 +1,7 @@
 import { millimetres } from '@rillbook/units/length.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import { litres } from '@rillbook/units/volume.js';
-import type { MeterEvidence } from '../../episodes/meter-evidence.js';
+import type { MeterEvidence } from '../../evidence/meter-evidence.js';
 import { smallestSeenFlow } from '../../../meter-limits/smallest-seen-flow.js';
 
 /** Steps of the register are counted over an hour, whatever the step of usage. [h] */

@@ -1,7 +1,7 @@
 import type { IndoorProfile } from './indoor-profile.js';
 import { profilePlace } from './indoor-profile.js';
-import type { DayKind, ObservedMeter } from './observed-meter.js';
-import { type RunMinutes, runMinutes } from './run-minutes.js';
+import type { DayKind, ObservedMeter, RunMinutes } from './observed-meter.js';
+import { runMinutes } from './run-minutes.js';
 import { valueAt } from './value-at.js';
 
 /** A day is judged when at least this share of its steps is known, and of the steps that runs touched. */

@@ -1,6 +1,5 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
-import type { EvidenceRun, MeterEvidence, StepUsage } from '../../episodes/meter-evidence.js';
-import type { RunMinutes } from './run-minutes.js';
+import type { EvidenceRun, MeterEvidence, StepUsage } from '../../evidence/meter-evidence.js';
 import { type StepDays, stepDays } from './step-days.js';
 import { valueAt } from './value-at.js';
 
@@ -40,6 +39,15 @@ export interface ObservedMeter {
   scatter: number;
   /** Minutes of days by the shifts for which they were computed. */
   readonly designs: (KnownDesign | undefined)[];
+}
+
+/** The minutes that each zone ran in each step of a day, and the steps that a run may have touched. */
+export interface RunMinutes {
+  readonly fromStep: number;
+  readonly steps: number;
+  /** By step and zone, steps · zones. */
+  readonly minutes: Float64Array;
+  readonly touched: Uint8Array;
 }
 
 interface KnownDesign {

@@ -1,4 +1,4 @@
-import type { ObservedMeter, ObservedRun } from './observed-meter.js';
+import type { ObservedMeter, ObservedRun, RunMinutes } from './observed-meter.js';
 import { valueAt } from './value-at.js';
 
 /** Litres pass the meter this long after a valve is told to close: slow valves and the fill of drained pipe. Common practice, no source. [min] */
@@ -9,15 +9,6 @@ const SHIFT_DOUBT_MINUTES = 5;
 
 /** A clock may be off by this much while nothing is learnt; larger shifts are an off-schedule run. [min] */
 export const mostShiftMinutes = 30;
-
-/** The minutes that each zone ran in each step of a day, and the steps that a run may have touched. */
-export interface RunMinutes {
-  readonly fromStep: number;
-  readonly steps: number;
-  /** By step and zone, steps · zones. */
-  readonly minutes: Float64Array;
-  readonly touched: Uint8Array;
-}
 
 /**
  * Minutes of each zone in each step of a day, by the clocks' learnt shifts; not to be changed, since they are kept while the shifts stay.

@@ -1,5 +1,5 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
-import type { MeterEvidence, StepUsage } from '../../episodes/meter-evidence.js';
+import type { MeterEvidence, StepUsage } from '../../evidence/meter-evidence.js';
 import { valueAt } from './value-at.js';
 
 const MINUTES_PER_DAY = 1440;

@@ -1,4 +1,4 @@
-import type { EvidenceRun, MeterEvidence } from '../episodes/meter-evidence.js';
+import type { EvidenceRun, MeterEvidence } from '../../evidence/meter-evidence.js';
 
 /** Clocks of controllers and of people who read differ by this much: common practice. [min] */
 const CLOCK_MINUTES = 60;

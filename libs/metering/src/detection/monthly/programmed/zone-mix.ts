@@ -1,4 +1,4 @@
-import type { MeterEvidence } from '../episodes/meter-evidence.js';
+import type { MeterEvidence } from '../../evidence/meter-evidence.js';
 
 /** Share of an interval's programmed water that each zone has, by the runs; null where runs or flows are not known. */
 export type ZoneMix = ReadonlyMap<string, number> | null;

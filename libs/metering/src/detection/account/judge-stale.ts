@@ -1,5 +1,5 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
-import type { FindingCandidate } from './finding-candidate.js';
+import type { FindingCandidate } from '../finding-candidate.js';
 
 /** When a property was last heard of: local dates, null for never. `meters` and `controllers` are those in use. */
 export interface LastHeardOf {

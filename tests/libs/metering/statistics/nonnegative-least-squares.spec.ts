@@ -1,4 +1,4 @@
-import { nonnegativeLeastSquares } from '@rillbook/metering/detection/hourly/flows/nonnegative-least-squares.js';
+import { nonnegativeLeastSquares } from '@rillbook/metering/statistics/nonnegative-least-squares.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 

@@ -1,5 +1,5 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
-import { solveOn } from '../../../statistics/cholesky.kernel.js';
+import { solveOn } from './cholesky.kernel.js';
 
 /** A gradient counts as zero below this share of the largest right-hand side: rounding of the sums. */
 const ROUNDING = 1e-10;
