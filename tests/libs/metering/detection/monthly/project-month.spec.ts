@@ -1,5 +1,5 @@
-import { projectAllowance } from '@rillbook/metering/detection/monthly/project-allowance.js';
-import { projectMonth } from '@rillbook/metering/detection/monthly/project-month.js';
+import { projectAllowance } from '@rillbook/metering/detection/monthly/projected/project-allowance.js';
+import { projectMonth } from '@rillbook/metering/detection/monthly/projected/project-month.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 

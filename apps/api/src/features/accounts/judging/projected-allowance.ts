@@ -1,7 +1,7 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
-import type { Episode } from '@rillbook/metering/detection/episodes/episode.js';
-import type { MeterEvidence } from '@rillbook/metering/detection/episodes/meter-evidence.js';
-import { projectAllowance } from '@rillbook/metering/detection/monthly/project-allowance.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
+import type { MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
+import { projectAllowance } from '@rillbook/metering/detection/monthly/projected/project-allowance.js';
 import type { PropertyEvidence } from '../evidence/property-evidence.js';
 
 /** Over allowance in a month under way, with what it will come to by what drives its use, and the band of that; else it stays a projection by days. */
