@@ -9,6 +9,9 @@ const resolve = {
 };
 const ssr = { resolve };
 
+/** Files that measure how much memory grows have a process of their own: in a shared one the growth is another file's. */
+const MEASURES_MEMORY = ['tests/api/exchange/**/large-*.spec.ts'];
+
 export default defineConfig({
   resolve,
   ssr,
@@ -36,10 +39,17 @@ export default defineConfig({
           isolate: false,
           sequence: { groupOrder: 1 },
           include: ['tests/api/**/*.spec.ts'],
+          exclude: MEASURES_MEMORY,
           globalSetup: ['tests/support/database.global.ts'],
           testTimeout: 60_000,
           hookTimeout: 120_000,
         },
+      },
+      {
+        resolve,
+        ssr,
+        oxc: { decorator: { legacy: true, emitDecoratorMetadata: true } },
+        test: { name: 'memory', include: MEASURES_MEMORY, testTimeout: 60_000 },
       },
       {
         resolve: { conditions: ['rillbook-source', 'browser'] },

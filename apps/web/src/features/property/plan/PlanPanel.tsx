@@ -8,7 +8,7 @@ import type { Names } from '../../../says/names.js';
 import { useViewer } from '../../../session/viewer.js';
 import { Select } from '../../../ui/forms/Select.js';
 import { EmptyState } from '../../../ui/states/States.js';
-import type { ComparedSettings } from '../settings/settings-changes.js';
+import type { ComparedSettings } from './settings/settings-changes.js';
 import { monthsFrom } from './months-from.js';
 import { PlanCompared } from './PlanCompared.js';
 import { planDocument } from './plan-document.js';
