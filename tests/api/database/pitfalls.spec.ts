@@ -163,6 +163,7 @@ const DEFINERS: Readonly<Record<string, string>> = {
   'demo_doors()': 'names the members of demonstrations, never others',
   'demo_was_cleared()': 'one boolean: whether the demonstration was cleared here',
   'enqueue_job(task text, job_id uuid)': 'puts work of the organization that is set into the queue',
+  'enqueue_job_at(task text, job_id uuid)': 'the same, to be worked not before an instant',
   'server_is_empty()': 'one boolean: whether there is no organization',
 };
 
@@ -194,6 +195,7 @@ it('12: none of those functions tells or touches what is not a demonstration', a
   expect((await within(app, ours.organizationId, () => refusal(app.query('select clear_demo()')))).code).toBe('42501');
   expect((await refusal(app.query('select clear_demo()'))).code).toBe('42501');
   expect((await refusal(app.query(`select enqueue_job('background-job', gen_random_uuid())`))).code).toBe('42501');
+  expect((await refusal(app.query(`select enqueue_job_at('background-job', gen_random_uuid(), now())`))).code).toBe('42501');
   expect((await app.query('select server_is_empty() as empty')).rows).toEqual([{ empty: false }]);
   await product.database.admin('update organization set is_demo = false where id = $1', [theirs.organizationId]);
 });
