@@ -2,12 +2,12 @@ import type { FragmentType } from '@apollo/client';
 import type { FindingToDecideFragment } from '../../../graphql/__generated__/graphql.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { AcceptDialog } from './accept/AcceptDialog.js';
-import { DismissDialog } from './DismissDialog.js';
+import { DismissDialog } from './dialogs/DismissDialog.js';
 import { findingToDecide, isOpen } from './finding-to-decide.js';
 import { KeysDialog } from './KeysDialog.js';
-import { ResolveDialog } from './ResolveDialog.js';
+import { ResolveDialog } from './dialogs/ResolveDialog.js';
 import type { Deed } from './use-decide-keys.js';
-import { WaitDialog } from './WaitDialog.js';
+import { WaitDialog } from './dialogs/WaitDialog.js';
 
 interface Props {
   readonly deed: Deed;

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import { useDeed } from '../../../page/use-deed.js';
 import type { Changed } from './ChangedNote.js';
-import type { DismissReason } from './dismiss-reasons.js';
+import type { DismissReason } from './dialogs/dismiss-reasons.js';
 
 const dismissDocument = graphql(`
   mutation DismissFinding($id: ID!, $version: Int!, $reason: String!, $why: String!) {

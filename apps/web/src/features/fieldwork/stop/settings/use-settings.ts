@@ -2,9 +2,9 @@ import { useState } from 'react';
 import { useIntl } from 'react-intl';
 import type { Operation } from '../../../../offline/operation.js';
 import { useOutbox } from '../../../../offline/PhoneProvider.js';
+import { localTimeAt } from '../../../../page/values/local-instant.js';
 import { useSave } from '../../device/use-save.js';
 import { type GivenProgram, sentPrograms } from '../editor/settings-fact.js';
-import { localTime } from './local-time.js';
 
 export interface KeptFact {
   readonly record: string;
@@ -39,7 +39,7 @@ export function useSettings({ controller, stopId, timeZone, now }: Options): Set
     const body = {
       controllerId: controller.id,
       effectiveAt: at.toISOString(),
-      localTime: localTime(at, timeZone),
+      localTime: localTimeAt(at.getTime(), timeZone),
       record: as,
       state,
       programs: state === 'on' ? sentPrograms(programs) : [],

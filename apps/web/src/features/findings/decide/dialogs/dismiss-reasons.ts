@@ -1,4 +1,4 @@
-import type { MessageId } from '../../../i18n/catalogue.js';
+import type { MessageId } from '../../../../i18n/catalogue.js';
 
 /** The reasons in the server's own words, with the words of the screen; what each teaches the detector stands in `silenced-by.ts`. */
 export const DISMISS_REASONS = [

@@ -1,16 +1,13 @@
-import { type FormEvent, useId, useState } from 'react';
+import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
-import type { FindingToDecideFragment } from '../../../graphql/__generated__/graphql.js';
-import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { useViewer } from '../../../session/viewer.js';
-import { Dialog } from '../../../ui/dialogs/Dialog.js';
-import { useToast } from '../../../ui/dialogs/Toasts.js';
-import { Button } from '../../../ui/forms/Button.js';
-import { TextAreaField, TextField } from '../../../ui/forms/Field.js';
-import { RadioList } from '../../../ui/forms/Select.js';
-import { ErrorState } from '../../../ui/states/States.js';
-import { ChangedNote } from './ChangedNote.js';
-import { useSettle } from './use-settle.js';
+import type { FindingToDecideFragment } from '../../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { useViewer } from '../../../../session/viewer.js';
+import { useToast } from '../../../../ui/dialogs/Toasts.js';
+import { TextAreaField, TextField } from '../../../../ui/forms/Field.js';
+import { RadioList } from '../../../../ui/forms/Select.js';
+import { SettleDialog } from './SettleDialog.js';
+import { useSettle } from '../use-settle.js';
 
 type How = 'until it clears' | 'until a day';
 
@@ -27,7 +24,6 @@ export function WaitDialog({ finding, onClose, onDone }: Props) {
   const settle = useSettle();
   const { dayInWords } = useFormats();
   const { today } = useViewer().organization;
-  const form = useId();
   const [how, setHow] = useState<How>('until a day');
   const [day, setDay] = useState('');
   const [text, setText] = useState('');
@@ -35,8 +31,7 @@ export function WaitDialog({ finding, onClose, onDone }: Props) {
   const note = text.trim();
   const until = how === 'until a day' ? day : null;
   const isDayRight = until === null || until >= today;
-  const submit = async (event: FormEvent): Promise<void> => {
-    event.preventDefault();
+  const submit = async (): Promise<void> => {
     setChecked(true);
     if (!note || !isDayRight) return;
     if (!(await settle.acknowledge(finding.id, finding.version, { until, note }))) return;
@@ -44,36 +39,18 @@ export function WaitDialog({ finding, onClose, onDone }: Props) {
     onDone();
   };
   return (
-    <Dialog
-      isOpen
-      heading={intl.formatMessage({ id: 'wait.title' })}
-      onClose={onClose}
-      actions={
-        <>
-          <Button kind="main" type="submit" form={form} isBusy={settle.isBusy}>
-            <FormattedMessage id="wait.do" />
-          </Button>
-          <Button kind="plain" onClick={onClose}>
-            <FormattedMessage id="parts.cancel" />
-          </Button>
-        </>
-      }
-    >
-      <form id={form} className="form" onSubmit={(event) => void submit(event)} noValidate>
-        {settle.problem ? <ErrorState problem={settle.problem} /> : null}
-        <ChangedNote changed={settle.changed} />
-        <HowLong how={how} onHow={setHow} day={day} onDay={setDay} hasProblem={isChecked && !isDayRight} />
-        <TextAreaField
-          label={intl.formatMessage({ id: 'wait.note' })}
-          value={text}
-          onChange={setText}
-          problem={isChecked && !note ? intl.formatMessage({ id: 'wait.note.missing' }) : null}
-        />
-        <p className="hint">
-          <FormattedMessage id="wait.hint" />
-        </p>
-      </form>
-    </Dialog>
+    <SettleDialog title="wait.title" deed="wait.do" settle={settle} onSubmit={submit} onClose={onClose}>
+      <HowLong how={how} onHow={setHow} day={day} onDay={setDay} hasProblem={isChecked && !isDayRight} />
+      <TextAreaField
+        label={intl.formatMessage({ id: 'wait.note' })}
+        value={text}
+        onChange={setText}
+        problem={isChecked && !note ? intl.formatMessage({ id: 'wait.note.missing' }) : null}
+      />
+      <p className="hint">
+        <FormattedMessage id="wait.hint" />
+      </p>
+    </SettleDialog>
   );
 }
 
