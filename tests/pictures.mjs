@@ -54,6 +54,11 @@ const findOf = (field) => async (page) => {
   return answer.data;
 };
 const quail = async (page) => (await findOf('{ properties(text: "Quail Commons") { id } }')(page)).properties[0].id;
+const supplier = async (page) => (await findOf('{ waterSuppliers { id } }')(page)).waterSuppliers[0].id;
+const seenByHours = async (page) =>
+  (await findOf('{ findings(state: ["open"]) { id kind usageStrip { meterId } } }')(page)).findings
+    .filter(({ usageStrip }) => usageStrip)
+    .sort((a, b) => Number(b.kind === 'steady flow') - Number(a.kind === 'steady flow'))[0].id;
 const firstStop = async (page) =>
   (await findOf('{ today { stops { id workOrders { kind plannedSettings { id } } } } }')(page)).today
     .flatMap((route) => route.stops)
@@ -67,7 +72,12 @@ const PICTURES = [
   ['property', 'owner', async (page) => `/properties/${await quail(page)}`],
   ['month', 'office', '/month'],
   ['finding', 'office', '/findings'],
+  ['finding-hours', 'office', async (page) => `/findings/${await seenByHours(page)}`],
+  ['usefulness', 'office', '/findings/usefulness'],
   ['routes', 'office', '/routes'],
+  ['month-plan', 'office', '/routes/month'],
+  ['rule-change', 'office', async (page) => `/rule-change/${await supplier(page)}`],
+  ['reports', 'office', '/reports'],
   ['import', 'office', '/setup'],
   ['setup-properties', 'office', '/setup/properties'],
   ['setup-people', 'owner', '/setup/people'],
@@ -77,26 +87,32 @@ const PICTURES = [
   ['stop-settings', 'crewLead', async (page) => `/today/${await firstStop(page)}?step=settings`],
   ['stop-zones', 'crewLead', async (page) => `/today/${await firstStop(page)}?step=zones`],
   ['stop-done', 'crewLead', async (page) => `/today/${await firstStop(page)}?step=done`],
+  ['phone', 'crewLead', '/today/phone'],
   ['water', 'client', '/water'],
 ];
+/** Pages that only a phone shows. */
+const isOfThePhone = (name) => name.startsWith('stop') || name === 'today' || name === 'phone';
 const LOOKS = [
-  { suffix: '', viewport: DESK, colorScheme: 'light', language: 'en', of: (name) => !name.startsWith('stop') && name !== 'today' },
+  { suffix: '', viewport: DESK, colorScheme: 'light', language: 'en', of: (name) => !isOfThePhone(name) },
   { suffix: '-phone', viewport: PHONE, colorScheme: 'light', language: 'en', of: () => true },
   {
     suffix: '-dark',
     viewport: DESK,
     colorScheme: 'dark',
     language: 'en',
-    of: (name) => ['portfolio', 'property', 'finding', 'month', 'routes'].includes(name),
+    of: (name) => ['portfolio', 'property', 'finding', 'finding-hours', 'month', 'routes', 'month-plan'].includes(name),
   },
   {
     suffix: '-es',
     viewport: DESK,
     colorScheme: 'light',
     language: 'es',
-    of: (name) => ['portfolio', 'property', 'finding', 'month', 'routes', 'import'].includes(name),
+    of: (name) =>
+      ['portfolio', 'property', 'finding', 'finding-hours', 'month', 'routes', 'month-plan', 'rule-change', 'reports', 'import'].includes(
+        name,
+      ),
   },
-  { suffix: '-phone-es', viewport: PHONE, colorScheme: 'light', language: 'es', of: (name) => name.startsWith('stop') || name === 'today' },
+  { suffix: '-phone-es', viewport: PHONE, colorScheme: 'light', language: 'es', of: isOfThePhone },
 ];
 
 /** Signs in through the demonstration's own door. */

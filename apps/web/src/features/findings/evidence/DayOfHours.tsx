@@ -6,7 +6,7 @@ const WIDTH = 384;
 const HEIGHT = 22;
 const MINUTES_OF_HOUR = 60;
 /** Water that did run is seen, however little. */
-const LEAST_BAR = 1;
+const LEAST_BAR = 3;
 const GAP = 1.5;
 
 /** One day's hours as bars on one scale, what was programmed as a tinted stretch behind, a dotted foot where an hour is not known. The figures stand beside it. */
@@ -14,7 +14,7 @@ export function DayOfHours({ day, largest }: { readonly day: Day; readonly large
   const step = WIDTH / day.hours.length;
   const perMinute = step / MINUTES_OF_HOUR;
   return (
-    <svg className="hours" width={WIDTH} height={HEIGHT} viewBox={`0 0 ${WIDTH} ${HEIGHT}`}>
+    <svg className="hours" height={HEIGHT} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} preserveAspectRatio="none">
       {day.windows.map(({ controllerId, program, fromMinute, untilMinute }) => (
         <g key={`${controllerId} ${program} ${fromMinute}`} data-window={program}>
           <rect
@@ -51,17 +51,14 @@ function Hour({ litres, x, width, largest }: HourProps) {
 }
 
 const CLOCK = [0, 6, 12, 18] as const;
-const HOURS = 24;
 
 /** The clock over the bars. */
-export function HoursHead() {
+export function ClockOfHours() {
   return (
-    <svg width={WIDTH} height="14" viewBox={`0 0 ${WIDTH} 14`}>
+    <span className="hours-clock">
       {CLOCK.map((hour) => (
-        <text key={hour} x={(hour / HOURS) * WIDTH} y="11" fontSize="11" fill="var(--ink-2)">
-          {hour}
-        </text>
+        <span key={hour}>{hour}</span>
       ))}
-    </svg>
+    </span>
   );
 }

@@ -11,7 +11,7 @@ import { type Names, namesOf } from '../../../says/names.js';
 import { useSays } from '../../../says/use-says.js';
 import { usePageTitle } from '../../../ui/frame/PageHead.js';
 import { ARTICLE_ID } from '../list/FindingList.js';
-import { isTooLittle } from '../list/too-little.js';
+import { isByRate, isTooLittle } from '../list/water-of-kind.js';
 import { AccountEvidence } from './AccountEvidence.js';
 import { CheckFirst } from './CheckFirst.js';
 import { Decided } from './Decided.js';
@@ -149,7 +149,7 @@ function Water({ finding: { kind, litres, money, fromOn, untilOn } }: { readonly
   const intl = useIntl();
   const formats = useFormats();
   const { volume } = useSays();
-  const days = { from: formats.dayInWords(fromOn), until: formats.dayInWords(untilOn) };
+  const days = { from: formats.dayInWords(fromOn), until: formats.dayInWords(untilOn), per: isByRate(kind) ? 'month' : 'days' };
   if (typeof litres !== 'number') return intl.formatMessage({ id: 'findings.water.none' }, days);
   if (isTooLittle(kind)) return intl.formatMessage({ id: 'findings.water.under' }, { ...days, litres: volume(litres) });
   const isPriced = typeof money === 'number';

@@ -8,7 +8,7 @@ import { useMasked } from '../../../page/use-masked.js';
 import { useVolumeColumn } from '../../../page/use-volume-column.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { Head, Num, Table } from '../../../ui/tables/Table.js';
-import { DayOfHours, HoursHead } from './DayOfHours.js';
+import { ClockOfHours, DayOfHours } from './DayOfHours.js';
 
 const usageHoursOfFinding = graphql(`
   fragment UsageHoursOfFinding on Finding {
@@ -55,7 +55,8 @@ function Hours({ strip, fromOn }: { readonly strip: Strip; readonly fromOn: stri
   const intl = useIntl();
   const formats = useFormats();
   const [isWhole, setWhole] = useState(false);
-  const days = isWhole ? strip.days : strip.days.slice(-DAYS_SHOWN);
+  const seen = strip.days.slice(0, strip.days.findLastIndex(({ hours }) => known(hours).length > 0) + 1);
+  const days = isWhole ? seen : seen.slice(-DAYS_SHOWN);
   const largest = Math.max(1, ...strip.days.flatMap(({ hours }) => known(hours)));
   const sums = useVolumeColumn(Math.max(...strip.days.map((day) => sumOf(day) ?? 0)));
   const leasts = useVolumeColumn(largest);
@@ -73,7 +74,7 @@ function Hours({ strip, fromOn }: { readonly strip: Strip; readonly fromOn: stri
               <FormattedMessage id="hours.day" />
             </Head>
             <th aria-hidden="true">
-              <HoursHead />
+              <ClockOfHours />
             </th>
             <Head isNumber>
               <FormattedMessage id="hours.least" values={{ unit: leasts.unit }} />
@@ -100,9 +101,9 @@ function Hours({ strip, fromOn }: { readonly strip: Strip; readonly fromOn: stri
         ))}
       </Table>
       <Key strip={strip} />
-      {!isWhole && strip.days.length > days.length && (
+      {!isWhole && seen.length > days.length && (
         <Button kind="plain" onClick={() => setWhole(true)}>
-          <FormattedMessage id="hours.all" values={{ count: strip.days.length }} />
+          <FormattedMessage id="hours.all" values={{ count: seen.length }} />
         </Button>
       )}
     </section>

@@ -4,6 +4,9 @@ import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { useSays } from '../../../says/use-says.js';
 import type { Evidence } from './read-evidence.js';
 
+/** What is read and not measured: there is nothing that chance could have done. */
+const READ_FROM_RECORDS: ReadonlySet<string> = new Set(['breaks a rule', 'stale', 'mixed water needs']);
+
 interface Props {
   readonly finding: Pick<FindingOfArticleFragment, 'kind' | 'confidence'>;
   readonly evidence: Evidence;
@@ -32,7 +35,7 @@ export function WhyWeThinkSo({ finding: { kind, confidence }, evidence: { habit,
         )}
         {typeof confidence === 'number' && (
           <li>
-            {confidence === 1 ? (
+            {confidence === 1 && READ_FROM_RECORDS.has(kind) ? (
               <FormattedMessage id="findings.why.certain" />
             ) : (
               <FormattedMessage id="findings.why.confidence" values={{ confidence: formats.figure(Math.min(0.99, confidence), 2) }} />

@@ -9,7 +9,7 @@ import { useMasked } from '../../../page/use-masked.js';
 import { useSays } from '../../../says/use-says.js';
 import type { RowProps } from '../../../ui/tables/use-list-keys.js';
 import { findingAddress, type FindingsPlace } from '../urls.js';
-import { isTooLittle } from './too-little.js';
+import { isTooLittle } from './water-of-kind.js';
 
 const findingLine = graphql(`
   fragment FindingLine on Finding {

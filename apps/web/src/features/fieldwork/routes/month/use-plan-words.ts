@@ -21,10 +21,10 @@ const MINUTES_A_DAY = 1440;
 /** The sentences of a month's plan. A code that this version does not know stands as it is, never silent. */
 export function usePlanWords(): PlanWords {
   const intl = useIntl();
-  const { minutes, dayInWords } = useFormats();
+  const { minutes, dayInWords, time } = useFormats();
   const clock = (minute: number): string => {
     const within = ((Math.round(minute) % MINUTES_A_DAY) + MINUTES_A_DAY) % MINUTES_A_DAY;
-    return intl.formatTime(new Date(Date.UTC(2000, 0, 1, 0, within)), { timeZone: 'UTC', hour: 'numeric', minute: '2-digit' });
+    return time(new Date(Date.UTC(2000, 0, 1, 0, within)).toISOString(), 'UTC');
   };
   const values = (details: unknown) => {
     const {

@@ -33,8 +33,9 @@ export const findings = {
   'findings.gone.how': 'It may belong to a property that you do not see, or the link is old.',
   'findings.openSince': 'open since {day}',
   'findings.cameBack': '{count, plural, one {came back} other {came back # times}}',
-  'findings.water.over': '{litres}{money, select, none {} other {, about {money}}}, from {from} to {until}.',
-  'findings.water.under': '{litres} too little, from {from} to {until}.',
+  'findings.water.over':
+    '{litres}{per, select, month { a month} other {}}{money, select, none {} other {, about {money}}}{per, select, month {; seen} other {,}} from {from} to {until}.',
+  'findings.water.under': '{litres} too little{per, select, month { a month; seen} other {,}} from {from} to {until}.',
   'findings.water.none': 'From {from} to {until}.',
   'findings.noMoney': 'What it cost is not known: no price of water is on record here.',
   'findings.accept': 'Accept, make a work order',

@@ -35,8 +35,9 @@ export const findings: Record<keyof typeof english, string> = {
   'findings.gone.how': 'Puede ser de una propiedad que usted no ve, o el enlace es viejo.',
   'findings.openSince': 'abierto desde el {day}',
   'findings.cameBack': '{count, plural, one {volvió} other {volvió # veces}}',
-  'findings.water.over': '{litres}{money, select, none {} other {, unos {money}}}, del {from} al {until}.',
-  'findings.water.under': 'Faltaron {litres}, del {from} al {until}.',
+  'findings.water.over':
+    '{litres}{per, select, month { al mes} other {}}{money, select, none {} other {, unos {money}}}{per, select, month {; visto} other {,}} del {from} al {until}.',
+  'findings.water.under': '{per, select, month {Faltan {litres} al mes; visto} other {Faltaron {litres},}} del {from} al {until}.',
   'findings.water.none': 'Del {from} al {until}.',
   'findings.noMoney': 'No se sabe lo que costó: aquí no hay precio del agua anotado.',
   'findings.accept': 'Aceptar y crear una orden',
