@@ -76,7 +76,7 @@ export function DraftAll({ month, chosen, onDone }: Props) {
   };
   return (
     <div className="report-deeds">
-      <p className="form-end">
+      <p className="report-files">
         {(['month', 'quarter', 'year'] as const).map((length) => (
           <Button key={length} kind="plain" isBusy={draft.isBusy} onClick={() => void draft.run(periodOf(month, length))}>
             {intl.formatMessage({ id: `reports.draft.${length}` })}

@@ -4,9 +4,9 @@ export const reports = {
     '{count, plural, =0 {No reports for this month yet} other {{draft, plural, =0 {No drafts} one {One draft} other {# drafts}}, {approved} approved, {sent} sent}}',
   'reports.lede':
     'Each client gets one clear page of what their place used, why, what was done and what to do next. The preview is the PDF that is sent.',
-  'reports.draft.month': 'Drafts for all clients: the month',
-  'reports.draft.quarter': 'the quarter that ends with it',
-  'reports.draft.year': 'the year that ends with it',
+  'reports.draft.month': 'Draft the month for all clients',
+  'reports.draft.quarter': 'Draft the quarter that ends with it',
+  'reports.draft.year': 'Draft the year that ends with it',
   'reports.chosen': '{count, plural, one {One report chosen} other {# reports chosen}}',
   'reports.approve': 'Approve',
   'reports.send': 'Send now',

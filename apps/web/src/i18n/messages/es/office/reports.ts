@@ -5,9 +5,9 @@ export const reports: Record<keyof typeof english, string> = {
     '{count, plural, =0 {Todavía no hay informes de este mes} other {{draft, plural, =0 {Ningún borrador} one {Un borrador} other {# borradores}}, {approved} aprobados, {sent} enviados}}',
   'reports.lede':
     'Cada cliente recibe una página clara de lo que su lugar usó, por qué, qué se hizo y qué sigue. La vista previa es el PDF que se envía.',
-  'reports.draft.month': 'Borradores para todos los clientes: el mes',
-  'reports.draft.quarter': 'el trimestre que termina con él',
-  'reports.draft.year': 'el año que termina con él',
+  'reports.draft.month': 'Borradores del mes para todos',
+  'reports.draft.quarter': 'Borradores del trimestre que termina con él',
+  'reports.draft.year': 'Borradores del año que termina con él',
   'reports.chosen': '{count, plural, one {Un informe elegido} other {# informes elegidos}}',
   'reports.approve': 'Aprobar',
   'reports.send': 'Enviar ahora',
