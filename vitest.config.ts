@@ -54,7 +54,15 @@ export default defineConfig({
       {
         resolve: { conditions: ['rillbook-source', 'browser'] },
         define: { __APP_VERSION__: '"test"' },
-        test: { name: 'web', include: ['tests/web/**/*.spec.{ts,tsx}'], environment: 'jsdom', testTimeout: 30_000 },
+        test: {
+          name: 'web',
+          // As above: half of a page's test would be the loading of the pages once more. What a test puts in the window it takes out.
+          isolate: false,
+          unstubGlobals: true,
+          include: ['tests/web/**/*.spec.{ts,tsx}'],
+          environment: 'jsdom',
+          testTimeout: 30_000,
+        },
       },
       {
         resolve,
