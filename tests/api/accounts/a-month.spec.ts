@@ -212,11 +212,14 @@ describe('a new fact', () => {
 
   it('shows in the portfolio, ranked, with the reason', async () => {
     const { data, errors } = await office.send(
-      '{ portfolio(month: "2026-07") { month through sums { properties overProperties aboveNeedLitres settingsLitres unexplainedLitres notCounted } total rows { property { name client { name } } account { aboveNeed { litres } } topFinding { kind } why { code } findingCount } } }',
+      '{ portfolio(month: "2026-07") { month through sums { properties overProperties aboveNeedLitres settingsLitres unexplainedLitres unsplitLitres notCounted } total rows { property { name client { name } } account { aboveNeed { litres } } topFinding { kind } why { code } findingCount } } }',
     );
     expect(errors).toEqual([]);
     expect(data.portfolio).toMatchObject({ month: '2026-07', total: 1, sums: { properties: 1, overProperties: 1, notCounted: 0 } });
-    expect(data.portfolio.sums.aboveNeedLitres).toBeCloseTo(METERED - NEEDED, 6);
+    const { aboveNeedLitres, settingsLitres, unexplainedLitres, unsplitLitres } = data.portfolio.sums;
+    expect(aboveNeedLitres).toBeCloseTo(METERED - NEEDED, 6);
+    expect(settingsLitres + unexplainedLitres + unsplitLitres).toBeCloseTo(aboveNeedLitres, 6);
+    expect(unsplitLitres).toBe(0);
     expect(data.portfolio.rows[0].topFinding.kind).toBe('over-programmed');
   });
 });

@@ -27,6 +27,7 @@ const sums = {
   aboveNeedMoney: null,
   settingsLitres: 0,
   unexplainedLitres: 0,
+  unsplitLitres: 0,
   underProperties: 0,
   notCounted: 1,
 };

@@ -15,6 +15,7 @@ export function portfolioSums(lines: readonly PortfolioLine[]): PortfolioSums {
     aboveNeedMoney: priced ? sum(more, (line) => line.aboveNeedMoney) : null,
     settingsLitres: sum(more, (line) => (line.overL === null ? null : line.overL - (line.underL ?? 0))),
     unexplainedLitres: sum(more, (line) => line.unexplainedL),
+    unsplitLitres: sum(more, (line) => (line.unexplainedL === null ? line.aboveNeedL : null)),
     underProperties: lines.filter((line) => line.sure === 'less').length,
     notCounted: lines.filter((line) => !line.counted).length,
   });

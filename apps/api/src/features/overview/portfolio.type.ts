@@ -70,6 +70,10 @@ export class PortfolioSums {
   @Field(() => Float)
   unexplainedLitres: number;
 
+  /** above need where settings are not known, so that nobody can say which of the two it is */
+  @Field(() => Float)
+  unsplitLitres: number;
+
   @Field(() => Int)
   underProperties: number;
 

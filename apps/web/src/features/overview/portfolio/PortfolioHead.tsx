@@ -55,11 +55,15 @@ function ledeOf(intl: IntlShape, says: Says, sums: Sums): string {
   return parts.filter(Boolean).join(' ');
 }
 
-/** How much of it is settings and how much is unexplained; a share below zero explains nothing and is left out. */
-function sharesOf(intl: IntlShape, says: Says, { settingsLitres, unexplainedLitres }: Sums): string {
-  const [settings, unexplained] = [says.volume(settingsLitres), says.volume(unexplainedLitres)];
-  if (settingsLitres > 0 && unexplainedLitres > 0) return intl.formatMessage({ id: 'overview.lede.both' }, { settings, unexplained });
-  if (settingsLitres > 0) return intl.formatMessage({ id: 'overview.lede.settings' }, { litres: settings });
-  if (unexplainedLitres > 0) return intl.formatMessage({ id: 'overview.lede.unexplained' }, { litres: unexplained });
-  return '';
+/** How much of it is settings, how much is unexplained and how much nobody can split; a share below zero explains nothing and is left out. */
+function sharesOf(intl: IntlShape, says: Says, { settingsLitres, unexplainedLitres, unsplitLitres }: Sums): string {
+  const shares = [
+    { id: 'overview.lede.settings', litres: settingsLitres },
+    { id: 'overview.lede.unexplained', litres: unexplainedLitres },
+    { id: 'overview.lede.unsplit', litres: unsplitLitres },
+  ] as const;
+  const said = shares
+    .filter(({ litres }) => litres > 0)
+    .map(({ id, litres }) => intl.formatMessage({ id }, { litres: says.volume(litres) }));
+  return said.length === 0 ? '' : `${said.join('; ')}.`;
 }

@@ -29,6 +29,7 @@ export const portfolioDocument = graphql(`
         aboveNeedMoney
         settingsLitres
         unexplainedLitres
+        unsplitLitres
         underProperties
         notCounted
       }

@@ -5,9 +5,9 @@ export const overview = {
   'overview.sentence.unknown':
     'Nothing can be counted yet: {properties, plural, one {the one property waits} other {all # properties wait}} for what is missing',
   'overview.sentence.nothingFits': 'No property fits what you look for',
-  'overview.lede.settings': '{litres} of it is settings.',
-  'overview.lede.unexplained': '{litres} no program explains.',
-  'overview.lede.both': '{settings} of it is settings; {unexplained} no program explains.',
+  'overview.lede.settings': '{litres} of it is settings',
+  'overview.lede.unexplained': '{litres} no program explains',
+  'overview.lede.unsplit': '{litres} where settings are not known',
   'overview.lede.under': '{count, plural, one {One property gets} other {# properties get}} too little.',
   'overview.lede.notCounted': '{count, plural, one {One cannot} other {# cannot}} be counted yet.',
   'overview.lede.noPrice': 'What it cost is not known for all of them.',

@@ -7,9 +7,9 @@ export const overview: Record<keyof typeof english, string> = {
   'overview.sentence.unknown':
     'Todavía no se puede contar nada: {properties, plural, one {la única propiedad espera} other {las # propiedades esperan}} lo que falta',
   'overview.sentence.nothingFits': 'Ninguna propiedad corresponde a lo que busca',
-  'overview.lede.settings': '{litres} se deben a los ajustes.',
-  'overview.lede.unexplained': '{litres} no los explica ningún programa.',
-  'overview.lede.both': '{settings} se deben a los ajustes; {unexplained} no los explica ningún programa.',
+  'overview.lede.settings': '{litres} se deben a los ajustes',
+  'overview.lede.unexplained': '{litres} no los explica ningún programa',
+  'overview.lede.unsplit': '{litres} donde no se conocen los ajustes',
   'overview.lede.under': '{count, plural, one {Una propiedad recibe} other {# propiedades reciben}} muy poco.',
   'overview.lede.notCounted': '{count, plural, one {Una no se puede} other {# no se pueden}} contar todavía.',
   'overview.lede.noPrice': 'No se sabe de todas lo que costó.',
