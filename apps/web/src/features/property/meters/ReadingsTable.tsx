@@ -20,21 +20,26 @@ const SHOWN_AT_ONCE = 8;
 /** Readings, and what each was judged to be; the older ones folded. */
 export function ReadingsTable({ readings, ...rest }: Props) {
   const largest = Math.max(0, ...readings.map(({ litresSinceLast }) => litresSinceLast ?? 0));
+  const decimals = Math.max(0, ...readings.map(({ register }) => decimalsOf(register)));
   const earlier = readings.slice(SHOWN_AT_ONCE);
+  const shared = { ...rest, largest, decimals };
   if (readings.length === 0) return null;
   return (
     <>
-      <OneTable readings={readings.slice(0, SHOWN_AT_ONCE)} largest={largest} {...rest} />
+      <OneTable readings={readings.slice(0, SHOWN_AT_ONCE)} {...shared} />
       {earlier.length > 0 && (
         <Fold summary={<FormattedMessage id="property.meter.show" values={{ count: earlier.length }} />}>
-          <OneTable readings={earlier} largest={largest} {...rest} />
+          <OneTable readings={earlier} {...shared} />
         </Fold>
       )}
     </>
   );
 }
 
-function OneTable({ name, unit, readings, largest }: Props & { readonly largest: number }) {
+/** How many decimals a register was read with, at most three; a column shows all with the most. */
+const decimalsOf = (register: number): number => String(Number(register.toFixed(3))).split('.')[1]?.length ?? 0;
+
+function OneTable({ name, unit, readings, largest, decimals }: Props & { readonly largest: number; readonly decimals: number }) {
   const intl = useIntl();
   const column = useVolumeColumn(largest);
   return (
@@ -62,20 +67,26 @@ function OneTable({ name, unit, readings, largest }: Props & { readonly largest:
       }
     >
       {readings.map((reading) => (
-        <ReadingRow key={reading.id} reading={reading} figure={column.figure} />
+        <ReadingRow key={reading.id} reading={reading} decimals={decimals} figure={column.figure} />
       ))}
     </Table>
   );
 }
 
-function ReadingRow({ reading, figure }: { readonly reading: Reading; readonly figure: (litres: number | null | undefined) => string }) {
-  const { moment, number } = useFormats();
+interface RowProps {
+  readonly reading: Reading;
+  readonly decimals: number;
+  readonly figure: (litres: number | null | undefined) => string;
+}
+
+function ReadingRow({ reading, decimals, figure }: RowProps) {
+  const formats = useFormats();
   const { word } = useSays();
   const { readAt, register, litresSinceLast, source, recordedBy, judgement, replacedById, note } = reading;
   return (
     <tr className={replacedById ? 'replaced' : undefined}>
-      <td>{moment(readAt)}</td>
-      <Num>{number(register, 3)}</Num>
+      <td>{formats.moment(readAt)}</td>
+      <Num>{formats.figure(register, decimals)}</Num>
       <Num>{figure(litresSinceLast)}</Num>
       <td>{recordedBy ?? word('source', source)}</td>
       <td className={isFitting(reading) || replacedById ? 'soft' : 'clay'}>
