@@ -18,6 +18,7 @@ import { DeviceRow } from './features/phones/devices/device.entity.js';
 import { OperationRow } from './features/phones/operations/operation.entity.js';
 import { VisitRow } from './features/fieldwork/visits/visit.entity.js';
 import { ZoneNoteRow } from './features/fieldwork/visits/zone-notes/zone-note.entity.js';
+import { ZoneTestRow } from './features/fieldwork/visits/zone-tests/zone-test.entity.js';
 import { FindingRow } from './features/findings/finding.entity.js';
 import { PlanSettingRow } from './features/plans/weights/plan-setting.entity.js';
 import { MonthAccountRow } from './features/accounts/months/month-account.entity.js';
@@ -90,6 +91,7 @@ export const entities = [
   DeviceRow,
   OperationRow,
   ZoneNoteRow,
+  ZoneTestRow,
   FindingRow,
   MonthAccountRow,
   PlanSettingRow,

@@ -189,6 +189,109 @@ it('tells of both when two persons said different things, applies the later, and
   ]);
 });
 
+it('makes a finding of what was seen, with its photo, resolved where it was repaired; seen later it has come back', async () => {
+  const { arrive, visitId, property, propertyId } = await aVisit('2026-07-13');
+  const zone = await aZone(product.database, property, { name: 'North lawn' });
+  const leak = noteOf(visitId, zone.id, { count: 2, word: 'Lateral by the path' });
+  const head = noteOf(visitId, zone.id, { kind: 'broken head', repaired: true });
+  const photo: Operation = {
+    key: randomUUID(),
+    kind: 'photo',
+    body: { visitId, kind: 'seen', takenAt: '2026-07-06T15:20:00Z', zoneId: zone.id, noteKind: 'leak' },
+  };
+  for (let again = 0; again < 2; again += 1) await send(day.technician, arrive, leak, head, photo);
+  const asked = `query($id: ID!) { property(id: $id) { findings { kind state zoneId fromOn cameBack resolvedWith says { code details } photos { id } decidedBy } } }`;
+  const found = async () => (await day.office.send(asked, { id: propertyId })).data.property.findings;
+  const of = async (what: string) =>
+    (await found()).filter(({ says }: { says: { details: { what: string } } }) => says.details.what === what);
+  expect(await of('leak')).toEqual([
+    {
+      ...{ kind: 'seen on site', state: 'open', zoneId: zone.id, fromOn: '2026-07-06', cameBack: 0, resolvedWith: null, decidedBy: null },
+      says: { code: 'seen on site', details: { what: 'leak', count: 2, word: 'Lateral by the path', zoneId: zone.id } },
+      photos: [{ id: photo.key }],
+    },
+  ]);
+  expect(await of('broken head')).toMatchObject([{ state: 'resolved', resolvedWith: 'repaired on the spot', decidedBy: 'The technician' }]);
+  await send(day.technician, noteOf(visitId, zone.id, { count: 3, repaired: true, word: 'Coupling' }));
+  expect(await of('leak')).toMatchObject([{ state: 'resolved', resolvedWith: 'repaired on the spot: Coupling', cameBack: 0 }]);
+  await send(day.technician, noteOf(visitId, zone.id, { count: 3 }));
+  expect(await of('leak')).toMatchObject([{ state: 'open', resolvedWith: null, says: { details: { count: 3 } } }]);
+  // A week later the head is broken again.
+  const order = await day.given({ propertyId }, '2026-07-14');
+  const later: Operation = { key: randomUUID(), kind: 'arrive', body: { stopId: order.stopId, arrivedAt: '2026-07-14T15:00:00Z' } };
+  await send(day.technician, later, noteOf(later.key, zone.id, { kind: 'broken head' }));
+  expect(await of('broken head')).toMatchObject([{ state: 'open', cameBack: 1, fromOn: '2026-07-06' }]);
+  // What only eyes saw stays when accounts are computed anew.
+  const meter = await aMeter(product.database, property);
+  await send(day.technician, {
+    key: randomUUID(),
+    kind: 'reading',
+    body: { meterId: meter.id, readAt: '2026-07-14T15:05:00Z', register: 1 },
+  });
+  await product.drain();
+  expect(await found()).toHaveLength(2);
+});
+
+it('puts the flow that a test told on the zone, once, the latest test last, and keeps a register that is too coarse off it', async () => {
+  const { arrive, visitId, property } = await aVisit('2026-07-15');
+  const meter = await aMeter(product.database, property, { unit: 'gal', digits: 6, resolution: 1 });
+  const zone = await aZone(product.database, property, { flow_l_per_min: 50, flow_source: 'nameplate' });
+  const flow = (more: object = {}): Operation => ({
+    key: randomUUID(),
+    kind: 'flow-test',
+    body: {
+      ...{ visitId, zoneId: zone.id, testedAt: '2026-07-06T15:20:00Z', minutes: 4, meterId: meter.id },
+      ...{ registerBefore: 999_960, registerAfter: 40, word: 'Only this zone ran' },
+      ...more,
+    },
+  });
+  const tested = flow();
+  for (let again = 0; again < 2; again += 1) expect(await send(day.technician, arrive, tested)).toMatchObject([{}, { verdict: 'applied' }]);
+  const [changed] = await rows('select flow_l_per_min, flow_source, version from zone where id = $1', zone.id);
+  // 80 gal through the register's highest number in 4 min are 20 gpm; 1 gal is 3.785411784 L (231 cubic inches, exact).
+  expect(changed).toEqual({ flow_l_per_min: expect.closeTo(20 * 3.785411784, 6) as number, flow_source: 'measured', version: 2 });
+  const [coarse, older, wrong] = await send(
+    day.technician,
+    flow({ registerBefore: 100, registerAfter: 102, testedAt: '2026-07-06T16:00:00Z' }),
+    flow({ registerBefore: 100, registerAfter: 500, testedAt: '2026-07-06T15:10:00Z' }),
+    flow({ registerBefore: 100, registerAfter: 5_000_000 }),
+  );
+  expect([coarse, older]).toMatchObject([{ verdict: 'applied' }, { verdict: 'applied' }]);
+  expect(wrong).toMatchObject({ verdict: 'refused', problem: { code: 'VALUE_REFUSED' } });
+  expect(await rows('select flow_l_per_min, flow_source, version from zone where id = $1', zone.id)).toEqual([changed]);
+  const [visit] = (
+    await day.office.send('query($id: ID!) { property(id: $id) { visits { zoneTests { id kind onRecord flowLPerMin by } } } }', {
+      id: property['id' as never],
+    })
+  ).data.property.visits;
+  expect(visit.zoneTests).toMatchObject([
+    { onRecord: false },
+    { id: tested.key, kind: 'flow', onRecord: true, by: 'The technician' },
+    { onRecord: false },
+  ]);
+});
+
+it('puts the evenness that cans told on the zone where there are enough of them', async () => {
+  const { arrive, visitId, property } = await aVisit('2026-07-16');
+  const zone = await aZone(product.database, property);
+  const cans = (catchesMl: readonly number[], more: object = {}): Operation => ({
+    key: randomUUID(),
+    kind: 'catch-test',
+    body: { visitId, zoneId: zone.id, testedAt: '2026-07-06T15:20:00Z', minutes: 10, catchesMl, mouthM2: 0.0107, ...more },
+  });
+  // The fifteen cans of tests/golden/uniformity, and their published low-quarter uniformity.
+  const published = [47, 42, 45, 24, 13, 26, 33, 34, 27, 30, 40, 44, 32, 12, 12];
+  expect(await send(day.technician, arrive, cans([20, 20, 20, 30], { testedAt: '2026-07-06T15:40:00Z' }), cans(published))).toMatchObject([
+    { verdict: 'applied' },
+    { verdict: 'applied' },
+    { verdict: 'applied' },
+  ]);
+  const [measured] = await rows('select du_lq, precip_mm_per_h from zone where id = $1', zone.id);
+  expect(measured!['du_lq']).toBeCloseTo(0.4962, 3);
+  expect(measured!['precip_mm_per_h']).toBeCloseTo((60 * (461 / 15)) / 1000 / (10 * 0.0107), 6);
+  expect(await send(day.technician, cans([1, 2, 3]), cans([0, 0, 0, 0]))).toMatchObject([{ verdict: 'refused' }, { verdict: 'refused' }]);
+});
+
 it('lets the office see what is still on each phone, and nobody else', async () => {
   const id = randomUUID();
   await sendRaw(day.technician, [], { ...DEVICE, id, waiting: 3, photosWaiting: 7, refused: 1, oldestWaitingAt: '2026-07-06T15:00:00Z' });

@@ -28,6 +28,11 @@ const SPECIAL: Readonly<Record<string, unknown>> = {
   'month_plan.before': '[]',
   'month_plan.unplaced': '[]',
   'month_plan.travel': '{}',
+  'zone_test.minutes': 4,
+  'zone_test.register_before': 100,
+  'zone_test.register_after': 140,
+  'zone_test.flow_l_per_min': 40,
+  'zone_test.catches_ml': [],
   'photo.sent_sha256': null,
   'photo.file_sha256': null,
 };

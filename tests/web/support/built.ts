@@ -128,6 +128,7 @@ export function builtFinding(id: string, kind: string, given: Given = {}) {
     acknowledgedBy: null,
     acknowledgedNote: null,
     acknowledgedUntil: null,
+    photos: [],
     usageStrip: null,
     workOrders: [],
     ...given,

@@ -28,3 +28,9 @@ export function aboutVolume(formats: Formats, litres: Known): string {
   const { fromLitres, unit, decimals } = formats.volumeColumn(litres);
   return `${formats.number(roundVolume(fromLitres(litres)), decimals)} ${unit}`;
 }
+
+/** How a finding was ended, in the reader's language: the product's own words before the colon, a person's words after it as they stand. */
+export function endedWords(intl: IntlShape, resolvedWith: string): string {
+  const [own = '', ...theirs] = resolvedWith.split(': ');
+  return [wordOf(intl, 'ended', own), ...theirs].join(': ');
+}

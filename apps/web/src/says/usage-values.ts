@@ -1,9 +1,16 @@
 import type { Details } from './reason.js';
-import { aboutVolume, type Saying } from './saying.js';
-import { zoneValues } from './zone-values.js';
+import { aboutVolume, type Saying, wordOf } from './saying.js';
+import { zoneName, zoneValues } from './zone-values.js';
 
-/** The codes of what hourly usage, rules and plantings show. */
-type UsageCode = 'steady flow' | 'off-schedule run' | 'watered in rain' | 'zone flow changed' | 'breaks a rule' | 'mixed water needs';
+/** The codes of what hourly usage, rules, plantings and a crew's eyes show. */
+type UsageCode =
+  | 'steady flow'
+  | 'off-schedule run'
+  | 'watered in rain'
+  | 'zone flow changed'
+  | 'breaks a rule'
+  | 'mixed water needs'
+  | 'seen on site';
 
 type Values = Record<string, string | number>;
 
@@ -38,5 +45,11 @@ export const usageValues: Readonly<Record<UsageCode, (saying: Saying, details: D
   'mixed water needs': (saying, details) => ({
     ...oneZone(saying, details),
     aYear: aboutVolume(saying.formats, details.number('litresPerYear')),
+  }),
+  'seen on site': (saying, details) => ({
+    where: details.text('zoneId') === null ? 'none' : zoneName(saying, details.text('zoneId')),
+    what: wordOf(saying.intl, 'seen', details.text('what') ?? 'other'),
+    count: details.number('count') ?? 1,
+    word: details.text('word') ?? 'none',
   }),
 };

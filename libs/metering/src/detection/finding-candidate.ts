@@ -1,4 +1,4 @@
-/** The kinds of finding, in the exact words of the column and the screen. */
+/** The kinds of finding, in the exact words of the column and the screen. All but 'seen on site' are told by records; that one by a person. */
 export type FindingKind =
   | 'overwatered'
   | 'over-programmed'
@@ -14,7 +14,8 @@ export type FindingKind =
   | 'mixed water needs'
   | 'over allowance'
   | 'doubtful reading'
-  | 'stale';
+  | 'stale'
+  | 'seen on site';
 
 /** What a finding says, as code and details; the screens make the sentence in the reader's language and units. */
 export interface Says {

@@ -57,6 +57,8 @@ import { PhotoController } from './visits/photos/photo.controller.js';
 import { FindingPhotosResolver, PropertyPhotosResolver, VisitPhotosResolver } from './visits/photos/photo.field-resolver.js';
 import { PhotoResolver } from './visits/photos/photo.resolver.js';
 import { PropertyVisitsResolver, StopVisitResolver, VisitFieldResolver } from './visits/visit.field-resolver.js';
+import { RecordZoneTest } from './visits/zone-tests/record-zone-test.service.js';
+import { VisitTestsResolver, ZoneTestFieldResolver } from './visits/zone-tests/zone-test.field-resolver.js';
 
 const routes = [RouteResolver, StopResolver, StopCautionsResolver, MoveStopResolver, PlaceStop, LeaveStop, MoveStop];
 const monthPlanning = [
@@ -94,12 +96,13 @@ const orderDeeds = [
 ];
 const photos = [PhotoResolver, VisitPhotosResolver, FindingPhotosResolver, PropertyPhotosResolver, AnnouncePhoto, KeepPicture];
 const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit, EndVisit];
+const zoneTests = [VisitTestsResolver, ZoneTestFieldResolver, RecordZoneTest];
 
 /** Crews and their days, the work given out, the visits that were made. */
 @Module({
   imports: [FindingsModule, SettingsModule, PortfolioModule, PlansModule],
   controllers: [PhotoController],
-  providers: [CrewResolver, ...routes, ...monthPlanning, ...orders, ...orderDeeds, ...visits, ...photos],
-  exports: [Arrive, EndVisit, NoteZone, AnnouncePhoto, CloseWorkOrder, AcceptFinding, ApproveAsClient],
+  providers: [CrewResolver, ...routes, ...monthPlanning, ...orders, ...orderDeeds, ...visits, ...zoneTests, ...photos],
+  exports: [Arrive, EndVisit, NoteZone, RecordZoneTest, AnnouncePhoto, CloseWorkOrder, AcceptFinding, ApproveAsClient],
 })
 export class FieldworkModule {}

@@ -57,6 +57,13 @@ export const fieldworkProblems = {
     (d: { photoId: string }) =>
       `The picture of photo ${d.photoId} has not arrived: it is still on the phone that took it. Try again later.`,
   ),
+  /** The phone told of another test under the same name. */
+  zoneTestConflict: problem(
+    'ZONE_TEST_CONFLICT',
+    409,
+    (d: { testId: string; kind: string; testedAt: string }) =>
+      `Test ${d.testId} is already kept with another zone, kind or time (${d.kind}, ${d.testedAt}). Tell of a new test under a new id.`,
+  ),
   /** Only the last planning of a month can be undone, and once. */
   planNotLast: problem(
     'PLAN_NOT_LAST',

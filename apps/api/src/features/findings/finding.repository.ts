@@ -57,6 +57,10 @@ export const findings = {
     );
   },
 
+  ofCause(tx: OrganizationTransaction, propertyId: string, causeKey: string): Promise<FindingRow | null> {
+    return tx.of(FindingRow).findOneBy({ organizationId: tx.organizationId, propertyId, causeKey });
+  },
+
   /** Locked until the transaction ends, so that two decisions come one after the other. */
   locked(tx: OrganizationTransaction, id: string): Promise<FindingRow | null> {
     return tx.of(FindingRow).findOne({ where: { organizationId: tx.organizationId, id }, lock: { mode: 'pessimistic_write' } });

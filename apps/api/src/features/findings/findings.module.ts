@@ -6,6 +6,7 @@ import { PrecisionResolver } from './deciding/precision.resolver.js';
 import { PropertyFindingsResolver, ReadingFindingsResolver } from './finding.field-resolver.js';
 import { FindingResolver } from './finding.resolver.js';
 import { OpenFindings } from './opening/open-findings.service.js';
+import { SeeOnSite } from './opening/see-on-site.service.js';
 import { SettleFinding } from './deciding/settle-finding.service.js';
 
 /** Findings: opened by the accounts, settled by people. */
@@ -18,9 +19,10 @@ import { SettleFinding } from './deciding/settle-finding.service.js';
     PropertyFindingsResolver,
     ReadingFindingsResolver,
     OpenFindings,
+    SeeOnSite,
     SettleFinding,
     AcknowledgeFinding,
   ],
-  exports: [SettleFinding],
+  exports: [SettleFinding, SeeOnSite],
 })
 export class FindingsModule {}

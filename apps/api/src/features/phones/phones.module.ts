@@ -5,6 +5,7 @@ import { SettingsModule } from '../settings/settings.module.js';
 import { DoOperation } from './deeds/do-operation.service.js';
 import { DoOrder } from './deeds/do-order.service.js';
 import { DoRecord } from './deeds/do-record.service.js';
+import { DoTest } from './deeds/do-test.service.js';
 import { DoVisit } from './deeds/do-visit.service.js';
 import { DeviceResolver } from './devices/device.resolver.js';
 import { HearDevice } from './devices/hear-device.service.js';
@@ -12,7 +13,7 @@ import { OperationResolver } from './operations/operation.resolver.js';
 import { SendFieldwork } from './operations/send-fieldwork.service.js';
 import { TakeOperation } from './operations/take-operation.service.js';
 
-const operations = [OperationResolver, SendFieldwork, TakeOperation, DoOperation, DoVisit, DoRecord, DoOrder];
+const operations = [OperationResolver, SendFieldwork, TakeOperation, DoOperation, DoVisit, DoRecord, DoOrder, DoTest];
 const devices = [DeviceResolver, HearDevice];
 
 /** What crews' phones send when they have signal again, each thing once, and what is still on them. */

@@ -18,6 +18,7 @@ import { RateTierResolver } from './suppliers/rates/rate-tier.resolver.js';
 import { BringInRule } from './suppliers/rules/bring-in-rule.service.js';
 import { WateringRuleResolver } from './suppliers/rules/watering-rule.resolver.js';
 import { WaterSupplierResolver } from './suppliers/water-supplier.resolver.js';
+import { MeasureZone } from './zones/measure-zone.service.js';
 import { PropertyZonesResolver } from './zones/property-zones.field-resolver.js';
 import { ZoneResolver } from './zones/zone.resolver.js';
 
@@ -47,5 +48,5 @@ const fields = [
 ];
 
 /** Clients, properties and what stands on them; who sells the water, its rules and rates; what was changed. */
-@Module({ providers: [...things, ...fields, BringInRule], exports: [BringInRule] })
+@Module({ providers: [...things, ...fields, BringInRule, MeasureZone], exports: [BringInRule, MeasureZone] })
 export class PortfolioModule {}

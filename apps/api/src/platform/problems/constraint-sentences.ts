@@ -26,6 +26,7 @@ const NAMED: Readonly<Record<string, string>> = {
   plan_setting_water_until_clock: 'Watering ends at a time such as 06:00.',
   plan_setting_hours: 'Watering begins and ends at different times.',
   plan_setting_order: 'Thirst weighs at least as much as waste, waste more than nothing, and nothing less than zero.',
+  zone_test_is_whole: 'A test of a zone needs what was read: two registers and the minutes between them, or what the cans caught.',
   photo_arrives_whole: 'A photo has everything about its picture, or nothing while the picture is still on a phone.',
   member_once: 'This person is a member already.',
   organization_name_once: 'There is an organization of this name already. Choose another name.',

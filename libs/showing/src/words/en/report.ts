@@ -150,6 +150,7 @@ export const report = {
   'found.doubtful reading': 'A meter reading was doubtful',
   'found.stale': 'Readings or settings had not been looked at for long',
   'found.mixed water needs': 'Plants with different needs share a zone',
+  'found.seen on site': 'The crew saw something to repair',
   'action.overwatered': 'Read the controller and set its times to the need',
   'action.over-programmed': 'Set the controller to the need',
   'action.under-programmed': 'Give the thirsty zones their due',
@@ -165,6 +166,7 @@ export const report = {
   'action.doubtful reading': 'Read the meter again',
   'action.stale': 'Visit the property',
   'action.mixed water needs': 'Give plants with different needs their own zones',
+  'action.seen on site': 'Repair what the crew saw',
 };
 
 export type ReportWord = keyof typeof report;

@@ -153,6 +153,7 @@ export const report: Record<ReportWord, string> = {
   'found.doubtful reading': 'Una lectura del medidor era dudosa',
   'found.stale': 'Hacía mucho que no se revisaban lecturas o programas',
   'found.mixed water needs': 'Plantas con distintas necesidades comparten una zona',
+  'found.seen on site': 'La cuadrilla vio algo que reparar',
   'action.overwatered': 'Leer el programador y ponerlo según la necesidad',
   'action.over-programmed': 'Poner el programador según la necesidad',
   'action.under-programmed': 'Dar a las zonas con sed lo que les toca',
@@ -168,4 +169,5 @@ export const report: Record<ReportWord, string> = {
   'action.doubtful reading': 'Leer otra vez el medidor',
   'action.stale': 'Visitar la propiedad',
   'action.mixed water needs': 'Dar su propia zona a las plantas con distintas necesidades',
+  'action.seen on site': 'Reparar lo que vio la cuadrilla',
 };

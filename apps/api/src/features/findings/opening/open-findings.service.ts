@@ -7,6 +7,7 @@ import { type AccountsComputed, PropertiesComputed } from '../../accounts/accoun
 import type { FindingRow } from '../finding.entity.js';
 import { findings } from '../finding.repository.js';
 import { asKeptFinding, said, saysTheSame } from './finding-values.js';
+import { SEEN_ON_SITE } from './see-on-site.service.js';
 import { type EpisodeInTime, episodesInTime } from './timed-episodes.js';
 
 /** How a finding is closed when what it said is no longer so. */
@@ -34,12 +35,15 @@ export class OpenFindings implements OnModuleInit {
       computed.map(({ propertyId }) => propertyId),
     );
     const write: ToWrite = { opened: [], changed: [], gone: [] };
-    for (const event of computed) stepsOf(event, kept.get(event.propertyId) ?? [], write);
+    for (const event of computed) stepsOf(event, (kept.get(event.propertyId) ?? []).filter(isOfRecords), write);
     await findings.remove(tx, write.gone);
     for (const { id, values } of write.changed) await findings.update(tx, id, values);
     await findings.insert(tx, write.opened);
   }
 }
+
+/** What a person saw with their own eyes no record takes back. */
+const isOfRecords = ({ kind }: FindingRow): boolean => kind !== SEEN_ON_SITE;
 
 function stepsOf({ propertyId, timeZone, episodes, newest }: AccountsComputed, kept: readonly FindingRow[], write: ToWrite): void {
   const rows = new Map(kept.map((row) => [row.id, row]));

@@ -60,6 +60,13 @@ export class Body {
     return value.map((one: unknown) => (isFields(one) ? new Body(one) : refuse(name, one, 'a list of objects')));
   }
 
+  numbers(name: string): number[] {
+    const value = this.fields[name] ?? [];
+    return Array.isArray(value) && value.every((one) => typeof one === 'number' && Number.isFinite(one))
+      ? (value as number[])
+      : refuse(name, value, 'a list of numbers');
+  }
+
   texts(name: string): string[] {
     const value = this.fields[name] ?? [];
     return Array.isArray(value) && value.every((one) => typeof one === 'string')

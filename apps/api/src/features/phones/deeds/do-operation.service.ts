@@ -5,6 +5,7 @@ import { Body } from './body.js';
 import type { DoneOperation } from './done-operation.js';
 import { DoOrder } from './do-order.service.js';
 import { DoRecord } from './do-record.service.js';
+import { DoTest } from './do-test.service.js';
 import { DoVisit } from './do-visit.service.js';
 
 type Deed = (tx: OrganizationTransaction, key: string, body: Body) => Promise<DoneOperation>;
@@ -21,7 +22,7 @@ interface Sent {
 export class DoOperation {
   private readonly deeds: Readonly<Record<string, Deed>>;
 
-  constructor(visit: DoVisit, record: DoRecord, order: DoOrder) {
+  constructor(visit: DoVisit, record: DoRecord, order: DoOrder, test: DoTest) {
     this.deeds = {
       'arrive 1': (...given) => visit.arrive(...given),
       'note-zone 1': (...given) => visit.noteZone(...given),
@@ -29,6 +30,8 @@ export class DoOperation {
       'close-visit 1': (...given) => visit.close(...given),
       'reading 1': (...given) => record.reading(...given),
       'settings 1': (...given) => record.settings(...given),
+      'flow-test 1': (...given) => test.flow(...given),
+      'catch-test 1': (...given) => test.cans(...given),
       'end-order 1': (...given) => order.end(...given),
     };
   }

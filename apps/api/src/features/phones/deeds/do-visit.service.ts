@@ -44,6 +44,7 @@ export class DoVisit {
       kind: body.text('kind'),
       takenAt: body.instant('takenAt'),
       zoneId: body.textOrNull('zoneId'),
+      noteKind: body.textOrNull('noteKind'),
       workOrderId: body.textOrNull('workOrderId'),
       word: body.textOrNull('word'),
     });

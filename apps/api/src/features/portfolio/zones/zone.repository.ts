@@ -8,4 +8,9 @@ export const zones = {
   atStation(tx: OrganizationTransaction, controllerId: string, station: number): Promise<ZoneRow | null> {
     return tx.of(ZoneRow).findOneBy({ organizationId: tx.organizationId, controllerId, station, retiredAt: IsNull() });
   },
+
+  /** Locked until the transaction ends. */
+  locked(tx: OrganizationTransaction, id: string): Promise<ZoneRow | null> {
+    return tx.of(ZoneRow).findOne({ where: { organizationId: tx.organizationId, id }, lock: { mode: 'pessimistic_write' } });
+  },
 };

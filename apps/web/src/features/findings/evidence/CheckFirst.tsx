@@ -2,7 +2,7 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import type { MessageId } from '../../../i18n/catalogue.js';
 import { messageOf } from '../../../says/saying.js';
 
-const DIGGING = new Set(['unexplained use', 'steady flow', 'zone flow changed']);
+const DIGGING = new Set(['unexplained use', 'steady flow', 'zone flow changed', 'seen on site']);
 const WIRING = new Set(['not delivering', 'off-schedule run', 'watered in rain']);
 const CUTTING = new Set(['over-programmed', 'overwatered', 'over allowance', 'mixed water needs']);
 

@@ -15,6 +15,7 @@ import { isByRate, isTooLittle } from '../list/water-of-kind.js';
 import { AccountEvidence } from './AccountEvidence.js';
 import { CheckFirst } from './CheckFirst.js';
 import { Decided } from './Decided.js';
+import { FindingPhotos } from './FindingPhotos.js';
 import { FindingPast } from './FindingPast.js';
 import { readEvidence } from './read-evidence.js';
 import { UsageHours } from './UsageHours.js';
@@ -50,6 +51,7 @@ const findingOfArticle = graphql(`
     acknowledgedNote
     acknowledgedUntil
     ...UsageHoursOfFinding
+    ...PhotosOfFinding
     dismissedWhy
     resolvedWith
     decidedBy
@@ -115,6 +117,7 @@ export function FindingArticle({ finding: masked, children }: Props) {
       <FindingPast finding={finding} />
       <Decided finding={finding} />
       {children}
+      <FindingPhotos finding={finding} />
       <WorkForIt orders={finding.workOrders} />
       <UsageHours finding={finding} />
       <Pictures finding={finding} names={names} />

@@ -8,6 +8,7 @@ import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { useVolumeColumn } from '../../../page/use-volume-column.js';
 import type { Names } from '../../../says/names.js';
+import { endedWords } from '../../../says/saying.js';
 import { useSays } from '../../../says/use-says.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { Head, Num, Table } from '../../../ui/tables/Table.js';
@@ -95,6 +96,7 @@ function FindingRow({ finding, figure, names }: RowProps) {
 
 /** Open with the way to decide, in work with crew and day, or settled with why. */
 function WhereItStands({ finding: { id, state, dismissedWhy, resolvedWith, workOrders } }: { readonly finding: Finding }) {
+  const intl = useIntl();
   const { day } = useFormats();
   const { word } = useSays();
   const given = workOrders.find((order) => order.crew && order.day && order.state !== 'dropped');
@@ -117,6 +119,6 @@ function WhereItStands({ finding: { id, state, dismissedWhy, resolvedWith, workO
         <FormattedMessage id="property.findings.noDay" />
       );
     default:
-      return [word('state', state), dismissedWhy ?? resolvedWith].filter(Boolean).join(': ');
+      return [word('state', state), dismissedWhy ?? (resolvedWith && endedWords(intl, resolvedWith))].filter(Boolean).join(': ');
   }
 }

@@ -74,6 +74,8 @@ const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) =>
   'breaks a rule': (details, finding) => `${programsBreak(details, finding)} ${textOf(details, 'rule')}.`,
   'mixed water needs': (details, { zones }) =>
     `Plants with different needs share ${zones?.join('; ') || 'a zone'}: watering for the thirstiest costs ${gallons(numberOf(details, 'litresPerYear'))} a year.`,
+  'seen on site': (details, { zones }) =>
+    `Seen on site${zones?.length ? ` in ${zones.join('; ')}` : ''}: ${textOf(details, 'what')}, ${numberOf(details, 'count') ?? 1} of them.`,
   stale: (details) => `Not heard of for long: ${staleThings(details)}.`,
 };
 

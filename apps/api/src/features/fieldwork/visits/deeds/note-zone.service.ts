@@ -3,7 +3,10 @@ import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { judgeValues, text } from '../../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { SeeOnSite } from '../../../findings/opening/see-on-site.service.js';
+import { propertyOfId } from '../../../portfolio/properties/property.loader.js';
 import { nowIn } from '../../organization-clock.js';
+import type { VisitRow } from '../visit.entity.js';
 import type { ZoneNoteInput } from '../visit.input.js';
 import { ZONE_NOTE_KINDS, type ZoneNoteKind, type ZoneNoteRow } from '../zone-notes/zone-note.entity.js';
 import { zoneNotes } from '../zone-notes/zone-note.repository.js';
@@ -23,6 +26,8 @@ export interface NotedZone {
  */
 @Injectable()
 export class NoteZone {
+  constructor(private readonly seeing: SeeOnSite) {}
+
   async run(tx: OrganizationTransaction, input: ZoneNoteInput): Promise<NotedZone> {
     judgeValues(input, { word: text });
     const kind = kindOf(input);
@@ -38,6 +43,7 @@ export class NoteZone {
       repaired: input.repaired ?? false,
       personId: tx.actor.personId,
     };
+    await this.makeFinding(tx, visit, said);
     const present = (await zoneNotes.ofVisits(tx, [visit.id])).find(
       (note) => note.zoneId === said.zoneId && note.kind === kind && (kind !== 'other' || note.word === said.word),
     );
@@ -49,6 +55,17 @@ export class NoteZone {
     const made = { ...said, organizationId: tx.organizationId, id: randomUUID(), visitId: visit.id, recordedAt: await nowIn(tx) };
     await zoneNotes.insert(tx, made);
     return { note: made, before: null };
+  }
+
+  private async makeFinding(
+    tx: OrganizationTransaction,
+    visit: VisitRow,
+    note: Omit<Said, 'personId'> & Pick<ZoneNoteRow, 'zoneId' | 'kind'>,
+  ) {
+    const property = (await propertyOfId.of(tx).load(visit.propertyId))!;
+    const { zoneId, kind: what, count, word, repaired } = note;
+    const { propertyId, id: visitId, arrivedAt: seenAt } = visit;
+    await this.seeing.run(tx, { propertyId, visitId, seenAt, timeZone: property.timeZone, zoneId, what, count, word, repaired });
   }
 }
 

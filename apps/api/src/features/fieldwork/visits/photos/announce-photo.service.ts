@@ -3,6 +3,8 @@ import type { OrganizationTransaction } from '../../../../platform/database/orga
 import { judgeValues, oneOf, text } from '../../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
 import { isUuid } from '../../../../platform/records/uuid.js';
+import { SeeOnSite } from '../../../findings/opening/see-on-site.service.js';
+import type { VisitRow } from '../visit.entity.js';
 import { requireVisit } from '../deeds/require-visit.js';
 import { fieldworkProblems } from '../../fieldwork.problems.js';
 import { zoneNotes } from '../zone-notes/zone-note.repository.js';
@@ -13,6 +15,8 @@ import { photos } from './photo.repository.js';
 /** Tells of a photo that was taken at a visit. The phone names it: told again it is the same photo. */
 @Injectable()
 export class AnnouncePhoto {
+  constructor(private readonly seeing: SeeOnSite) {}
+
   async run(tx: OrganizationTransaction, input: PhotoInput): Promise<PhotoRow> {
     judgeValues(input, { kind: oneOf(...PHOTO_KINDS), word: text });
     if (!isUuid(input.id)) throw platformProblems.valueRefused({ field: 'id', found: input.id, expected: 'a UUID made by the phone' });
@@ -27,7 +31,7 @@ export class AnnouncePhoto {
       propertyId: visit.propertyId,
       visitId: visit.id,
       zoneId: input.zoneId ?? null,
-      findingId: input.findingId ?? null,
+      findingId: input.findingId ?? (await this.shown(tx, visit, input)),
       workOrderId: input.workOrderId ?? null,
       kind: input.kind as PhotoKind,
       word: input.word?.trim() || null,
@@ -35,6 +39,12 @@ export class AnnouncePhoto {
       personId: tx.actor.personId,
     });
     return (await photos.ofId(tx, input.id))!;
+  }
+
+  /** The finding that was made of what the photo shows. */
+  private async shown(tx: OrganizationTransaction, visit: VisitRow, { noteKind, zoneId }: PhotoInput): Promise<string | null> {
+    if (!noteKind) return null;
+    return this.seeing.find(tx, { propertyId: visit.propertyId, visitId: visit.id, what: noteKind, zoneId: zoneId ?? null });
   }
 }
 

@@ -23,6 +23,10 @@ export class PhotoInput {
   @Field(() => ID, { nullable: true })
   findingId?: string | null;
 
+  /** what of a zone walk it shows: then it is a photo of that finding */
+  @Field(() => String, { nullable: true })
+  noteKind?: string | null;
+
   @Field(() => ID, { nullable: true })
   workOrderId?: string | null;
 

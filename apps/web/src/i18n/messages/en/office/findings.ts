@@ -89,6 +89,7 @@ export const findings = {
   'means.doubtful reading': 'A reading that cannot be right as it stands.',
   'means.stale': 'Nothing was heard of this place for long.',
   'means.mixed water needs': 'Plants in one zone whose needs do not match.',
+  'means.seen on site': 'A crew saw it with its own eyes: a broken head, a leak, a clogged nozzle.',
   'check.overwatered':
     'Read the controller: days, start times, minutes, percent.\nLook at the meter while nothing should run: it should stand still.',
   'check.over-programmed':
@@ -111,6 +112,10 @@ export const findings = {
   'check.breaks a rule': 'Read the rule, then move days and start times within it.',
   'check.doubtful reading': 'Read the meter again, with a photo.\nCompare unit and number of digits with what is on record.',
   'check.stale': 'Read the meter on the next visit.\nRead the controller: settings as found.',
+  'check.seen on site': 'Look at the photos and the crew’s words.\nWhere water runs now, shut the zone’s valve first.',
+  'findings.photos': 'Photos',
+  'findings.photo': 'Photo of {day}{word, select, none {} other {: {word}}}',
+  'findings.photo.onPhone': 'One photo is still on the phone that took it.',
   'check.mixed water needs': 'Look whether the thirsty plants can move, or get a drip line of their own.',
   'accept.title': 'What should be done at {property}?',
   'accept.kind': 'Kind of work',

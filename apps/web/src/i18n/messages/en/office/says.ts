@@ -43,6 +43,8 @@ export const says = {
   'says.stale.meters': '{count, plural, one {a meter without reading} other {# meters without reading}}',
   'says.stale.controllers': '{count, plural, one {a controller without settings} other {# controllers without settings}}',
   'says.stale.visit': 'no visit for {days, plural, one {# day} other {# days}}',
+  'says.finding.seen on site':
+    'Seen on site{where, select, none {} other { in {where}}}: {what}{count, plural, one {} other {, # of them}}.{word, select, none {} other { {word}}}',
   'says.finding.other': 'This says “{kind}”; its evidence is below.',
   'says.reason.no-complete-day': 'No day of this month is complete yet.',
   'says.reason.no-zones': 'No zones are known yet.',

@@ -91,6 +91,7 @@ export const findings: Record<keyof typeof english, string> = {
   'means.doubtful reading': 'Una lectura que no puede ser correcta como está.',
   'means.stale': 'Hace mucho que no se sabe nada de este lugar.',
   'means.mixed water needs': 'Plantas en una zona cuyas necesidades no concuerdan.',
+  'means.seen on site': 'Una cuadrilla lo vio: un aspersor roto, una fuga, una boquilla tapada.',
   'check.overwatered':
     'Lea el controlador: días, horas de inicio, minutos, porcentaje.\nMire el medidor cuando no debe correr nada: debe estar quieto.',
   'check.over-programmed':
@@ -115,6 +116,10 @@ export const findings: Record<keyof typeof english, string> = {
   'check.breaks a rule': 'Lea la regla y mueva días y horas de inicio dentro de ella.',
   'check.doubtful reading': 'Lea el medidor otra vez, con foto.\nCompare la unidad y el número de cifras con lo anotado.',
   'check.stale': 'Lea el medidor en la próxima visita.\nLea el controlador: ajustes como se encontraron.',
+  'check.seen on site': 'Mire las fotos y lo que escribió la cuadrilla.\nSi el agua corre ahora, cierre primero la válvula de la zona.',
+  'findings.photos': 'Fotos',
+  'findings.photo': 'Foto del {day}{word, select, none {} other {: {word}}}',
+  'findings.photo.onPhone': 'Una foto sigue en el teléfono que la tomó.',
   'check.mixed water needs': 'Mire si las plantas con más sed se pueden mover o tener su propia línea de goteo.',
   'accept.title': '¿Qué se debe hacer en {property}?',
   'accept.kind': 'Tipo de trabajo',

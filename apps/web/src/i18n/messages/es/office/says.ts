@@ -44,6 +44,8 @@ export const says: Record<keyof typeof english, string> = {
   'says.stale.meters': '{count, plural, one {un medidor sin lectura} other {# medidores sin lectura}}',
   'says.stale.controllers': '{count, plural, one {un controlador sin ajustes} other {# controladores sin ajustes}}',
   'says.stale.visit': 'ninguna visita en {days, plural, one {# día} other {# días}}',
+  'says.finding.seen on site':
+    'Visto en el sitio{where, select, none {} other { en {where}}}: {what}{count, plural, one {} other {, # en total}}.{word, select, none {} other { {word}}}',
   'says.finding.other': 'Esto dice «{kind}»; sus pruebas están abajo.',
   'says.reason.no-complete-day': 'Todavía no hay ningún día completo de este mes.',
   'says.reason.no-zones': 'Todavía no se conoce ninguna zona.',
