@@ -73,6 +73,7 @@ const PICTURES = [
   ['month', 'office', '/month'],
   ['finding', 'office', '/findings'],
   ['finding-hours', 'office', async (page) => `/findings/${await seenByHours(page)}`],
+  ['week', 'office', '/findings/week'],
   ['usefulness', 'office', '/findings/usefulness'],
   ['routes', 'office', '/routes'],
   ['month-plan', 'office', '/routes/month'],

@@ -92,3 +92,37 @@ it('lets its people sign in', async () => {
   );
   expect(answer.data.signIn.me).toEqual({ role: 'office', organization: { name: 'Larkspur Grounds' } });
 });
+
+it('tells what the week brought: each finding once, and the pace of places read by the hour as their feed and accounts have it', async () => {
+  const [larkspur] = await product.database.admin<{ id: string }>(`select id from organization where name = 'Larkspur Grounds'`);
+  const office = await product.somebody(larkspur!.id, 'office');
+  const one = '{ id state openedAt clearedAt }';
+  const { data, errors } = await office.send(
+    `{ findingsWeek { from through stillWaiting paces { shortShare longShare verdict through property { name } } begun ${one} cameBack ${one} ended ${one} } }`,
+  );
+  expect(errors).toEqual([]);
+  const { begun, cameBack, ended, paces, stillWaiting, ...days } = data.findingsWeek;
+  expect(days).toEqual({ from: '2026-09-18', through: '2026-09-24' });
+  type One = { id: string; state: string; openedAt: string };
+  const all: One[] = [...begun, ...cameBack, ...ended];
+  expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
+  expect(begun.length).toBeGreaterThan(0);
+  for (const { state, openedAt } of begun as One[]) {
+    expect(['open', 'in work']).toContain(state);
+    expect(openedAt >= '2026-09-18').toBe(true);
+  }
+  expect(new Set((ended as One[]).map(({ state }) => state))).toEqual(new Set(['resolved']));
+  const [open] = await product.database.admin<{ count: number }>(
+    `select count(*)::integer from finding join organization o on o.id = finding.organization_id and o.name = 'Larkspur Grounds' where state = 'open' and acknowledged_at is null`,
+  );
+  expect(stillWaiting + [...begun, ...cameBack].filter(({ state }: One) => state === 'open').length).toBe(open!.count);
+
+  const [quail] = await product.database.admin<{ used: number; allowed: number }>(
+    `select (select sum(total_l) from usage_day u where u.meter_id = m.id and u.day between '2026-09-21' and '2026-09-23') as used,
+       (select allowed_l / 23 * 3 from month_account a where a.property_id = p.id and a.meter_id is null and a.month = '2026-09-01') as allowed
+       from property p join meter m on m.property_id = p.id where p.name = 'Quail Commons'`,
+  );
+  const pace = paces.find(({ property }: { property: { name: string } }) => property.name === 'Quail Commons');
+  expect(pace).toMatchObject({ verdict: 'watch', through: '2026-09-23' });
+  expect(pace.shortShare).toBeCloseTo(quail!.used / quail!.allowed, 9);
+});

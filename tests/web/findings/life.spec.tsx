@@ -1,5 +1,6 @@
 import { cleanup, screen, within } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
+import { WeekPage } from '../../../apps/web/src/features/findings/week/WeekPage.js';
 import { PrecisionPage } from '../../../apps/web/src/features/findings/precision/PrecisionPage.js';
 import { drawPage } from '../support/draw-page.js';
 import { gallons } from '../support/built.js';
@@ -101,5 +102,40 @@ describe('how useful findings have been', () => {
   it('says how to begin where nothing was decided', async () => {
     drawPage(<PrecisionPage />, { at: '/findings/usefulness', route: '/findings/usefulness', answers: { findingPrecision: [] } });
     expect(await screen.findByText('Nothing to count yet')).toBeTruthy();
+  });
+});
+
+describe('what the week brought', () => {
+  const property = { id: 'p1', name: 'Quail Commons', zones: [], meters: [], controllers: [] };
+  const found = (id: string, kind: string) => ({ id, kind, money: 40, says: { code: kind, details: {} }, property });
+  const pace = (verdict: string) => ({ shortShare: 3.2, longShare: 1.6, verdict, through: '2026-09-23', property });
+  const week = (given: object = {}) => ({
+    ...{ from: '2026-09-18', through: '2026-09-24', stillWaiting: 2, stillWaitingMoney: 90, paces: [pace('act now')] },
+    ...{ begun: [found('f1', 'unexplained use')], cameBack: [], ended: [found('f2', 'steady flow')], ...given },
+  });
+  const draw = (given: object = {}) =>
+    drawPage(<WeekPage />, { at: '/findings/week', route: '/findings/week', answers: { findingsWeek: week(given) } });
+
+  it('says first where somebody has to go now, then what is new and what ended', async () => {
+    draw();
+    expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe('One new finding this week, one ended');
+    expect(screen.getByText('2 older findings wait for a decision, about $90.')).toBeTruthy();
+    expect(screen.getAllByRole('heading', { level: 2 }).map((heading) => heading.textContent)).toEqual([
+      'One property needs somebody now',
+      'One is new',
+      'One ended',
+    ]);
+    expect(screen.getByRole('row', { name: /Quail Commons to Wed 23 Sep 320% 160% Send somebody now/ })).toBeTruthy();
+    expect(screen.getByRole('link', { name: 'Unexplained use' }).getAttribute('href')).toBe('/findings/f1');
+  });
+
+  it('is calm where nothing was found', async () => {
+    draw({ begun: [], ended: [], stillWaiting: 0, stillWaitingMoney: null, paces: [] });
+    expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe('Nothing new was found this week');
+    expect(screen.getByText('Nothing older waits for a decision.')).toBeTruthy();
+    expect(screen.queryByRole('table')).toBeNull();
+    cleanup();
+    draw({ paces: [pace('watch')] });
+    expect(await screen.findByRole('heading', { name: 'One property uses more than allowed' })).toBeTruthy();
   });
 });

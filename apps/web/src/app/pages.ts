@@ -15,6 +15,7 @@ export const doorPages: Readonly<Record<string, PageFile>> = {
 export const deskPages: Readonly<Record<string, PageFile>> = {
   '/properties/:id': async () => (await import('../features/property/PropertyPage.js')).PropertyPage,
   '/findings/usefulness': async () => (await import('../features/findings/precision/PrecisionPage.js')).PrecisionPage,
+  '/findings/week': async () => (await import('../features/findings/week/WeekPage.js')).WeekPage,
   '/findings/:id?': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
   '/month': async () => (await import('../features/overview/month/MonthPage.js')).MonthPage,
   '/rule-change/:supplierId': async () => (await import('../features/property/rule-change/RuleChangePage.js')).RuleChangePage,

@@ -4,6 +4,7 @@ export const paths = {
   month: '/month',
   findings: '/findings',
   findingPrecision: '/findings/usefulness',
+  findingsWeek: '/findings/week',
   finding: (id: string): string => `/findings/${id}`,
   property: (id: string, month?: string | null): string => `/properties/${id}${month ? `?month=${month}` : ''}`,
   ruleChange: (supplierId: string): string => `/rule-change/${supplierId}`,

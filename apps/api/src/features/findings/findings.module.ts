@@ -4,6 +4,7 @@ import { AcknowledgeResolver } from './deciding/acknowledge.resolver.js';
 import { FindingEvidenceResolver } from './evidence/finding-evidence.field-resolver.js';
 import { PrecisionResolver } from './deciding/precision.resolver.js';
 import { PropertyFindingsResolver, ReadingFindingsResolver } from './finding.field-resolver.js';
+import { FindingsWeekResolver, PaceOfPropertyResolver } from './deciding/week/findings-week.resolver.js';
 import { FindingResolver } from './finding.resolver.js';
 import { OpenFindings } from './opening/open-findings.service.js';
 import { SeeOnSite } from './opening/see-on-site.service.js';
@@ -15,6 +16,8 @@ import { SettleFinding } from './deciding/settle-finding.service.js';
     FindingResolver,
     AcknowledgeResolver,
     PrecisionResolver,
+    FindingsWeekResolver,
+    PaceOfPropertyResolver,
     FindingEvidenceResolver,
     PropertyFindingsResolver,
     ReadingFindingsResolver,

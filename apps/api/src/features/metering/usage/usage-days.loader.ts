@@ -10,6 +10,9 @@ const meterDays = (key: string): MeterDays => {
   return { meterId, from, until };
 };
 
+/** What ran on the newest days of each property whose meters are all read by the hour; see the repository. */
+export const newestDaysOfProperties = usageDays.newestOfProperties;
+
 /** A meter's days of feed in a stretch of days. */
 export const usageDaysBetween = defineLoader<string, Omit<UsageDayRow, 'organizationId'>[]>(async (tx, keys) => {
   const found = await usageDays.between(tx, keys.map(meterDays));

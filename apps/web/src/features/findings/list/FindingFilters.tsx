@@ -46,6 +46,9 @@ export function FindingFilters({ place, onChange }: Props) {
         choices={kinds}
         onChange={(kind) => onChange({ kind: kind || null })}
       />
+      <Link className="xs" to={paths.findingsWeek}>
+        <FormattedMessage id="week.link" />
+      </Link>
       <Link className="xs" to={paths.findingPrecision}>
         <FormattedMessage id="precision.link" />
       </Link>

@@ -177,6 +177,27 @@ export const findings = {
     'Bars are the water of each hour. The settings of these days are not known. A dotted foot: not known. Days before the finding are paler.',
   'hours.smallest': 'A steady flow below {flow} cannot be seen by this meter.',
   'hours.all': 'Show all {count} days',
+  'week.link': 'What the week brought',
+  'week.crumb': '{from} to {through}',
+  'week.sentence':
+    '{begun, plural, =0 {Nothing new was found} one {One new finding} other {# new findings}} this week{back, plural, =0 {} one {, one came back} other {, # came back}}{ended, plural, =0 {} one {, one ended} other {, # ended}}',
+  'week.lede':
+    '{count, plural, =0 {Nothing older waits for a decision.} one {One older finding waits for a decision} other {# older findings wait for a decision}}{count, plural, =0 {} other {{money, select, none {.} other {, about {money}.}}}}',
+  'week.begun': '{count, plural, one {One is new} other {# are new}}',
+  'week.cameBack': '{count, plural, one {One came back} other {# came back}}',
+  'week.ended': '{count, plural, one {One ended} other {# ended}}',
+  'week.money': 'About, a month',
+  'week.paces':
+    '{urgent, plural, =0 {{count, plural, one {One property uses} other {# properties use}} more than allowed} one {One property needs somebody now} other {# properties need somebody now}}',
+  'week.paces.note':
+    'Metered, in percent of what was allowed on the same days. Three times as much over three days, and half as much again over fourteen, asks for somebody now. Only where all meters are read by the hour.',
+  'week.paces.property': 'Property',
+  'week.paces.through': 'to {day}',
+  'week.paces.short': '3 days',
+  'week.paces.long': '14 days',
+  'week.paces.what': 'What to do',
+  'week.paces.now': 'Send somebody now',
+  'week.paces.watch': 'Watch it',
   'precision.link': 'How useful findings have been',
   'precision.sentence':
     '{decided, plural, =0 {Nobody has decided a finding yet} other {{useful} of {decided} findings that were decided were worth a look}}',

@@ -181,6 +181,27 @@ export const findings: Record<keyof typeof english, string> = {
     'Las barras son el agua de cada hora. No se sabe cómo estaba programado en estos días. Línea de puntos: no se sabe. Los días antes del hallazgo están más pálidos.',
   'hours.smallest': 'Un flujo constante de menos de {flow} no lo puede ver este medidor.',
   'hours.all': 'Ver los {count} días',
+  'week.link': 'Lo que trajo la semana',
+  'week.crumb': 'del {from} al {through}',
+  'week.sentence':
+    '{begun, plural, =0 {No se encontró nada nuevo} one {Un hallazgo nuevo} other {# hallazgos nuevos}} esta semana{back, plural, =0 {} one {, uno volvió} other {, # volvieron}}{ended, plural, =0 {} one {, uno terminó} other {, # terminaron}}',
+  'week.lede':
+    '{count, plural, =0 {Nada anterior espera una decisión.} one {Un hallazgo anterior espera una decisión} other {# hallazgos anteriores esperan una decisión}}{count, plural, =0 {} other {{money, select, none {.} other {, unos {money}.}}}}',
+  'week.begun': '{count, plural, one {Uno es nuevo} other {# son nuevos}}',
+  'week.cameBack': '{count, plural, one {Uno volvió} other {# volvieron}}',
+  'week.ended': '{count, plural, one {Uno terminó} other {# terminaron}}',
+  'week.money': 'Unos, al mes',
+  'week.paces':
+    '{urgent, plural, =0 {{count, plural, one {Una propiedad usa} other {# propiedades usan}} más de lo permitido} one {Una propiedad necesita a alguien ya} other {# propiedades necesitan a alguien ya}}',
+  'week.paces.note':
+    'Lo medido, en porcentaje de lo permitido en los mismos días. El triple en tres días, y la mitad más en catorce, pide que alguien vaya ya. Solo donde todos los medidores se leen cada hora.',
+  'week.paces.property': 'Propiedad',
+  'week.paces.through': 'hasta el {day}',
+  'week.paces.short': '3 días',
+  'week.paces.long': '14 días',
+  'week.paces.what': 'Qué hacer',
+  'week.paces.now': 'Mandar a alguien ya',
+  'week.paces.watch': 'Vigilarla',
   'precision.link': 'Lo útiles que han sido los hallazgos',
   'precision.sentence':
     '{decided, plural, =0 {Nadie ha decidido un hallazgo todavía} other {{useful} de {decided} hallazgos decididos valían la pena}}',
