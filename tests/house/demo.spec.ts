@@ -68,8 +68,15 @@ function table(folder: string, name: string): Row[] {
 const filesOf = (folder: string): string[] => readdirSync(folder).sort();
 const namesIn = (rows: Row[], ...columns: string[]): Set<string> =>
   new Set(rows.map((row) => columns.map((column) => row[column]).join(' / ')));
-const json = (name: string): { folder: string; organization: string; members?: Row[]; crews?: { name: string; members: string[] }[] }[] =>
-  JSON.parse(readFileSync(path.join(DEMO, name), 'utf8'));
+const json = (
+  name: string,
+): {
+  folder: string;
+  organization: string;
+  members?: Row[];
+  crews?: { name: string; members: string[] }[];
+  visits?: { properties: string[] }[];
+}[] => JSON.parse(readFileSync(path.join(DEMO, name), 'utf8'));
 
 describe('the generator', () => {
   let into = '';
@@ -275,6 +282,15 @@ describe('the people', () => {
         expect(Object.keys(member)).not.toContain('password');
         if (member['role'] === 'client') expect(clients).toContain(member['client']);
       }
+    }
+  });
+
+  it('go to properties that exist, each with one way to be visited', () => {
+    for (const company of json('crews.json')) {
+      const properties = namesIn(table(company.folder, 'properties'), 'property');
+      const visited = (company.visits ?? []).flatMap(({ properties: names }) => names);
+      expect(new Set(visited).size).toBe(visited.length);
+      for (const name of visited) expect(properties).toContain(name);
     }
   });
 

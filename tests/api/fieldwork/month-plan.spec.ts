@@ -154,6 +154,24 @@ it('leaves today to the crews, and counts a stop of today as the visit that it w
   expect(next!.day > '2026-07-15').toBe(true);
 });
 
+it('counts a crew’s reading of a meter as having been there', async () => {
+  const property = await near(1);
+  await terms(property.id, { everyDays: 14 });
+  const [meter] = await product.database.admin<{ id: string }>(
+    `insert into meter (organization_id, id, property_id, name, unit) values ($1, gen_random_uuid(), $2, 'Irrigation', 'gal') returning id`,
+    [day.organizationId, property.id],
+  );
+  const read = (at: string, source: string) =>
+    product.database.admin(
+      `insert into reading (organization_id, id, meter_id, read_at, register, source) values ($1, gen_random_uuid(), $2, $3, 1, $4)`,
+      [day.organizationId, meter!.id, at, source],
+    );
+  await read('2026-07-01T18:00:00Z', 'crew');
+  await read('2026-07-05T18:00:00Z', 'bill');
+  const due = (await shown()).unplaced.map(({ visitDueOn }: { visitDueOn: string | null }) => visitDueOn);
+  expect(due).toEqual(['2026-07-15', '2026-07-29']);
+});
+
 it('replans only what is left of a broken day', async () => {
   const [done, late, other] = [await near(1), await near(2), await near(3)];
   for (const property of [done, late]) await day.given({ propertyId: property.id, estimateMinutes: 240 }, '2026-07-06');
@@ -163,8 +181,8 @@ it('replans only what is left of a broken day', async () => {
     `insert into visit (organization_id, property_id, stop_id, crew_id, arrived_at) values ($1, $2, $3, $4, '2026-07-06T15:00:00Z')`,
     [day.organizationId, done.id, visited!.stop.id, day.crewId],
   );
-  const replan = (minute: number) =>
-    day.office.send(`mutation($crew: ID!, $minute: Int!) { replanDay(crewId: $crew, minute: $minute) ${RUN} }`, {
+  const replan = (minute: number | null) =>
+    day.office.send(`mutation($crew: ID!, $minute: Int) { replanDay(crewId: $crew, minute: $minute) ${RUN} }`, {
       crew: day.crewId,
       minute,
     });
@@ -175,6 +193,8 @@ it('replans only what is left of a broken day', async () => {
   expect(whereIs(month, other.id)).toMatchObject([{ day: '2026-07-08' }]);
   expect(whereIs(month, late.id)[0]!.day > '2026-07-06').toBe(true);
   expect(codeOf(await replan(9999))).toBe('VALUE_REFUSED');
+  // From now on: nothing of today is left.
+  expect((await replan(null)).data.replanDay).toMatchObject({ moved: 0, unplaced: 0 });
 });
 
 it('asks the office’s own routing server where one is named, and says so when it fails', async () => {

@@ -1,5 +1,6 @@
 import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
+import { MonthPlanPage } from '../../../apps/web/src/features/fieldwork/routes/month/MonthPlanPage.js';
 import { RoutesPage } from '../../../apps/web/src/features/fieldwork/routes/RoutesPage.js';
 import { builtCrew, builtProperty, builtWorkOrder } from '../support/built.js';
 import { drawPage, viewerOf } from '../support/draw-page.js';
@@ -98,7 +99,136 @@ describe('routes', () => {
     await user.click(screen.getByRole('button', { name: 'Make the order' }));
     await waitFor(() => expect(screen.getByRole('alert').textContent).toContain('it costs $1,200, and $900 may be spent'));
     expect(variables(calls, 'CreateWorkOrder')).toEqual({
-      input: { propertyId: 'p1', kind: 'repair', what: null, estimateMinutes: null, labourHours: 8, labourRate: 150 },
+      input: {
+        propertyId: 'p1',
+        kind: 'repair',
+        what: null,
+        estimateMinutes: null,
+        labourHours: 8,
+        labourRate: 150,
+        dueOn: null,
+        skills: null,
+      },
     });
+  });
+});
+
+const planned = (id: string, name: string, beginMinute: number, given: object = {}) => ({
+  stop: { id, version: 1, position: 1, locked: false, property: builtProperty(`p-${id}`, name), cautions: [], workOrders: [], ...given },
+  driveMinutes: 5,
+  beginMinute,
+  endMinute: beginMinute + 40,
+  lateMinutes: 0,
+  visited: false,
+  visitDueOn: null,
+});
+const dayOf = (crew: (typeof crews)[number], day: string, stops: readonly object[], given: object = {}) => ({
+  id: `${crew.id} ${day}`,
+  crew,
+  day,
+  works: true,
+  stops,
+  leavesMinute: 420,
+  homeMinute: 500,
+  driveMinutes: 10,
+  driveMetres: null,
+  workMinutes: 80,
+  waitMinutes: 0,
+  mostMinutes: 480,
+  says: [],
+  ...given,
+});
+const [crew1, crew2] = crews as [(typeof crews)[number], (typeof crews)[number]];
+const monthOf = (given: object = {}) => ({
+  month: '2026-09',
+  today: '2026-09-24',
+  days: [
+    dayOf(crew1, '2026-09-24', [planned('a', 'Quail Commons', 425), planned('b', 'Old Mill Shops', 470)]),
+    dayOf(crew1, '2026-09-25', [planned('c', 'Alder Row', 425, { locked: true })], {
+      says: [{ code: 'tooBusy', details: { stopId: null, minutes: 25 } }],
+    }),
+    dayOf(crew2, '2026-09-24', []),
+    dayOf(crew2, '2026-09-25', []),
+    dayOf(crew2, '2026-09-28', []),
+  ],
+  unplaced: [
+    {
+      id: 'orders p9',
+      property: builtProperty('p9', 'Tern House'),
+      orders: [open],
+      visitDueOn: null,
+      minutes: 30,
+      reason: { code: 'noSkill', details: { skills: ['trees'] } },
+    },
+  ],
+  travel: { source: 'straight-line estimate', factor: 1.3, kilometresPerHour: 40, perDriveMinutes: 2, serverFault: null },
+  pace: [],
+  latest: null,
+  ...given,
+});
+const board = (answers: Readonly<Record<string, unknown>> = {}, at = '/routes/month?month=2026-09') =>
+  drawPage(<MonthPlanPage />, { at, route: '/routes/month', answers: { monthPlan: monthOf(), crews, ...answers } });
+const carried = (id: string) => ({
+  id,
+  version: 2,
+  position: 1,
+  locked: true,
+  property: builtProperty('p1', 'x'),
+  cautions: [],
+  workOrders: [],
+});
+
+describe('the board of a month', () => {
+  it('shows each crew’s days, what of them does not fit, and what has no day and why', async () => {
+    board();
+    expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe(
+      '3 stops in this month, 50 min of driving; one thing has no day',
+    );
+    const today = screen.getByRole('row', { name: /Thursday 24 September/ });
+    expect(within(today).getByRole('list', { name: 'Crew 1, 2 stops' }).textContent).toContain('7:05 am Quail Commons · visit');
+    expect(screen.getByText(/25 min more work and driving than the day has/)).toBeTruthy();
+    expect(screen.getByText(/No crew can do this: trees/)).toBeTruthy();
+  });
+
+  it('carries a stop with the keyboard to the next place, day and crew, locks it, and takes it back', async () => {
+    const { user, calls } = board({ carryStop: carried('a') });
+    const chip = await screen.findByRole('button', { name: /Quail Commons/ });
+    const to = async (keys: string): Promise<unknown> => {
+      const before = calls.length;
+      chip.focus();
+      await user.keyboard(keys);
+      await waitFor(() => expect(calls.slice(before).some(({ name }) => name === 'CarryStop')).toBe(true));
+      return calls.filter(({ name }) => name === 'CarryStop').at(-1)?.variables['to'];
+    };
+    const here = { crewId: 'crew-1', day: '2026-09-24', position: 1 };
+    expect(await to('{Shift>}{ArrowDown}{/Shift}')).toEqual({ ...here, position: 2, locked: true });
+    await user.click(await screen.findByRole('button', { name: 'Undo' }));
+    await waitFor(() =>
+      expect(calls.filter(({ name }) => name === 'CarryStop').at(-1)?.variables['to']).toEqual({ ...here, locked: false }),
+    );
+    expect(await to('{Shift>}{ArrowRight}{/Shift}')).toEqual({ ...here, crewId: 'crew-2', locked: true });
+    expect(await to('l')).toEqual({ ...here, locked: true });
+  });
+
+  it('plans the rest of today again for the crew whose day broke, and undoes it', async () => {
+    const run = { id: 'plan-1', madeAt: '2026-09-24T17:05:00Z', undoneAt: null, moved: 1, unplaced: 0 };
+    const { user, calls } = board({ replanDay: run, undoPlan: { ...run, undoneAt: '2026-09-24T17:06:00Z' } });
+    await user.click(await screen.findByRole('button', { name: 'Plan the rest of today again: Crew 1' }));
+    expect(await screen.findByText(/Planned from now on: one stop got another crew or day/)).toBeTruthy();
+    expect(variables(calls, 'ReplanDay')).toEqual({ crewId: 'crew-1' });
+    expect(screen.queryByRole('button', { name: 'Plan the rest of today again: Crew 2' })).toBeNull();
+    await user.click(screen.getByRole('button', { name: 'Undo' }));
+    await waitFor(() => expect(variables(calls, 'UndoPlan')).toEqual({ id: 'plan-1' }));
+  });
+
+  it('gives what has no day a day by hand', async () => {
+    const { user, calls } = board({ placeItem: carried('z') });
+    await user.click(await screen.findByRole('button', { name: 'Give it a day: Tern House' }));
+    const form = screen.getByRole('dialog', { name: 'Who goes to Tern House, and when?' });
+    await user.selectOptions(within(form).getByLabelText('Crew'), 'Crew 2');
+    await user.click(within(form).getByRole('button', { name: 'Move it' }));
+    await waitFor(() =>
+      expect(variables(calls, 'PlaceItem')).toMatchObject({ month: '2026-09', itemId: 'orders p9', to: { crewId: 'crew-2' } }),
+    );
   });
 });

@@ -1,7 +1,7 @@
 import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
 import { SetupPage } from '../../../apps/web/src/features/setup/frame/SetupPage.js';
-import { builtProperty } from '../support/built.js';
+import { builtCrew, builtProperty } from '../support/built.js';
 import { drawPage } from '../support/draw-page.js';
 import { ownerOf } from './owner.js';
 
@@ -179,5 +179,83 @@ describe('the lists', () => {
     draw('/setup/suppliers', {});
     expect(await screen.findByRole('heading', { name: 'No water supplier is kept yet' })).toBeDefined();
     expect(screen.getByRole('button', { name: 'Add a watering rule' })).toBeDefined();
+  });
+});
+
+describe('what a month is planned from', () => {
+  const dell = {
+    id: 'm1',
+    version: 1,
+    role: 'crewLead',
+    person: { id: 'p1', name: 'Dell Okafor', email: 'dell@larkspur.example', language: 'en' },
+  };
+  const crews = [builtCrew('crew-1', 'Crew 1', { members: [dell], skills: ['backflow'], startLatitude: 38.06, startLongitude: -120.98 })];
+
+  it('tells a crew’s people, days, hours and skills, and changes them', async () => {
+    const { user, calls } = draw('/setup/crews', { crews, members: [dell], changeCrew: { __typename: 'Crew', id: 'crew-1', version: 2 } });
+    expect(await screen.findByText('Dell Okafor · Mon to Fri, 7:00 am to 3:30 pm · backflow')).toBeDefined();
+    await user.click(screen.getByRole('button', { name: /Change/ }));
+    const form = await screen.findByRole('dialog', { name: 'Crew 1' });
+    await user.click(within(form).getByRole('checkbox', { name: 'Saturday' }));
+    await user.type(within(form).getByLabelText(/^Skills/), ', trees');
+    await user.click(within(form).getByRole('button', { name: 'Save the change' }));
+    await waitFor(() =>
+      expect(inputOf(calls, 'ChangeCrew')).toMatchObject({
+        input: {
+          memberIds: ['m1'],
+          skills: ['backflow', 'trees'],
+          workingDays: [1, 2, 3, 4, 5, 6],
+          dayStartsMinute: 420,
+          dayEndsMinute: 930,
+          breakMinutes: 30,
+          startLatitude: 38.06,
+        },
+      }),
+    );
+  });
+
+  it('keeps how a property is visited, and says which hours cannot be', async () => {
+    const terms = {
+      version: 4,
+      everyDays: 14,
+      visitMinutes: 60,
+      skills: [],
+      hours: [{ kind: 'closed', weekdays: [1, 2, 3, 4, 5], fromMinute: 480, untilMinute: 780 }],
+    };
+    const { user, calls } = draw('/setup/properties/p1', {
+      property: quail({ visitTerms: terms }),
+      setVisitTerms: { __typename: 'VisitTerms', ...terms, version: 5 },
+    });
+    expect(await screen.findByRole('heading', { name: 'Visited every 14 days' })).toBeDefined();
+    expect(screen.getByText('Nobody works there Mon to Fri, 8:00 am to 1:00 pm')).toBeDefined();
+    await user.click(screen.getByRole('button', { name: 'Change how it is visited' }));
+    const form = await screen.findByRole('dialog', { name: 'Visits to Quail Commons' });
+    const every = within(form).getByLabelText(/Days between visits/);
+    await user.clear(every);
+    await user.type(every, '0');
+    await user.clear(within(form).getByLabelText('Until'));
+    await user.type(within(form).getByLabelText('Until'), '07:00');
+    await user.click(within(form).getByRole('button', { name: 'Save the change' }));
+    const problems = await within(form).findByRole('alert');
+    expect(within(problems).getByRole('link', { name: /“0” is not a whole number from 1 to 366/ })).toBeDefined();
+    expect(within(problems).getByRole('link', { name: '07:00 is not after the beginning of these hours.' })).toBeDefined();
+    expect(inputOf(calls, 'SetVisitTerms')).toBeUndefined();
+    await user.clear(every);
+    await user.type(every, '7');
+    await user.click(within(form).getByRole('button', { name: 'Remove these hours' }));
+    await user.click(within(form).getByRole('button', { name: 'Add hours of the gate' }));
+    await user.click(within(form).getByRole('button', { name: 'Save the change' }));
+    await waitFor(() =>
+      expect(inputOf(calls, 'SetVisitTerms')).toEqual({
+        propertyId: 'p1',
+        version: 4,
+        input: {
+          everyDays: 7,
+          visitMinutes: 60,
+          skills: [],
+          hours: [{ kind: 'open', weekdays: [1, 2, 3, 4, 5], fromMinute: 420, untilMinute: 960 }],
+        },
+      }),
+    );
   });
 });

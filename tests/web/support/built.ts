@@ -144,6 +144,7 @@ export function builtWorkOrder(id: string, kind: string, given: Given = {}) {
     kind,
     state: 'open',
     what: 'Adjust the controller',
+    skills: [],
     parts: [],
     crew: null,
     day: null,
@@ -152,4 +153,18 @@ export function builtWorkOrder(id: string, kind: string, given: Given = {}) {
   };
 }
 
-export const builtCrew = (id: string, name: string) => ({ id, version: 1, retiredAt: null, name, members: [] });
+export const builtCrew = (id: string, name: string, given: Given = {}) => ({
+  id,
+  version: 1,
+  retiredAt: null,
+  name,
+  members: [],
+  skills: [],
+  startLatitude: null,
+  startLongitude: null,
+  workingDays: [1, 2, 3, 4, 5],
+  dayStartsMinute: 420,
+  dayEndsMinute: 930,
+  breakMinutes: 30,
+  ...given,
+});

@@ -30,6 +30,9 @@ export const demo = {
   clientId: (tx: OrganizationTransaction, name: string): Promise<string> =>
     idOf(tx, 'select id from client where organization_id = $1 and name = $2', name),
 
+  propertyId: (tx: OrganizationTransaction, name: string): Promise<string> =>
+    idOf(tx, 'select id from property where organization_id = $1 and name = $2', name),
+
   memberId: (tx: OrganizationTransaction, personName: string): Promise<string> =>
     idOf(
       tx,

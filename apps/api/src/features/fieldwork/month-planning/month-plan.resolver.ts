@@ -32,13 +32,13 @@ export class MonthPlanResolver {
     return showRun(await this.plan.run(tx, month));
   }
 
-  /** What is left of a crew's day today, from a minute of it on. */
+  /** What is left of a crew's day today, from a minute of it on; from now where none is named. */
   @Allow(Permission.PlanMonths)
   @Mutation(() => PlanRun)
   async replanDay(
     @Tx() tx: OrganizationTransaction,
     @Args('crewId', { type: () => ID }) crewId: string,
-    @Args('minute', { type: () => Int }) minute: number,
+    @Args('minute', { type: () => Int, nullable: true }) minute: number | null,
   ): Promise<PlanRun> {
     return showRun(await this.replan.run(tx, crewId, minute));
   }

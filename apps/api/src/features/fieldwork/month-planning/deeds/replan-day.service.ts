@@ -3,7 +3,7 @@ import { dateOfDayNumber, dayNumberOfDate } from '@rillbook/irrigation/calendar/
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
 import { crewOfId } from '../../crews/crew.loader.js';
-import { todayIn } from '../../organization-clock.js';
+import { minuteIn, todayIn } from '../../organization-clock.js';
 import { GatherMaterial } from '../material/gather-material.service.js';
 import type { MonthPlanRow } from '../runs/month-plan.entity.js';
 import { PlanMonth } from './plan-month.service.js';
@@ -24,7 +24,8 @@ export class ReplanDay {
     private readonly month: PlanMonth,
   ) {}
 
-  async run(tx: OrganizationTransaction, crewId: string, minute: number): Promise<MonthPlanRow> {
+  async run(tx: OrganizationTransaction, crewId: string, from: number | null): Promise<MonthPlanRow> {
+    const minute = from ?? (await minuteIn(tx));
     const crew = await crewOfId.of(tx).load(crewId);
     if (!crew || crew.retiredAt) throw platformProblems.notFound({ thing: 'crew', id: crewId });
     if (minute < 0 || minute > LAST_MINUTE)

@@ -13,7 +13,7 @@ export interface MaterialStop {
   readonly orders: readonly ItemOrder[];
 }
 
-/** A property with its visit terms and the day it was last visited, where there are any. */
+/** A property with its visit terms and the day on which somebody was last there, by a visit or a crew's reading, where there are any. */
 export interface MaterialProperty {
   readonly id: string;
   readonly latitude: number | null;
@@ -60,7 +60,12 @@ export const material = {
   properties(tx: OrganizationTransaction, ids: readonly string[]): Promise<MaterialProperty[]> {
     return tx.query(
       `select property.id, property.latitude, property.longitude, terms.every_days as "everyDays", terms.visit_minutes as "visitMinutes", terms.skills, terms.hours,
-              (select max(visit.arrived_at at time zone property.time_zone)::date::text from visit where visit.organization_id = property.organization_id and visit.property_id = property.id) as "lastVisit"
+              greatest(
+                (select max(visit.arrived_at at time zone property.time_zone)::date from visit where visit.organization_id = property.organization_id and visit.property_id = property.id),
+                (select max(reading.read_at at time zone property.time_zone)::date from reading
+                   join meter on meter.organization_id = reading.organization_id and meter.id = reading.meter_id
+                  where meter.organization_id = property.organization_id and meter.property_id = property.id and reading.source = 'crew')
+              )::text as "lastVisit"
          from property
          left join visit_terms terms on terms.organization_id = property.organization_id and terms.property_id = property.id
         where property.organization_id = $1 and (property.id = any($2::uuid[]) or (terms.every_days is not null and property.retired_at is null))

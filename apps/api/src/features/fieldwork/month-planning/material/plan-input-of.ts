@@ -13,7 +13,10 @@ const MINUTE_S = 60;
 const MOST_STOPS = 60;
 
 /** How much an even spread over crews and days is worth (see the library's plan input). */
-const EVENNESS = 0.1;
+const EVENNESS = 0.3;
+
+/** What a day with stops costs by itself, as driving: loading, the way out of the yard. Few stops are put together rather than driven to one by one. Common practice. [s] */
+const GOING_OUT_S = 1200;
 
 /** Places in the order of the travel table, and where each property and crew's start stands in it. */
 export interface Places {
@@ -98,7 +101,7 @@ export function crewDayOf(crew: CrewRow, number: number, { ofCrew }: Pick<Places
     closesS: MINUTE_S * crew.dayEndsMinute,
     mostBusyS: Math.max(0, MINUTE_S * (crew.dayEndsMinute - crew.dayStartsMinute - crew.breakMinutes)),
     mostLoad: MOST_STOPS,
-    goingOutS: 0,
+    goingOutS: GOING_OUT_S,
   };
 }
 

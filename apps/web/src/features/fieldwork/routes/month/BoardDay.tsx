@@ -1,4 +1,4 @@
-import { type DragEvent, useState } from 'react';
+import { type DragEvent, type ReactNode, useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Link } from 'react-router';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
@@ -56,11 +56,14 @@ interface Props {
   readonly crew: { readonly id: string; readonly name: string };
   readonly date: string;
   readonly stops: readonly BoardStop[];
-  readonly board: Omit<Board, 'isPast'> & { readonly isPast: boolean };
+  readonly board: Board;
+  /** Plans the rest of today again; null on any other day. */
+  readonly onReplan: (() => void) | null;
+  readonly isReplanning: boolean;
 }
 
 /** One crew's day: its stops, what it amounts to, and what of it does not fit. */
-export function BoardDay({ day, crew, date, stops, board }: Props) {
+export function BoardDay({ day, crew, date, stops, board, onReplan, isReplanning }: Props) {
   const intl = useIntl();
   const [isOver, setOver] = useState(false);
   const drop = (event: DragEvent, position: number): void => {
@@ -74,7 +77,7 @@ export function BoardDay({ day, crew, date, stops, board }: Props) {
   const takes = (event: DragEvent): boolean => !board.isPast && event.dataTransfer.types.includes(STOP_TYPE);
   return (
     <td
-      className={[isOver ? 'is-over' : '', day?.works === false || !day ? 'is-off' : ''].filter(Boolean).join(' ') || undefined}
+      className={cellClass(day, isOver)}
       onDragOver={(event) => {
         if (!takes(event)) return;
         event.preventDefault();
@@ -89,19 +92,55 @@ export function BoardDay({ day, crew, date, stops, board }: Props) {
         ))}
       </ol>
       {day && stops.length > 0 ? (
-        <DayLine day={day} stops={stops} />
+        <DayLine day={day} stops={stops}>
+          {onReplan && day.stops.some(({ visited }) => !visited) && <Replan crew={crew.name} isBusy={isReplanning} onReplan={onReplan} />}
+        </DayLine>
       ) : (
-        !day?.works && (
-          <span className="soft xs">
-            <FormattedMessage id="monthPlan.off" />
-          </span>
-        )
+        <Off day={day} />
       )}
     </td>
   );
 }
 
-function DayLine({ day, stops }: { readonly day: BoardDayFragment; readonly stops: readonly BoardStop[] }) {
+const cellClass = (day: BoardDayFragment | null, isOver: boolean): string | undefined =>
+  [isOver ? 'is-over' : '', day?.works ? '' : 'is-off'].filter(Boolean).join(' ') || undefined;
+
+/** The crew does not work on this day of the week. */
+const Off = ({ day }: { readonly day: BoardDayFragment | null }) =>
+  day?.works ? null : (
+    <span className="soft xs">
+      <FormattedMessage id="monthPlan.off" />
+    </span>
+  );
+
+interface ReplanProps {
+  readonly crew: string;
+  readonly isBusy: boolean;
+  readonly onReplan: () => void;
+}
+
+function Replan({ crew, isBusy, onReplan }: ReplanProps) {
+  const intl = useIntl();
+  return (
+    <button
+      type="button"
+      className="link"
+      aria-label={intl.formatMessage({ id: 'monthPlan.replanOf' }, { crew })}
+      aria-busy={isBusy}
+      onClick={() => !isBusy && onReplan()}
+    >
+      <FormattedMessage id={isBusy ? 'monthPlan.making' : 'monthPlan.replan'} />
+    </button>
+  );
+}
+
+interface LineProps {
+  readonly day: BoardDayFragment;
+  readonly stops: readonly BoardStop[];
+  readonly children: ReactNode;
+}
+
+function DayLine({ day, stops, children }: LineProps) {
   const intl = useIntl();
   const { minutes } = useFormats();
   const { misfit, clock } = usePlanWords();
@@ -122,7 +161,8 @@ function DayLine({ day, stops }: { readonly day: BoardDayFragment; readonly stop
         />{' '}
         <Link to={sheetPath(day.day, day.crew.id)}>
           <FormattedMessage id="monthPlan.sheet" />
-        </Link>
+        </Link>{' '}
+        {children}
       </p>
       {day.says.map((reason, at) => (
         <p key={at} className="xs clay misfit">

@@ -11,7 +11,7 @@ import { PageHead } from '../../../../ui/frame/PageHead.js';
 import '../../fieldwork.css';
 import './month.css';
 import { MonthBoard } from './MonthBoard.js';
-import { PlanActions } from './PlanActions.js';
+import { PlanActions } from '../planning/PlanActions.js';
 import { TravelNote } from './TravelNote.js';
 import { UnplacedList } from './UnplacedList.js';
 import { monthPlanAddress } from '../month-urls.js';

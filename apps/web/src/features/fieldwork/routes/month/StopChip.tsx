@@ -22,11 +22,14 @@ const Mark = ({ word }: { readonly word: 'monthPlan.locked' | 'monthPlan.visited
   </span>
 );
 
+/** What is to be done there; a visit without other work needs no second line. */
 function Works({ orders }: { readonly orders: readonly { readonly kind: string; readonly what: string }[] }) {
   const orderWords = useOrderWords();
+  if (orders.length > 0) return <span className="chip-work">{orders.map((order) => orderWords(order)).join('; ')}</span>;
   return (
-    <span className="chip-work">
-      {orders.length > 0 ? orders.map((order) => orderWords(order)).join('; ') : <FormattedMessage id="monthPlan.visit" />}
+    <span className="chip-mark">
+      {' · '}
+      <FormattedMessage id="monthPlan.visit" />
     </span>
   );
 }

@@ -62,6 +62,7 @@ export function UnplacedList({ month, items: masked, crews, today, move, onMove,
   const orderWords = useOrderWords();
   const items = useMaskedList(unplacedFragment, masked);
   const place = useDeed(placeDocument, { refetch: ['MonthPlan'] });
+  if (items.length === 0) return null;
   const found = items.find(({ id }) => id === move) ?? null;
   const first = crews[0];
   const usualDay = month > today.slice(0, 7) ? `${month}-01` : today;

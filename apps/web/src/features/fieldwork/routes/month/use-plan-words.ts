@@ -1,5 +1,6 @@
 import { useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { clockInWords } from '../../../../page/values/minute-of-day.js';
 import { messageOf } from '../../../../says/saying.js';
 
 interface Told {
@@ -16,16 +17,10 @@ export interface PlanWords {
   readonly clock: (minute: number) => string;
 }
 
-const MINUTES_A_DAY = 1440;
-
 /** The sentences of a month's plan. A code that this version does not know stands as it is, never silent. */
 export function usePlanWords(): PlanWords {
   const intl = useIntl();
   const { minutes, dayInWords, time } = useFormats();
-  const clock = (minute: number): string => {
-    const within = ((Math.round(minute) % MINUTES_A_DAY) + MINUTES_A_DAY) % MINUTES_A_DAY;
-    return time(new Date(Date.UTC(2000, 0, 1, 0, within)).toISOString(), 'UTC');
-  };
   const values = (details: unknown) => {
     const {
       workS,
@@ -54,6 +49,6 @@ export function usePlanWords(): PlanWords {
   return {
     why: ({ code, details }) => messageOf({ intl }, `monthPlan.why.${code}`, values(details)) ?? code,
     misfit: ({ code, details }, name) => messageOf({ intl }, `monthPlan.misfit.${code}`, { ...values(details), name: name ?? '' }) ?? code,
-    clock,
+    clock: (minute) => clockInWords(time, minute),
   };
 }

@@ -37,7 +37,16 @@ const createDocument = graphql(`
 const KINDS = ['adjust', 'inspect', 'repair', 'read', 'upgrade', 'plant care'] as const;
 /** Kinds that carry labour and parts. */
 const COSTS: ReadonlySet<string> = new Set(['repair', 'upgrade', 'plant care']);
-const EMPTY = { propertyId: '', kind: 'inspect' as (typeof KINDS)[number], what: '', minutes: '', hours: '', rate: '' };
+const EMPTY = {
+  propertyId: '',
+  kind: 'inspect' as (typeof KINDS)[number],
+  what: '',
+  minutes: '',
+  hours: '',
+  rate: '',
+  dueOn: '',
+  skills: '',
+};
 const NUMBERS = ['minutes', 'hours', 'rate'] as const;
 
 function problemsOf(intl: IntlShape, draft: typeof EMPTY): FormProblem[] {
@@ -53,13 +62,15 @@ interface Props {
   readonly onClose: () => void;
 }
 
-const inputOf = ({ propertyId, kind, what, minutes, hours, rate }: typeof EMPTY) => ({
+const inputOf = ({ propertyId, kind, what, minutes, hours, rate, dueOn, skills }: typeof EMPTY) => ({
   propertyId,
   kind,
   what: what.trim() || null,
   estimateMinutes: typedNumber(minutes),
   labourHours: COSTS.has(kind) ? typedNumber(hours) : null,
   labourRate: COSTS.has(kind) ? typedNumber(rate) : null,
+  dueOn: dueOn || null,
+  skills: skills.trim() ? skills.split(',') : null,
 });
 
 /** Where, what kind, what to do; labour where the kind costs. */
@@ -110,12 +121,41 @@ export function NewOrderForm({ properties, onClose }: Props) {
           problem={problemOf(field)}
         />
       ))}
+      <ForThePlan draft={draft} onChange={set} />
       <div className="form-end">
         <Button type="submit" kind="main" isBusy={create.isBusy}>
           <FormattedMessage id="routes.create" />
         </Button>
       </div>
     </form>
+  );
+}
+
+interface PlanProps {
+  readonly draft: Pick<typeof EMPTY, 'dueOn' | 'skills'>;
+  readonly onChange: (change: Partial<typeof EMPTY>) => void;
+}
+
+/** By when, and by whom: what the month's plan keeps to. */
+function ForThePlan({ draft: { dueOn, skills }, onChange }: PlanProps) {
+  const intl = useIntl();
+  return (
+    <>
+      <TextField
+        type="date"
+        isOptional
+        label={intl.formatMessage({ id: 'routes.dueOn' })}
+        value={dueOn}
+        onChange={(next) => onChange({ dueOn: next })}
+      />
+      <TextField
+        isOptional
+        label={intl.formatMessage({ id: 'routes.skills' })}
+        hint={intl.formatMessage({ id: 'routes.skillsHint' })}
+        value={skills}
+        onChange={(next) => onChange({ skills: next })}
+      />
+    </>
   );
 }
 

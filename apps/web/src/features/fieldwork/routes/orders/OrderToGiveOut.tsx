@@ -16,6 +16,8 @@ export const orderToGiveOut = graphql(`
     kind
     what
     estimateMinutes
+    dueOn
+    skills
     leftNote
     property {
       id
@@ -32,13 +34,20 @@ interface Props {
 /** One order that nobody has yet. */
 export function OrderToGiveOut({ order: masked, onGiveOut }: Props) {
   const intl = useIntl();
-  const { minutes } = useFormats();
+  const { minutes, dayInWords } = useFormats();
   const orderWords = useOrderWords();
-  const { kind, what, estimateMinutes, leftNote, property } = useMasked(orderToGiveOut, masked);
+  const { kind, what, estimateMinutes, dueOn, skills, leftNote, property } = useMasked(orderToGiveOut, masked);
   return (
     <tr>
       <td>
         {orderWords({ kind, what })}
+        {(dueOn || skills.length > 0) && (
+          <p className="soft">
+            {dueOn && <FormattedMessage id="routes.by" values={{ day: dayInWords(dueOn) }} />}
+            {dueOn && skills.length > 0 && ' · '}
+            {skills.length > 0 && <FormattedMessage id="setup.visits.needs" values={{ skills: skills.join(', ') }} />}
+          </p>
+        )}
         {leftNote && (
           <p className="soft">
             <FormattedMessage id="field.order.leftBefore" values={{ note: leftNote }} />

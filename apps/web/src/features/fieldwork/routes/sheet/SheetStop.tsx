@@ -1,10 +1,11 @@
 import type { FragmentType } from '@apollo/client';
 import type { ReactNode } from 'react';
-import { FormattedMessage } from 'react-intl';
+import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
 import type { SheetStopFragment } from '../../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useMasked } from '../../../../page/use-masked.js';
+import { sentenceCase } from '../../../../page/values/sentence-case.js';
 import { CautionWords } from '../../stop/CautionWords.js';
 import { useOrderWords } from '../../use-order-words.js';
 
@@ -44,6 +45,7 @@ interface Props {
 /** One stop as a card: where, with what care, what to do, and lines to write what was found. A card is never cut in two. */
 export function SheetStop({ stop: masked, number }: Props) {
   const { property, cautions, workOrders } = useMasked(sheetStop, masked);
+  const intl = useIntl();
   const { minutes } = useFormats();
   const orderWords = useOrderWords();
   return (
@@ -69,7 +71,7 @@ export function SheetStop({ stop: masked, number }: Props) {
         ))}
         {workOrders.length === 0 && (
           <li>
-            <span className="box" aria-hidden="true" /> <FormattedMessage id="monthPlan.visit" />
+            <span className="box" aria-hidden="true" /> {sentenceCase(intl.formatMessage({ id: 'monthPlan.visit' }))}
           </li>
         )}
       </ul>

@@ -6,13 +6,15 @@ interface Props {
   readonly value: string;
   readonly onChange: (value: string) => void;
   readonly choices: readonly Choice<string>[];
+  /** Beside each other: short words. */
+  readonly isAcross?: boolean;
 }
 
 /** Any number of a few. */
-export function ManyField({ label, value, onChange, choices }: Props) {
+export function ManyField({ label, value, onChange, choices, isAcross = false }: Props) {
   const chosen = partsOf(value);
   return (
-    <fieldset className="choices">
+    <fieldset className={isAcross ? 'choices is-across' : 'choices'}>
       <legend>{label}</legend>
       {choices.map((choice) => (
         <Checkbox

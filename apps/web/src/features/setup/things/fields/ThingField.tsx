@@ -1,9 +1,11 @@
 import { type IntlShape, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import type { QuantityKind } from '../../../../i18n/quantities.js';
 import { messageOf, wordOf } from '../../../../says/saying.js';
 import { TextAreaField, TextField } from '../../../../ui/forms/Field.js';
 import { Checkbox, type Choice, Select } from '../../../../ui/forms/Select.js';
 import { ManyField } from './ManyField.js';
+import { weekdayChoices } from './weekdays.js';
 import type { FieldKind, FieldSpec } from './field-spec.js';
 import { TwelveField } from './TwelveField.js';
 
@@ -30,6 +32,8 @@ function choicesOf(intl: IntlShape, { kind, isNeeded = false }: FieldSpec, thing
       return [nothing, ...(['yes', 'no'] as const).map((value) => ({ value, words: intl.formatMessage({ id: `setup.${value}` }) }))];
     case 'thing':
       return [nothing, ...things];
+    case 'weekdays':
+      return weekdayChoices(intl);
     default:
       return things;
   }
@@ -45,6 +49,7 @@ export function ThingField({ spec, id, value, onChange, problem, choices }: Prop
   const intl = useIntl();
   const { unitOf } = useFormats();
   const { kind, key, isNeeded = false } = spec;
+  const unitOfMonths = (of: QuantityKind | 'number'): string => (of === 'number' ? '%' : unitOf(of));
   const label = labelOf(intl, key);
   const field = { id, label, value, onChange, problem, ...hintOf(intl, key) };
   switch (kind.is) {
@@ -55,10 +60,19 @@ export function ThingField({ spec, id, value, onChange, problem, choices }: Prop
     case 'yesNo':
       return <Select {...field} choices={choicesOf(intl, spec, choices)} />;
     case 'words':
+    case 'weekdays':
     case 'things':
-      return <ManyField label={label} value={value} onChange={onChange} choices={choicesOf(intl, spec, choices)} />;
+      return (
+        <ManyField
+          label={label}
+          value={value}
+          onChange={onChange}
+          choices={choicesOf(intl, spec, choices)}
+          isAcross={kind.is === 'weekdays'}
+        />
+      );
     case 'twelve':
-      return <TwelveField {...field} unit={kind.of === 'number' ? '%' : unitOf(kind.of)} />;
+      return <TwelveField {...field} unit={unitOfMonths(kind.of)} />;
     default:
       return <TypedField {...field} isOptional={!isNeeded} kind={kind} />;
   }
@@ -90,6 +104,8 @@ function TypedField({ kind, ...field }: TypedProps) {
     case 'date':
     case 'time':
       return <TextField {...field} type={kind.is} />;
+    case 'clock':
+      return <TextField {...field} type="time" />;
     default:
       return <TextField {...field} />;
   }

@@ -2,6 +2,7 @@ import type { Formats } from '../../../../i18n/formats.js';
 import { NOT_KNOWN } from '../../../../i18n/numbers.js';
 import type { QuantityKind } from '../../../../i18n/quantities.js';
 import type { Draft, FieldKind, FieldSpec, Thing } from './field-spec.js';
+import { typedClock } from '../../../../page/values/minute-of-day.js';
 import { joined } from './parts.js';
 import { readField, type Wrong } from './read-field.js';
 
@@ -12,16 +13,21 @@ const shownNumber = (formats: Formats, of: QuantityKind | 'number', value: numbe
   return shown === NOT_KNOWN ? '' : shown;
 };
 
+const shownFigure = (formats: Formats, kind: FieldKind, value: number): string =>
+  kind.is === 'clock' ? typedClock(value) : shownNumber(formats, kind.is === 'quantity' ? kind.of : 'number', value);
+
+function shownParts(formats: Formats, kind: FieldKind, parts: readonly unknown[]): string {
+  if (kind.is === 'list') return parts.join(', ');
+  const of = kind.is === 'twelve' ? kind.of : 'number';
+  return joined(parts.map((part) => (typeof part === 'number' ? shownNumber(formats, of, part) : String(part))));
+}
+
 function shown(formats: Formats, kind: FieldKind, value: unknown): string {
   if (value === null || value === undefined) return '';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (Array.isArray(value)) {
-    const of = kind.is === 'twelve' ? kind.of : 'number';
-    return joined(value.map((part: unknown) => (typeof part === 'number' ? shownNumber(formats, of, part) : String(part))));
-  }
+  if (Array.isArray(value)) return shownParts(formats, kind, value);
   if (kind.is === 'words') return joined(String(value).split(', '));
-  if (typeof value === 'number') return shownNumber(formats, kind.is === 'quantity' ? kind.of : 'number', value);
-  return String(value);
+  return typeof value === 'number' ? shownFigure(formats, kind, value) : String(value);
 }
 
 /** A thing as it is typed; empty fields for a new one. */

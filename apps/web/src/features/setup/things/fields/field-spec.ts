@@ -16,6 +16,12 @@ export type FieldKind =
   | { readonly is: 'thing' }
   /** Several other things, by their ids. */
   | { readonly is: 'things' }
+  /** Some of Monday 1 to Sunday 7. */
+  | { readonly is: 'weekdays' }
+  /** A time of day, kept as minutes since midnight. */
+  | { readonly is: 'clock' }
+  /** A few words of the office's own, typed with commas between them. */
+  | { readonly is: 'list' }
   /** January to December. */
   | { readonly is: 'twelve'; readonly of: QuantityKind | 'number' };
 

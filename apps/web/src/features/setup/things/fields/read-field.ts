@@ -2,12 +2,13 @@ import type { Formats } from '../../../../i18n/formats.js';
 import { typedNumber } from '../../../../i18n/numbers.js';
 import type { QuantityKind } from '../../../../i18n/quantities.js';
 import type { FieldKind, FieldSpec } from './field-spec.js';
+import { minuteOfClock } from '../../../../page/values/minute-of-day.js';
 import { partsOf } from './parts.js';
 
 /** What is wrong with a field, as a message and its values. */
 export interface Wrong {
   readonly key: string;
-  readonly why: 'missing' | 'noNumber' | 'notWhole' | 'notTwelve';
+  readonly why: 'missing' | 'noNumber' | 'notWhole' | 'notTwelve' | 'noClock';
   readonly found: string;
 }
 
@@ -44,12 +45,28 @@ const readers: { readonly [Is in FieldKind['is']]: Reader<Is> } = {
   emails: (text) => ({ value: text.split(/[\s,;]+/).filter(Boolean) }),
   things: (text) => ({ value: partsOf(text) }),
   words: (text) => ({ value: partsOf(text).join(', ') }),
+  weekdays: (text) => ({ value: partsOf(text).map(Number) }),
+  clock: (text) => {
+    const value = minuteOfClock(text);
+    return value === null ? { why: 'noClock' } : { value };
+  },
+  list: (text) => ({ value: listOf(text) }),
 };
+
+/** Kinds whose nothing is an empty list. */
+const LISTS: ReadonlySet<FieldKind['is']> = new Set(['emails', 'things', 'list', 'weekdays']);
+
+/** What is typed with commas between. */
+export const listOf = (text: string): readonly string[] =>
+  text
+    .split(',')
+    .map((part) => part.trim())
+    .filter(Boolean);
 
 function readEmpty({ kind, isNeeded }: FieldSpec): Read {
   if (isNeeded) return { why: 'missing' };
   if (kind.is === 'tick') return { value: false };
-  return { value: kind.is === 'emails' || kind.is === 'things' ? [] : null };
+  return { value: LISTS.has(kind.is) ? [] : null };
 }
 
 /** What a field's text means, or why it means nothing. */

@@ -6,6 +6,7 @@ import { Button } from '../../../../ui/forms/Button.js';
 import type { Choice } from '../../../../ui/forms/Select.js';
 import { differing, draftOf } from '../fields/draft.js';
 import type { Draft, FieldSpec, Thing } from '../fields/field-spec.js';
+import { weekdayChoices } from '../fields/weekdays.js';
 import type { ThingKind } from './outcome.js';
 import { partsOf } from '../fields/parts.js';
 import { labelOf } from '../fields/ThingField.js';
@@ -36,10 +37,11 @@ export function Clash({ clash: { by, at, version }, kind, thing, draft, choices,
   const theirs = draftOf(formats, kind.fields, thing);
   const told = (field: FieldSpec, value: string): string => {
     const { kind: is } = field;
+    const offered = is.is === 'weekdays' ? weekdayChoices(intl) : choices[field.key];
     const one = (part: string): string =>
       is.is === 'word' || is.is === 'words'
         ? wordOf(intl, is.family, part)
-        : (choices[field.key]?.find((choice) => choice.value === part)?.words ?? part);
+        : (offered?.find((choice) => choice.value === part)?.words ?? part);
     return partsOf(value).map(one).join(', ') || NOT_KNOWN;
   };
   return (

@@ -1,5 +1,5 @@
 import { graphql } from '../../../../graphql/__generated__/gql.js';
-import { text } from '../fields/field-spec.js';
+import { number, text, whole } from '../fields/field-spec.js';
 import type { ThingKind } from '../form/outcome.js';
 
 graphql(`
@@ -8,6 +8,13 @@ graphql(`
     version
     retiredAt
     name
+    skills
+    startLatitude
+    startLongitude
+    workingDays
+    dayStartsMinute
+    dayEndsMinute
+    breakMinutes
   }
 `);
 
@@ -91,5 +98,15 @@ export const crew: ThingKind = {
   create,
   change,
   retire,
-  fields: [text('name', true), { key: 'memberIds', kind: { is: 'things' } }],
+  fields: [
+    text('name', true),
+    { key: 'memberIds', kind: { is: 'things' } },
+    { key: 'skills', kind: { is: 'list' } },
+    { key: 'workingDays', kind: { is: 'weekdays' } },
+    { key: 'dayStartsMinute', kind: { is: 'clock' }, isNeeded: true },
+    { key: 'dayEndsMinute', kind: { is: 'clock' }, isNeeded: true },
+    whole('breakMinutes'),
+    number('startLatitude'),
+    number('startLongitude'),
+  ],
 };

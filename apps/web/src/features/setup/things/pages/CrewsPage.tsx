@@ -1,11 +1,17 @@
 import { useQuery } from '@apollo/client/react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
+import type { SetupCrewsQuery } from '../../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { Fetched } from '../../../../page/Fetched.js';
 import { useAddress } from '../../../../page/use-address.js';
+import { clockInWords } from '../../../../page/values/minute-of-day.js';
 import { mayDo, useViewer } from '../../../../session/viewer.js';
 import { PageHead } from '../../../../ui/frame/PageHead.js';
 import { thingsAddress } from '../../urls.js';
+import type { Draft } from '../fields/field-spec.js';
+import { joined } from '../fields/parts.js';
+import { weekdaysInWords } from '../fields/weekdays.js';
 import { ThingsSection } from '../list/ThingsSection.js';
 import { crew } from '../kinds/crew.js';
 
@@ -32,11 +38,39 @@ const crewsDocument = graphql(`
   }
 `);
 
+/** What a new crew usually is: Monday to Friday, 7:00 to 15:30 with half an hour of rest. */
+const USUAL: Draft = {
+  workingDays: joined(['1', '2', '3', '4', '5']),
+  dayStartsMinute: '07:00',
+  dayEndsMinute: '15:30',
+  breakMinutes: '30',
+};
+
+/** Who, when, and what they can do. */
+function useAbout() {
+  const intl = useIntl();
+  const { time } = useFormats();
+  return (one: SetupCrewsQuery['crews'][number] | undefined): string => {
+    if (!one) return '';
+    const { members, workingDays, dayStartsMinute, dayEndsMinute, skills, startLatitude } = one;
+    return [
+      members.map(({ person }) => person.name).join(', ') || intl.formatMessage({ id: 'setup.crew.nobody' }),
+      intl.formatMessage(
+        { id: 'setup.crew.hours' },
+        { days: weekdaysInWords(intl, workingDays), from: clockInWords(time, dayStartsMinute), until: clockInWords(time, dayEndsMinute) },
+      ),
+      ...(skills.length > 0 ? [skills.join(', ')] : []),
+      ...(startLatitude === null || startLatitude === undefined ? [intl.formatMessage({ id: 'setup.crew.noStart' })] : []),
+    ].join(' · ');
+  };
+}
+
 /** Who goes together. */
 export function CrewsPage() {
   const intl = useIntl();
   const viewer = useViewer();
   const [place, change] = useAddress(thingsAddress);
+  const about = useAbout();
   const withMembers = mayDo(viewer, 'manage members');
   const query = useQuery(crewsDocument, { variables: { withMembers }, fetchPolicy: 'cache-and-network' });
   return (
@@ -56,12 +90,8 @@ export function CrewsPage() {
               things={things}
               choices={{ memberIds: [...people.values()].map(({ id, person }) => ({ value: id, words: person.name })) }}
               nameOf={({ id }) => of.get(id)?.name ?? ''}
-              about={({ id }) =>
-                of
-                  .get(id)
-                  ?.members.map(({ person }) => person.name)
-                  .join(', ')
-              }
+              about={({ id }) => about(of.get(id))}
+              fixed={USUAL}
               place={place}
               onPlace={change}
               refetch={['SetupCrews']}

@@ -9,6 +9,7 @@ import { ButtonLink } from '../../../../ui/forms/Button.js';
 import { PageHead } from '../../../../ui/frame/PageHead.js';
 import { EmptyState } from '../../../../ui/states/States.js';
 import { setupPaths, thingsAddress } from '../../urls.js';
+import { VisitTermsSection } from '../../visits/VisitTermsSection.js';
 import { ThingsOfProperty } from './ThingsOfProperty.js';
 
 const propertyThingsDocument = graphql(`
@@ -21,6 +22,7 @@ const propertyThingsDocument = graphql(`
         name
       }
       ...ThingsOfProperty
+      ...VisitTermsOfProperty
     }
   }
 `);
@@ -52,6 +54,7 @@ export function PropertyThingsPage() {
                 </ButtonLink>
               }
             />
+            <VisitTermsSection property={property} place={place} onPlace={change} />
             <ThingsOfProperty property={property} place={place} onPlace={change} />
           </>
         ) : (

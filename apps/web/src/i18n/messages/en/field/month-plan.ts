@@ -16,7 +16,7 @@ export const monthPlan = {
   'monthPlan.off': 'off',
   'monthPlan.dayLine': 'Leaves {leaves}, back {home}; driving {drive}, work {work} of {most}.',
   'monthPlan.sheet': 'Route sheet',
-  'monthPlan.visit': 'Visit',
+  'monthPlan.visit': 'visit',
   'monthPlan.locked': 'locked',
   'monthPlan.visited': 'visited',
   'monthPlan.lockedNow': '{name} is locked to its day.',
@@ -66,4 +66,8 @@ export const monthPlan = {
   'sheet.register': 'Register of {name}',
   'sheet.controller': 'Set on {name}',
   'sheet.found': 'Found, done, left for another day',
+  'monthPlan.replan': 'Plan the rest of today again',
+  'monthPlan.replanOf': 'Plan the rest of today again: {crew}',
+  'monthPlan.replanned':
+    'Planned from now on: {moved, plural, =0 {nothing moved} one {one stop got another crew or day} other {# stops got another crew or day}}, {unplaced, plural, =0 {everything has a day} one {one found no day} other {# found no day}}.',
 };

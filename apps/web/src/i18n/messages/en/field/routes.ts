@@ -53,4 +53,8 @@ export const routes = {
   'routes.created': 'Made. It waits for a crew.',
   'routes.noProperty': 'Choose the property where it is to be done.',
   'routes.noNumber': '“{found}” is no number. Type one such as 30 or 1.5.',
+  'routes.dueOn': 'Must be done by',
+  'routes.skills': 'Skills it needs',
+  'routes.skillsHint': 'As crews have them, with commas between. Only a crew that has them gets it.',
+  'routes.by': 'to be done by {day}',
 };

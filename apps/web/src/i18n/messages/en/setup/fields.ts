@@ -136,4 +136,15 @@ export const fields = {
   'parity.even': 'even',
   'upToIs.volume': 'a volume',
   'upToIs.share of allowance': 'a share of the allowance',
+  'setup.field.skills': 'Skills',
+  'setup.field.workingDays': 'Working days',
+  'setup.field.dayStartsMinute': 'Day starts',
+  'setup.field.dayEndsMinute': 'Day ends',
+  'setup.field.breakMinutes': 'Rest in the day, minutes',
+  'setup.field.startLatitude': 'Start and end of the day: latitude',
+  'setup.field.startLongitude': 'Start and end of the day: longitude',
+  'setup.hint.skills':
+    'In your own words, with commas between: backflow, tree climbing. Work that needs a skill goes only to a crew that has it.',
+  'setup.hint.startLatitude': 'The yard from which the crew drives, like 38.0701. Empty: the day begins at its first stop.',
+  'setup.hint.startLongitude': 'Like -120.9702.',
 };

@@ -18,7 +18,7 @@ export const monthPlan: Record<keyof typeof english, string> = {
   'monthPlan.off': 'libre',
   'monthPlan.dayLine': 'Sale {leaves}, regresa {home}; manejo {drive}, trabajo {work} de {most}.',
   'monthPlan.sheet': 'Hoja de ruta',
-  'monthPlan.visit': 'Visita',
+  'monthPlan.visit': 'visita',
   'monthPlan.locked': 'fija',
   'monthPlan.visited': 'visitada',
   'monthPlan.lockedNow': '{name} queda fija en su día.',
@@ -69,4 +69,8 @@ export const monthPlan: Record<keyof typeof english, string> = {
   'sheet.register': 'Lectura de {name}',
   'sheet.controller': 'Quedó puesto en {name}',
   'sheet.found': 'Encontrado, hecho, queda para otro día',
+  'monthPlan.replan': 'Planear de nuevo lo que queda de hoy',
+  'monthPlan.replanOf': 'Planear de nuevo lo que queda de hoy: {crew}',
+  'monthPlan.replanned':
+    'Planeado desde ahora: {moved, plural, =0 {nada se movió} one {una parada tiene otra cuadrilla u otro día} other {# paradas tienen otra cuadrilla u otro día}}, {unplaced, plural, =0 {todo tiene día} one {una cosa no encontró día} other {# cosas no encontraron día}}.',
 };

@@ -55,4 +55,8 @@ export const routes: Record<keyof typeof english, string> = {
   'routes.created': 'Hecha. Espera cuadrilla.',
   'routes.noProperty': 'Elija la propiedad donde se hará.',
   'routes.noNumber': '«{found}» no es un número. Escriba uno como 30 o 1.5.',
+  'routes.dueOn': 'Debe estar hecho para el',
+  'routes.skills': 'Habilidades que pide',
+  'routes.skillsHint': 'Como las tienen las cuadrillas, separadas por comas. Solo lo recibe una cuadrilla que las tiene.',
+  'routes.by': 'para el {day} a más tardar',
 };

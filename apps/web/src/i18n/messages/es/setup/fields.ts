@@ -138,4 +138,15 @@ export const fields: Record<keyof typeof english, string> = {
   'parity.even': 'pares',
   'upToIs.volume': 'un volumen',
   'upToIs.share of allowance': 'una parte de lo permitido',
+  'setup.field.skills': 'Habilidades',
+  'setup.field.workingDays': 'Días de trabajo',
+  'setup.field.dayStartsMinute': 'Empieza el día',
+  'setup.field.dayEndsMinute': 'Termina el día',
+  'setup.field.breakMinutes': 'Descanso en el día, minutos',
+  'setup.field.startLatitude': 'Salida y regreso: latitud',
+  'setup.field.startLongitude': 'Salida y regreso: longitud',
+  'setup.hint.skills':
+    'En sus propias palabras, separadas por comas: reflujo, trepar árboles. Un trabajo que pide una habilidad va solo a una cuadrilla que la tiene.',
+  'setup.hint.startLatitude': 'El patio de donde sale la cuadrilla, por ejemplo 38.0701. Vacío: el día empieza en la primera parada.',
+  'setup.hint.startLongitude': 'Por ejemplo -120.9702.',
 };

@@ -9,6 +9,7 @@ import { useToast } from '../../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../../ui/forms/Button.js';
 import { ErrorState } from '../../../../ui/states/States.js';
 import { monthsAfter } from '../month-urls.js';
+import { useUndoPlan } from './use-undo-plan.js';
 
 export const latestPlan = graphql(`
   fragment LatestPlan on PlanRun {
@@ -27,15 +28,6 @@ const planMonthDocument = graphql(`
   }
 `);
 
-const undoPlanDocument = graphql(`
-  mutation UndoPlan($id: ID!) {
-    undoPlan(id: $id) {
-      id
-      undoneAt
-    }
-  }
-`);
-
 interface Props {
   readonly month: string;
   readonly latest: FragmentType<LatestPlanFragment> | null;
@@ -48,13 +40,10 @@ export function PlanActions({ month, latest, onMonth }: Props) {
   const { month: inWords } = useFormats();
   const toast = useToast();
   const plan = useDeed(planMonthDocument, { refetch: ['MonthPlan'] });
-  const undo = useDeed(undoPlanDocument, { refetch: ['MonthPlan'] });
-  const takeBack = async (id: string): Promise<void> => {
-    if (await undo.run({ id })) toast({ words: intl.formatMessage({ id: 'monthPlan.undone' }) });
-  };
+  const undo = useUndoPlan();
   const make = async (): Promise<void> => {
     const { planMonth: made } = (await plan.run({ month })) ?? {};
-    if (made) toast({ words: intl.formatMessage({ id: 'monthPlan.made' }, made), onUndo: () => void takeBack(made.id) });
+    if (made) toast({ words: intl.formatMessage({ id: 'monthPlan.made' }, made), onUndo: () => void undo.run(made.id) });
   };
   const problem = plan.problem ?? undo.problem;
   return (
@@ -64,7 +53,7 @@ export function PlanActions({ month, latest, onMonth }: Props) {
           {inWords(monthsAfter(month, step))}
         </Button>
       ))}
-      {latest && <TakeBack plan={latest} isBusy={undo.isBusy} onTakeBack={(id) => void takeBack(id)} />}
+      {latest && <TakeBack plan={latest} isBusy={undo.isBusy} onTakeBack={(id) => void undo.run(id)} />}
       <Button kind="main" isBusy={plan.isBusy} onClick={() => void make()}>
         <FormattedMessage id={plan.isBusy ? 'monthPlan.making' : 'monthPlan.make'} />
       </Button>
