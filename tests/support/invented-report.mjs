@@ -37,6 +37,7 @@ function aMonth(at, size, random, isMissing) {
     month: monthAt(at),
     daysCovered: days,
     daysInMonth: days,
+    through: `${monthAt(at)}-${days}`,
     allowed: volume(allowed),
     needed: volume(needed),
     programmed: volume(programmed),
@@ -49,8 +50,8 @@ function aMonth(at, size, random, isMissing) {
     etoMm: 200 * SEASON[at % 12],
     rainMm: 60 * random(),
     zones: [
-      { zoneId: 'lawn', neededLitres: needed * 0.6 },
-      { zoneId: 'shrubs', neededLitres: needed * 0.4 },
+      { zoneId: 'lawn', neededLitres: needed * 0.6, isCounted: true },
+      { zoneId: 'shrubs', neededLitres: needed * 0.4, isCounted: true },
     ],
   };
 }
@@ -72,6 +73,7 @@ function aProperty(random, name) {
         id: `finding ${at}`,
         kind,
         state: at % 2 ? 'resolved' : 'open',
+        zones: at % 3 ? ['Front lawn'] : [],
         fromOn: '2026-06-01',
         untilOn: '2026-06-20',
         ...amount(),
@@ -99,10 +101,10 @@ function aProperty(random, name) {
         photos: [],
       },
     ],
-    allowanceFrom: random() < 0.7 ? 'ordinance' : null,
+    allowance: random() < 0.7 ? { from: 'ordinance', etaf: 0.45, specialLandscapeAreaM2: 90 } : null,
     zones: [
-      { id: 'lawn', name: 'Front lawn', areaM2: 820, plantFactor: 0.8, method: 'spray', isSpecial: false },
-      { id: 'shrubs', name: 'Street shrubs', areaM2: 540, plantFactor: 0.4, method: 'drip', isSpecial: false },
+      { id: 'lawn', name: 'Front lawn', areaM2: 820, plantFactor: 0.8, plants: 'turf cool-season', method: 'spray' },
+      { id: 'shrubs', name: 'Street shrubs', areaM2: 540, plantFactor: 0.4, plants: 'shrubs', method: 'drip' },
     ],
   };
 }

@@ -27,14 +27,20 @@ function withPictures(report) {
     return name;
   };
   const drawn = (drawing) => ({ ...drawing, svg: inOurFont(drawing.svg) });
+  const yearOf = (year) => ({ ...year, months: year.months.map((month) => ({ ...month, drawn: drawn(month.drawn) })) });
   const line = (each) => ({ ...each, photos: each.photos.map(({ dataUrl, ...photo }) => ({ ...photo, path: picture(dataUrl) })) });
   return {
     ...report,
     brand: { ...report.brand, logo: report.brand.logo && picture(report.brand.logo) },
+    all: report.all && {
+      ...report.all,
+      gauge: report.all.gauge && drawn(report.all.gauge),
+      year: report.all.year && yearOf(report.all.year),
+    },
     pages: report.pages.map((page) => ({
       ...page,
       gauge: drawn(page.gauge),
-      year: { ...page.year, months: page.year.months.map((month) => ({ ...month, drawn: drawn(month.drawn) })) },
+      year: yearOf(page.year),
       sections: page.sections.map((section) => ({ ...section, lines: section.lines.map(line) })),
     })),
   };

@@ -1,6 +1,10 @@
+import { gunzipSync } from 'node:zlib';
+import { restoreReport } from '@rillbook/showing/report/restore-report.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type TestApp, startApp } from '../../support/test-app.js';
 import { aProperty, insertRow } from '../../support/builders.js';
+import { pdfText } from '../../support/pdf-text.mjs';
+import { apart, figuresOfCsv, figuresOfXlsx, missingInPdf } from '../../support/report-figures.mjs';
 import { anAccountedProperty } from './accounted-property.js';
 import { type FieldDay, codeOf, fieldDay } from '../fieldwork/field-day.js';
 
@@ -139,5 +143,24 @@ describe('what a report says', () => {
     // A draft is the office's alone.
     const client = await product.somebody(day.organizationId, 'client', day.clientId);
     expect((await fetch(`${product.url}/api/reports/${reportId}/report.pdf`, { headers: { cookie: client.cookie } })).status).toBe(404);
+  });
+
+  it('has every figure the same in GraphQL, CSV, workbook and PDF', async () => {
+    const made = (await create({ fromOn: '2026-04-01', untilOn: '2026-06-30', propertyId })).data.createWaterReport;
+    await day.office.send('mutation($id: ID!) { approveReport(id: $id, version: 1) { __typename } }', { id: made.id });
+    const asked = 'content { figures { id section label value unit shown reason } }';
+    const { figures } = (await day.office.send(`query($id: ID!) { waterReport(id: $id) { ${asked} } }`, { id: made.id })).data.waterReport
+      .content;
+    const wanted = figures.map((figure: object) => ({ property: 'Quail Green', ...figure }));
+    expect(wanted.length).toBeGreaterThan(90);
+    const file = async (kind: string) => {
+      const answer = await fetch(`${product.url}/api/reports/${made.id}/report.${kind}`, { headers: { cookie: day.office.cookie } });
+      return Buffer.from(await answer.arrayBuffer());
+    };
+    expect(apart('CSV', figuresOfCsv((await file('csv')).toString()), wanted)).toEqual([]);
+    expect(apart('workbook', figuresOfXlsx(await file('xlsx')), wanted)).toEqual([]);
+    const [kept] = await product.database.admin('select model from report_edition where report_id = $1', [made.id]);
+    const model = restoreReport(gunzipSync(kept!['model'] as Buffer).toString());
+    expect(missingInPdf(model, await pdfText(await file('pdf')))).toEqual([]);
   });
 });

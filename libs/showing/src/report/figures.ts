@@ -17,6 +17,8 @@ export interface FigureOf {
 /** A volume as it is written everywhere: one unit and one rounding for a whole page. */
 export interface VolumeFigures {
   readonly column: VolumeColumn;
+  /** to whole multiples of which it is written, in the column's unit */
+  readonly step: number;
   readonly figure: (of: FigureOf, litres: Known) => Figure;
   /** with its unit, for a sentence; the size without its sign */
   readonly said: (litres: Known) => string;
@@ -29,6 +31,8 @@ export interface Writer {
   readonly formats: Formats;
   readonly words: ReportWords;
   readonly volumes: (largestLitres: number) => VolumeFigures;
+  /** of an estimate: three figures, four of a large one */
+  readonly roughly: (litres: number) => VolumeFigures;
   readonly money: (of: FigureOf, amount: Known) => Figure;
   readonly quantity: (of: FigureOf, kind: QuantityKind, si: Known) => Figure;
   readonly plain: (of: FigureOf, value: Known, decimals: number) => Figure;
@@ -53,6 +57,8 @@ export function writerOf(input: Pick<ReportInput, 'language' | 'units' | 'curren
     formats,
     words: reportWords(input.language),
     volumes: (largest) => volumeFigures(formats, largest),
+    roughly: (litres) =>
+      volumeFigures(formats, litres, Math.abs(formats.volumeColumn(litres).fromLitres(litres)) < FOUR_FIGURES_FROM ? 10 : 1),
     money: (of, amount) => {
       const rounded = isNumber(amount) ? asShown(amount, 0) : null;
       return figure(of, rounded, input.currency, formats.money(rounded));
@@ -66,9 +72,13 @@ export function writerOf(input: Pick<ReportInput, 'language' | 'units' | 'curren
   };
 }
 
-function volumeFigures(formats: Formats, largestLitres: number): VolumeFigures {
+/** As the pages round a volume in a sentence. */
+const FOUR_FIGURES_FROM = 100_000;
+
+function volumeFigures(formats: Formats, largestLitres: number, coarser = 1): VolumeFigures {
   const column = formats.volumeColumn(largestLitres);
-  const step = roundingStep(column.fromLitres(largestLitres));
+  const least = 10 ** -column.decimals;
+  const step = Math.max(least, coarser * roundingStep(column.fromLitres(Math.abs(largestLitres)), least / coarser));
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
   const inUnit = (litres: Known): number | null => (isNumber(litres) ? column.fromLitres(litres) : null);
   const written = (litres: Known): number | null => {
@@ -77,6 +87,7 @@ function volumeFigures(formats: Formats, largestLitres: number): VolumeFigures {
   };
   return {
     column,
+    step,
     figure: (of, litres) => figure(of, written(litres), column.unit, formats.figure(written(litres), decimals)),
     between: (litres, high, low) => {
       if (!isNumber(litres)) return null;

@@ -10,6 +10,13 @@ export interface PeriodSums extends GivenVolumes, Readonly<Record<GapName, Given
   readonly rainMm: number | null;
 }
 
+/** A property's sums with its name. */
+export interface NamedSums {
+  readonly id: string;
+  readonly name: string;
+  readonly sums: PeriodSums;
+}
+
 /** The code of a reason that the accounts do not have: some month of the period has no account. */
 export const MONTHS_MISSING = 'months-missing';
 
@@ -54,6 +61,27 @@ export function sumsOf(months: readonly GivenMonth[], period: ReportPeriod): Per
     months: chosen,
     etoMm: isWhole ? sum(chosen.map(({ etoMm }) => etoMm)) : null,
     rainMm: isWhole ? sum(chosen.map(({ rainMm }) => rainMm)) : null,
+  };
+}
+
+/** The sums of several properties, each known only where every property's is. They share weather and method: their errors add up. */
+export function sumsOfAll(all: readonly PeriodSums[]): PeriodSums {
+  const volume = (name: (typeof VOLUMES)[number]): GivenVolume =>
+    volumeOf(
+      all.map((each) => each[name]),
+      true,
+    );
+  const gap = (name: GapName): GivenGap =>
+    gapOf(
+      all.map((each) => each[name]),
+      true,
+    );
+  return {
+    ...(Object.fromEntries(VOLUMES.map((name) => [name, volume(name)])) as unknown as GivenVolumes),
+    ...(Object.fromEntries(GAPS.map((name) => [name, gap(name)])) as unknown as Record<GapName, GivenGap>),
+    months: [],
+    etoMm: null,
+    rainMm: null,
   };
 }
 

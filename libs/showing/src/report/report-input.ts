@@ -26,19 +26,25 @@ export interface GivenMonth extends GivenVolumes, GivenGaps {
   readonly month: string;
   readonly daysCovered: number;
   readonly daysInMonth: number;
+  /** the last day that the volumes cover; null where no day is complete [YYYY-MM-DD] */
+  readonly through: string | null;
   readonly etoMm: number | null;
   readonly rainMm: number | null;
-  /** need by zone [L] */
-  readonly zones: readonly { readonly zoneId: string; readonly neededLitres: number | null }[];
+  /** need by zone [L]; `isCounted` where it is part of the property's own */
+  readonly zones: readonly { readonly zoneId: string; readonly neededLitres: number | null; readonly isCounted: boolean }[];
 }
 
 export interface GivenFinding {
   readonly id: string;
   readonly kind: string;
   readonly state: string;
+  /** names of the zones that it is of; none where it is of the whole property or a meter */
+  readonly zones: readonly string[];
   readonly fromOn: string | null;
   readonly untilOn: string | null;
+  /** of a month, at the rate last seen [L] */
   readonly litres: number | null;
+  /** of a month [money] */
   readonly money: number | null;
   readonly resolvedWith: string | null;
 }
@@ -67,10 +73,15 @@ export interface GivenZone {
   readonly id: string;
   readonly name: string;
   readonly areaM2: number;
-  readonly plantFactor: number | null;
+  readonly plantFactor: number;
+  readonly plants: string | null;
   readonly method: string;
-  readonly isSpecial: boolean;
 }
+
+/** What limits a property's water. */
+export type GivenAllowance =
+  | { readonly from: 'ordinance'; readonly etaf: number | null; readonly specialLandscapeAreaM2: number }
+  | { readonly from: 'contract' };
 
 export interface GivenProperty {
   readonly id: string;
@@ -84,7 +95,7 @@ export interface GivenProperty {
   readonly pricePerLitre: number | null;
   readonly findings: readonly GivenFinding[];
   readonly work: readonly GivenWork[];
-  readonly allowanceFrom: string | null;
+  readonly allowance: GivenAllowance | null;
   readonly zones: readonly GivenZone[];
 }
 

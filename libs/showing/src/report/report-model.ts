@@ -28,6 +28,8 @@ export interface ReportTable {
   /** the first heads the rows */
   readonly heads: readonly string[];
   readonly rows: readonly ReportRow[];
+  /** why some of it is not known, each reason once */
+  readonly notes: readonly string[];
 }
 
 export interface ReportRow {
@@ -52,25 +54,51 @@ export interface ReportSection {
   readonly none: string;
 }
 
+/** Twelve small gauges on one scale, and what its top and the longest bar of rain are. */
+export interface YearOfGauges {
+  readonly title: string;
+  readonly scale: string;
+  readonly months: readonly { readonly label: string; readonly drawn: Drawn }[];
+}
+
+/** All properties of a client together, where there are several. */
+export interface ReportOfAll {
+  readonly why: string;
+  /** null where it is not known for every property */
+  readonly gauge: Drawn | null;
+  readonly year: YearOfGauges | null;
+  readonly table: ReportTable;
+  readonly sections: readonly ReportSection[];
+}
+
+/** How figures are made. */
+export interface ReportMethod {
+  readonly title: string;
+  readonly paragraphs: readonly string[];
+}
+
 /** One property's pages. */
 export interface ReportPage {
   readonly propertyId: string;
   readonly name: string;
   readonly where: string;
   readonly verdict: string;
+  /** why, in a sentence or two */
+  readonly why: string;
   readonly gauge: Drawn;
-  readonly year: { readonly title: string; readonly months: readonly { readonly label: string; readonly drawn: Drawn }[] };
+  readonly year: YearOfGauges;
   readonly figures: readonly Figure[];
   readonly sections: readonly ReportSection[];
   readonly tables: readonly ReportTable[];
-  readonly ordinance: { readonly title: string; readonly says: string; readonly table: ReportTable } | null;
-  readonly method: { readonly title: string; readonly paragraphs: readonly string[] };
+  readonly ordinance: { readonly title: string; readonly says: string; readonly tables: readonly ReportTable[] } | null;
+  /** how its saving was computed; no paragraph where none could be */
+  readonly method: ReportMethod;
   readonly quality: { readonly title: string; readonly lines: readonly string[] };
 }
 
 /** The report: everything that its PDF, its page, its mail and its files show. */
 export interface ReportModel {
-  readonly format: 1;
+  readonly format: 2;
   readonly language: Language;
   readonly units: UnitSystem;
   readonly currency: string;
@@ -81,9 +109,10 @@ export interface ReportModel {
   readonly periodInWords: string;
   readonly verdict: string;
   readonly note: { readonly title: string; readonly text: string } | null;
-  /** all properties together, where there are several */
-  readonly summary: ReportTable | null;
+  readonly all: ReportOfAll | null;
   readonly pages: readonly ReportPage[];
+  /** how the figures of every page are made */
+  readonly method: ReportMethod;
   readonly footer: string;
   readonly pageOf: string;
   readonly dataVersion: string;

@@ -1,14 +1,16 @@
-import { periodGauge, yearOfGauges } from './drawings.js';
+import { ofAllProperties } from './parts/all-properties.js';
+import { largestOf, periodGauge, yearOfGauges } from './parts/drawings.js';
 import { type Writer, writerOf } from './figures.js';
-import { methodOf, qualityOf } from './method.js';
-import { ordinanceOf } from './ordinance.js';
+import { methodOf, methodOfSaving, qualityOf } from './parts/method.js';
+import { ordinanceOf } from './parts/ordinance.js';
 import { nextMonth, sumsOf } from './period-sums.js';
-import type { GivenProperty, ReportInput } from './report-input.js';
+import type { GivenMonth, GivenProperty, ReportInput, ReportPeriod } from './report-input.js';
 import type { ReportModel, ReportPage } from './report-model.js';
-import { savingFigures, savingsOf } from './savings.js';
-import { sectionsOf } from './sections.js';
-import { monthTable, periodFigures, periodTable, summaryTable } from './tables.js';
-import { periodInWords, verdictOf, verdictOfAll } from './verdict.js';
+import { savingFigures, savingsOf } from './parts/savings.js';
+import { sectionsOf } from './parts/sections.js';
+import { monthTable, periodFigures, periodTable } from './parts/tables.js';
+import { periodInWords, verdictOf, verdictOfAll, whenInWords } from './parts/verdict.js';
+import { whyOf } from './parts/why.js';
 
 const SHOWN_MONTHS = 12;
 
@@ -24,8 +26,10 @@ export function writeReport(input: ReportInput): ReportModel {
   const all = input.properties.map(({ id, name, months }) => ({ id, name, sums: sumsOf(months, input.period) }));
   const pages = input.properties.map((property) => pageOf(writer, property, input, period));
   const only = pages.length === 1 ? pages[0] : undefined;
+  const savings = input.properties.map((property) => savingsOf(property, input.period));
+  const allMonths = input.properties.flatMap(({ months }) => months);
   return {
-    format: 1,
+    format: 2,
     language: input.language,
     units: input.units,
     currency: input.currency,
@@ -38,12 +42,13 @@ export function writeReport(input: ReportInput): ReportModel {
       ? only.verdict
       : verdictOfAll(
           writer,
-          period,
+          whenInWords(writer, input.period, lastDayWhereNotOver(allMonths, input.period)),
           all.map(({ sums }) => sums),
         ),
     note: input.note?.trim() ? { title: say('note'), text: input.note.trim() } : null,
-    summary: only ? null : summaryTable(writer, all),
+    all: only ? null : ofAllProperties(writer, { input, all, savings, sections: pages.map(({ sections }) => sections) }),
     pages,
+    method: methodOf(writer),
     footer: say('footer', { version: input.dataVersion, day: writer.formats.dayOfYear(input.madeOn) }),
     pageOf: say('pageOf'),
     dataVersion: input.dataVersion,
@@ -56,21 +61,31 @@ function pageOf(writer: Writer, property: GivenProperty, input: ReportInput, per
   const { confidence } = input;
   const sums = sumsOf(months, input.period);
   const savings = savingsOf(property, input.period);
-  const figures = [...periodFigures(writer, sums), ...savingFigures(writer, savings, property.pricePerLitre)];
   const from = nextMonth(input.period.until, 1 - SHOWN_MONTHS);
   const shown = months.filter(({ month }) => month >= (from < input.period.from ? from : input.period.from));
+  // A month is written as the table of months writes it; longer periods are larger, and written as they deserve.
+  const volumes = writer.volumes(largestOf(input.period.from === input.period.until ? [sums, ...shown] : [sums]));
+  const figures = [...periodFigures(writer, sums, volumes), ...savingFigures(writer, savings, property.pricePerLitre)];
+  const when = whenInWords(writer, input.period, lastDayWhereNotOver(months, input.period));
   return {
     propertyId: id,
     name,
     where,
-    verdict: verdictOf(writer, name, period, sums, confidence),
-    gauge: periodGauge(writer, sums, confidence),
+    verdict: verdictOf(writer, { name, when, sums, volumes, confidence }),
+    why: whyOf(writer, sums, volumes, confidence),
+    gauge: periodGauge(writer, sums, volumes, confidence),
     year: yearOfGauges(writer, months, input.period.until, confidence),
     figures,
     sections: sectionsOf(writer, property, input.period, savings),
     tables: [periodTable(writer, figures), monthTable(writer, shown)],
-    ordinance: ordinanceOf(writer, property, period, sums),
-    method: methodOf(writer, savings),
+    ordinance: ordinanceOf(writer, { property, period, sums, volumes }),
+    method: methodOfSaving(writer, savings),
     quality: qualityOf(writer, months, input.period),
   };
+}
+
+/** The last day that is known of a period whose last month is not over; null where it is. */
+function lastDayWhereNotOver(months: readonly GivenMonth[], { until }: ReportPeriod): string | null {
+  const last = months.find(({ month }) => month === until);
+  return last && last.through !== null && Number(last.through.slice(8)) < last.daysInMonth ? last.through : null;
 }

@@ -9,7 +9,7 @@ type Values = Readonly<Record<string, string | number>>;
 export interface ReportWords {
   readonly say: (word: ReportWord, values?: Values) => string;
   /** a word of a family that comes from the records; null where this version has none */
-  readonly of: (family: 'found' | 'action' | 'kind' | 'state', word: string) => string | null;
+  readonly of: (family: 'found' | 'action' | 'kind' | 'state' | 'plants' | 'method', word: string) => string | null;
   readonly because: (code: string | null) => string;
 }
 

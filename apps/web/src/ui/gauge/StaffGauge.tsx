@@ -1,4 +1,5 @@
 import { useMemo, useRef } from 'react';
+import type { VolumeColumn } from '@rillbook/showing/formats/formats.js';
 import { drawGauge } from '@rillbook/showing/gauge/draw-gauge.js';
 import {
   GAPS,
@@ -59,7 +60,7 @@ export function StaffGauge({ account, size, missing, scaleTopLitres, rain }: Pro
   const width = useWidth(place, size === 'fit' || size === 'phone');
   const { words, column } = useGaugeWords(largest(account, scaleTopLitres));
   const drawn = useMemo(() => {
-    const numbers = gaugeNumbers(account, { missing, scaleTopLitres, rain }, column.fromLitres);
+    const numbers = gaugeNumbers(account, { missing, scaleTopLitres, rain }, column);
     const chosen = size === 'fit' ? (width !== null && width < ROOM_FOR_LARGE ? 'phone' : 'large') : size;
     return drawGauge(numbers, words, { size: chosen, ...(width === null ? {} : { width }) });
   }, [account, missing, scaleTopLitres, rain, column, words, size, width]);
@@ -80,7 +81,7 @@ interface Extras {
 export function gaugeNumbers(
   account: GaugeAccount,
   { missing = {}, scaleTopLitres, rain }: Extras,
-  fromLitres: (litres: number) => number,
+  { fromLitres, decimals }: Pick<VolumeColumn, 'fromLitres' | 'decimals'>,
 ): GaugeNumbers {
   const shown = (litres: number | null | undefined): number | null => (isKnown(litres) ? fromLitres(litres) : null);
   const because = (what: Mark | GapKind): { missing?: string } => (missing[what] ? { missing: missing[what] } : {});
@@ -102,6 +103,7 @@ export function gaugeNumbers(
   return {
     volumes,
     gaps,
+    leastStep: 10 ** -decimals,
     aboveAllowed: gap(account.aboveAllowed),
     ...(account.aboveNeed ? { aboveNeed: gap(account.aboveNeed) } : {}),
     ...(scaleTopLitres === undefined ? {} : { scaleTop: fromLitres(scaleTopLitres) }),

@@ -40,6 +40,8 @@ export interface GaugeNumbers {
   readonly aboveAllowed: GaugeGap;
   /** The plain question: shown where a gap is not known, so that a client without settings still learns it. */
   readonly aboveNeed?: GaugeGap;
+  /** Volumes are written to whole multiples of it where four figures would be finer: nothing finer was measured. */
+  readonly leastStep?: number;
   /** Top of the scale, to share it between gauges. */
   readonly scaleTop?: number;
   /** Size `month`: a bar that hangs from the top, with the depth that fills it. */

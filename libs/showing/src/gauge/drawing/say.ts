@@ -9,6 +9,9 @@ export interface Sayings {
   readonly written: WrittenNumbers;
 }
 
+/** Under this an amount of money is written as 0, and left out. */
+const LEAST_MONEY = 0.5;
+
 const withUnit = ({ words, written }: Sayings, value: number): string => `${words.number(value, written.decimals)} ${words.unit}`;
 
 const plusMinus = (sayings: Sayings, sd: number | null | undefined): string | null => {
@@ -49,7 +52,10 @@ export function gapSaying(sayings: Sayings, kind: GapKind): GapSaying {
 
 function amountSpans(sayings: Sayings, value: number, money: number | null | undefined): Span[] {
   const amount: Span[] = [{ text: withUnit(sayings, Math.abs(value)), bold: true }];
-  return isKnown(money) ? [...amount, { text: `, ${sayings.words.about(sayings.words.money(Math.abs(money)))}` }] : amount;
+  // What rounds to nothing is no amount of money.
+  return isKnown(money) && Math.abs(money) >= LEAST_MONEY
+    ? [...amount, { text: `, ${sayings.words.about(sayings.words.money(Math.abs(money)))}` }]
+    : amount;
 }
 
 function unknownGap({ words, numbers }: Sayings, kind: GapKind): string {

@@ -34,6 +34,7 @@ export interface WrittenNumbers {
 export function written(numbers: GaugeNumbers): WrittenNumbers {
   const step = roundingStep(
     Math.max(0, ...MARKS.map((mark) => numbers.volumes[mark].value).map((value) => (isKnown(value) ? Math.abs(value) : 0))),
+    numbers.leastStep,
   );
   const volumes = Object.fromEntries(MARKS.map((mark) => [mark, roundTo(numbers.volumes[mark].value, step)])) as Record<
     Mark,
@@ -59,8 +60,9 @@ export function written(numbers: GaugeNumbers): WrittenNumbers {
   };
 }
 
-/** Four figures of the largest number: 100 for 389,600, 1 for 1,475, 0.1 for 213.4. */
-export const roundingStep = (largest: number): number => (largest > 0 ? 10 ** Math.max(-2, Math.floor(Math.log10(largest)) - 3) : 1);
+/** Four figures of the largest number: 100 for 389,600, 1 for 1,475, 0.1 for 213.4; never finer than the least step. */
+export const roundingStep = (largest: number, least = 0.01): number =>
+  largest > 0 ? Math.max(least, 10 ** (Math.floor(Math.log10(largest)) - 3)) : Math.max(least, 1);
 
 export const roundTo = (value: number | null | undefined, step: number): number | null =>
   isKnown(value) ? Math.round(value / step) * step + 0 : null;

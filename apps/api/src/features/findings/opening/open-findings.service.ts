@@ -11,7 +11,8 @@ import { SEEN_ON_SITE } from './see-on-site.service.js';
 import { type EpisodeInTime, episodesInTime } from './timed-episodes.js';
 
 /** How a finding is closed when what it said is no longer so. */
-const CLEARED = 'no longer seen';
+/** How a finding ended that nobody worked on. */
+export const CLEARED = 'no longer seen';
 
 /** What is to be written for some properties, gathered so that it takes few statements. */
 interface ToWrite {

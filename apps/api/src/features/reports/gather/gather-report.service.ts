@@ -19,6 +19,7 @@ import { reportsProblems } from '../reports.problems.js';
 import { dataVersion } from './data-version.js';
 import { givenMonth } from './given-month.js';
 import { GivenPhotos } from './given-photos.service.js';
+import { givenAllowance, givenFinding, givenZone } from './given-property.js';
 import { firstWork, givenWork } from './given-work.js';
 
 type Property = Awaited<ReturnType<ReturnType<typeof propertiesOfClient.of>['load']>>[number];
@@ -73,7 +74,8 @@ export class GatherReport {
       confidence: await leastConfidence(tx),
       note: asked.note,
     };
-    const findingsAndWork = properties.map(({ findings, work, zones }) => [
+    const findingsAndWork = properties.map(({ allowance, findings, work, zones }) => [
+      allowance,
       findings,
       work.map(({ photos, ...order }) => [order, photos.length]),
       zones,
@@ -101,26 +103,10 @@ export class GatherReport {
       months: rows.map(givenMonth),
       firstWork: firstWork(work),
       pricePerLitre: rows.at(-1)?.detail.pricePerLitre ?? null,
-      findings: findings.map(({ id: findingId, kind, state, fromOn, untilOn, litres, money, resolvedWith }) => ({
-        id: findingId,
-        kind,
-        state,
-        fromOn,
-        untilOn,
-        litres,
-        money,
-        resolvedWith,
-      })),
+      findings: findings.map((finding) => givenFinding(finding, zones)),
       work,
-      allowanceFrom: property.allowanceFrom,
-      zones: zones.map((zone) => ({
-        id: zone.id,
-        name: zone.name,
-        areaM2: zone.areaM2,
-        plantFactor: zone.plantFactor,
-        method: zone.method,
-        isSpecial: false,
-      })),
+      allowance: givenAllowance(property),
+      zones: zones.map(givenZone),
     };
     return { given, versions: rows.map(({ inputsVersion, month }) => `${month} ${inputsVersion}`) };
   }

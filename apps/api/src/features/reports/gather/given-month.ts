@@ -24,6 +24,7 @@ export function givenMonth(row: Account): GivenMonth {
     month: row.month.slice(0, 7),
     daysCovered: account.daysCovered,
     daysInMonth: account.daysInMonth,
+    through: account.throughDate,
     allowed: volume(property.allowed),
     needed: volume(property.needed),
     programmed: volume(property.programmed),
@@ -35,6 +36,10 @@ export function givenMonth(row: Account): GivenMonth {
     aboveAllowed: gap(property.meteredOverAllowed),
     etoMm,
     rainMm,
-    zones: account.zones.map(({ zoneId, neededLitres }) => ({ zoneId, neededLitres })),
+    zones: account.zones.map(({ zoneId, neededLitres, scope }) => ({
+      zoneId,
+      neededLitres,
+      isCounted: scope === 'metered' || scope === 'unassigned',
+    })),
   };
 }

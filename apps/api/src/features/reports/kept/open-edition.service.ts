@@ -1,5 +1,6 @@
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { Injectable } from '@nestjs/common';
+import { restoreReport } from '@rillbook/showing/report/restore-report.js';
 import type { ReportModel } from '@rillbook/showing/report/report-model.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
@@ -27,7 +28,7 @@ export class OpenEdition {
     const report = await waterReports.one(tx, reportId);
     if (!report) throw platformProblems.notFound({ thing: 'report', id: reportId });
     const edition = report.state === 'draft' ? null : await waterReports.edition(tx, report.id);
-    if (edition) return { report, model: JSON.parse(gunzipSync(edition.model).toString()) as ReportModel, pdf: edition.pdf };
+    if (edition) return { report, model: restoreReport(gunzipSync(edition.model).toString()), pdf: edition.pdf };
     return { report, model: await this.gather.run(tx, report), pdf: null };
   }
 

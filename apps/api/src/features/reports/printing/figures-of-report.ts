@@ -1,4 +1,4 @@
-import type { Figure, ReportModel, ReportPage, ReportTable } from '@rillbook/showing/report/report-model.js';
+import type { Figure, ReportModel, ReportPage, ReportSection, ReportTable } from '@rillbook/showing/report/report-model.js';
 
 /** A figure with where in the report it stands. */
 export interface PlacedFigure {
@@ -12,16 +12,20 @@ export interface PlacedFigure {
 const ofTable = (table: ReportTable): { section: string; figure: Figure }[] =>
   table.rows.flatMap(({ cells }) => cells.map((figure) => ({ section: table.title, figure })));
 
-function ofPage(page: ReportPage): { section: string; figure: Figure }[] {
-  const told = page.sections
-    .filter(({ id }) => id !== 'saved')
-    .flatMap(({ title, lines }) => lines.flatMap(({ figures }) => figures.map((figure) => ({ section: title, figure }))));
-  return [...page.tables.flatMap(ofTable), ...told, ...(page.ordinance ? ofTable(page.ordinance.table) : [])];
-}
+const ofSections = (sections: readonly ReportSection[]): { section: string; figure: Figure }[] =>
+  sections.flatMap(({ title, lines }) => lines.flatMap(({ figures }) => figures.map((figure) => ({ section: title, figure }))));
+
+/** What was saved stands in the table of the period. */
+const ofPage = ({ tables, sections, ordinance }: ReportPage): { section: string; figure: Figure }[] => [
+  ...tables.flatMap(ofTable),
+  ...ofSections(sections.filter(({ id }) => id !== 'saved')),
+  ...(ordinance?.tables ?? []).flatMap(ofTable),
+];
 
 /** Every figure of a report, once, in the order in which it is read. */
 export function figuresOf(model: ReportModel): PlacedFigure[] {
-  const ofAll = model.summary ? ofTable(model.summary).map((each) => ({ property: '', propertyId: null, ...each })) : [];
+  const all = model.all ? [...ofTable(model.all.table), ...ofSections(model.all.sections)] : [];
+  const ofAll = all.map((each) => ({ property: '', propertyId: null, ...each }));
   const ofPages = model.pages.flatMap((page) =>
     ofPage(page).map((each) => ({ property: page.name, propertyId: page.propertyId, ...each })),
   );

@@ -1,4 +1,13 @@
-import type { ReportLine, ReportModel, ReportPage, ReportSection, ReportTable } from '@rillbook/showing/report/report-model.js';
+import type {
+  ReportLine,
+  ReportMethod,
+  ReportModel,
+  ReportOfAll,
+  ReportPage,
+  ReportSection,
+  ReportTable,
+  YearOfGauges,
+} from '@rillbook/showing/report/report-model.js';
 import { inMarkup as text } from './in-markup.js';
 
 /** What the page offers beside the report. */
@@ -9,15 +18,14 @@ export interface PageLinks {
 
 const picture = (dataUrl: string, alt: string): string => `<img src="${text(dataUrl)}" alt="${text(alt)}">`;
 
-function table({ title, heads, rows }: ReportTable, level: number): string {
+function table({ title, heads, rows, notes }: ReportTable, level: number): string {
   const head = heads.map((words, at) => `<th scope="col"${at ? ' class="num"' : ''}>${text(words)}</th>`).join('');
-  const body = rows.map(({ label, cells }) => {
-    const written = cells.map(
-      ({ shown, reason }) => `<td class="num">${text(shown)}${reason ? `<small>${text(reason)}</small>` : ''}</td>`,
-    );
-    return `<tr><th scope="row">${text(label)}</th>${written.join('')}</tr>`;
+  const body = rows.map(({ label, cells, isTotal }) => {
+    const written = cells.map(({ shown }) => `<td class="num">${text(shown)}</td>`);
+    return `<tr${isTotal ? ' class="total"' : ''}><th scope="row">${text(label)}</th>${written.join('')}</tr>`;
   });
-  return `<h${level}>${text(title)}</h${level}><div class="wide"><table><thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table></div>`;
+  const reasons = notes.map((note) => `<small>${text(note)}</small>`).join('');
+  return `<h${level}>${text(title)}</h${level}><div class="wide"><table><thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table></div>${reasons}`;
 }
 
 function line({ says, photos }: ReportLine): string {
@@ -30,22 +38,42 @@ function line({ says, photos }: ReportLine): string {
 const section = ({ title, lines, none }: ReportSection, level: number): string =>
   `<section><h${level}>${text(title)}</h${level}>${lines.length ? `<ul>${lines.map(line).join('')}</ul>` : `<p class="soft">${text(none)}</p>`}</section>`;
 
+function year({ title, scale, months }: YearOfGauges, level: number): string {
+  const figures = months.map(({ label, drawn }) => `<figure>${drawn.svg || '–'}<figcaption>${text(label)}</figcaption></figure>`);
+  return `<h${level}>${text(title)}</h${level}><div class="year">${figures.join('')}</div><p class="soft">${text(scale)}</p>`;
+}
+
+/** All properties of a client together. */
+function allOf(verdict: string, all: ReportOfAll): string {
+  return [
+    `<h1>${text(verdict)}</h1>`,
+    all.why ? `<p class="lede">${text(all.why)}</p>` : '',
+    all.gauge ? `<div class="gauge">${all.gauge.svg}</div>` : '',
+    table(all.table, 2),
+    all.year ? year(all.year, 2) : '',
+    `<div class="two">${all.sections.map((each) => section(each, 2)).join('')}</div>`,
+  ].join('');
+}
+
+const methodOf = ({ title, paragraphs }: ReportMethod, level: number): string =>
+  paragraphs.length ? `<h${level}>${text(title)}</h${level}>${paragraphs.map((each) => `<p>${text(each)}</p>`).join('')}` : '';
+
 function page(content: ReportPage, isOnly: boolean): string {
   const level = isOnly ? 2 : 3;
-  const months = content.year.months.map(
-    ({ label, drawn }) => `<figure>${drawn.svg || '–'}<figcaption>${text(label)}</figcaption></figure>`,
-  );
   const { ordinance, method, quality } = content;
   const heading = (words: string): string => `<h${level}>${text(words)}</h${level}>`;
   return [
     `<article>${isOnly ? `<h1>${text(content.verdict)}</h1>` : `<h2>${text(content.verdict)}</h2>`}`,
+    content.why ? `<p class="lede">${text(content.why)}</p>` : '',
     content.where ? `<p class="soft">${text(content.where)}</p>` : '',
     `<div class="gauge">${content.gauge.svg}</div>`,
-    `${heading(content.year.title)}<div class="year">${months.join('')}</div>`,
+    year(content.year, level),
     `<div class="two">${content.sections.map((each) => section(each, level)).join('')}</div>`,
     content.tables.map((each) => table(each, level)).join(''),
-    ordinance ? `${heading(ordinance.title)}<p>${text(ordinance.says)}</p>${table(ordinance.table, level)}` : '',
-    `${heading(method.title)}${method.paragraphs.map((each) => `<p>${text(each)}</p>`).join('')}`,
+    ordinance
+      ? `${heading(ordinance.title)}<p>${text(ordinance.says)}</p>${ordinance.tables.map((each) => table(each, level + 1)).join('')}`
+      : '',
+    methodOf(method, level),
     `${heading(quality.title)}<ul>${quality.lines.map((each) => `<li>${text(each)}</li>`).join('')}</ul></article>`,
   ].join('');
 }
@@ -65,9 +93,10 @@ export function reportHtml(model: ReportModel, { style, files }: PageLinks): str
     `<header><div>${brand.logo ? picture(brand.logo, brand.name) : `<b>${text(brand.name)}</b>`}</div><p class="soft">${text(model.title)} · ${text(model.periodInWords)}<br>${text(model.client)}${brand.contact ? `<br>${text(brand.contact)}` : ''}</p></header>`,
     rule(brand.colour),
     `<p class="files">${links}</p>`,
-    isOnly ? '' : `<h1>${text(model.verdict)}</h1>${model.summary ? table(model.summary, 2) : ''}`,
+    model.all ? allOf(model.verdict, model.all) : '',
     note ? `<aside><b>${text(note.title)}</b><p>${text(note.text)}</p></aside>` : '',
     model.pages.map((each) => page(each, isOnly)).join(''),
+    methodOf(model.method, 2),
     `<footer class="soft">${text(model.footer)}</footer></main></body></html>`,
   ].join('\n');
 }

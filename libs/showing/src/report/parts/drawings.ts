@@ -1,12 +1,12 @@
 import { probabilityAboveZero } from '@rillbook/metering/uncertainty/normal-probability.js';
-import type { VolumeColumn } from '../formats/formats.js';
-import { drawGauge, type GaugeShape } from '../gauge/draw-gauge.js';
-import { type GaugeGap, type GaugeNumbers, type GaugeVolume, MARKS } from '../gauge/drawing/model.js';
-import { gaugeWordsOf } from '../words/gauge-words.js';
-import type { Writer } from './figures.js';
-import { nextMonth } from './period-sums.js';
-import type { GivenGap, GivenGaps, GivenMonth, GivenVolume, GivenVolumes } from './report-input.js';
-import type { Drawn, ReportPage } from './report-model.js';
+import type { VolumeColumn } from '../../formats/formats.js';
+import { drawGauge, type GaugeShape } from '../../gauge/draw-gauge.js';
+import { type GaugeGap, type GaugeNumbers, type GaugeVolume, MARKS } from '../../gauge/drawing/model.js';
+import { gaugeWordsOf } from '../../words/gauge-words.js';
+import type { VolumeFigures, Writer } from '../figures.js';
+import { nextMonth } from '../period-sums.js';
+import type { GivenGap, GivenGaps, GivenMonth, GivenVolume, GivenVolumes } from '../report-input.js';
+import type { Drawn, YearOfGauges } from '../report-model.js';
 
 const MONTHS = 12;
 /** Where it hardly rained, a shower must not look like a flood. [mm] */
@@ -30,10 +30,9 @@ const drawn = (svg: string): Drawn => {
 const SIGNS: Readonly<Record<string, string>> = { '&lt;': '<', '&gt;': '>', '&quot;': '"', '&#39;': "'", '&amp;': '&' };
 const unescaped = (text: string): string => text.replace(/&(lt|gt|quot|#39|amp);/g, (entity) => SIGNS[entity] ?? entity);
 
-/** The gauge of the period. */
-export function periodGauge(writer: Writer, sums: GivenVolumes & GivenGaps, confidence: number): Drawn {
-  const column = writer.formats.volumeColumn(largestOf([sums]));
-  const numbers = numbersOf(sums, { column, confidence, because: writer.words.because });
+/** The gauge of the period, written as the page writes its volumes. */
+export function periodGauge(writer: Writer, sums: GivenVolumes & GivenGaps, { column, step }: VolumeFigures, confidence: number): Drawn {
+  const numbers = { ...numbersOf(sums, { column, confidence, because: writer.words.because }), leastStep: step };
   return drawn(drawGauge(numbers, gaugeWordsOf(writer.formats, column), { size: 'print' }));
 }
 
@@ -70,8 +69,13 @@ function numbersOf(from: GivenVolumes & GivenGaps, { column, confidence, because
   };
 }
 
+const yearScale = (writer: Writer, largest: number, rainiest: number): { top: string; rain: string } => ({
+  top: writer.volumes(largest).said(largest),
+  rain: writer.formats.quantity('depth', rainiest),
+});
+
 /** The twelve months that end with the period, on one scale, with rain hanging from the top. */
-export function yearOfGauges(writer: Writer, months: readonly GivenMonth[], until: string, confidence: number): ReportPage['year'] {
+export function yearOfGauges(writer: Writer, months: readonly GivenMonth[], until: string, confidence: number): YearOfGauges {
   const wanted = Array.from({ length: MONTHS }, (_, at) => nextMonth(until, at + 1 - MONTHS));
   const found = wanted.map((month) => months.find((each) => each.month === month) ?? null);
   const known = found.filter((month) => month !== null);
@@ -81,8 +85,10 @@ export function yearOfGauges(writer: Writer, months: readonly GivenMonth[], unti
   const shape: GaugeShape = { size: 'month', onPaper: true };
   const shown = { column, confidence, because: writer.words.because };
   const words = gaugeWordsOf(writer.formats, column);
+  const rainiest = Math.max(0, ...known.map(({ rainMm }) => rainMm ?? 0));
   return {
     title: writer.words.say('year.title'),
+    scale: largest > 0 ? writer.words.say('year.scale', yearScale(writer, largest, rainiest)) : '',
     months: wanted.map((month, at) => {
       const given = found[at];
       const label = writer.formats.monthShort(month);

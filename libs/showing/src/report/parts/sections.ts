@@ -1,12 +1,15 @@
-import type { ReportWord } from '../words/en/report.js';
-import type { FigureOf, Writer } from './figures.js';
-import { nextMonth } from './period-sums.js';
-import type { GivenFinding, GivenProperty, GivenWork, ReportPeriod } from './report-input.js';
-import type { Figure, ReportLine, ReportSection } from './report-model.js';
+import type { ReportWord } from '../../words/en/report.js';
+import type { FigureOf, Writer } from '../figures.js';
+import { nextMonth } from '../period-sums.js';
+import type { GivenFinding, GivenProperty, GivenWork, ReportPeriod } from '../report-input.js';
+import type { Figure, ReportLine, ReportSection } from '../report-model.js';
 import { type Savings, savingLines } from './savings.js';
 
 const MOST_FOUND = 6;
 const MOST_RECOMMENDED = 3;
+const MONTHS_OF_YEAR = 12;
+/** Under this an amount of money is written as 0, and left out. */
+const LEAST_MONEY = 0.5;
 /** Findings that are the office's business, not the client's. */
 const INTERNAL = new Set(['doubtful reading', 'stale', 'flow to be tested']);
 
@@ -24,7 +27,11 @@ export function sectionsOf(writer: Writer, property: GivenProperty, period: Repo
     section('found', foundLines(writer, inPeriod(findings, period)), say('found.none')),
     section('done', doneLines(writer, property.work, period), say('done.none')),
     section('saved', savingLines(writer, savings, property), say('saved.noWork')),
-    section('recommended', recommendedLines(writer, property.work, findings), say('recommended.none')),
+    section(
+      'recommended',
+      recommendedLines(writer, property.work, { findings, after: `${nextMonth(period.until)}-01` }),
+      say('recommended.none'),
+    ),
   ];
 }
 
@@ -48,15 +55,25 @@ function foundLines(writer: Writer, findings: readonly GivenFinding[]): ReportLi
       });
       const what = words.of('found', finding.kind) ?? finding.kind;
       const word: ReportWord = amounts.money ? 'found.amountMoney' : amounts.litres ? 'found.amount' : 'found.noAmount';
-      const amount = words.say(word, { litres: amounts.litres ?? '', money: amounts.money ?? '' });
-      const state = words.of('state', finding.state) ?? '';
-      return { id: finding.id, says: words.say('found.line', { what, amount, state }).trim(), figures: amounts.figures, photos: [] };
+      const amount = words.say(word, { litres: amounts.litres ?? '', money: amounts.money ?? '', each: amounts.each });
+      const state = words.of('state', isOverByItself(finding) ? 'over' : finding.state) ?? '';
+      const says = words.say('found.line', { what: inZones(writer, what, finding), amount, state }).trim();
+      return { id: finding.id, says, figures: amounts.figures, photos: [] };
     });
 }
+
+/** What ended without anybody's work. */
+const isOverByItself = ({ state, resolvedWith }: GivenFinding): boolean => state === 'resolved' && resolvedWith === null;
+
+/** What is of some zones names them. */
+const inZones = ({ words }: Writer, what: string, { zones }: GivenFinding): string =>
+  zones.length ? words.say('found.inZones', { what, zones: zones.join(', ') }) : what;
 
 interface Amounts {
   readonly litres: string | null;
   readonly money: string | null;
+  /** a month, or a year */
+  readonly each: string;
   readonly figures: readonly Figure[];
 }
 
@@ -66,14 +83,18 @@ function amountsOf(
   id: string,
   labels: { readonly litres: string; readonly money: string },
 ): Amounts {
-  if (finding.litres === null) return { litres: null, money: null, figures: [] };
-  const { figure, said } = writer.volumes(Math.abs(finding.litres));
-  const of = (part: 'litres' | 'money'): FigureOf => ({ id: `${id}.${part}`, label: labels[part] });
-  const volume = figure(of('litres'), Math.abs(finding.litres));
-  const litres = said(finding.litres);
-  if (finding.money === null) return { litres, money: null, figures: [volume] };
-  const money = writer.money(of('money'), Math.abs(finding.money));
-  return { litres, money: money.shown, figures: [volume, money] };
+  // What plants of different needs cost runs through the seasons: a month of it says little.
+  const isOfYear = finding.kind === 'mixed water needs';
+  const [times, each] = [isOfYear ? MONTHS_OF_YEAR : 1, writer.words.say(isOfYear ? 'each.year' : 'each.month')];
+  if (finding.litres === null) return { litres: null, money: null, each, figures: [] };
+  const size = Math.abs(finding.litres) * times;
+  const { figure, said } = writer.roughly(size);
+  const of = (part: 'litres' | 'money'): FigureOf => ({ id: `${id}.${part}`, label: `${labels[part]}, ${each}` });
+  const volume = figure(of('litres'), size);
+  const litres = said(size);
+  if (finding.money === null || Math.abs(finding.money) * times < LEAST_MONEY) return { litres, money: null, each, figures: [volume] };
+  const money = writer.money(of('money'), Math.abs(finding.money) * times);
+  return { litres, money: money.shown, each, figures: [volume, money] };
 }
 
 function doneLines({ words, formats }: Writer, work: readonly GivenWork[], { from, until }: ReportPeriod): ReportLine[] {
@@ -94,14 +115,25 @@ function doneLines({ words, formats }: Writer, work: readonly GivenWork[], { fro
     });
 }
 
-function recommendedLines(writer: Writer, work: readonly GivenWork[], findings: readonly GivenFinding[]): ReportLine[] {
+/** What is open when the report is made; what began after its period says so. */
+interface Open {
+  readonly findings: readonly GivenFinding[];
+  /** the day after the period */
+  readonly after: string;
+}
+
+function recommendedLines(writer: Writer, work: readonly GivenWork[], { findings, after }: Open): ReportLine[] {
   const orders = work.filter(
     ({ kind, state }) => state === 'waiting for approval' || (kind === 'upgrade' && (state === 'open' || state === 'given out')),
   );
-  const open = findings.filter(({ state }) => state === 'open').sort(byWorth);
+  // What is in work is on its way: it is named after what waits for somebody.
+  const open = [
+    ...findings.filter(({ state }) => state === 'open').sort(byWorth),
+    ...findings.filter(({ state }) => state === 'in work').sort(byWorth),
+  ];
   return [
     ...orders.map((order) => orderLine(writer, order)),
-    ...open.slice(0, MOST_RECOMMENDED).map((finding) => adviceLine(writer, finding)),
+    ...open.slice(0, MOST_RECOMMENDED).map((finding) => adviceLine(writer, finding, after)),
   ];
 }
 
@@ -116,17 +148,21 @@ function orderLine(writer: Writer, { id, kind, what, cost, state }: GivenWork): 
   return { id, says, figures, photos: [] };
 }
 
-function adviceLine(writer: Writer, finding: GivenFinding): ReportLine {
+function adviceLine(writer: Writer, finding: GivenFinding, after: string): ReportLine {
   const { words } = writer;
   const labels = { litres: words.say('figure.wouldSave'), money: words.say('figure.savedMoney') };
-  const action = words.of('action', finding.kind) ?? words.of('found', finding.kind) ?? finding.kind;
+  const what = words.of('action', finding.kind) ?? words.of('found', finding.kind) ?? finding.kind;
+  const action = inZones(writer, what, finding);
+  const isNew = finding.fromOn !== null && finding.fromOn >= after;
+  const since = isNew ? words.say('recommended.sinceThen', { day: writer.formats.dayInWords(finding.fromOn) }) : '';
+  const state = since + (finding.state === 'in work' ? words.say('recommended.inWork') : '');
   const amounts = amountsOf(writer, finding, `recommended.${finding.id}`, labels);
   if (amounts.litres === null || finding.kind === 'under-programmed')
-    return { id: finding.id, says: words.say('recommended.findingOnly', { action }), figures: [], photos: [] };
+    return { id: finding.id, says: words.say('recommended.findingOnly', { action, state }), figures: [], photos: [] };
   const money = amounts.money ? words.say('saved.money', { money: amounts.money }) : '';
   return {
     id: finding.id,
-    says: words.say('recommended.finding', { action, litres: amounts.litres, money }),
+    says: words.say('recommended.finding', { action, litres: amounts.litres, money, each: amounts.each, state }),
     figures: amounts.figures,
     photos: [],
   };

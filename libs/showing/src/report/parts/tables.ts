@@ -1,15 +1,15 @@
-import type { ReportWord } from '../words/en/report.js';
+import type { ReportWord } from '../../words/en/report.js';
 import { largestOf } from './drawings.js';
-import type { FigureOf, Writer } from './figures.js';
-import type { PeriodSums } from './period-sums.js';
-import type { GivenMonth } from './report-input.js';
-import type { Figure, ReportRow, ReportTable } from './report-model.js';
+import type { FigureOf, VolumeFigures, Writer } from '../figures.js';
+import type { PeriodSums } from '../period-sums.js';
+import type { GivenMonth } from '../report-input.js';
+import type { Figure, ReportRow, ReportTable } from '../report-model.js';
+import { withNotes } from '../table-notes.js';
 
 const VOLUMES = ['allowed', 'needed', 'programmed', 'metered'] as const;
 
 /** The figures of the period, as the table and the files have them. */
-export function periodFigures(writer: Writer, sums: PeriodSums): Figure[] {
-  const { figure, between } = writer.volumes(largestOf([sums]));
+export function periodFigures(writer: Writer, sums: PeriodSums, { figure, between }: VolumeFigures): Figure[] {
   const of = (id: string, reason: string | null = null): FigureOf => ({
     id,
     label: writer.words.say(`figure.${id}` as ReportWord),
@@ -34,12 +34,10 @@ export function periodFigures(writer: Writer, sums: PeriodSums): Figure[] {
 /** Page 2: figures of the period, one under the other. */
 export function periodTable(writer: Writer, figures: readonly Figure[]): ReportTable {
   const { say } = writer.words;
-  return {
-    id: 'period',
-    title: say('period.title'),
-    heads: [say('period.what'), say('period.value')],
-    rows: figures.map((figure) => ({ label: withUnit(figure), cells: [figure], isTotal: false })),
-  };
+  const rows = figures.map((figure) => ({ label: withUnit(figure), cells: [figure], isTotal: false }));
+  return withNotes({ id: 'period', title: say('period.title'), heads: [say('period.what'), say('period.value')], rows }, (count) =>
+    say('table.more', { count }),
+  );
 }
 
 const withUnit = ({ label, unit }: Figure): string => (unit && !/^[A-Z]{3}$/.test(unit) ? `${label}, ${unit}` : label);
@@ -50,7 +48,7 @@ export function monthTable(writer: Writer, months: readonly GivenMonth[]): Repor
   const { figure, column, between } = writer.volumes(largestOf(months));
   const label = (id: string): string => say(`figure.${id}` as ReportWord);
   const depth = writer.formats.unitOf('depth');
-  return {
+  const table = {
     id: 'months',
     title: say('table.title'),
     heads: [
@@ -58,7 +56,7 @@ export function monthTable(writer: Writer, months: readonly GivenMonth[]): Repor
       ...VOLUMES.map((name) => `${label(name)}, ${column.unit}`),
       `${label('aboveNeed')}, ${column.unit}`,
       `${label('rain')}, ${depth}`,
-      `${label('eto')}, ${depth}`,
+      `${label('etoShort')}, ${depth}`,
     ],
     rows: months.map((month): ReportRow => {
       const of = (id: string, reason: string | null): FigureOf => ({
@@ -81,39 +79,5 @@ export function monthTable(writer: Writer, months: readonly GivenMonth[]): Repor
       };
     }),
   };
-}
-
-interface PropertySums {
-  readonly id: string;
-  readonly name: string;
-  readonly sums: PeriodSums;
-}
-
-/** The client's properties side by side. */
-export function summaryTable(writer: Writer, properties: readonly PropertySums[]): ReportTable {
-  const { say } = writer.words;
-  const { figure, column, between } = writer.volumes(largestOf(properties.map(({ sums }) => sums)));
-  const shown = ['metered', 'needed', 'aboveNeed'] as const;
-  return {
-    id: 'summary',
-    title: say('summary'),
-    heads: [say('property'), ...shown.map((id) => `${say(`figure.${id}`)}, ${column.unit}`), say('figure.aboveNeedMoney')],
-    rows: properties.map(({ id, name, sums }) => {
-      const because = writer.words.because(sums.metered.reason ?? sums.needed.reason ?? 'volume-absent');
-      const of = (part: string): FigureOf => ({
-        id: `summary.${id}.${part}`,
-        label: `${name}, ${say(`figure.${part}` as ReportWord)}`,
-        reason: because,
-      });
-      return {
-        label: name,
-        cells: [
-          ...(['metered', 'needed'] as const).map((part) => figure(of(part), sums[part].litres)),
-          figure(of('aboveNeed'), between(sums.aboveNeed.litres, sums.metered.litres, sums.needed.litres)),
-          writer.money(of('aboveNeedMoney'), sums.aboveNeed.money),
-        ],
-        isTotal: false,
-      };
-    }),
-  };
+  return withNotes(table, (count) => say('table.more', { count }));
 }

@@ -1,20 +1,24 @@
-import type { ReportWord } from '../words/en/report.js';
-import type { Writer } from './figures.js';
-import { monthsOf } from './period-sums.js';
-import type { GivenMonth, ReportPeriod } from './report-input.js';
-import type { ReportPage } from './report-model.js';
+import type { ReportWord } from '../../words/en/report.js';
+import type { Writer } from '../figures.js';
+import { monthsOf } from '../period-sums.js';
+import type { GivenMonth, ReportPeriod } from '../report-input.js';
+import type { ReportMethod, ReportPage } from '../report-model.js';
 import { type Savings, savingMethod } from './savings.js';
 
 const VOLUMES = ['allowed', 'needed', 'programmed', 'metered'] as const;
 /** Filled-in shares below this are not worth a line. */
 const LEAST_SHARE = 0.005;
 
-/** Page 3: how the figures are made. */
-export function methodOf(writer: Writer, savings: Savings): ReportPage['method'] {
-  const { say } = writer.words;
-  const fixed = (['method.need', 'method.metered', 'method.uncertainty'] as const).map((word) => say(word));
+/** How the figures of every page are made. */
+export function methodOf({ words }: Writer): ReportMethod {
+  const paragraphs = (['method.need', 'method.metered', 'method.uncertainty', 'method.advice'] as const).map((word) => words.say(word));
+  return { title: words.say('method.title'), paragraphs };
+}
+
+/** How the saving of a property was computed. */
+export function methodOfSaving(writer: Writer, savings: Savings): ReportMethod {
   const saving = savingMethod(writer, savings);
-  return { title: say('method.title'), paragraphs: [...fixed, ...(saving === null ? [] : [saving]), say('method.advice')] };
+  return { title: writer.words.say('method.savingTitle'), paragraphs: saving === null ? [] : [saving] };
 }
 
 /** Page 3: which days, volumes and months are whole, filled in, or not known. */

@@ -3,10 +3,10 @@ import { type BeforeAndAfter, beforeAndAfter } from '@rillbook/metering/savings/
 import { fitNeedBaseline, type NeedBaseline } from '@rillbook/metering/savings/need-baseline.js';
 import { fitLimits } from '@rillbook/metering/statistics/fit-limits.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
-import type { Writer } from './figures.js';
-import type { GivenProperty, ReportPeriod } from './report-input.js';
-import type { Figure, ReportLine } from './report-model.js';
-import type { ReportWord } from '../words/en/report.js';
+import type { Writer } from '../figures.js';
+import type { GivenProperty, ReportPeriod } from '../report-input.js';
+import type { Figure, ReportLine } from '../report-model.js';
+import type { ReportWord } from '../../words/en/report.js';
 
 /** The share of cases that a saving's band is to hold. */
 const CONFIDENCE = 0.9;
@@ -60,7 +60,12 @@ export function savingFigures(writer: Writer, { avoided }: Savings, pricePerLitr
     figure({ id: 'expected', label: label('expected') }, avoided.expectedLitres),
     figure({ id: 'saved', label: label('saved') }, avoided.litres),
     figure({ id: 'halfWidth', label: label('halfWidth') }, avoided.halfWidthLitres),
-    ...(money === null ? [] : [writer.money({ id: 'savedMoney', label: label('savedMoney') }, money)]),
+    ...(money === null || pricePerLitre === null
+      ? []
+      : [
+          writer.money({ id: 'savedMoney', label: label('savedMoney') }, money),
+          writer.money({ id: 'halfWidthMoney', label: label('halfWidthMoney') }, avoided.halfWidthLitres * pricePerLitre),
+        ]),
   ];
 }
 
@@ -72,7 +77,8 @@ export function savingLines(writer: Writer, savings: Savings, property: GivenPro
   if (refusal) {
     const { month } = refusal.values;
     const values = typeof month === 'string' ? { ...refusal.values, month: formats.month(month) } : refusal.values;
-    return [line('saved.refusal', words.say(refusal.word, values))];
+    // Said where nothing is: it is no line of what was saved.
+    return refusal.word === 'saved.noWork' ? [] : [line('saved.refusal', words.say(refusal.word, values))];
   }
   if (!avoided || !split || property.firstWork === null) return [];
   const figures = savingFigures(writer, savings, property.pricePerLitre);
@@ -90,13 +96,17 @@ export function savingLines(writer: Writer, savings: Savings, property: GivenPro
 function savingSentence({ words, formats, volumes }: Writer, avoided: AvoidedUse, firstWork: string, pricePerLitre: number | null): string {
   const { said } = volumes(avoided.expectedLitres);
   const size = Math.abs(avoided.litres);
-  const money = pricePerLitre === null ? '' : words.say('saved.money', { money: formats.money(size * pricePerLitre) });
+  const [low, high] = [Math.max(0, size - avoided.halfWidthLitres), size + avoided.halfWidthLitres];
+  const inMoney = (litres: number): string => formats.money(litres * (pricePerLitre ?? 0));
+  const money = pricePerLitre === null ? '' : words.say('saved.money', { money: inMoney(size) });
+  const range = pricePerLitre === null ? '' : words.say('saved.range', { low: inMoney(low), high: inMoney(high) });
   const values = {
     month: formats.month(firstWork),
     litres: (avoided.litres < 0 && !avoided.isSure ? '−' : '') + said(size),
     half: said(avoided.halfWidthLitres),
-    low: said(Math.max(0, size - avoided.halfWidthLitres)),
-    high: said(size + avoided.halfWidthLitres),
+    low: said(low),
+    high: said(high),
+    range,
     money,
   };
   if (!avoided.isSure) return words.say('saved.unsure', values);

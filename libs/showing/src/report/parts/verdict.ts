@@ -1,0 +1,63 @@
+import { isWithin } from './drawings.js';
+import type { VolumeFigures, Writer } from '../figures.js';
+import { type PeriodSums, sum } from '../period-sums.js';
+import type { ReportPeriod } from '../report-input.js';
+
+/** July 2026; or May 2026 to July 2026. */
+export const periodInWords = ({ formats, words }: Writer, { from, until }: ReportPeriod): string =>
+  from === until ? formats.month(from) : words.say('period', { from: formats.month(from), until: formats.month(until) });
+
+/** What a verdict is of. */
+export interface Judged {
+  readonly name: string;
+  readonly when: string;
+  readonly sums: PeriodSums;
+  readonly volumes: VolumeFigures;
+  readonly confidence: number;
+}
+
+/** In July 2026; from May 2026 to July 2026; a period whose last month is not over says up to which day. */
+export function whenInWords({ formats, words }: Writer, { from, until }: ReportPeriod, through: string | null): string {
+  const when =
+    from === until
+      ? words.say('when.month', { month: formats.month(from) })
+      : words.say('when.months', monthsInWords(formats, from, until));
+  return through === null ? when : words.say('when.upTo', { when, day: formats.dayInWords(through) });
+}
+
+const monthsInWords = (formats: Writer['formats'], from: string, until: string) => ({
+  from: formats.month(from),
+  until: formats.month(until),
+});
+
+/** What a property took against what its plants needed, in one sentence; what is not known is said so. */
+export function verdictOf(writer: Writer, { name, when, sums, volumes, confidence }: Judged): string {
+  const { words, formats } = writer;
+  const { metered, needed, aboveNeed } = sums;
+  const { said, between } = volumes;
+  if (metered.litres === null) return words.say('verdict.notMetered', { name, when, reason: words.because(metered.reason) });
+  const values = { name, when, metered: said(metered.litres), needed: said(needed.litres) };
+  if (needed.litres === null || aboveNeed.litres === null)
+    return words.say('verdict.noNeed', { ...values, reason: words.because(needed.reason) });
+  if (isWithin(aboveNeed, confidence)) return words.say('verdict.near', values);
+  const share = needed.litres > 0 ? ` (${formats.percent(Math.abs(aboveNeed.litres) / needed.litres)})` : '';
+  const money = aboveNeed.money === null ? '' : words.say('verdict.money', { money: formats.money(Math.abs(aboveNeed.money)) });
+  return words.say(aboveNeed.litres > 0 ? 'verdict.above' : 'verdict.below', {
+    ...values,
+    gap: said(between(aboveNeed.litres, metered.litres, needed.litres)),
+    share,
+    money,
+  });
+}
+
+/** What all properties of a client took, in one sentence; those that are not known are counted, never taken as zero. */
+export function verdictOfAll(writer: Writer, when: string, all: readonly PeriodSums[]): string {
+  const known = all.filter(({ metered, needed }) => metered.litres !== null && needed.litres !== null);
+  const metered = sum(known.map((each) => each.metered.litres));
+  const needed = sum(known.map((each) => each.needed.litres));
+  const count = all.length;
+  if (metered === null || needed === null) return writer.words.say('verdict.none', { when, count });
+  const { said } = writer.volumes(Math.max(metered, needed));
+  const values = { when, count, known: known.length, metered: said(metered), needed: said(needed) };
+  return writer.words.say(known.length === count ? 'verdict.all' : 'verdict.some', values);
+}

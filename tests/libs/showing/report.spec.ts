@@ -1,0 +1,156 @@
+import type { GivenMonth, GivenProperty, ReportInput } from '@rillbook/showing/report/report-input.js';
+import { restoreReport } from '@rillbook/showing/report/restore-report.js';
+import { writeReport } from '@rillbook/showing/report/write-report.js';
+import { expect, it } from 'vitest';
+import { inventedReport } from '../../support/invented-report.mjs';
+
+const volume = (litres: number | null, reason: string | null = null) => ({
+  litres,
+  sdLitres: litres && litres * 0.01,
+  estimatedShare: 0,
+  reason,
+});
+const gap = (high: number | null, low: number | null) => {
+  if (high === null || low === null) return { litres: null, sdLitres: null, money: null };
+  return { litres: high - low, sdLitres: 1000, money: (high - low) * 0.002 };
+};
+
+/** July 2026 in litres; a day may be the last that is known. */
+function july(litres: Partial<Record<'allowed' | 'needed' | 'programmed' | 'metered', number | null>>, days = 31): GivenMonth {
+  const { allowed = 100_000, needed = 100_000, programmed = 100_000, metered = 100_000 } = litres;
+  return {
+    month: '2026-07',
+    daysCovered: days,
+    daysInMonth: 31,
+    through: `2026-07-${days}`,
+    allowed: volume(allowed),
+    needed: volume(needed),
+    programmed: volume(programmed, 'settings-not-known'),
+    metered: volume(metered, 'readings-missing'),
+    landscapeGap: gap(needed, allowed),
+    settingsGap: gap(programmed, needed),
+    unexplainedGap: gap(metered, programmed),
+    aboveNeed: gap(metered, needed),
+    aboveAllowed: gap(metered, allowed),
+    etoMm: 200,
+    rainMm: 0,
+    zones: [
+      { zoneId: 'lawn', neededLitres: 70_000, isCounted: true },
+      { zoneId: 'pots', neededLitres: 500, isCounted: false },
+    ],
+  };
+}
+
+const property = (name: string, month: GivenMonth, more: Partial<GivenProperty> = {}): GivenProperty => ({
+  id: name,
+  name,
+  where: '',
+  months: [month],
+  firstWork: null,
+  pricePerLitre: 0.002,
+  findings: [],
+  work: [],
+  allowance: null,
+  zones: [],
+  ...more,
+});
+
+const written = (properties: readonly GivenProperty[], more: Partial<ReportInput> = {}) =>
+  writeReport({ ...inventedReport(0), units: 'metric', period: { from: '2026-07', until: '2026-07' }, properties, ...more });
+const page = (given: GivenProperty, more: Partial<ReportInput> = {}) => written([given], more).pages[0]!;
+
+it('says why: what was set, what no program explains, what the plants need beyond what is allowed', () => {
+  expect(page(property('Alder', july({ programmed: 150_000, metered: 190_000, allowed: 60_000 }))).why).toBe(
+    'The controllers were set to give 50.0 m³ more than the plants needed. Another 40.0 m³ ran that no program explains: a leak, a broken head, or a run that is not on record. With this weather the plants themselves needed 40.0 m³ more than is allowed.',
+  );
+  expect(page(property('Alder', july({ metered: 100_500 }))).why).toBe(
+    'The controllers were set to about what the plants needed. The meter shows no sign of a leak: it fits what was programmed.',
+  );
+  expect(page(property('Alder', july({ programmed: null }))).why).toBe(
+    'Why cannot be told: what was programmed is not known, the controller’s settings have not been read.',
+  );
+});
+
+it('says up to which day a period is known whose last month is not over', () => {
+  expect(page(property('Alder', july({ metered: 190_000 }, 20))).verdict).toBe(
+    'In July 2026, up to Monday 20 July, Alder took 190.0 m³: 90.0 m³ (90%) more than its plants needed with the weather that came, about $180.',
+  );
+});
+
+it('of several properties says which is off: a thirsty one never hides a drowned one', () => {
+  const { verdict, all } = written([
+    property('Alder', july({ metered: 150_000 })),
+    property('Birch', july({ metered: 50_000 })),
+    property('Cedar', july({})),
+    property('Dogwood', july({ metered: null })),
+  ]);
+  expect(verdict).toBe('In July 2026, 3 of your 4 properties took 300.0 m³; their plants needed 300.0 m³. The others are not known yet.');
+  expect(all!.why).toBe(
+    'More than their plants needed: Alder (50.0 m³). Less than their plants needed: Birch (50.0 m³). About what their plants needed: Cedar.',
+  );
+  expect(all!.gauge).toBeNull();
+  expect(all!.table.rows.map(({ label, cells }) => [label, cells[0]!.shown])).toEqual([
+    ['Alder', '150.0'],
+    ['Birch', '50.0'],
+    ['Cedar', '100.0'],
+    ['Dogwood', '–'],
+    ['together', '–'],
+  ]);
+  expect(all!.table.notes).toEqual(['Dogwood, together: meter readings are missing.']);
+});
+
+it('states what an allowance is made of, and counts a zone that is not metered apart', () => {
+  const zones = [
+    { id: 'lawn', name: 'Lawn', areaM2: 300, plantFactor: 0.8, plants: 'turf cool-season', method: 'rotor' },
+    { id: 'pots', name: 'Pots', areaM2: 5, plantFactor: 0.8, plants: 'annuals', method: 'hand' },
+  ];
+  const allowance = { from: 'ordinance', etaf: 0.45, specialLandscapeAreaM2: 40 } as const;
+  const [budget, hydrozones] = page(property('Alder', july({}), { zones, allowance })).ordinance!.tables;
+  expect(budget!.rows.map(({ cells }) => cells[0]!.shown)).toEqual(['0.45', '305', '40']);
+  expect(hydrozones!.rows.map(({ label, cells }) => [label, ...cells.map(({ shown }) => shown)])).toEqual([
+    ['Lawn · cool-season turf · rotor', '300', '0.80', '70.0'],
+    ['Pots · annuals · by hand · not metered', '5', '0.80', '0.5'],
+    ['together, need of what is metered', '305', '0.80', '70.0'],
+  ]);
+});
+
+it('names the zone of a finding, and tells a month’s water of it, or a year’s where seasons matter', () => {
+  const finding = {
+    id: 'f',
+    state: 'open',
+    zones: ['Lawn'],
+    fromOn: '2026-08-02',
+    untilOn: null,
+    litres: 12_345,
+    money: 24,
+    resolvedWith: null,
+  };
+  const said = (kind: string, language: 'en' | 'es' = 'en') =>
+    page(property('Alder', july({}), { findings: [{ ...finding, kind }] }), { language }).sections.find(({ id }) => id === 'recommended')!
+      .lines[0]!.says;
+  expect(said('steady flow')).toBe(
+    'Look for the leak, the broken pipe or the valve that does not close: Lawn. It has been seen since Sunday 2 August. It would save about 12.3 m³, about $24 a month.',
+  );
+  expect(said('mixed water needs', 'es')).toBe(
+    'Dar su propia zona a las plantas con distintas necesidades: Lawn. Se ve desde el domingo 2 de agosto. Ahorraría unos 148 m³, unos $288 al año.',
+  );
+});
+
+it('opens what was kept in an older shape, and adds nothing to it', () => {
+  const model = writeReport(inventedReport(7));
+  const { all, method: _, pages, ...rest } = model;
+  const old = {
+    ...rest,
+    format: 1,
+    summary: all!.table,
+    pages: pages.map(({ why: _why, ordinance, ...each }) => ({
+      ...each,
+      ordinance: ordinance && { ...ordinance, table: ordinance.tables[0] },
+    })),
+  };
+  const opened = restoreReport(JSON.stringify(old));
+  expect(opened.format).toBe(2);
+  expect(opened.all!.table.rows).toEqual(JSON.parse(JSON.stringify(all!.table.rows)));
+  expect(opened.pages.map(({ verdict, why }) => [verdict, why])).toEqual(pages.map(({ verdict }) => [verdict, '']));
+  expect(restoreReport(JSON.stringify(model))).toEqual(JSON.parse(JSON.stringify(model)));
+});
