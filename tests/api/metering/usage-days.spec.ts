@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { inTransaction } from '../../../apps/api/src/platform/database/organization-transaction.js';
 import { organizationActor } from '../../../apps/api/src/platform/database/actor.js';
 import { type UsageRow, mergeUsage } from '../../../apps/api/src/features/metering/usage/merge-usage.service.js';
-import { type Built, aMeter, aProperty } from '../../support/builders.js';
+import { type Built, aController, aMeter, aProperty, aZone, someSettings } from '../../support/builders.js';
 import { type Somebody, type TestApp, startApp } from '../../support/test-app.js';
 
 let product: TestApp;
@@ -147,4 +147,34 @@ it('refuses a stretch of more days than a page can show', async () => {
     { id: meter['property_id'] },
   );
   expect(answer.errors[0]!.extensions).toMatchObject({ code: 'VALUE_REFUSED', details: { field: 'until' } });
+});
+
+it('offers what a controller seems to be set to by its usage alone, until somebody has read it', async () => {
+  const organizationId = await product.organization();
+  await product.database.admin(`update organization set stands_still_on = '2026-07-10' where id = $1`, [organizationId]);
+  const office = await product.somebody(organizationId, 'office');
+  const property = await aProperty(product.database, organizationId, { time_zone: 'America/Phoenix' });
+  const meter = await aMeter(product.database, property);
+  const controller = await aController(product.database, property);
+  await aZone(product.database, property, { controller_id: controller.id, station: 1 });
+  // Quarters of an hour of three weeks; water for an hour from 3:00 on Mondays, Wednesdays and Fridays. 15 June 2026 is a Monday.
+  const WATERED = new Set([0, 2, 4]);
+  const rows = feed(meter, ['2026-06-15T07:00:00Z', '2026-07-08T07:00:00Z'], 15, (at) =>
+    WATERED.has(Math.floor(at / 96) % 7) && at % 96 >= 12 && at % 96 < 16 ? 149 + (at % 3) : 0,
+  );
+  await inTransaction(product.source, organizationActor(organizationId, 'import'), (tx) => mergeUsage(tx, rows));
+  const ask = async () =>
+    (
+      await office.send(
+        'query($id: ID!) { property(id: $id) { controllers { inferredSettings { meterId through programs { name days starts minutes confidence } } } } }',
+        { id: property.id },
+      )
+    ).data.property.controllers[0].inferredSettings;
+  expect(await ask()).toEqual({
+    meterId: meter.id,
+    through: '2026-07-07',
+    programs: [{ name: 'A', days: 'Mon Wed Fri', starts: ['03:00'], minutes: [60], confidence: 1 }],
+  });
+  await someSettings(product.database, controller, { effective_at: '2026-07-01T12:00:00Z', record: 'found' });
+  expect(await ask()).toBeNull();
 });

@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import { MeterAccountsResolver, PropertyAccountsResolver } from './months/property-accounts.field-resolver.js';
 import { UncertaintyShareResolver } from './months/uncertainty-share.field-resolver.js';
 import { WhatIfResolver } from './months/what-if.field-resolver.js';
+import { InferredSettingsResolver } from './strip/inferred-settings.field-resolver.js';
 import { RecomputeJob } from './recompute/recompute.job.js';
 import { RecomputeProperties } from './recompute/recompute-properties.service.js';
 import { RecomputeResolver } from './recompute/recompute.resolver.js';
@@ -18,6 +19,7 @@ import { TouchAccounts } from './recompute/touch-accounts.service.js';
     MeterAccountsResolver,
     UncertaintyShareResolver,
     WhatIfResolver,
+    InferredSettingsResolver,
   ],
   exports: [TouchAccounts],
 })

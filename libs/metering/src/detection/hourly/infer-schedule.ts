@@ -53,8 +53,9 @@ interface Found {
  * @returns Programs to be confirmed, the surest first; none where nothing recurs. [code]
  */
 export function inferSchedule(usage: StepUsage, calendar: LocalDays): readonly InferredProgram[] {
-  const first = Math.max(0, calendar.days - FROM_DAYS);
-  if (calendar.days - first < LEAST_DAYS) return [];
+  const fed = calendar.midnights.findIndex((midnight) => midnight >= usage.firstMinute);
+  const first = Math.max(fed, calendar.days - FROM_DAYS);
+  if (fed < 0 || calendar.days - first < LEAST_DAYS) return [];
   const found = startsOf(usage, calendar, first).flatMap((start) => {
     const best = daysOf(start, calendar, first);
     return best && best.confidence >= LEAST_CONFIDENCE ? [{ ...best, start }] : [];

@@ -6,7 +6,7 @@ import type { ControllerToSetFragment } from '../../../../graphql/__generated__/
 import { useMasked } from '../../../../page/use-masked.js';
 import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
 import { SentLine } from '../../device/SentLine.js';
-import type { NamedStation } from '../editor/named-station.js';
+import type { NamedStation } from '../../../../programs/named-station.js';
 import type { StepProps } from '../step-props.js';
 import { CautionWords } from '../CautionWords.js';
 import { namedAs } from '../named.js';
@@ -14,8 +14,8 @@ import { KeptSettings } from './KeptSettings.js';
 import { PlannedBesidePresent } from './PlannedBesidePresent.js';
 import { countOfDifferences } from './plan-rows.js';
 import { SettingsActions } from './SettingsActions.js';
-import { SettingsEditor } from '../editor/SettingsEditor.js';
-import type { GivenProgram } from '../editor/settings-fact.js';
+import { SettingsEditor } from './SettingsEditor.js';
+import type { GivenProgram } from '../../../../programs/settings-fact.js';
 import { useSettings } from './use-settings.js';
 
 export const controllerToSet = graphql(`

@@ -1,6 +1,6 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Table } from '../../../../ui/tables/Table.js';
-import type { NamedStation } from '../editor/named-station.js';
+import type { NamedStation } from '../../../../programs/named-station.js';
 import { PlanLine } from './PlanLine.js';
 import type { PlanProgram } from './plan-rows.js';
 

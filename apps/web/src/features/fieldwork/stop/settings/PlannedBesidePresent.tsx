@@ -3,10 +3,10 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useSays } from '../../../../says/use-says.js';
 import { Tabs } from '../../../../ui/dialogs/Tabs.js';
-import type { NamedStation } from '../editor/named-station.js';
+import type { NamedStation } from '../../../../programs/named-station.js';
 import { PlanTable } from './PlanTable.js';
 import { planPrograms, stateDiffers } from './plan-rows.js';
-import type { GivenSettings } from '../editor/settings-fact.js';
+import type { GivenSettings } from '../../../../programs/settings-fact.js';
 
 interface Props {
   readonly planned: GivenSettings | null;

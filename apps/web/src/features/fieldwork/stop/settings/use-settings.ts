@@ -4,7 +4,7 @@ import type { Operation } from '../../../../offline/operation.js';
 import { useOutbox } from '../../../../offline/PhoneProvider.js';
 import { localTimeAt } from '../../../../page/values/local-instant.js';
 import { useSave } from '../../device/use-save.js';
-import { type GivenProgram, sentPrograms } from '../editor/settings-fact.js';
+import { type GivenProgram, sentPrograms } from '../../../../programs/settings-fact.js';
 
 export interface KeptFact {
   readonly record: string;

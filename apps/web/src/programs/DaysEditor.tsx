@@ -1,7 +1,7 @@
 import { FormattedMessage, useIntl } from 'react-intl';
-import { TextField } from '../../../../ui/forms/Field.js';
-import { RadioList } from '../../../../ui/forms/Select.js';
-import { useViewer } from '../../../../session/viewer.js';
+import { TextField } from '../ui/forms/Field.js';
+import { RadioList } from '../ui/forms/Select.js';
+import { useViewer } from '../session/viewer.js';
 import { daysOf, WEEKDAYS } from './settings-fact.js';
 
 interface Props {

@@ -1,5 +1,5 @@
 import type { IntlShape } from 'react-intl';
-import { typedNumber } from '../../../../i18n/numbers.js';
+import { typedNumber } from '../i18n/numbers.js';
 import type { GivenProgram, GivenSettings, GivenStation } from './settings-fact.js';
 
 /** A program as it is typed: text until it is saved. */

@@ -1,15 +1,14 @@
 import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Button } from '../../../../ui/forms/Button.js';
-import { RadioList } from '../../../../ui/forms/Select.js';
 import { PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
 import { SentLine } from '../../device/SentLine.js';
 import { useDraft } from '../../../../offline/use-draft.js';
 import type { StepProps } from '../step-props.js';
-import type { NamedStation } from './named-station.js';
-import { ProgramsEditor } from './ProgramsEditor.js';
-import { draftOf, type ProgramDraft, problemOfDrafts, programsOf } from './program-draft.js';
-import type { GivenProgram, GivenSettings } from './settings-fact.js';
+import type { NamedStation } from '../../../../programs/named-station.js';
+import { type SettingsDraft, SettingsForm } from '../../../../programs/SettingsForm.js';
+import { draftOf, problemOfDrafts, programsOf } from '../../../../programs/program-draft.js';
+import type { GivenProgram, GivenSettings } from '../../../../programs/settings-fact.js';
 
 interface Props {
   readonly draftKey: string;
@@ -22,13 +21,6 @@ interface Props {
   readonly onSave: (state: string, programs: readonly GivenProgram[]) => Promise<boolean>;
   readonly onCancel: () => void;
 }
-
-interface SettingsDraft {
-  readonly state: string;
-  readonly programs: readonly ProgramDraft[];
-}
-
-const STATES = ['on', 'off', 'weather', 'unknown'] as const;
 
 /** A short editor of what is on the controller: state, and each program's days, starts, percent and minutes. */
 export function SettingsEditor({ draftKey, base, stations, mostStations, record, heading, frame, onSave, onCancel }: Props) {
@@ -56,22 +48,7 @@ export function SettingsEditor({ draftKey, base, stations, mostStations, record,
           {wrong}
         </p>
       )}
-      <div className="stack">
-        <RadioList
-          label={intl.formatMessage({ id: 'field.settings.state' })}
-          value={draft.state}
-          choices={STATES.map((state) => ({ value: state as string, words: intl.formatMessage({ id: `controller.${state}` }) }))}
-          onChange={(state) => setDraft({ ...draft, state })}
-        />
-        {draft.state === 'on' && (
-          <ProgramsEditor
-            programs={draft.programs}
-            stations={stations}
-            mostStations={mostStations}
-            onChange={(programs) => setDraft({ ...draft, programs })}
-          />
-        )}
-      </div>
+      <SettingsForm draft={draft} stations={stations} mostStations={mostStations} onChange={setDraft} />
     </PhoneFrame>
   );
 }

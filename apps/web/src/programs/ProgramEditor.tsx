@@ -1,6 +1,6 @@
 import { FormattedMessage, useIntl } from 'react-intl';
-import { Button } from '../../../../ui/forms/Button.js';
-import { TextField } from '../../../../ui/forms/Field.js';
+import { Button } from '../ui/forms/Button.js';
+import { TextField } from '../ui/forms/Field.js';
 import type { NamedStation } from './named-station.js';
 import { DaysEditor } from './DaysEditor.js';
 import { MinutesEditor } from './MinutesEditor.js';
