@@ -157,3 +157,52 @@ it('a deep link survives the sign-in', async () => {
   expect(new URL(page.url()).search).toContain('state=work');
   await context.close();
 });
+
+it("a stage change over the demonstration's supplier goes from the rule to the crew's phone", async () => {
+  const RULE = 'Stage 2: two days a week';
+  const office = await as('office', DESK);
+  await office.goto('/');
+  const { waterSuppliers, me } = await ask(office, '{ waterSuppliers { id } me { organization { today } } }');
+  await office.goto(`/rule-change/${waterSuppliers[0].id}`);
+  await office.getByLabel('Name of the rule').fill(RULE);
+  await office.getByLabel('Days a week at most').fill('2');
+  await office.getByRole('button', { name: 'Show what it changes' }).click();
+  // Every controller of the supplier is planned first, one after the other.
+  await office.getByRole('button', { name: 'Bring in the rule' }).click({ timeout: 120_000 });
+  await office.getByText(`${RULE} is in.`).waitFor();
+  await office.getByLabel('Crew').selectOption({ label: 'Crew 1' });
+  await office.getByRole('button', { name: 'Make the work orders' }).click();
+  await office.getByText(/work orders are made/).waitFor({ timeout: 120_000 });
+  const { workOrders } = await ask(
+    office,
+    '{ workOrders { what day crew { name } property { name } plannedSettings { state programs { days stations { station } } } } }',
+  );
+  type Order = { what: string; day: string; crew: { name: string }; property: { name: string }; plannedSettings: Planned };
+  type Planned = { state: string; programs: { days: string; stations: { station: number }[] }[] };
+  const made = (workOrders as Order[]).filter(({ what }) => what === RULE);
+  expect(made.length).toBeGreaterThan(10);
+  for (const { plannedSettings, crew, day } of made) {
+    expect([crew.name, day]).toEqual(['Crew 1', me.organization.today]);
+    const days = new Set(plannedSettings.programs.flatMap((program) => program.days.split(' ')));
+    expect(days.size, JSON.stringify(plannedSettings)).toBeLessThanOrEqual(2);
+  }
+  await office.context().close();
+
+  const phone = await as('crew lead', PHONE);
+  await phone.goto('/today');
+  const { property, plannedSettings } = made[0]!;
+  const stop = await phone
+    .getByRole('link', { name: new RegExp(property.name) })
+    .first()
+    .getAttribute('href');
+  await phone.goto(`${stop}?step=settings`);
+  const { length } = plannedSettings.programs[0]!.days.split(' ');
+  await phone.getByRole('button', { name: 'Set as planned' }).waitFor();
+  await phone
+    .getByText(length === 1 ? /^1 day/ : /^2 days/)
+    .first()
+    .waitFor();
+  await phone.getByRole('button', { name: 'Set as planned' }).click();
+  await phone.getByText(/Kept at/).waitFor();
+  await phone.context().close();
+});

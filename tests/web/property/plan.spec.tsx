@@ -142,7 +142,7 @@ describe('the plan of a controller', () => {
     ).toBeTruthy();
     cleanup();
     await opened(plan({ present: null, leastChange: null }));
-    expect(await screen.findByText(/^No percent and no choice of days keeps every rule/)).toBeTruthy();
+    expect(await screen.findByText(/^No percent, days or start times keep/)).toBeTruthy();
     expect(screen.getByText(/^What is set now is not known/)).toBeTruthy();
   });
 

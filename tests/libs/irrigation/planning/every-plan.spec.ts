@@ -1,6 +1,7 @@
 import { cyclesOfRun, longestCycle } from '@rillbook/irrigation/planning/demand/cycles-of-run.js';
 import { keepsAll } from '@rillbook/irrigation/planning/judge/plan-judgement.js';
 import { planController } from '@rillbook/irrigation/planning/offers/plan-controller.js';
+import { adjustedMinutes } from '@rillbook/irrigation/settings/adjusted-minutes.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { inventedController } from '../../../support/planning/controllers.mjs';
@@ -26,10 +27,11 @@ describe('every plan', () => {
     fc.assert(
       fc.property(worlds, (input) => {
         const step = input.traits.minuteStep ?? 1;
-        for (const { stations } of planController(input).full.programs) {
+        for (const { stations, adjustPercent } of planController(input).full.programs) {
           for (const run of stations) {
             const intake = input.zones.find(({ station }) => station === run.station)?.intake ?? null;
-            const longest = Math.ceil(run.minutes / run.cycles / step - 1e-9) * step;
+            const minutes = adjustedMinutes(run.minutes, adjustPercent, step);
+            const longest = Math.ceil(minutes / run.cycles / step - 1e-9) * step;
             expect(longest).toBeLessThanOrEqual(longestCycle(intake, step) + 1e-9);
           }
         }

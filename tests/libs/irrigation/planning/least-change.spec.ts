@@ -37,6 +37,28 @@ describe('least change', () => {
     expect(keyPresses([program()], offer?.programs ?? [])).toBeLessThanOrEqual(2);
   });
 
+  it('keeps a rule that comes into force within the month on all of it: its days are not those of two broken weeks', () => {
+    // September 2026 ends on a Wednesday: Thu and Sat, and Mon and Tue, are two days each of the weeks that the rule still meets.
+    const days = { kind: 'weekdays' as const, weekdays: ['Mon' as const, 'Tue' as const, 'Thu' as const, 'Sat' as const] };
+    const input = aController([zoneInInches(1, 0.1, 1, { storageDays: 4 })], {
+      month: '2026-09',
+      present: [program({ days })],
+      rules: [{ ...noRule, daysPerWeek: 2, effectiveFrom: '2026-09-24' }],
+    });
+    expect(judgePlan(input, [program({ days })]).breaches).toMatchObject([{ kind: 'too many days a week' }]);
+    expect(planController(input).full.programs[0]?.days).toMatchObject({ weekdays: { length: 2 } });
+  });
+
+  it('moves start times too where longer runs would end after the hours', () => {
+    const present = [program({ starts: [345], stations: [{ station: 1, minutes: 15, cycles: 1, soakMinutes: 0 }] })];
+    const rules = [{ ...noRule, daysPerWeek: 2 }];
+    const offer = leastChange(aController([zoneInInches(1, 0.1, 1, { storageDays: 4 })], { present, rules }));
+    expect(offer).toMatchObject({ kind: 'percent, days and starts', judgement: { breaches: [], limits: [] } });
+    expect(offer?.programs[0]?.adjustPercent).toBeGreaterThan(100);
+    expect(offer?.programs[0]?.stations).toEqual(present[0]?.stations);
+    expect(offer?.judgement.keyPresses).toBeLessThanOrEqual(3);
+  });
+
   it('never lets a longer run off: it leaves thirst that the full program quenches with cycles', () => {
     const clay = intakeInInches(1.6, 0.1, 0.2);
     const input = aController([zoneInInches(1, 0.2, 1.6, { intake: clay, storageDays: 3 })], {

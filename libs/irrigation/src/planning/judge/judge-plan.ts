@@ -1,7 +1,8 @@
-import { dateOfDayNumber, daysOfMonth } from '../../calendar/local-date.js';
+import { dateOfDayNumber, daysOfMonth, weekdayOfDayNumber } from '../../calendar/local-date.js';
 import { judgeRules } from '../../rules/judge-rules.js';
 import type { RuleBreach } from '../../rules/rule-breach.js';
 import type { Program } from '../../settings/settings-fact.js';
+import { rulesInMonth } from '../days/rules-of-zone.js';
 import { openHours } from '../layout/water-window.js';
 import type { PlanInput } from '../plan-input.js';
 import { brokenLimits } from './broken-limits.js';
@@ -11,6 +12,7 @@ import type { PlanJudgement } from './plan-judgement.js';
 import { planRuns, traitsOfMonth } from './plan-runs.js';
 
 const DAY = 1440;
+const WEEK = 7;
 
 /**
  * Replays programs before they are given out: what they use, leave unmet and waste in each zone, when they end, which rules and limits they
@@ -52,19 +54,24 @@ function positive(minutes: number): number {
   return (minutes + DAY) % DAY;
 }
 
+// A plan is set for all of the month: a rule that is in force on any day of it is kept on all, and weeks are judged whole, so that a month that
+// begins or ends within one hides no day too many.
 function breachesOf(input: PlanInput, programs: readonly Program[]): readonly RuleBreach[] {
   const { firstDay, days } = daysOfMonth(input.month);
-  const effectiveAt = `${dateOfDayNumber(firstDay - 3)}T00:00`;
+  const before = weekdayOfDayNumber(firstDay);
+  const after = WEEK - 1 - weekdayOfDayNumber(firstDay + days - 1);
+  const effectiveAt = `${dateOfDayNumber(firstDay - before - 3)}T00:00`;
+  const rules = rulesInMonth(input.rules, input.month, input.place).map((rule) => ({ ...rule, effectiveFrom: null, effectiveUntil: null }));
   return judgeRules(
     {
-      firstDay,
-      days,
+      firstDay: firstDay - before,
+      days: before + days + after,
       facts: [{ effectiveAt, record: 'left', state: 'on', programs }],
       pauses: [],
       traits: traitsOfMonth(input.traits, input.month),
       clockChanges: [],
     },
-    input.rules,
+    rules,
     { ...input.place, stations: input.zones, rain: [] },
   );
 }

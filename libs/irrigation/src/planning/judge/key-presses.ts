@@ -1,6 +1,6 @@
 import { sameSettings } from '../../settings/settings-differences.js';
 import type { Program, ProgramDays } from '../../settings/settings-fact.js';
-import { pressesBetween, stationNow } from '../search/run-setting.js';
+import { pressesBetween, stationNow } from '../pricing/run-setting.js';
 
 /**
  * Key presses from the programs that are set to those wanted: what a person has to enter, each entry once.

@@ -2,11 +2,11 @@ import type { Program } from '../../settings/settings-fact.js';
 import { patternOf } from '../days/day-pattern.js';
 import { classOfPattern, type PatternClass, patternClasses } from '../days/pattern-classes.js';
 import type { PlanInput } from '../plan-input.js';
-import type { Ground } from '../search/assignment.js';
-import type { PlanFrame, PreparedZone } from '../search/prepared-zone.js';
-import type { RunCosts } from '../search/run-costs.js';
-import { stationNow } from '../search/run-setting.js';
-import { type OptionOfSlot, pricedSlots } from '../search/slots.js';
+import type { Ground } from '../pricing/assignment.js';
+import type { PlanFrame, PreparedZone } from '../pricing/prepared-zone.js';
+import type { RunCosts } from '../pricing/run-costs.js';
+import { stationNow } from '../pricing/run-setting.js';
+import { type OptionOfSlot, pricedSlots } from '../pricing/slots.js';
 import type { PercentVariant } from './percent-variants.js';
 
 /** Starts a day that are worth a look on a timer that cannot pause between cycles. */

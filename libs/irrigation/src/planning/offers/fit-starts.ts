@@ -1,6 +1,6 @@
 import { soakAfter } from '../demand/cycles-of-run.js';
 import type { PlanInput } from '../plan-input.js';
-import { type Assignment, costOf, type Ground, priceIn } from '../search/assignment.js';
+import { type Assignment, costOf, type Ground, priceIn } from '../pricing/assignment.js';
 import { type PlacedPrograms, programsOf } from './programs-of.js';
 
 const MOST_ROUNDS = 60;

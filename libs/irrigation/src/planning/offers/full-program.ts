@@ -5,9 +5,10 @@ import { weeksToTry } from '../days/pattern-classes.js';
 import { rulesInMonth } from '../days/rules-of-zone.js';
 import { openHours } from '../layout/water-window.js';
 import type { PlanInput } from '../plan-input.js';
-import type { Ground } from '../search/assignment.js';
-import { planFrame, type PlanFrame, preparedZone, type PreparedZone } from '../search/prepared-zone.js';
-import { type Found, GOOD_GAP, searchPrograms } from '../search/search-programs.js';
+import type { Ground } from '../pricing/assignment.js';
+import { planFrame, type PlanFrame, preparedZone, type PreparedZone } from '../pricing/prepared-zone.js';
+import { FOR_AN_ANSWER, type Found, GOOD_GAP, searchPrograms } from '../search/search-programs.js';
+import type { SearchEffort } from '../search/within-hours.js';
 import { buildGround, type PlanGround } from './build-ground.js';
 import { percentVariants } from './percent-variants.js';
 import { fitStarts } from './fit-starts.js';
@@ -42,28 +43,43 @@ export function planGround(input: PlanInput): PlanGround {
  *
  * @param input - The controller and the month. [code]
  * @param given - Its ground, where it is known already. [min]
+ * @param effort - How much may be looked at: more of it proves more. [–]
  * @returns The best found, and its bound. [–]
  */
-export function fullProgram(input: PlanInput, given: PlanGround = planGround(input)): FullProgram {
-  const { frame, zones } = given;
-  let best: { readonly ground: Ground; readonly found: Found; readonly extra: number } | null = null;
-  let bound = Number.POSITIVE_INFINITY;
-  for (const variant of percentVariants(input)) {
-    const extra = variant.presses * input.weights.keyPress;
-    for (const week of weeksOf(input, zones)) {
-      const ground = buildGround(input, given, week, variant);
-      const known = best ? best.found.cost + best.extra - extra : Number.POSITIVE_INFINITY;
-      const found = searchPrograms(ground, daysOpen(ground), known);
-      bound = Math.min(bound, (found ? found.bound : known * (1 - GOOD_GAP)) + extra);
-      if (!found) continue;
-      if (!best || found.cost + extra < best.found.cost + best.extra) best = { ground, found, extra };
-    }
-  }
-  if (!best) return { programs: [], cost: dryCost(input, frame), bound: dryCost(input, frame), costBeforeLayout: dryCost(input, frame) };
+export function fullProgram(input: PlanInput, given: PlanGround = planGround(input), effort: SearchEffort = FOR_AN_ANSWER): FullProgram {
+  const { best, bound } = searchAll(input, given, effort);
+  if (!best) return nothing(dryCost(input, given.frame));
   const costBeforeLayout = best.found.cost + best.extra;
   const { placed, cost: fitted } = fitStarts(input, best.ground, best.found.assignment);
   const cost = fitted + best.extra;
   return { programs: placed.programs, cost, bound: Math.min(bound, costBeforeLayout), costBeforeLayout };
+}
+
+interface Best {
+  readonly ground: Ground;
+  readonly found: Found;
+  readonly extra: number;
+}
+
+// Percents and sets of weekdays, one after the other: each has to better those before it.
+function searchAll(input: PlanInput, given: PlanGround, effort: SearchEffort): { readonly best: Best | null; readonly bound: number } {
+  let best: Best | null = null;
+  let bound = Number.POSITIVE_INFINITY;
+  for (const variant of percentVariants(input)) {
+    const extra = variant.presses * input.weights.keyPress;
+    for (const week of weeksOf(input, given.zones)) {
+      const ground = buildGround(input, given, week, variant);
+      const known = best ? best.found.cost + best.extra - extra : Number.POSITIVE_INFINITY;
+      const found = searchPrograms(ground, daysOpen(ground), { known, effort });
+      bound = Math.min(bound, (found ? found.bound : known * (1 - GOOD_GAP)) + extra);
+      if (found && found.cost < known) best = { ground, found, extra };
+    }
+  }
+  return { best, bound };
+}
+
+function nothing(cost: number): FullProgram {
+  return { programs: [], cost, bound: cost, costBeforeLayout: cost };
 }
 
 function weeksOf({ present, month }: PlanInput, zones: readonly PreparedZone[]): readonly number[] {

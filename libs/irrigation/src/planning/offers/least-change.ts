@@ -3,79 +3,91 @@ import type { Program } from '../../settings/settings-fact.js';
 import { patternOf } from '../days/day-pattern.js';
 import { patternClasses, weeksToTry } from '../days/pattern-classes.js';
 import { type RulesOfZone, rulesInMonth, rulesOfZone } from '../days/rules-of-zone.js';
+import type { BreachKind } from '../../rules/rule-breach.js';
 import { judgePlan } from '../judge/judge-plan.js';
 import { keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
 import { traitsOfMonth } from '../judge/plan-runs.js';
 import type { PlanInput } from '../plan-input.js';
-import { priceOfProgram } from './start-effect.js';
+import { type Placing, startsMoved } from './starts-moved.js';
+import { dayOfProgram, priceOfProgram } from './start-effect.js';
 
 /** What a controller's percent can be where nobody has said. [%] */
 const MOST_PERCENT = 200;
+/** Unmet need above this share is worth moving start times for. [–] */
+const WORTH_MOVING = 0.02;
+/** What no percent mends. */
+const BY_DAYS: readonly BreachKind[] = ['must not be watered', 'day not allowed', 'too many days a week'];
 /** Days of programs that are tried, cheapest first, until one keeps all rules and limits. */
 const MOST_TRIED = 8;
 
 /** Programs that are offered, and what they do. */
 export interface Offer {
-  readonly kind: 'as set' | 'percent' | 'percent and days' | 'full';
+  readonly kind: 'as set' | 'percent' | 'percent and days' | 'percent and starts' | 'percent, days and starts' | 'full';
   readonly programs: readonly Program[];
   readonly judgement: PlanJudgement;
 }
 
 /**
- * The least change: percents only, or percents and days, whichever costs less with its presses; nothing else is touched.
+ * The least change: percents only, or percents and days, whichever costs less with its presses; nothing else is touched. Where neither ends
+ * within the hours, or only with thirst, start times may be moved as well.
  *
  * Of each program the percent is chosen by what it leaves unmet and wastes in its zones, and never so that anything runs off. Where a timer
  * has one percent for all programs they share it.
  *
  * @param input - The controller, its present programs and the month. [code]
- * @returns The offer, or null where no percent and no days keep every rule and limit, or the present programs are not known. [–]
+ * @returns The offer, or null where no percent, days and starts keep every rule and limit, or the present programs are not known. [–]
  */
 export function leastChange(input: PlanInput): Offer | null {
   const { present } = input;
   if (!present?.length) return null;
   const asSet = { kind: 'as set' as const, programs: present, judgement: judgePlan(input, present) };
-  const offers = [asSet, percentOnly(input, present), percentAndDays(input, present)].filter((offer): offer is Offer => offer !== null);
+  const stay: Placing = (programs) => programs;
+  const offer = cheapest([asSet, percentOnly(input, present, stay), percentAndDays(input, present, stay)]);
+  if (offer && offer.judgement.unmetLitres <= WORTH_MOVING * offer.judgement.neededLitres) return offer;
+  const move = startsMoved(input);
+  return cheapest([offer, percentOnly(input, present, move), percentAndDays(input, present, move)]);
+}
+
+function cheapest(offers: readonly (Offer | null)[]): Offer | null {
   return offers
-    .filter(({ judgement }) => keepsAll(judgement))
+    .filter((offer): offer is Offer => offer !== null && keepsAll(offer.judgement))
     .reduce<Offer | null>((best, offer) => (best && best.judgement.cost <= offer.judgement.cost ? best : offer), null);
 }
 
-function percentOnly(input: PlanInput, present: readonly Program[]): Offer | null {
+function percentOnly(input: PlanInput, present: readonly Program[], placing: Placing): Offer | null {
   const choices = percentChoices(input);
   const gaps = present.map(({ days }) => patternOf(days, `${input.month}-01`).gaps);
-  const priced = (percent: number, at: number) => priceAt(input, present[at] as Program, percent, gaps[at] as readonly number[]);
-  const wished = bestPercents(input, present, (at) => choices.map((percent) => ({ percent, price: priced(percent, at) })));
+  const wished = bestPercents(input, present, (at) =>
+    pricedPercents(input, present[at] as Program, choices)(gaps[at] as readonly number[]),
+  );
   // Longer runs may leave the hours or meet a rule: the largest percents that keep all.
-  return firstThatKeeps(input, 'percent', shorterAndShorter(present, wished, choices));
+  return firstThatKeeps(input, placed(shorterAndShorter(present, wished, choices), placing), false);
 }
 
-function percentAndDays(input: PlanInput, present: readonly Program[]): Offer | null {
+function percentAndDays(input: PlanInput, present: readonly Program[], placing: Placing): Offer | null {
   const rules = rulesInMonth(input.rules, input.month, input.place);
   const zones = input.zones.map((zone) => rulesOfZone(rules, zone));
   const choices = percentChoices(input);
   const from = `${input.month}-01`;
+  const pricesOf = present.map((program) => pricedPercents(input, program, choices));
   const tried = weeksOf(zones, present, from).flatMap((week) => {
     const classes = patternClasses(zones, week, from);
-    const withDays = present.map((program) => {
+    const withDays = present.map((program, index) => {
       const own = zonesOf(input, program);
       return classes
         .filter(({ allowed }) => own.every((zone) => allowed[zone]))
-        .map((of) => {
-          const gaps = of.gaps;
-          const at = choices.map((percent) => ({ percent, price: priceAt(input, program, percent, gaps) }));
-          return { days: of.patterns[0]?.days ?? program.days, at };
-        });
+        .map((of) => ({ days: of.patterns[0]?.days ?? program.days, at: pricesOf[index]?.(of.gaps) ?? [] }));
     });
     if (withDays.some((of) => of.length === 0)) return [];
-    const cheapest = withDays.map((of) => [...of].sort((a, b) => least(a.at) - least(b.at))[0]);
-    const moved = present.map((program, at) => ({ ...program, days: cheapest[at]?.days ?? program.days }));
-    const percents = bestPercents(input, moved, (at) => cheapest[at]?.at ?? []);
+    const best = withDays.map((of) => [...of].sort((a, b) => least(a.at) - least(b.at))[0]);
+    const moved = present.map((program, at) => ({ ...program, days: best[at]?.days ?? program.days }));
+    const percents = bestPercents(input, moved, (at) => best[at]?.at ?? []);
     return [{ programs: moved.map((program, at) => ({ ...program, adjustPercent: percents[at] as number })), moved, percents }];
   });
   const offers = tried
     .slice(0, MOST_TRIED)
-    .flatMap(({ moved, percents }) => firstThatKeeps(input, 'percent and days', shorterAndShorter(moved, percents, choices)) ?? []);
-  return offers.reduce<Offer | null>((best, offer) => (best && best.judgement.cost <= offer.judgement.cost ? best : offer), null);
+    .flatMap(({ moved, percents }) => firstThatKeeps(input, placed(shorterAndShorter(moved, percents, choices), placing), true) ?? []);
+  return cheapest(offers);
 }
 
 interface PricedPercent {
@@ -115,10 +127,20 @@ function bestPercents(
   return programs.map(() => best(together));
 }
 
-function priceAt(input: PlanInput, program: Program, adjustPercent: number, gaps: readonly number[]): number {
+// What a day gives at each percent is the same on any days: it is worked out once.
+function pricedPercents(
+  input: PlanInput,
+  program: Program,
+  choices: readonly number[],
+): (gaps: readonly number[]) => readonly PricedPercent[] {
   const traits = traitsOfMonth(input.traits, input.month);
-  const presses = input.weights.keyPress * Number(adjustPercent !== program.adjustPercent);
-  return priceOfProgram(input, traits, { ...program, adjustPercent }, gaps, daysOfMonth(input.month).days) + presses;
+  const { days } = daysOfMonth(input.month);
+  const at = choices.map((percent) => ({
+    percent,
+    day: dayOfProgram(input, traits, { ...program, adjustPercent: percent }),
+    presses: input.weights.keyPress * Number(percent !== program.adjustPercent),
+  }));
+  return (gaps) => at.map(({ percent, day, presses }) => ({ percent, price: priceOfProgram(day, gaps, input.weights, days) + presses }));
 }
 
 function* shorterAndShorter(programs: readonly Program[], wished: readonly number[], choices: readonly number[]) {
@@ -130,12 +152,27 @@ function* shorterAndShorter(programs: readonly Program[], wished: readonly numbe
   }
 }
 
-function firstThatKeeps(input: PlanInput, kind: Offer['kind'], tried: Iterable<readonly Program[]>): Offer | null {
+function* placed(tried: Iterable<readonly Program[]>, placing: Placing) {
+  for (const programs of tried) {
+    const where = placing(programs);
+    if (where) yield where;
+  }
+}
+
+function firstThatKeeps(input: PlanInput, tried: Iterable<readonly Program[]>, hasDays: boolean): Offer | null {
   for (const programs of tried) {
     const judgement = judgePlan(input, programs);
-    if (keepsAll(judgement)) return { kind, programs, judgement };
+    if (keepsAll(judgement)) return { kind: kindOf(input.present ?? [], programs, hasDays), programs, judgement };
+    // Shorter runs on the same days break such a rule alike.
+    if (judgement.breaches.some(({ kind }) => BY_DAYS.includes(kind))) return null;
   }
   return null;
+}
+
+function kindOf(present: readonly Program[], programs: readonly Program[], hasDays: boolean): Offer['kind'] {
+  const movesStarts = programs.some(({ starts }, at) => starts.join() !== present[at]?.starts.join());
+  if (hasDays) return movesStarts ? 'percent, days and starts' : 'percent and days';
+  return movesStarts ? 'percent and starts' : 'percent';
 }
 
 function zonesOf({ zones }: PlanInput, program: Program): readonly number[] {

@@ -4,10 +4,10 @@ import { EVERY_DAY, maskOfWeekdays, weekdayPattern } from '../days/day-pattern.j
 import { soakAfter } from '../demand/cycles-of-run.js';
 import { placeStarts, type UnplacedProgram } from '../layout/place-starts.js';
 import type { PlanInput } from '../plan-input.js';
-import type { Assignment, Ground } from '../search/assignment.js';
-import type { PreparedZone } from '../search/prepared-zone.js';
-import { runSetting, stationNow } from '../search/run-setting.js';
-import type { SlotOption } from '../search/slots.js';
+import type { Assignment, Ground } from '../pricing/assignment.js';
+import type { PreparedZone } from '../pricing/prepared-zone.js';
+import { runSetting, stationNow } from '../pricing/run-setting.js';
+import type { SlotOption } from '../pricing/slots.js';
 
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
@@ -54,8 +54,13 @@ export function programsOf(input: PlanInput, ground: Ground, assignment: Assignm
   };
 }
 
-// A night that began on Monday goes on on Tuesday: what starts after midnight is set for the day after.
-function dayAfter(days: ProgramDays): ProgramDays {
+/**
+ * A night that began on Monday goes on on Tuesday: what starts after midnight is set for the day after.
+ *
+ * @param days - Days on which the night begins. [code]
+ * @returns Days to set. [code]
+ */
+export function dayAfter(days: ProgramDays): ProgramDays {
   if (days.kind === 'every') return { ...days, from: dateOfDayNumber(dayNumberOfDate(days.from) + 1) };
   if (days.kind !== 'weekdays') return days;
   const mask = maskOfWeekdays(days.weekdays);

@@ -50,6 +50,7 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
   let nodes = 0;
   const chosen = new Array<number>(slots).fill(-1);
   const current = Array.from({ length: slots + 1 }, () => new Float64Array(zones));
+  const bounds = fixed.map(({ length }) => new Float64Array(length + 1));
   (current[0] as Float64Array).set(dry);
 
   const visit = (slot: number, paid: number): void => {
@@ -67,8 +68,9 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
     // Slots that are alike take their options in order; an unused one is followed by unused ones.
     const isAlike = slot > 0 && sameAs[slot] === sameAs[slot - 1];
     const from = isAlike ? (chosen[slot - 1] as number) : -1;
-    const bounds: (readonly [number, number])[] = [];
+    const reach = bounds[slot] as Float64Array;
     for (let option = -1; option < count; option += 1) {
+      reach[option + 1] = Number.POSITIVE_INFINITY;
       if (isAlike && (option < 0 ? false : from < 0 || option < from)) continue;
       let bound = paid + (option < 0 ? 0 : (ofFixed[option] as number));
       const base = option * zones;
@@ -76,12 +78,14 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
         const own = option < 0 ? Number.POSITIVE_INFINITY : (of[base + zone] as number);
         bound += Math.min(here[zone] as number, own, after[zone] as number);
       }
-      if (bound < best - DUST) bounds.push([bound, option]);
+      reach[option + 1] = bound;
     }
-    bounds.sort((a, b) => a[0] - b[0]);
     const next = current[slot + 1] as Float64Array;
-    for (const [bound, option] of bounds) {
-      if (bound >= best - DUST) break;
+    for (;;) {
+      let [option, bound] = [-2, best - DUST];
+      for (let at = 0; at <= count; at += 1) if ((reach[at] as number) < bound) [option, bound] = [at - 1, reach[at] as number];
+      if (option < -1) break;
+      reach[option + 1] = Number.POSITIVE_INFINITY;
       nodes += 1;
       if (nodes > mostNodes) {
         leftOut = Math.min(leftOut, bound);

@@ -1,5 +1,5 @@
 import type { DayPattern } from '../days/day-pattern.js';
-import { type Assignment, excessOf, type Ground, minutesOfSlots, priceIn } from './assignment.js';
+import { type Assignment, excessOf, type Ground, minutesOfSlots, priceIn } from '../pricing/assignment.js';
 import { turnDays } from './turn-days.js';
 
 const MOST_ROUNDS = 200;

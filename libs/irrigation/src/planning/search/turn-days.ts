@@ -1,5 +1,5 @@
 import type { DayPattern } from '../days/day-pattern.js';
-import { type Assignment, excessOf, type Ground, minutesOfSlots } from './assignment.js';
+import { type Assignment, excessOf, type Ground, minutesOfSlots } from '../pricing/assignment.js';
 
 /** Turns of the days of all programs that are tried; four programs of seven turns are 2,401. */
 const MOST_TURNS = 2500;

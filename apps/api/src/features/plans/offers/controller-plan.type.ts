@@ -44,7 +44,7 @@ export class PlanBreach {
   @Field(() => [Int])
   stations: number[];
 
-  /** days of the month on which it is broken */
+  /** days of the month's whole weeks on which it is broken */
   @Field(() => Int)
   times: number;
 }
@@ -91,7 +91,7 @@ export class PlanResult {
 /** Programs that are offered. */
 @ObjectType()
 export class PlanOffer {
-  /** `as set`, `percent`, `percent and days` or `full` */
+  /** `as set`, `percent`, `percent and days`, `percent and starts`, `percent, days and starts` or `full` */
   @Field(() => String)
   kind: string;
 

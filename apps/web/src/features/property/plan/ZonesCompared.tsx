@@ -13,7 +13,7 @@ interface Props {
 /** Zone by zone: what each way leaves unmet, and what it wastes. */
 export function ZonesCompared({ shown, name, names }: Props) {
   const intl = useIntl();
-  const zones = shown.at(-1)?.result.zones ?? [];
+  const zones = [...(shown.at(-1)?.result.zones ?? [])].sort((a, b) => a.station - b.station);
   const column = useVolumeColumn(
     Math.max(0, ...shown.flatMap(({ result }) => result.zones.flatMap((zone) => [zone.neededLitres, zone.unmetLitres, zone.wastedLitres]))),
   );

@@ -56,72 +56,78 @@ graphql(`
 
 type Offer = NonNullable<NonNullable<BreakerOfRuleFragment['plan']>['full']>;
 
-/** A controller that breaks the rule: how, what each offer would change on it, and what comes of it. */
+/** A controller that breaks the rule: how, what each offer would change on it, and what comes of it; an offer is a row. */
 export function BreakerRow({ under: { property, controller, breaches, plan } }: { readonly under: BreakerOfRuleFragment }) {
   const intl = useIntl();
-  const { word } = useSays();
   const offers = [plan?.leastChange, plan?.full].filter((offer): offer is Offer => Boolean(offer));
-  const broken = (breaches ?? []).map(({ rule, kind, times }) =>
-    intl.formatMessage({ id: 'plan.breach' }, { rule, kind: word('plan.breach', kind), times }),
-  );
+  const [first, ...others] = offers;
+  const rows = Math.max(1, offers.length);
   return (
-    <tr>
-      <td>
-        <Link to={paths.property(property.id)}>{property.name}</Link> <span className="soft">{controller.name}</span>
-      </td>
-      <td>
-        {[...new Set(broken)].map((each) => (
-          <span className="line" key={each}>
-            {each}
-          </span>
-        ))}
-      </td>
-      <td>
-        {offers.map((offer) => (
-          <Change key={offer.kind} offer={offer} present={controller.presentSettings ?? null} />
-        ))}
-        {offers.length === 0 && plan?.reason && planReason(intl, namesOf({}), plan.reason)}
-      </td>
-      <td>
-        {offers.map((offer) => (
-          <Outcome key={offer.kind} offer={offer} />
-        ))}
-      </td>
-    </tr>
+    <>
+      <tr>
+        <td rowSpan={rows}>
+          <Link to={paths.property(property.id)}>{property.name}</Link> <span className="soft">{controller.name}</span>
+        </td>
+        <td rowSpan={rows}>
+          <Broken breaches={breaches ?? []} />
+        </td>
+        {first ? (
+          <OfferCells offer={first} present={controller.presentSettings ?? null} />
+        ) : (
+          <td colSpan={2}>{plan?.reason && planReason(intl, namesOf({}), plan.reason)}</td>
+        )}
+      </tr>
+      {others.map((offer) => (
+        <tr key={offer.kind}>
+          <OfferCells offer={offer} present={controller.presentSettings ?? null} />
+        </tr>
+      ))}
+    </>
   );
 }
 
-interface ChangeProps {
+/** What is broken, each rule once: programs that break it alike are one line. */
+function Broken({ breaches }: { readonly breaches: NonNullable<BreakerOfRuleFragment['breaches']> }) {
+  const intl = useIntl();
+  const { word } = useSays();
+  const lines = new Map<string, { rule: string; kind: string; times: number }>();
+  for (const { rule, kind, times } of breaches) {
+    const key = JSON.stringify([rule, kind]);
+    lines.set(key, { rule, kind, times: Math.max(times, lines.get(key)?.times ?? 0) });
+  }
+  return [...lines].map(([key, { rule, kind, times }]) => (
+    <span className="line" key={key}>
+      {intl.formatMessage({ id: 'plan.breach' }, { rule, kind: word('plan.breach', kind), times })}
+    </span>
+  ));
+}
+
+interface OfferProps {
   readonly offer: Offer;
   readonly present: BreakerOfRuleFragment['controller']['presentSettings'] | null;
 }
 
-function Change({ offer: { kind, programs }, present }: ChangeProps) {
+function OfferCells({ offer: { kind, programs, result }, present }: OfferProps) {
   const intl = useIntl();
   const formats = useFormats();
-  const { word } = useSays();
+  const { word, volume } = useSays();
   const now = present ?? { state: 'on', programs: [] };
   const changes = settingsChanges(intl, formats, now, { state: programs.length > 0 ? 'on' : 'off', programs });
   return (
-    <span className="line">
-      <b>{word('plan.offer', kind)}</b> {changes.join('; ')}
-    </span>
-  );
-}
-
-function Outcome({ offer: { result } }: { readonly offer: Offer }) {
-  const formats = useFormats();
-  const { volume } = useSays();
-  return (
-    <span className="line">
-      <FormattedMessage
-        id="ruleChange.outcome"
-        values={{
-          unmet: volume(result.unmetLitres),
-          wasted: volume(result.wastedLitres),
-          ends: result.endsAt ? clockInWords(formats, result.endsAt) : 'none',
-        }}
-      />
-    </span>
+    <>
+      <td>
+        <b>{word('plan.offer', kind)}</b> <span>{changes.join('; ')}</span>
+      </td>
+      <td>
+        <FormattedMessage
+          id="ruleChange.outcome"
+          values={{
+            unmet: volume(result.unmetLitres),
+            wasted: volume(result.wastedLitres),
+            ends: result.endsAt ? clockInWords(formats, result.endsAt) : 'none',
+          }}
+        />
+      </td>
+    </>
   );
 }

@@ -10,6 +10,7 @@ import { PageHead } from '../../../ui/frame/PageHead.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { WhatChanges } from './WhatChanges.js';
 import { RuleForm } from './RuleForm.js';
+import '../property.css';
 import { emptyRule, type RuleDraft, ruleInput } from './rule-draft.js';
 
 const suppliersDocument = graphql(`

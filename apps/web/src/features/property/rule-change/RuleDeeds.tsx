@@ -34,22 +34,19 @@ interface Props {
   readonly propertyIds: readonly string[];
   readonly crews: readonly { readonly id: string; readonly name: string }[];
   readonly today: string;
-  readonly onIn: () => void;
 }
 
 const MOST_AT_ONCE = 10;
 
 /** First the rule is brought in, then the work is made: a crew is never sent for a rule that is not there. */
-export function RuleDeeds({ rule, replaces, month, propertyIds, crews, today, onIn }: Props) {
+export function RuleDeeds({ rule, replaces, month, propertyIds, crews, today }: Props) {
   const bringIn = useDeed(bringInDocument);
   const order = useDeed(orderDocument);
   const [isIn, setIn] = useState(false);
   const [made, setMade] = useState<number | null>(null);
   const usual = rule.effectiveFrom && rule.effectiveFrom > today ? rule.effectiveFrom : today;
   const bring = async (): Promise<void> => {
-    if (!(await bringIn.run({ rule, replaces }))) return;
-    setIn(true);
-    onIn();
+    if (await bringIn.run({ rule, replaces })) setIn(true);
   };
   const give = async (to: CrewAndDay): Promise<void> => {
     let count = 0;

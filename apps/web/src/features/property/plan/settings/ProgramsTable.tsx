@@ -55,7 +55,7 @@ function ProgramRow({ program }: { readonly program: ComparedProgram }) {
       <td>
         <b>{name}</b>
       </td>
-      <td>{daysInWords(intl, formats, days)}</td>
+      <td className="days">{daysInWords(intl, formats, days)}</td>
       <td>
         {[...starts]
           .sort()

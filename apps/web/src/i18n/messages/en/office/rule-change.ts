@@ -21,13 +21,13 @@ export const ruleChange = {
   'ruleChange.breakers':
     '{count, plural, =0 {No controller breaks} one {One controller breaks} other {# controllers break}} a rule then, of {all} looked at',
   'ruleChange.seen':
-    'Properties {from} to {until} of {properties}.{unknown, plural, =0 {} one { One controller’s settings are not known, or it cannot be planned: look at it on site.} other { The settings of # controllers are not known, or they cannot be planned: look at them on site.}}',
+    'Of {properties, plural, one {# property} other {# properties}} of the supplier {until} are looked at.{unknown, plural, =0 {} one { One controller’s settings are not known, or it cannot be planned: look at it on site.} other { The settings of # controllers are not known, or they cannot be planned: look at them on site.}}',
   'ruleChange.where': 'Controller',
   'ruleChange.breaks': 'What it breaks',
   'ruleChange.enter': 'What to enter instead',
   'ruleChange.result': 'What comes of it',
   'ruleChange.outcome': '{unmet} unmet, {wasted} wasted{ends, select, none {} other {, ends at {ends}}}',
-  'ruleChange.next': 'Look at the next properties',
+  'ruleChange.goesOn': 'Properties looked at',
   'ruleChange.bringIn': 'Bring in the rule',
   'ruleChange.isIn': '{name} is in. Work orders can be made now.',
   'ruleChange.made': '{count, plural, =0 {No work order was needed.} one {One work order is made.} other {# work orders are made.}}',

@@ -22,13 +22,13 @@ export const ruleChange: Record<keyof typeof english, string> = {
   'ruleChange.breakers':
     '{count, plural, =0 {Ningún controlador rompe} one {Un controlador rompe} other {# controladores rompen}} entonces una regla, de {all} revisados',
   'ruleChange.seen':
-    'Propiedades {from} a {until} de {properties}.{unknown, plural, =0 {} one { De un controlador no se sabe qué tiene puesto, o no se puede planear: véalo en el sitio.} other { De # controladores no se sabe qué tienen puesto, o no se pueden planear: véalos en el sitio.}}',
+    'De {properties, plural, one {# propiedad} other {# propiedades}} del proveedor, {until} revisadas.{unknown, plural, =0 {} one { De un controlador no se sabe qué tiene puesto, o no se puede planear: véalo en el sitio.} other { De # controladores no se sabe qué tienen puesto, o no se pueden planear: véalos en el sitio.}}',
   'ruleChange.where': 'Controlador',
   'ruleChange.breaks': 'Lo que no cumple',
   'ruleChange.enter': 'Lo que hay que meter',
   'ruleChange.result': 'Qué resulta',
   'ruleChange.outcome': 'faltan {unmet}, se desperdician {wasted}{ends, select, none {} other {, termina a las {ends}}}',
-  'ruleChange.next': 'Revisar las propiedades que siguen',
+  'ruleChange.goesOn': 'Propiedades revisadas',
   'ruleChange.bringIn': 'Poner la regla en vigor',
   'ruleChange.isIn': '{name} ya está. Ahora se pueden hacer las órdenes de trabajo.',
   'ruleChange.made':

@@ -1,12 +1,35 @@
 import type { DayPattern } from '../days/day-pattern.js';
-import type { Ground } from './assignment.js';
+import type { Ground } from '../pricing/assignment.js';
+import type { SlotOption } from '../pricing/slots.js';
 import type { LeafColumn, LeafProblem } from './leaf-bound.kernel.js';
-import type { SlotOption } from './slots.js';
+import { type Meeting, meetings } from './meetings.js';
 
 const WEEK = 7;
 
 /** Columns written already, by option: each is asked for in many leaves. */
 const columns = new WeakMap<SlotOption, LeafColumn>();
+/** What leaves of a ground share whose programs have the same days, by these days. */
+const shared = new WeakMap<Ground, Map<string, SharedByDays>>();
+
+/** Limits of all leaves with the same days, the prices that the last of them came to, and the ways in which their programs can meet. */
+interface SharedByDays {
+  readonly limits: Float64Array;
+  readonly weights: Float64Array;
+  readonly prices: Float64Array;
+  readonly dry: Float64Array;
+  ways: readonly PricedMeeting[] | null | undefined;
+}
+
+/** A way to meet, and the prices that the last leaf came to there. */
+export interface PricedMeeting extends Meeting {
+  readonly prices: Float64Array;
+}
+
+/** A leaf as numbers, and the prices to begin with: those of the last leaf like it. */
+export interface WrittenLeaf {
+  readonly problem: LeafProblem;
+  readonly prices: Float64Array;
+}
 
 /**
  * Writes a leaf (what each slot is given) as numbers: what every zone may be given, and the limits of hours.
@@ -18,16 +41,45 @@ const columns = new WeakMap<SlotOption, LeafColumn>();
  * @param options - What each slot is given; null is unused. [–]
  * @returns The leaf. [min]
  */
-export function leafProblem(ground: Ground, options: readonly (SlotOption | null)[]): LeafProblem {
-  const { limits, weights } = limitsOf(ground, options);
-  return {
-    columns: options.map((option, slot) => option && columnOf(ground, option, slot)),
-    dry: Float64Array.from(ground.dry),
-    limits: Float64Array.from(limits),
-    weights: Float64Array.from(weights.flat()),
-  };
+export function leafProblem(ground: Ground, options: readonly (SlotOption | null)[]): WrittenLeaf {
+  const { limits, weights, dry, prices } = byDays(ground, options);
+  return { problem: { columns: options.map((option, slot) => option && columnOf(ground, option, slot)), dry, limits, weights }, prices };
 }
 
+/**
+ * Every way in which the programs of a leaf can meet on the days of a week.
+ *
+ * @param ground - Zones, slots and limits. [–]
+ * @param options - What each slot is given; null is unused. [–]
+ * @returns The ways, or null where there are too many turns to look at. [–]
+ */
+export function waysToMeet(ground: Ground, options: readonly (SlotOption | null)[]): readonly PricedMeeting[] | null {
+  const known = byDays(ground, options);
+  if (known.ways === undefined) {
+    const programs = options.filter(Boolean).length;
+    const ways = meetings(options.map((option) => option?.days.patterns ?? []));
+    known.ways = ways && ways.map((way) => ({ ...way, prices: new Float64Array(programs + way.together.length) }));
+  }
+  return known.ways;
+}
+
+function byDays(ground: Ground, options: readonly (SlotOption | null)[]): SharedByDays {
+  const ofGround = shared.get(ground) ?? new Map<string, SharedByDays>();
+  shared.set(ground, ofGround);
+  const key = options.map((option) => option?.days.key ?? '').join('|');
+  const known = ofGround.get(key);
+  if (known) return known;
+  const { limits, weights } = limitsOf(ground, options);
+  const made: SharedByDays = {
+    limits: Float64Array.from(limits),
+    weights: Float64Array.from(weights.flat()),
+    prices: new Float64Array(limits.length),
+    dry: Float64Array.from(ground.dry),
+    ways: undefined,
+  };
+  ofGround.set(key, made);
+  return made;
+}
 function columnOf(ground: Ground, option: SlotOption, slot: number): LeafColumn {
   const known = columns.get(option);
   if (known) return known;

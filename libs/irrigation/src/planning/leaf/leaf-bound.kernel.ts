@@ -20,10 +20,11 @@ export interface LeafProblem {
   readonly weights: Float64Array;
 }
 
-/** Takes of each zone its program (-1: dry) and its steps. */
+/** Takes of each zone its program (-1: dry) and its steps; holds the prices of the limits' minutes to begin with, and takes the best. */
 export interface LeafChoice {
   readonly program: Int32Array;
   readonly steps: Int32Array;
+  readonly prices: Float64Array;
 }
 
 /**
@@ -34,7 +35,7 @@ export interface LeafChoice {
  * @param known - Cost of a choice that keeps the limits. [–]
  * @param enough - Where the bound reaches this, the leaf is closed and the work ends. [–]
  * @param rounds - Prices that are tried. [–]
- * @param written - Takes the choice at the best bound. [–]
+ * @param written - Takes the choice and prices at the best bound. [–]
  * @returns The best bound. [–]
  * @source Polyak, B. T. (1969): minimization of unsmooth functionals (from memory).
  */
@@ -42,7 +43,7 @@ export function leafBound(problem: LeafProblem, known: number, enough: number, r
   const { columns, dry, limits, weights } = problem;
   const programs = columns.length;
   const zones = dry.length;
-  const prices = new Float64Array(limits.length);
+  const prices = Float64Array.from(written.prices);
   const over = new Float64Array(limits.length);
   const perMinute = new Float64Array(programs);
   const used = new Float64Array(programs);
@@ -73,6 +74,7 @@ export function leafBound(problem: LeafProblem, known: number, enough: number, r
       best = bound;
       written.program.set(program);
       written.steps.set(steps);
+      written.prices.set(prices);
       stale = 0;
     } else {
       stale = (stale + 1) % 3;

@@ -1,0 +1,125 @@
+import { type Assignment, costOf, type Ground } from '../pricing/assignment.js';
+import type { SlotOption } from '../pricing/slots.js';
+import { closeLeaf } from '../leaf/close-leaf.js';
+import { assigned, emptyChoice, leafOf } from '../leaf/leaf-choice.js';
+import { leafBound, type LeafChoice } from '../leaf/leaf-bound.kernel.js';
+import { leafProblem } from '../leaf/leaf-problem.js';
+import { choiceProblem } from './choice-problem.js';
+import { chooseOptions } from './choose-options.kernel.js';
+import { fitHours } from './fit-hours.js';
+import { boundMinutes, weekPrices } from './week-prices.js';
+
+const EARLY_FITS = 4;
+const MOST_FITS = 14;
+const ROUNDS = 40;
+/** A leaf is looked through with at most this share of all that may be looked at. [–] */
+const SHARE_OF_LEAF = 0.1;
+
+/** The best programs, their cost, and a bound below which no programs are. */
+export interface Fitted {
+  readonly assignment: Assignment;
+  readonly cost: number;
+  readonly bound: number;
+}
+
+/** How much a search may look at: partial choices of days, whole ones, and choices of runs. */
+export interface SearchEffort {
+  readonly nodes: number;
+  readonly visits: number;
+  readonly looks: number;
+}
+
+/** What is sought: what betters the known. */
+export interface Sought {
+  /** Cost of programs that are known already. [–] */
+  readonly known: number;
+  /** The share by which it is to be bettered. [–] */
+  readonly gap: number;
+  /** Minutes of a week in which anything may run. [min] */
+  readonly weekly: number;
+  readonly effort: SearchEffort;
+}
+
+interface OpenLeaf {
+  readonly options: readonly (SlotOption | null)[];
+  readonly taken: LeafChoice;
+  readonly bound: number;
+}
+
+/** Where the search stands: leaves that may hold something better, and the lowest bound of all that were closed without being looked through. */
+interface Stand {
+  readonly ground: Ground;
+  readonly sought: Sought;
+  best: { readonly assignment: Assignment; readonly cost: number };
+  open: OpenLeaf[];
+}
+
+/**
+ * The best choice that fits into the hours: every choice of days that can still be the best gets a bound that counts the hours (Lagrange);
+ * the promising ones are made to fit, and then looked through.
+ *
+ * @param ground - Zones, slots and limits. [–]
+ * @param first - What is known to fit, and the bound without the hours. [–]
+ * @param sought - What else is known, and what is worth finding. [–]
+ * @returns The best that fits, and the bound. [–]
+ */
+export function withinHours(ground: Ground, first: Fitted, sought: Sought): Fitted {
+  const stand: Stand = { ground, sought, best: first, open: [] };
+  const prices = weekPrices(ground, sought.weekly, first.assignment);
+  const worth = prices.any * sought.weekly + prices.bound * boundMinutes(ground);
+  // Costs at these prices are more than they really are by what all minutes of the week are worth.
+  const interest = () => good(stand) + worth;
+  const { nodes, visits: mostVisits } = sought.effort;
+  let visits = 0;
+  const visit = (chosen: readonly number[], cost: number) => {
+    visits += 1;
+    open(stand, leafOf(ground, chosen), cost - worth);
+    return visits > mostVisits ? Number.NEGATIVE_INFINITY : interest();
+  };
+  const leftOut = chooseOptions(choiceProblem(ground, prices), interest(), { visit }, nodes) - worth;
+  const ofLeaves = closeAll(stand);
+  // Broken off, nothing is known of what was not visited but the bound without the hours.
+  const bound = visits > mostVisits ? first.bound : Math.max(first.bound, Math.min(ofLeaves, leftOut, good(stand)));
+  return { ...stand.best, bound };
+}
+
+// What is of interest: below the best by a share worth it.
+function good({ best, sought }: Stand): number {
+  return Math.min(best.cost, sought.known) * (1 - sought.gap);
+}
+
+function open(stand: Stand, options: readonly (SlotOption | null)[], atWeekPrices: number): void {
+  const { ground } = stand;
+  const presses = ground.frame.weights.keyPress * options.reduce((sum, option) => sum + (option?.presses ?? 0), 0);
+  const { problem, prices } = leafProblem(ground, options);
+  const taken = emptyChoice(ground, prices);
+  const known = Math.min(stand.best.cost, stand.sought.known);
+  const ofLeaf = presses + leafBound(problem, known - presses, good(stand) - presses, ROUNDS, taken);
+  const leaf = { options, taken, bound: Math.max(ofLeaf, atWeekPrices) };
+  if (leaf.bound >= good(stand)) return;
+  stand.open.push(leaf);
+  if (stand.open.length <= EARLY_FITS) fit(stand, leaf);
+}
+
+function fit(stand: Stand, { options, taken }: OpenLeaf): void {
+  const assignment = fitHours(stand.ground, assigned(options, taken));
+  const cost = costOf(stand.ground, assignment);
+  if (cost < stand.best.cost) stand.best = { assignment, cost };
+}
+
+function closeAll(stand: Stand): number {
+  const promising = stand.open.sort((a, b) => a.bound - b.bound);
+  for (const leaf of promising.slice(0, MOST_FITS)) fit(stand, leaf);
+  let [nodes, lowest] = [0, Number.POSITIVE_INFINITY];
+  const { looks } = stand.sought.effort;
+  for (const { options, bound } of promising) {
+    if (bound >= good(stand)) break;
+    const known = Math.min(stand.best.cost, stand.sought.known);
+    const mostNodes = Math.min(looks * SHARE_OF_LEAF, looks - nodes);
+    const closed = closeLeaf(stand.ground, options, { known, gap: stand.sought.gap, mostNodes });
+    nodes += closed.nodes;
+    if (closed.better && closed.better.cost < stand.best.cost) stand.best = closed.better;
+    lowest = Math.min(lowest, Math.max(bound, closed.bound));
+  }
+  return lowest;
+}
