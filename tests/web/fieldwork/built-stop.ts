@@ -130,6 +130,7 @@ export const builtVisit = (given: object = {}) => ({
   leftNote: null,
   recordedBy: 'Dell Okafor',
   zoneNotes: [],
+  zoneTests: [],
   ...given,
 });
 

@@ -263,6 +263,88 @@ describe('the zones', () => {
   });
 });
 
+describe('the tests', () => {
+  const gallons = builtMeter({ unit: 'gal', resolution: 1, digits: 6 });
+  const asked = {
+    id: 'f2',
+    version: 1,
+    kind: 'flow to be tested',
+    state: 'in work',
+    cameBack: 0,
+    openedAt: NOW,
+    says: { code: 'stale', details: {} },
+    property,
+    workOrders: [],
+  };
+  const stop = builtStop({
+    visit: builtVisit(),
+    property: { ...property, meters: [gallons] },
+    workOrders: [{ ...order, kind: 'inspect', what: 'Test the flows', finding: asked }],
+  });
+  const type = async (user: ReturnType<typeof page>['user'], digits: string) => {
+    for (const digit of digits) await user.click(screen.getByRole('button', { name: digit }));
+  };
+
+  it('follow the zones where they are asked for, and tell the flow at once from two registers and the clock', async () => {
+    const { user, calls } = page({ step: '?step=zones&thing=z2', stop });
+    await user.click(await screen.findByRole('link', { name: 'On to tests' }));
+    expect(await screen.findByText('Inspect: Test the flows')).toBeTruthy();
+    await user.click(screen.getByRole('link', { name: /north/ }));
+    // 212 L/min are 56.0 gpm (1 gal is 3.785411784 L).
+    expect(await screen.findByText(/On record: 56 gpm; no evenness/)).toBeTruthy();
+    await type(user, '999960');
+    await user.click(screen.getByRole('button', { name: 'Start the clock' }));
+    expect(screen.getByRole('timer', { name: 'The zone has run' }).textContent).toMatch(/^0:0\d/);
+    const real = Date.now;
+    Date.now = () => real() + 4 * 60_000;
+    await user.click(screen.getByRole('button', { name: 'Stop the clock' })).finally(() => {
+      Date.now = real;
+    });
+    await type(user, '000040');
+    expect((await screen.findByText(/On record: 56 gpm\./)).textContent).toMatch(/^(20|19\.9) gpm/);
+    await user.click(screen.getByRole('button', { name: 'Save test' }));
+    expect(await screen.findByText(/It goes on the zone’s record as measured/)).toBeTruthy();
+    await waitFor(() => expect(sentOf(calls, 'flow-test')).toHaveLength(1));
+    const [sent] = sentOf(calls, 'flow-test');
+    expect(sent).toMatchObject({ visitId: 'v1', zoneId: 'z1', meterId: 'm1', registerBefore: 999_960, registerAfter: 40 });
+    expect(sent?.['minutes']).toBeCloseTo(4, 1);
+  });
+
+  it('say that a register reads too coarsely, and let the zone run on; the clock has never stopped', async () => {
+    const { user } = page({ step: '?step=tests&thing=z1', stop });
+    await screen.findByRole('heading', { name: 'Zone 1, north' });
+    await type(user, '100');
+    await user.click(screen.getByRole('button', { name: 'Start the clock' }));
+    await user.click(screen.getByRole('button', { name: 'Stop the clock' }));
+    await type(user, '101');
+    expect(await screen.findByText(/reads too coarsely for so short a time/)).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Let it run on' }));
+    expect(screen.getByRole('timer')).toBeTruthy();
+  });
+
+  it('tell the evenness from the fourth can on', async () => {
+    const { user, calls } = page({ step: '?step=tests&thing=z1', stop });
+    await user.click(await screen.findByRole('tab', { name: 'Cans' }));
+    for (const caught of ['40', '40', '40']) {
+      await type(user, caught);
+      await user.click(screen.getByRole('button', { name: 'Next can' }));
+    }
+    expect(screen.getByText(/From the fourth can on/)).toBeTruthy();
+    await type(user, '20');
+    // The driest of four beside the mean of 35: 57 %.
+    expect((await screen.findByText(/evenness: the driest quarter of 4 cans/)).textContent).toMatch(/^57% evenness/);
+    await user.type(screen.getByLabelText(/Minutes it ran/), '10');
+    await user.type(screen.getByLabelText(/Width of a can’s mouth, in/), '4');
+    await user.click(screen.getByRole('button', { name: 'Save test' }));
+    expect(await screen.findByText(/It stands beside the record/)).toBeTruthy();
+    await waitFor(() => expect(sentOf(calls, 'catch-test')).toHaveLength(1));
+    const [sent] = sentOf(calls, 'catch-test');
+    expect(sent).toMatchObject({ zoneId: 'z1', catchesMl: [40, 40, 40, 20], minutes: 10 });
+    // A circle 4 in wide: pi x (0.0508 m)^2.
+    expect(sent?.['mouthM2']).toBeCloseTo(Math.PI * 0.0508 ** 2, 9);
+  });
+});
+
 describe('the end', () => {
   const closed = builtVisit({ closedAt: NOW });
 
@@ -318,7 +400,7 @@ describe('the end', () => {
     expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe('Closed at 10:43 am, after 43 min');
     const next = screen.getByRole('link', { name: 'Next: Old Mill Shops' });
     expect(next.getAttribute('href')).toBe('/today/st2');
-    expect(within(screen.getByRole('navigation')).getAllByRole('link')).toHaveLength(4);
+    expect(within(screen.getByRole('navigation')).getAllByRole('link')).toHaveLength(5);
   });
 });
 

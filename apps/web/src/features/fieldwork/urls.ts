@@ -1,7 +1,7 @@
 import type { Address } from '../../page/use-address.js';
 
 /** The steps of a stop, in the order in which hands do them; `arrive` is before the first. */
-export const STEPS = ['meter', 'settings', 'zones', 'done'] as const;
+export const STEPS = ['meter', 'settings', 'zones', 'tests', 'done'] as const;
 export type Step = (typeof STEPS)[number] | 'arrive';
 
 export interface StopPlace {

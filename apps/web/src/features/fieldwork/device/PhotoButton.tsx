@@ -13,10 +13,12 @@ interface Props {
   /** What it is of, so that the photos of a zone or a meter are counted there. */
   readonly of: string;
   readonly zoneId?: string;
+  /** What of a zone walk it shows: it becomes a photo of that finding. */
+  readonly noteKind?: string;
 }
 
 /** Takes a photo: made small and kept on the phone at once, sent after the words. */
-export function PhotoButton({ begin, kind, of, zoneId }: Props) {
+export function PhotoButton({ begin, kind, of, zoneId, noteKind }: Props) {
   const intl = useIntl();
   const save = useSave();
   const { now } = useField().clock;
@@ -36,7 +38,15 @@ export function PhotoButton({ begin, kind, of, zoneId }: Props) {
     setBroken(false);
     const visitId = await begin();
     if (!visitId) return;
-    const body = { visitId, kind, takenAt: now().toISOString(), zoneId: zoneId ?? null, workOrderId: null, word: null };
+    const body = {
+      visitId,
+      kind,
+      takenAt: now().toISOString(),
+      zoneId: zoneId ?? null,
+      noteKind: noteKind ?? null,
+      workOrderId: null,
+      word: null,
+    };
     const words = intl.formatMessage({ id: 'field.what.photo' });
     await save({ kind: 'photo', payloadVersion: 1, subject, words, body: JSON.stringify(body), hasPicture: true }, { picture });
   };

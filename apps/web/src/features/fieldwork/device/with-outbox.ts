@@ -55,6 +55,7 @@ const begun = ({ key, body }: Said): Fields => ({
   workedMinutes: null,
   materials: [],
   zoneNotes: [],
+  zoneTests: [],
   photos: [],
 });
 

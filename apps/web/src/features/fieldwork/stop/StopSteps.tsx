@@ -7,11 +7,12 @@ import { useMasked } from '../../../page/use-masked.js';
 import { usePageTitle } from '../../../ui/frame/PageHead.js';
 import { useField } from '../device/FieldPhone.js';
 import { dayPath, STEPS, type Step, stopAddress, stopPath } from '../urls.js';
-import { ArriveStep } from './ArriveStep.js';
+import { ArriveStep } from './arrive/ArriveStep.js';
 import { DoneStep } from './done/DoneStep.js';
 import { MeterStep } from './meter/MeterStep.js';
 import { SettingsStep } from './settings/SettingsStep.js';
 import type { StepProps } from './step-props.js';
+import { TestsStep } from './tests/TestsStep.js';
 import { useVisit } from './use-visit.js';
 import { ZonesStep } from './zones/ZonesStep.js';
 
@@ -38,6 +39,7 @@ export const stopInSteps = graphql(`
     ...MeterStop
     ...SettingsStop
     ...ZonesStop
+    ...TestsStop
     ...DoneStop
   }
 `);
@@ -47,6 +49,7 @@ const PAGES: Readonly<Record<Step, (props: StepProps) => React.ReactNode>> = {
   meter: MeterStep,
   settings: SettingsStep,
   zones: ZonesStep,
+  tests: TestsStep,
   done: DoneStep,
 };
 

@@ -4,6 +4,7 @@ import type {
   DoneStopFragment,
   MeterStopFragment,
   SettingsStopFragment,
+  TestsStopFragment,
   ZonesStopFragment,
 } from '../../../graphql/__generated__/graphql.js';
 import type { PhoneStep } from '../../../ui/phone/PhoneFrame.js';
@@ -15,6 +16,7 @@ export interface StepProps {
     FragmentType<MeterStopFragment> &
     FragmentType<SettingsStopFragment> &
     FragmentType<ZonesStopFragment> &
+    FragmentType<TestsStopFragment> &
     FragmentType<DoneStopFragment>;
   /** The meter, controller or zone that the address names. */
   readonly thing: string | null;

@@ -6,7 +6,7 @@ import type { SheetStopFragment } from '../../../../graphql/__generated__/graphq
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { sentenceCase } from '../../../../page/values/sentence-case.js';
-import { CautionWords } from '../../stop/CautionWords.js';
+import { CautionWords } from '../../stop/arrive/CautionWords.js';
 import { useOrderWords } from '../../use-order-words.js';
 
 export const sheetStop = graphql(`

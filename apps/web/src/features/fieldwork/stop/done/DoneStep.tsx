@@ -70,8 +70,8 @@ export function DoneStep({ stop: masked, frame, now, visit }: StepProps) {
       status={<SentLine />}
       actions={
         <>
-          <ButtonLink kind="plain" to={stopPath(stop.id, 'zones')}>
-            <FormattedMessage id="field.step.zones" />
+          <ButtonLink kind="plain" to={stopPath(stop.id, 'tests')}>
+            <FormattedMessage id="field.step.tests" />
           </ButtonLink>
           <Button kind="main" onClick={() => void closing.close()}>
             <FormattedMessage id="field.done.close" />

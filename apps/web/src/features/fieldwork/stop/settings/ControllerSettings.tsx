@@ -8,7 +8,7 @@ import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
 import { SentLine } from '../../device/SentLine.js';
 import type { NamedStation } from '../../../../programs/named-station.js';
 import type { StepProps } from '../step-props.js';
-import { CautionWords } from '../CautionWords.js';
+import { CautionWords } from '../arrive/CautionWords.js';
 import { namedAs } from '../named.js';
 import { KeptSettings } from './KeptSettings.js';
 import { PlannedBesidePresent } from './PlannedBesidePresent.js';

@@ -4,15 +4,19 @@ import { Button } from '../../../../ui/forms/Button.js';
 import { TextField } from '../../../../ui/forms/Field.js';
 import { Checkbox } from '../../../../ui/forms/Select.js';
 import { Counter, Tap, Taps } from '../../../../ui/phone/Taps.js';
+import { PhotoButton } from '../../device/PhotoButton.js';
+import type { VisitHere } from '../use-visit.js';
 import { SEEN_KINDS, type SeenKind, type ZoneNotes } from './use-zone-notes.js';
 
 interface Props {
   readonly seen: ZoneNotes;
   readonly label: string;
+  readonly zoneId: string;
+  readonly begin: VisitHere['begin'];
 }
 
 /** One tap for what was seen; under it how many, whether it was repaired, and a word. */
-export function SeenInZone({ seen, label }: Props) {
+export function SeenInZone({ seen, label, zoneId, begin }: Props) {
   const intl = useIntl();
   const [open, setOpen] = useState<SeenKind | null>(null);
   const words = (kind: SeenKind): string => intl.formatMessage({ id: `field.seen.${kind}` });
@@ -22,7 +26,7 @@ export function SeenInZone({ seen, label }: Props) {
     if (seen.of(kind).count === 0) seen.change(kind, { count: 1 });
     setOpen(kind);
   };
-  const now = shown ? seen.of(shown) : null;
+  const isShown = shown !== null && (seen.of(shown).count > 0 || open === shown);
   return (
     <div role="group" aria-label={label}>
       <Taps>
@@ -30,22 +34,7 @@ export function SeenInZone({ seen, label }: Props) {
           <Tap key={kind} words={words(kind)} count={seen.of(kind).count} isOn={seen.of(kind).count > 0} onTap={() => tap(kind)} />
         ))}
       </Taps>
-      {shown && now && (now.count > 0 || open === shown) && (
-        <>
-          <Counter words={words(shown)} count={now.count} least={seen.leastOf(shown)} onChange={(count) => seen.change(shown, { count })} />
-          <Checkbox
-            label={intl.formatMessage({ id: 'field.zones.repaired' })}
-            isChecked={now.repaired}
-            onChange={(repaired) => seen.change(shown, { repaired })}
-          />
-          <TextField
-            label={intl.formatMessage({ id: 'field.zones.word' })}
-            isOptional
-            value={now.word}
-            onChange={(word) => seen.change(shown, { word })}
-          />
-        </>
-      )}
+      {shown && isShown && <OneSeen key={shown} kind={shown} seen={seen} zoneId={zoneId} begin={begin} words={words(shown)} />}
       {shown !== 'other' && (
         <p className="after">
           <Button kind="plain" onClick={() => tap('other')}>
@@ -53,6 +42,41 @@ export function SeenInZone({ seen, label }: Props) {
           </Button>
         </p>
       )}
+      {!isShown && (
+        <p className="after">
+          <PhotoButton begin={begin} kind="seen" of={zoneId} zoneId={zoneId} />
+        </p>
+      )}
     </div>
+  );
+}
+
+interface OneProps extends Omit<Props, 'label'> {
+  readonly kind: SeenKind;
+  readonly words: string;
+}
+
+/** How many of it, whether it was repaired, a word and a photo. */
+function OneSeen({ kind, words, seen, zoneId, begin }: OneProps) {
+  const intl = useIntl();
+  const now = seen.of(kind);
+  return (
+    <>
+      <Counter words={words} count={now.count} least={seen.leastOf(kind)} onChange={(count) => seen.change(kind, { count })} />
+      <Checkbox
+        label={intl.formatMessage({ id: 'field.zones.repaired' })}
+        isChecked={now.repaired}
+        onChange={(repaired) => seen.change(kind, { repaired })}
+      />
+      <TextField
+        label={intl.formatMessage({ id: 'field.zones.word' })}
+        isOptional
+        value={now.word}
+        onChange={(word) => seen.change(kind, { word })}
+      />
+      <p className="after">
+        <PhotoButton begin={begin} kind="seen" of={`${zoneId} ${kind}`} zoneId={zoneId} noteKind={kind} />
+      </p>
+    </>
   );
 }

@@ -7,15 +7,15 @@ import { useMasked } from '../../../../page/use-masked.js';
 import { useSays } from '../../../../says/use-says.js';
 import { ButtonLink } from '../../../../ui/forms/Button.js';
 import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
-import { PhotoButton } from '../../device/PhotoButton.js';
 import { SentLine } from '../../device/SentLine.js';
 import { stopPath } from '../../urls.js';
 import { useOrderWords } from '../../use-order-words.js';
-import { CautionWords } from '../CautionWords.js';
+import { CautionWords } from '../arrive/CautionWords.js';
 import type { StepProps } from '../step-props.js';
 import { SeenInZone } from './SeenInZone.js';
 import { type GivenNote, useZoneNotes } from './use-zone-notes.js';
 import { ZoneStrip } from './ZoneStrip.js';
+import { labelOf } from './zones-in-order.js';
 
 export const walkedZone = graphql(`
   fragment WalkedZone on Zone {
@@ -35,6 +35,8 @@ interface Props extends Pick<StepProps, 'frame' | 'visit'> {
     readonly zones: readonly { readonly id: string; readonly name: string; readonly station?: number | null }[];
   };
   readonly stopId: string;
+  /** Whether a zone here is to be tested. */
+  readonly asksTest: boolean;
   readonly controllerName: string | null;
   readonly cautions: readonly string[];
   readonly orders: readonly { readonly id: string; readonly kind: string; readonly what: string }[];
@@ -43,15 +45,15 @@ interface Props extends Pick<StepProps, 'frame' | 'visit'> {
 
 type Named = Props['place']['zones'][number];
 
-const labelOf = ({ name, station }: Named | WalkedZoneFragment): string => (typeof station === 'number' ? String(station) : name);
-
 /** One zone: what was seen, one tap each. */
-export function ZoneWalk({ zone: masked, place: { at, zones }, stopId, controllerName, cautions, orders, notes, frame, visit }: Props) {
+export function ZoneWalk(props: Props) {
+  const { zone: masked, place, stopId, asksTest, controllerName, cautions, orders, notes, frame, visit } = props;
+  const { at, zones } = place;
   const intl = useIntl();
   const orderWords = useOrderWords();
   const zone = useMasked(walkedZone, masked);
   const seen = useZoneNotes({ zoneId: zone.id, name: labelOf(zone), notes, visit });
-  const actions = <ZoneActions before={zones[at - 1] ?? null} after={zones[at + 1] ?? null} stopId={stopId} />;
+  const actions = <ZoneActions before={zones[at - 1] ?? null} after={zones[at + 1] ?? null} stopId={stopId} asksTest={asksTest} />;
   return (
     <PhoneFrame {...frame} status={<SentLine />} actions={actions}>
       <ZoneStrip at={at} count={zones.length} label={labelOf(zone)} />
@@ -69,10 +71,7 @@ export function ZoneWalk({ zone: masked, place: { at, zones }, stopId, controlle
           <CautionWords code={code} />
         </Caution>
       ))}
-      <SeenInZone seen={seen} label={intl.formatMessage({ id: 'field.zones.seen' })} />
-      <p className="after">
-        <PhotoButton begin={visit.begin} kind="seen" of={zone.id} zoneId={zone.id} />
-      </p>
+      <SeenInZone seen={seen} label={intl.formatMessage({ id: 'field.zones.seen' })} zoneId={zone.id} begin={visit.begin} />
     </PhoneFrame>
   );
 }
@@ -98,10 +97,11 @@ interface ActionsProps {
   readonly before: Named | null;
   readonly after: Named | null;
   readonly stopId: string;
+  readonly asksTest: boolean;
 }
 
 /** The zone before and the next; at the ends the steps around. */
-function ZoneActions({ before, after, stopId }: ActionsProps) {
+function ZoneActions({ before, after, stopId, asksTest }: ActionsProps) {
   return (
     <>
       <ButtonLink kind="plain" to={before ? stopPath(stopId, 'zones', before.id) : stopPath(stopId, 'settings')}>
@@ -111,11 +111,11 @@ function ZoneActions({ before, after, stopId }: ActionsProps) {
           <FormattedMessage id="field.step.settings" />
         )}
       </ButtonLink>
-      <ButtonLink kind="main" to={after ? stopPath(stopId, 'zones', after.id) : stopPath(stopId, 'done')}>
+      <ButtonLink kind="main" to={after ? stopPath(stopId, 'zones', after.id) : stopPath(stopId, asksTest ? 'tests' : 'done')}>
         {after ? (
           <FormattedMessage id="field.zones.next" values={{ zone: labelOf(after) }} />
         ) : (
-          <FormattedMessage id="field.zones.toDone" />
+          <FormattedMessage id={asksTest ? 'field.zones.toTests' : 'field.zones.toDone'} />
         )}
       </ButtonLink>
     </>

@@ -7,6 +7,7 @@ import { SentLine } from '../../device/SentLine.js';
 import { stopPath } from '../../urls.js';
 import type { StepProps } from '../step-props.js';
 import { ZoneWalk } from './ZoneWalk.js';
+import { zonesInOrder } from './zones-in-order.js';
 
 export const zonesStop = graphql(`
   fragment ZonesStop on Stop {
@@ -32,6 +33,10 @@ export const zonesStop = graphql(`
       zoneId
       kind
       what
+      finding {
+        id
+        kind
+      }
     }
     visit {
       id
@@ -47,14 +52,14 @@ export const zonesStop = graphql(`
   }
 `);
 
+/** Findings that only a test settles. */
+const ASK_TEST: ReadonlySet<string> = new Set(['flow to be tested', 'zone flow changed']);
+
 /** The zone walk: one zone at a time, in the order of the controllers' stations. */
 export function ZonesStep({ stop: masked, thing, frame, visit }: StepProps) {
   const stop = useMasked(zonesStop, masked);
   const { property } = stop;
-  const order = new Map(property.controllers.map(({ id }, at) => [id, at]));
-  const place = (zone: { controllerId?: string | null; station?: number | null }): number =>
-    (order.get(zone.controllerId ?? '') ?? order.size) * 1000 + (zone.station ?? 999);
-  const zones = property.zones.filter(({ retiredAt }) => !retiredAt).sort((a, b) => place(a) - place(b) || a.name.localeCompare(b.name));
+  const zones = zonesInOrder(property.zones, property.controllers);
   const zone = zones.find(({ id }) => id === thing) ?? zones[0];
   if (!zone)
     return (
@@ -82,6 +87,7 @@ export function ZonesStep({ stop: masked, thing, frame, visit }: StepProps) {
       zone={zone}
       place={{ at, zones }}
       stopId={stop.id}
+      asksTest={stop.workOrders.some(({ finding }) => finding !== null && ASK_TEST.has(finding?.kind ?? ''))}
       controllerName={
         property.controllers.length > 1 ? (property.controllers.find(({ id }) => id === zone.controllerId)?.name ?? null) : null
       }

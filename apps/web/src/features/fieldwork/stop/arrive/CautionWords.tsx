@@ -1,5 +1,5 @@
 import { useIntl } from 'react-intl';
-import { messageOf } from '../../../says/saying.js';
+import { messageOf } from '../../../../says/saying.js';
 
 interface Props {
   readonly code: string;

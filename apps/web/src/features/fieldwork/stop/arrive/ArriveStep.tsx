@@ -1,13 +1,13 @@
 import { FormattedMessage } from 'react-intl';
-import { graphql } from '../../../graphql/__generated__/gql.js';
-import { useMasked } from '../../../page/use-masked.js';
-import { ButtonLink } from '../../../ui/forms/Button.js';
-import { Caution, PhoneFrame } from '../../../ui/phone/PhoneFrame.js';
-import { SentLine } from '../device/SentLine.js';
-import { stopPath } from '../urls.js';
-import { useOrderWords } from '../use-order-words.js';
+import { graphql } from '../../../../graphql/__generated__/gql.js';
+import { useMasked } from '../../../../page/use-masked.js';
+import { ButtonLink } from '../../../../ui/forms/Button.js';
+import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
+import { SentLine } from '../../device/SentLine.js';
+import { stopPath } from '../../urls.js';
+import { useOrderWords } from '../../use-order-words.js';
 import { CautionWords } from './CautionWords.js';
-import type { StepProps } from './step-props.js';
+import type { StepProps } from '../step-props.js';
 
 export const arriveStop = graphql(`
   fragment ArriveStop on Stop {
