@@ -64,6 +64,7 @@ export const controller = {
   settings: [planned, found, july, june],
   presentSettings: july,
   plannedSettings: planned,
+  inferredSettings: null,
   rainPauses: [],
 };
 

@@ -1,4 +1,4 @@
-import { cleanup, screen, waitFor, within } from '@testing-library/react';
+import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
 import { gallons } from '../support/built.js';
 import { refusal } from '../support/fake-server.js';
@@ -40,6 +40,52 @@ describe('the controllers of a property', () => {
     page({ property: { controllers: [{ ...controller, presentSettings: null, plannedSettings: null, settings: [] }] } });
     const shown = await section('The settings of controller Clubhouse are not known');
     expect(shown.getByText(/^Read the controller on the next visit/)).toBeTruthy();
+  });
+
+  it('records at the desk what somebody read, beginning from what the meter’s hours show where nobody has', async () => {
+    const seems = {
+      through: '2026-09-23',
+      programs: [{ name: 'A', days: 'Mon Wed Fri', starts: ['03:00'], minutes: [60], confidence: 0.93 }],
+    };
+    const unknown = { ...controller, presentSettings: null, plannedSettings: null, settings: [], inferredSettings: seems };
+    const { user, calls } = page({
+      property: { controllers: [unknown] },
+      more: {
+        controller: unknown,
+        recordSettings: { __typename: 'Settings', ...controller.presentSettings, record: 'found', localTime: '2026-09-22T07:00' },
+      },
+    });
+    const shown = await section('The settings of controller Clubhouse are not known');
+    const fold = shown.getByText('Record what is set');
+    await user.click(fold);
+    // jsdom opens a fold without telling: the browser does.
+    fireEvent(fold.closest('details') as HTMLElement, new Event('toggle'));
+    expect(await shown.findByText(/By the meter’s hours to Wed 23 Sep water seems to run/)).toBeTruthy();
+    expect(shown.getByText('Mon Wed Fri at 3:00 am (60 min); 93% of the days agree')).toBeTruthy();
+    const save = shown.getByRole('button', { name: 'Save as found' });
+    await user.type(shown.getByLabelText('3'), 'twelve');
+    await user.click(save);
+    expect(shown.getByRole('alert').textContent).toMatch(/“twelve” is no number of minutes/);
+    await user.clear(shown.getByLabelText('3'));
+    await user.type(shown.getByLabelText('3'), '12');
+    const day = shown.getByLabelText('Day');
+    await user.clear(day);
+    await user.type(day, '2026-09-22');
+    const time = shown.getByLabelText(/^Time/);
+    await user.clear(time);
+    await user.type(time, '07:00');
+    await user.click(save);
+    expect(await screen.findByText('Kept: as found, Tue 22 Sep 2026.')).toBeTruthy();
+    expect(calls.find(({ name }) => name === 'RecordSettingsAtDesk')?.variables).toMatchObject({
+      input: {
+        controllerId: 'c1',
+        record: 'found',
+        state: 'on',
+        effectiveAt: '2026-09-22T14:00:00.000Z',
+        programs: [{ name: 'A', days: 'Mon Wed Fri', starts: ['03:00'], adjustPercent: 100, stations: [{ station: 3, minutes: 12 }] }],
+        deviceRecordId: expect.stringMatching(/^[0-9a-f-]{36}$/),
+      },
+    });
   });
 });
 

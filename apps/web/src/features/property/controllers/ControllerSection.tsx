@@ -7,6 +7,7 @@ import { useMasked } from '../../../page/use-masked.js';
 import type { Names } from '../../../says/names.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { PlanFold } from '../plan/PlanFold.js';
+import { RecordFold } from './record/RecordFold.js';
 import { PlannedNote } from './PlannedNote.js';
 import { PresentSettings } from './PresentSettings.js';
 import { SettingsHistory } from './SettingsHistory.js';
@@ -15,6 +16,7 @@ import { unchangedSince } from './unchanged-since.js';
 const controllerOfProperty = graphql(`
   fragment ControllerOfProperty on Controller {
     id
+    propertyId
     name
     stations
     programs
@@ -118,6 +120,7 @@ export function ControllerSection({ controller: masked, names }: Props) {
         </p>
       ))}
       <PlanFold controllerId={controller.id} name={name} present={present ?? null} names={names} />
+      <RecordFold controllerId={controller.id} propertyId={controller.propertyId} />
       <SettingsHistory settings={controller.settings} name={name} />
     </Section>
   );

@@ -1,12 +1,11 @@
 import { useIntl } from 'react-intl';
 import { typedNumber } from '../../../i18n/numbers.js';
+import { type DayAndTime, localTimeOf } from '../../../page/values/desk-time.js';
 import { TextField } from '../../../ui/forms/Field.js';
 
-export interface ReadingDraft {
+/** What is typed of a reading; day and time on the property's clocks. */
+export interface ReadingDraft extends DayAndTime {
   readonly register: string;
-  /** Day and time on the property's clocks. */
-  readonly day: string;
-  readonly time: string;
   readonly note: string;
 }
 
@@ -15,9 +14,6 @@ export function registerOf({ register }: ReadingDraft): number | null {
   const value = typedNumber(register);
   return value === null || value < 0 ? null : value;
 }
-
-/** The wall time that was typed, 'YYYY-MM-DDTHH:mm'. */
-export const localTimeOf = ({ day, time }: ReadingDraft): string => `${day}T${time}`;
 
 /** What is wrong with the day or the time. */
 export function dateProblem(draft: ReadingDraft, now: string): 'property.reading.dateMissing' | 'property.reading.future' | null {

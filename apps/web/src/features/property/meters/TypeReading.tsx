@@ -1,14 +1,14 @@
 import { type FormEvent, useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { instantOf, localTimeAt } from '../../../page/values/local-instant.js';
+import { dayAndTime, localTimeOf, useDeskNow } from '../../../page/values/desk-time.js';
+import { instantOf } from '../../../page/values/local-instant.js';
 import { useSays } from '../../../says/use-says.js';
-import { useViewer } from '../../../session/viewer.js';
 import { useToast } from '../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { ErrorState } from '../../../ui/states/States.js';
 import { JudgedNote } from './JudgedNote.js';
-import { dateProblem, localTimeOf, type ReadingDraft, ReadingFields, registerOf } from './ReadingFields.js';
+import { dateProblem, type ReadingDraft, ReadingFields, registerOf } from './ReadingFields.js';
 import { type Recorded, useRecordReading } from './use-record-reading.js';
 
 interface Props {
@@ -19,7 +19,7 @@ interface Props {
 /** A reading that came by telephone, letter or a photo. It can be saved even where it is doubtful, with a note that says why. */
 export function TypeReading({ meterId, unit }: Props) {
   const { timeZone } = useFormats();
-  const now = useNow();
+  const now = useDeskNow();
   const toast = useToast();
   const record = useRecordReading(meterId);
   const say = useRecordedWords();
@@ -58,21 +58,6 @@ export function TypeReading({ meterId, unit }: Props) {
       </div>
     </form>
   );
-}
-
-/** Now, on the organization's day: a demonstration's day stands still, and then its whole day counts. */
-function useNow(): () => string {
-  const { timeZone } = useFormats();
-  const { today } = useViewer().organization;
-  return () => {
-    const now = localTimeAt(Date.now(), timeZone);
-    return now.startsWith(today) ? now : `${today}T${now.slice(11)}`;
-  };
-}
-
-function dayAndTime(localTime: string): Pick<ReadingDraft, 'day' | 'time'> {
-  const [day = '', time = ''] = localTime.split('T');
-  return { day, time };
 }
 
 /** What became of a reading, in words. */
