@@ -1,11 +1,18 @@
 import type { MeterEvidence, StepUsage } from '../evidence/meter-evidence.js';
 import { fitZoneFlows } from './flows/fit-zone-flows.js';
-import { followDelivery, type NoDelivery, noNoDelivery } from './flows/no-delivery.js';
+import { followDelivery, type NoDelivery, noNoDelivery } from './delivery/no-delivery.js';
 import { dayEquations } from './flows/day-equations.js';
 import { followZones, noZoneChanges, type ZoneChanges } from './flows/zone-changes.js';
 import { followSteadyFlow, noSteadyFlow, type SteadyFlow } from './leaks/steady-flow.js';
-import { followUnexplained, noUnexplainedUse, readAgain, restartUnexplained, type UnexplainedUse } from './leaks/unexplained-use.js';
-import { type UsualUse, usualUse } from './leaks/usual-use.js';
+import {
+  becomesSteady,
+  followUnexplained,
+  noUnexplainedUse,
+  readAgain,
+  restartUnexplained,
+  type UnexplainedUse,
+} from './leaks/unexplained-use.js';
+import { moveUsualUse, noUsualUse, type UsualUse } from './leaks/usual-use.js';
 import { followOffSchedule, noOffSchedule, type OffSchedule } from './runs/off-schedule-run.js';
 import { followRain, noWateredInRain, type WateredInRain } from './runs/watered-in-rain.js';
 import { followRecord, noRecordedFlows, type RecordedFlows } from './flows/recorded-flows.js';
@@ -21,6 +28,8 @@ const LEARN_EVERY = 5;
 /** A learning takes this many of them, and leaves out the newest: they may be what is judged. Common practice, no source. */
 const LEARN_FROM = 30;
 const LEAVE_OUT = 13;
+/** So many of them must have run a zone. Common practice, no source. */
+const LEAST_OF_ZONE = 8;
 /** A first learning takes what there is. */
 const LEAST_LEFT = 12;
 /** Clocks are learnt from the newest days. */
@@ -66,47 +75,67 @@ export function observe(evidence: MeterEvidence, usage: StepUsage): Observation 
     record: noRecordedFlows(),
     told: evidence.zones.map(() => false),
   };
-  const usual: UsualUse = { highest: 0 };
+  const usual = noUsualUse();
   let profile: IndoorProfile | null = null;
   for (let day = 0; day < evidence.days; day++) {
     const design = explainDay(meter, day, profile);
     closeDay(meter, day);
-    judgeDay(seen, day, design, usualUse(meter, usual, day));
+    moveUsualUse(meter, usual, day);
+    judgeDay(seen, day, design, usual);
     if (meter.kinds[day] === 'ran' && learnsToday(meter) && learn(seen, day)) followRecord(meter, seen.record, day);
     if (evidence.kind === 'mixed' && (day + 1) % INDOOR_EVERY === 0) profile = learnIndoorProfile(meter, day);
   }
   return seen;
 }
 
-function judgeDay(seen: Observation, day: number, design: RunMinutes, usual: number): void {
+function judgeDay(seen: Observation, day: number, design: RunMinutes, usual: UsualUse): void {
   const { meter, zones, unexplained } = seen;
   if (followSteadyFlow(meter, seen.steady, day)) {
     // What the newest days said of zones has got another explanation.
     zones.learntUntil = Math.max(zones.learntUntil, day);
-    restartUnexplained(unexplained);
+    if (seen.steady.open) becomesSteady(unexplained, seen.steady.open);
   }
-  if (followOffSchedule(meter, seen.off, day, seen.steady.limit, usual)) restartUnexplained(unexplained);
+  if (followOffSchedule(meter, seen.off, day, seen.steady.limit, usual.ofLate)) restartUnexplained(unexplained);
   followDelivery(meter, seen.delivery, day);
   followRain(meter, seen.wet, day);
-  if (meter.kinds[day] === 'ran' && followZones(meter, zones, day, design)) {
+  const isLeaking = seen.steady.open !== null;
+  if (meter.kinds[day] === 'ran' && !meter.excused[day] && !isLeaking && followZones(meter, zones, day, design)) {
     restartUnexplained(unexplained);
     for (let past = Math.max(0, day - LEARN_FROM); past <= day; past++) expectRuns(meter, past);
   }
   followUnexplained(meter, unexplained, day, usual);
+  if (unexplained.open) meter.excused.fill(1, unexplained.since, day + 1);
 }
 
 function learnsToday({ ranDays }: ObservedMeter): boolean {
   return ranDays.length === 3 || ranDays.length % LEARN_EVERY === 0;
 }
 
+// The newest days, and of zones that hardly ran on them the newest on which they ran: a winter does not make a flow forgotten.
+function learntDays({ runs, flows }: ObservedMeter, ranDays: readonly number[], until: number): readonly number[] {
+  const from = Math.max(0, until - LEARN_FROM);
+  const days = new Set(ranDays.slice(from, until));
+  const ranOn = (zone: number, day: number) => (runs[day] ?? []).some((run) => run.zone === zone);
+  for (let zone = 0; zone < flows.length; zone++) {
+    let ran = [...days].filter((day) => ranOn(zone, day)).length;
+    for (let at = from - 1; at >= 0 && ran < LEAST_OF_ZONE; at--) {
+      const day = ranDays[at] ?? 0;
+      if (days.has(day) || !ranOn(zone, day)) continue;
+      days.add(day);
+      ran += 1;
+    }
+  }
+  return [...days].sort((a, b) => a - b);
+}
+
 function learn({ meter, zones, unexplained, told }: Observation, day: number): boolean {
-  const { ranDays } = meter;
+  const ranDays = meter.ranDays.filter((past) => meter.excused[past] !== 1);
   // Later the flows are known, and a clock is refined together with them.
   if (ranDays.length < REFINE_EVERY) learnShifts(meter, ranDays.slice(-CLOCK_DAYS));
   const everywhere = zones.open.has(meter.flows.length);
-  if (unexplained.open || everywhere) return false;
+  if (unexplained.open || everywhere || ranDays.length === 0) return false;
   const until = Math.max(Math.min(ranDays.length, LEAST_LEFT), ranDays.length - LEAVE_OUT);
-  zones.learntDays = ranDays.slice(Math.max(0, until - LEARN_FROM), until);
+  zones.learntDays = learntDays(meter, ranDays, until);
   const fixed = new Set(zones.open.keys());
   if (ranDays.length % REFINE_EVERY === 0) refineShifts(meter, zones.learntDays.slice(-REFINE_DAYS), fixed);
   // Flows by what is assumed of runs, so that few wild steps count as such; how sure they are, by how this meter's runs scatter.
@@ -119,10 +148,15 @@ function learn({ meter, zones, unexplained, told }: Observation, day: number): b
   fit.told.forEach((value, zone) => {
     told[zone] = value;
   });
-  const first = ranDays[Math.max(0, ranDays.length - LEARN_FROM - LEAVE_OUT)] ?? 0;
   zones.equations = ranDays.slice(-LEAVE_OUT - LEARN_EVERY).map((past) => dayEquations(meter, past));
   zones.learntUntil = Math.max(learntBefore, ranDays[until - 1] ?? day);
-  for (let past = Math.min(first, Math.max(0, day - LEARN_FROM - LEAVE_OUT)); past <= day; past++) expectRuns(meter, past);
+  expectAgain(meter, ranDays, day);
   readAgain(meter, unexplained, day);
   return true;
+}
+
+// The days that are judged by the flows just learnt.
+function expectAgain(meter: ObservedMeter, ranDays: readonly number[], day: number): void {
+  const first = ranDays[Math.max(0, ranDays.length - LEARN_FROM - LEAVE_OUT)] ?? 0;
+  for (let past = Math.min(first, Math.max(0, day - LEARN_FROM - LEAVE_OUT)); past <= day; past++) expectRuns(meter, past);
 }

@@ -11,7 +11,8 @@ const ALIKE = 0.4;
 const APART_DAYS = 3;
 
 /**
- * Leaves one episode for one cause: a general unexplained use that is the same water as a finding that says more goes.
+ * Leaves one episode for one cause: a general unexplained use that is the same water as a finding that says more goes, where that was told no
+ * later. What is told more of later becomes that (`settleEpisodes`), and keeps the time at which it was told first.
  *
  * The same water: same meter, times that overlap, litres alike.
  *
@@ -24,6 +25,7 @@ export function settleHourly(episodes: readonly Episode[]): readonly Episode[] {
 
 function saysMore(other: Episode, general: Episode): boolean {
   if (!SAY_MORE.includes(other.kind) || other.meterId !== general.meterId || !overlap(other, general)) return false;
+  if (other.openedLocalDay > general.openedLocalDay) return false;
   const [a, b] = [other.litres ?? 0, general.litres ?? 0];
   return Math.min(a, b) >= ALIKE * Math.max(a, b);
 }

@@ -2,6 +2,7 @@ import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import type { MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { inferSchedule } from '@rillbook/metering/detection/hourly/infer-schedule.js';
 import { comeRegularly } from '@rillbook/metering/detection/hourly/leaks/regular-counts.js';
+import { settleEpisodes } from '@rillbook/metering/detection/episodes/settle-episodes.js';
 import { settleHourly } from '@rillbook/metering/detection/hourly/settle-hourly.js';
 import { describe, expect, it } from 'vitest';
 import { randomFrom, simulatedMeter } from './simulated-meter.mjs';
@@ -42,8 +43,12 @@ describe('one cause, one episode', () => {
   it.each(['steady flow', 'off-schedule run', 'zone flow changed'] as const)(
     '%s says more of the same water than unexplained use',
     (kind) => {
-      const sure = episode({ kind, litres: 1200, openedLocalDay: 102 });
+      const sure = episode({ kind, litres: 1200, openedLocalDay: 100, says: { code: 'x', details: { ratio: 1.5 } } });
       expect(settleHourly([general, sure])).toEqual([sure]);
+      // Told later it becomes that: the time of the first is not lost.
+      const later = { ...sure, openedLocalDay: 102 };
+      expect(settleHourly([general, later])).toEqual([general, later]);
+      expect(settleEpisodes([general, later])).toMatchObject([{ kind, openedLocalDay: 100, earlier: [{ kind: 'unexplained use' }] }]);
     },
   );
 

@@ -26,6 +26,8 @@ const WINDOWS: readonly (readonly [days: number, decision: number])[] = [
 /** Days from which a change of any size is told; in fewer only one of a quarter of the flow. */
 const MANY_DAYS = 3;
 const LEAST_AT_ONCE = 0.25;
+/** On such days what flows beside the runs must be less than this share of theirs. Common practice, no source. */
+const CALM_SHARE = 0.05;
 /** Where the steps hardly tell zones apart, or another change is open whose level is not sure, a fault of the model is likelier than chance. */
 const UNSURE_DECISION = 6.5;
 const SURE_SD = 0.1;
@@ -99,8 +101,8 @@ function likeliestWindow(meter: ObservedMeter, changes: ZoneChanges, alike: bool
   let best: ScoredWindow | null = null;
   for (const [window, decision] of WINDOWS) {
     if (free.length < window) break;
-    if (window < MANY_DAYS && !mayBeAtOnce(meter, changes)) continue;
     const days = free.slice(-window);
+    if (window < MANY_DAYS && !(mayBeAtOnce(meter, changes) && days.every(({ day }) => isCalm(meter, day)))) continue;
     const scores = changeScores(meter, days, alike);
     const squares = Math.max(...squaresOfFree(changes, scores));
     if (squares > decision ** 2 && squares > (best?.squares ?? 0)) best = { squares, days, scores, decision };
@@ -111,6 +113,16 @@ function likeliestWindow(meter: ObservedMeter, changes: ZoneChanges, alike: bool
 // One or two days are enough only where flows are known well and nobody else draws water.
 function mayBeAtOnce({ ranDays, evidence }: ObservedMeter, { open: others }: ZoneChanges): boolean {
   return ranDays.length >= WELL_LEARNT && others.size === 0 && evidence.kind === 'irrigation';
+}
+
+// What flows beside the runs, a leak that is not found yet or people, flows into them too.
+function isCalm({ days: { firstStep }, touched, usage, indoor, claimed, expected }: ObservedMeter, day: number): boolean {
+  let [beside, runs] = [0, 0];
+  for (let step = valueAt(firstStep, day); step < valueAt(firstStep, day + 1); step++) {
+    runs += expected[step] || 0;
+    if (!touched[step]) beside += (usage.litres[step] || 0) - valueAt(indoor, step) - valueAt(claimed, step);
+  }
+  return beside <= CALM_SHARE * runs;
 }
 
 // Squares that each change explains, none where the change is open already or cannot be.

@@ -74,7 +74,7 @@ export function tellChange(meter: ObservedMeter, sighting: Sighting, score: Chan
   const usual = judged.reduce((sum, zone) => sum + valueAt(meter.flows, zone), 0);
   const month = judged.reduce((sum, zone) => sum + valueAt(meter.flows, zone) * minutesPerMonth(meter, zone, day), 0);
   const none = change <= NO_FLOW - 1;
-  if (!ofZone || none) sighting.kind = 'not delivering';
+  sighting.kind = !ofZone || none ? 'not delivering' : 'zone flow changed';
   sighting.code = ofZone ? (none ? 'not delivering zone' : 'zone flow changed') : 'not delivering pressure';
   sighting.litres = Math.abs(change) * month;
   sighting.sdLitres = sd * month;

@@ -1,10 +1,9 @@
 import { probabilityAboveZero } from '../../../uncertainty/normal-probability.js';
 import { daysPerMonth, type Sighting } from '../episode-of-sighting.js';
-import { waterClusters } from '../runs/water-clusters.js';
 import type { ObservedMeter } from '../steps/observed-meter.js';
-import { robustSpread } from '../steps/robust-spread.js';
-import { runMinutes } from '../steps/run-minutes.js';
-import { valueAt } from '../steps/value-at.js';
+import { dayOf, indoorLitres, sdByFlows } from './litres-of-day.js';
+import { spreadBefore, spreadDays, type UsualSpread } from './usual-spread.js';
+import type { UsualUse } from './usual-use.js';
 
 /** Slack and decision of the cumulative sum, in standard deviations: in control one signal in tens of thousands of days. */
 const SLACK = 1;
@@ -17,17 +16,21 @@ const WORTH = 0.1;
 const HALF = 0.5;
 /** Days of excess that open: two in a row, or three. */
 const DAYS_IN_A_ROW = 2;
+/** One day of runs is enough beyond so many standard deviations, and from these shares of the usual day and of its runs. Common practice, no source. */
+const AT_ONCE = 8;
+const AT_ONCE_OF_USUAL = 0.3;
+const AT_ONCE_OF_RUNS = 0.2;
 const DAYS_APART = 3;
-/** Days by which the usual spread is known, and the newest that do not count. */
-const SPREAD_DAYS = 35;
-const NEWEST_DAYS = 4;
-const LEAST_DAYS = 6;
+/** A day's volume is the difference of two roundings: its variance in squared steps of the register (JCGM 100:2008, 4.3.7). */
+const ROUNDING_VARIANCE = 1 / 6;
+/** The days together must show it with this confidence. */
+const LEAST_CONFIDENCE = 0.99;
 /** The spread is not believed below these shares of the usual day, of the day's runs and of indoor use. Common practice, no source. */
 const LEAST_SD_OF_USUAL = 0.02;
-const LEAST_SD_OF_RUNS = 0.025;
 const LEAST_SD_OF_INDOOR = 0.08;
-/** Spread of the runs' litres about the record while too few ran. Common practice, no source. */
-const UNLEARNT_SD_OF_RUNS = 0.3;
+/** A leak is steady from some hours after its begin. */
+const APART_DAYS = 3;
+const MINUTES_PER_DAY = 1440;
 /** Days without excess that end it. */
 const DAYS_TO_END = 2;
 
@@ -42,16 +45,9 @@ export interface UnexplainedUse {
   calm: number;
   /** Whether a day without runs has shown the excess: else only days that ran can show its end. */
   atRest: boolean;
-  frozen: Spread | null;
+  frozen: UsualSpread | null;
   open: Sighting | null;
   readonly told: Sighting[];
-}
-
-interface Spread {
-  readonly target: number;
-  readonly restSd: number;
-  readonly runShare: number;
-  readonly runSd: number;
 }
 
 /**
@@ -89,6 +85,24 @@ export function restartUnexplained(unexplained: UnexplainedUse): void {
 }
 
 /**
+ * Hands over to a steady flow that was found: what was unexplained since the same days was its beginning, and is as much as it.
+ *
+ * @param unexplained - What is followed; its open sighting ends. [–]
+ * @param steady - The steady flow. [code]
+ */
+export function becomesSteady(unexplained: UnexplainedUse, steady: Sighting): void {
+  const { open } = unexplained;
+  if (open && open.fromMinute >= steady.fromMinute - APART_DAYS * MINUTES_PER_DAY) {
+    open.litres = steady.litres;
+    open.sdLitres = steady.sdLitres;
+    open.clearedMinute = steady.openedMinute;
+    unexplained.open = null;
+    unexplained.frozen = null;
+  }
+  restartUnexplained(unexplained);
+}
+
+/**
  * Reads the days of the usual spread again, because what explains them is known better.
  *
  * @param meter - The meter. [code]
@@ -96,7 +110,7 @@ export function restartUnexplained(unexplained: UnexplainedUse): void {
  * @param day - The newest day, from 0. [–]
  */
 export function readAgain(meter: ObservedMeter, unexplained: UnexplainedUse, day: number): void {
-  for (let past = Math.max(0, day - SPREAD_DAYS - NEWEST_DAYS); past <= day; past++) {
+  for (let past = Math.max(0, day - spreadDays.all - spreadDays.newest); past <= day; past++) {
     if (Number.isNaN(unexplained.runLitres[past] ?? Number.NaN)) continue;
     [unexplained.litres[past], unexplained.runLitres[past]] = dayOf(meter, past) as [number, number];
   }
@@ -108,12 +122,13 @@ export function readAgain(meter: ObservedMeter, unexplained: UnexplainedUse, day
  * @param meter - The meter. [code]
  * @param unexplained - What is followed. [code]
  * @param day - The day, from 0. [–]
- * @param usual - Litres of a usual day. [L/d]
+ * @param use - Litres of a usual day, of late and all year. [L/d]
  */
-export function followUnexplained(meter: ObservedMeter, unexplained: UnexplainedUse, day: number, usual: number): void {
+export function followUnexplained(meter: ObservedMeter, unexplained: UnexplainedUse, day: number, use: UsualUse): void {
+  const usual = use.ofLate;
   if (meter.kinds[day] === 'not known' || Number.isNaN(usual)) return;
   const [rest, runs] = dayOf(meter, day);
-  const spread = unexplained.frozen ?? spreadOf(unexplained, day);
+  const spread = unexplained.frozen ?? spreadBefore(unexplained, day);
   unexplained.litres[day] = rest;
   unexplained.runLitres[day] = runs;
   if (Number.isNaN(rest + runs) || !spread || meter.kinds[day] === 'skipped') return;
@@ -121,12 +136,12 @@ export function followUnexplained(meter: ObservedMeter, unexplained: Unexplained
   const resolution = meter.usage.resolutionLitres ?? 0;
   const sd = Math.hypot(
     LEAST_SD_OF_INDOOR * indoorLitres(meter, day),
-    Math.max(spread.restSd, LEAST_SD_OF_USUAL * usual, resolution),
+    Math.max(spread.restSd, LEAST_SD_OF_USUAL * usual, Math.sqrt(ROUNDING_VARIANCE) * resolution),
     spread.runSd * runs,
     sdByFlows(meter, day),
   );
-  const worth = Math.max(WORTH * usual, 2 * resolution);
-  const judged: Judged = { day, excess, sd, worth, usual, isAtRest: runs <= 0 };
+  const worth = Math.max(WORTH * Math.min(usual, use.ofYear), 2 * resolution);
+  const judged: Judged = { day, excess, sd, worth, usual, runs };
   if (unexplained.open) review(meter, unexplained, judged);
   else accumulate(meter, unexplained, judged, spread);
 }
@@ -137,97 +152,44 @@ interface Judged {
   readonly sd: number;
   readonly worth: number;
   readonly usual: number;
-  readonly isAtRest: boolean;
+  readonly runs: number;
 }
 
-// Doubt of the day's runs by that of the zones' flows: √(mᵀ P m).
-function sdByFlows(meter: ObservedMeter, day: number): number {
-  const { steps, minutes } = runMinutes(meter, day);
-  const zones = meter.flows.length;
-  const total = new Float64Array(zones);
-  for (let at = 0; at < steps * zones; at++) total[at % zones] = valueAt(total, at % zones) + valueAt(minutes, at);
-  const ran = [...total.keys()].filter((zone) => valueAt(total, zone) > 0);
-  let variance = 0;
-  for (const row of ran)
-    for (const column of ran)
-      variance += valueAt(total, row) * valueAt(total, column) * valueAt(meter.flowCovariance, row * zones + column);
-  return Math.sqrt(Math.max(0, variance));
-}
-
-function indoorLitres({ days, indoor }: ObservedMeter, day: number): number {
-  let litres = 0;
-  for (let step = days.firstStep[day] ?? 0; step < valueAt(days.firstStep, day + 1); step++) litres += indoor[step] ?? 0;
-  return litres;
-}
-
-// Water of an irrigation meter in one piece by itself, a hose or a test: whether it is a run off schedule is judged there.
-function onceLitres(meter: ObservedMeter, day: number): number {
-  if (meter.evidence.kind === 'mixed') return 0;
-  const alone = waterClusters(meter, day, 0).filter((cluster) => cluster.beganAlone && cluster.endedAlone);
-  return alone.reduce((sum, { litres }) => sum + litres, 0);
-}
-
-function dayOf(meter: ObservedMeter, day: number): readonly [number, number] {
-  const { days, usage, expected, indoor, claimed } = meter;
-  let [rest, runs, known] = [0, 0, 0];
-  const [from, until] = [days.firstStep[day] ?? 0, days.firstStep[day + 1] ?? 0];
-  for (let step = from; step < until; step++) {
-    const used = usage.litres[step] ?? Number.NaN;
-    if (Number.isNaN(used)) continue;
-    known += 1;
-    runs += expected[step] ?? 0;
-    rest += used - valueAt(expected, step) - valueAt(indoor, step) - valueAt(claimed, step);
-  }
-  return [known > 0 ? ((rest - onceLitres(meter, day)) * (until - from)) / known : Number.NaN, runs];
-}
-
-function spreadOf(unexplained: UnexplainedUse, day: number): Spread | null {
-  const [rested, ran] = pastDays(unexplained, day);
-  if (rested.length + ran.length < LEAST_DAYS) return null;
-  const still = rested.length >= LEAST_DAYS ? robustSpread(rested) : { median: 0, sd: 0 };
-  const moving = ran.length >= LEAST_DAYS ? robustSpread(ran) : { median: 0, sd: UNLEARNT_SD_OF_RUNS };
-  return {
-    target: still.median,
-    restSd: still.sd * (1 + 2 / Math.max(1, rested.length)),
-    runShare: moving.median,
-    runSd: Math.max(LEAST_SD_OF_RUNS, moving.sd * (1 + 2 / Math.max(1, ran.length))),
-  };
-}
-
-// Litres of past days at rest, and of days that ran as a share of their runs.
-function pastDays({ litres, runLitres }: UnexplainedUse, day: number): readonly [number[], number[]] {
-  const [rested, ran]: [number[], number[]] = [[], []];
-  for (let past = day - NEWEST_DAYS; past >= 0 && past > day - NEWEST_DAYS - SPREAD_DAYS; past--) {
-    const [rest, runs] = [litres[past] ?? Number.NaN, runLitres[past] ?? Number.NaN];
-    if (Number.isNaN(rest + runs)) continue;
-    if (runs <= 0) rested.push(rest);
-    else if (rest > -HALF * runs) ran.push(rest / runs);
-  }
-  return [rested, ran];
-}
-
-function accumulate(meter: ObservedMeter, unexplained: UnexplainedUse, judged: Judged, spread: Spread): void {
+function accumulate(meter: ObservedMeter, unexplained: UnexplainedUse, judged: Judged, spread: UsualSpread): void {
   const { day, sd, worth } = judged;
-  if (!isLasting(unexplained, judged)) return;
+  if (!isLasting(unexplained, judged) && !isAtOnce(meter, judged)) return;
   const level = meanExcess(unexplained, spread, day);
-  if (level.mean < worth) return;
+  if (level.mean < worth || probabilityAboveZero(level.mean, sd / Math.sqrt(level.days)) < LEAST_CONFIDENCE) return;
   const sighting = noLitresYet(meter, unexplained.since, day);
   Object.assign(unexplained, { open: sighting, frozen: spread, calm: 0 });
   unexplained.told.push(sighting);
   tell(sighting, level.mean, sd / Math.sqrt(level.days), judged);
 }
 
+// Somebody raised the minutes, or a pipe broke: nothing that days of runs do by themselves. On a mixed meter it must be more than people use.
+function isAtOnce(meter: ObservedMeter, { day, excess, sd, usual, runs }: Judged): boolean {
+  const people = meter.evidence.kind === 'mixed' ? indoorLitres(meter, day) : 0;
+  const large = runs > 0 && excess >= Math.max(AT_ONCE_OF_USUAL * usual, AT_ONCE_OF_RUNS * runs, people);
+  return large && !meter.excused[day] && excess > AT_ONCE * sd;
+}
+
 // Adds a day to the sum: whether it passes its decision, on days of excess that are enough.
-function isLasting(unexplained: UnexplainedUse, { day, excess, sd, worth, isAtRest }: Judged): boolean {
+function isLasting(unexplained: UnexplainedUse, { day, excess, sd, worth, runs }: Judged): boolean {
+  const isAtRest = runs <= 0;
+  const over = excess >= HALF * worth;
+  if (!over && isAtRest && comesWithRuns(unexplained)) return false;
   if (unexplained.sum <= 0) Object.assign(unexplained, { since: day, excessDays: 0, atRest: false });
   unexplained.sum = Math.max(0, unexplained.sum + Math.min(MOST_OF_ONE_DAY, excess / sd - SLACK));
-  const over = excess >= HALF * worth;
   unexplained.inARow = over ? unexplained.inARow + 1 : 0;
-  if (over) unexplained.excessDays += 1;
+  unexplained.excessDays += Number(over);
   unexplained.atRest ||= over && isAtRest;
-  const lasting = unexplained.inARow >= DAYS_IN_A_ROW || (over && unexplained.excessDays >= DAYS_APART);
-  return lasting && unexplained.sum > DECISION;
+  return unexplained.sum > DECISION && over && isOften(unexplained);
 }
+
+// A day at rest says nothing against it.
+const comesWithRuns = ({ sum, atRest }: UnexplainedUse): boolean => sum > 0 && !atRest;
+
+const isOften = ({ inARow, excessDays }: UnexplainedUse): boolean => inARow >= DAYS_IN_A_ROW || excessDays >= DAYS_APART;
 
 function noLitresYet(meter: ObservedMeter, since: number, day: number): Sighting {
   return {
@@ -249,7 +211,7 @@ function noLitresYet(meter: ObservedMeter, since: number, day: number): Sighting
 
 function meanExcess(
   { litres, runLitres, since }: UnexplainedUse,
-  spread: Spread,
+  spread: UsualSpread,
   day: number,
 ): { readonly mean: number; readonly days: number } {
   let [sum, days] = [0, 0];
@@ -263,7 +225,8 @@ function meanExcess(
 }
 
 // A day at rest shows the end only of an excess that was there at rest.
-function saysOfEnd(unexplained: UnexplainedUse, { excess, worth, isAtRest }: Judged): boolean {
+function saysOfEnd(unexplained: UnexplainedUse, { excess, worth, runs }: Judged): boolean {
+  const isAtRest = runs <= 0;
   if (isAtRest && excess >= HALF * worth) unexplained.atRest = true;
   return !isAtRest || unexplained.atRest;
 }

@@ -10,22 +10,46 @@ const LEAST_DAYS = 7;
 /** Nor is a usual day taken for less than this share of a watering of ten minutes by every zone. Common practice, no source. */
 const WATERING_SHARE = 0.2;
 const WATERING_MINUTES = 10;
+/** So many days say what a year's are like: less may lack a season. */
+const YEAR_DAYS = 300;
 
-/** Litres of a usual day, as the days go by. */
+/** Litres of a usual day, as the days go by: of late, and of all days so far, which is infinite before there is a year of them. */
 export interface UsualUse {
   highest: number;
+  litres: number;
+  days: number;
+  ofLate: number;
+  ofYear: number;
 }
 
 /**
- * Litres of a usual day: the mean of the last month; a quarter of the highest month so far, or on an irrigation meter a fifth of a watering,
+ * Nothing known yet.
+ *
+ * @returns No day. [–]
+ */
+export function noUsualUse(): UsualUse {
+  return { highest: 0, litres: 0, days: 0, ofLate: Number.NaN, ofYear: Number.POSITIVE_INFINITY };
+}
+
+/**
+ * Moves the litres of a usual day on by a day. Of late: the mean of the last month; a quarter of the highest month so far, or on an irrigation meter a fifth of a watering,
  * where that is more.
  *
  * @param meter - The meter. [code]
- * @param usual - Highest so far; it is moved. [L/d]
+ * @param usual - What was usual until the day before, NaN while fewer than seven days are known; it is moved. [L/d]
  * @param day - The day, from 0. [–]
- * @returns Litres a day, NaN while fewer than seven days are known. [L/d]
  */
-export function usualUse(meter: ObservedMeter, usual: UsualUse, day: number): number {
+export function moveUsualUse(meter: ObservedMeter, usual: UsualUse, day: number): void {
+  const before = meter.usedLitres[day - NEWEST_DAYS - 1] ?? Number.NaN;
+  if (!Number.isNaN(before)) {
+    usual.litres += before;
+    usual.days += 1;
+  }
+  usual.ofYear = usual.days >= YEAR_DAYS ? usual.litres / usual.days : Number.POSITIVE_INFINITY;
+  usual.ofLate = usedOfLate(meter, usual, day);
+}
+
+function usedOfLate(meter: ObservedMeter, usual: UsualUse, day: number): number {
   const { usedLitres, flows, evidence } = meter;
   let [sum, days] = [0, 0];
   for (let past = Math.max(0, day - MONTH_DAYS - NEWEST_DAYS); past < day - NEWEST_DAYS; past++) {

@@ -19,9 +19,24 @@ const ALIKE = 0.75;
 /** Days at the same time and with alike litres: at night two, by day three, where people may do alike. Common practice, no source. */
 const DAYS_AT_NIGHT = 2;
 const DAYS_BY_DAY = 3;
-/** Once is enough from these shares of a full watering, ten minutes of every zone or the usual day, whichever is more. */
-const SIZE_AT_NIGHT = 0.5;
-const SIZE_BY_DAY = 1;
+/** By day two are enough where both are as exact as a timer is. */
+const EXACT_DAYS = 2;
+const EXACTLY_ALIKE = 0.93;
+/** And each is this share of a watering: a hose may run twice alike. */
+const EXACT_SHARE = 0.12;
+/** A hand that waters each week may do so twice as much on a day as its whole week's record. Common practice, no source. */
+const OF_HAND_WEEK = 1.5;
+/** Less beside the runs of a day is rounding. */
+const LEAST_BY_HAND = 0.001;
+const DAYS_PER_WEEK = 7;
+/** Once is enough from these shares of the usual day. */
+const SIZE_AT_NIGHT = 0.25;
+const SIZE_BY_DAY = 0.5;
+/** And from these shares of a watering of ten minutes of every zone: a crew that walks the zones passes a fifth of it. Common practice, no source. */
+const OF_WATERING_AT_NIGHT = 0.1;
+const OF_WATERING_BY_DAY = 0.35;
+/** By day people draw water of a mixed meter: less than this share of a watering may be theirs. */
+const LEAST_SHARE_MIXED = 0.2;
 const FULL_WATERING_MINUTES = 10;
 /** Less than this share of a full watering is nobody's concern. */
 const LEAST_SHARE = 0.04;
@@ -60,29 +75,38 @@ export function noOffSchedule(): OffSchedule {
  */
 export function followOffSchedule(meter: ObservedMeter, off: OffSchedule, day: number, limit: number, usual: number): boolean {
   if (meter.kinds[day] === 'not known' || !meter.shiftsLearnt) return false;
-  const watering = fullWatering(meter, usual);
-  const clusters = waterClusters(meter, day, leastRunFlow(meter, limit)).filter((cluster) => mayBeRun(meter, cluster, watering));
+  const watering = fullWatering(meter);
+  const most = Math.max(watering, usual || 0);
+  const clusters = waterClusters(meter, day, leastRunFlow(meter, limit)).filter((cluster) => mayBeRun(meter, cluster, most));
   let opened = false;
   for (const cluster of clusters) {
     if (off.open) follow(meter, off, cluster);
-    else opened = judge(meter, off, cluster, watering) || opened;
+    else opened = judge(meter, off, cluster, { watering, usual: usual || watering }) || opened;
   }
   off.recent = [...off.recent, ...clusters].filter((cluster) => cluster.day > day - REPEATED_WITHIN_DAYS);
   if (off.open) endWhereAway(meter, off, day);
   return opened;
 }
 
-// Litres of a watering of every zone, or of the usual day.
-function fullWatering({ flows }: ObservedMeter, usual: number): number {
-  const known = flows.reduce((sum, flow) => sum + (flow || 0), 0);
-  return Math.max(usual || 0, known * FULL_WATERING_MINUTES);
+// Litres of a watering of every zone.
+function fullWatering({ flows }: ObservedMeter): number {
+  return flows.reduce((sum, flow) => sum + (flow || 0), 0) * FULL_WATERING_MINUTES;
 }
 
 function mayBeRun(meter: ObservedMeter, cluster: WaterCluster, watering: number): boolean {
-  if (meter.evidence.kind === 'mixed' && !isNight(cluster)) return false;
+  if (meter.evidence.kind === 'mixed' && !isNight(cluster) && cluster.litres < LEAST_SHARE_MIXED * watering) return false;
   const hours = ((cluster.untilStep - cluster.fromStep) * meter.usage.stepMinutes) / MINUTES_PER_HOUR;
+  if (!isNight(cluster) && cluster.litres <= OF_HAND_WEEK * handLitresAWeek(meter, cluster.day)) return false;
   const likeRun = cluster.endedAlone || (cluster.beganAlone && hours <= LONGEST_INTO_RUN_HOURS);
   return likeRun && cluster.litres >= LEAST_SHARE * watering;
+}
+
+// Programmed water that no run of a valve puts out is a hand's, by what the zones on record say.
+function handLitresAWeek({ evidence, runs, flows }: ObservedMeter, day: number): number {
+  const recorded = evidence.zones.map(({ flowLPerMin }) => flowLPerMin ?? Number.NaN);
+  const ran = (runs[day] ?? []).reduce((sum, { zone, begin, end }) => sum + (end - begin) * valueAt(recorded, zone), 0);
+  const byHand = (evidence.programmedLitres[day] ?? Number.NaN) - ran;
+  return flows.length > 0 && byHand > LEAST_BY_HAND * ran ? DAYS_PER_WEEK * byHand : 0;
 }
 
 function isNight({ clockMinute }: WaterCluster): boolean {
@@ -96,11 +120,24 @@ function alike(meter: ObservedMeter, one: WaterCluster, other: WaterCluster): bo
   return sameClock && less >= ALIKE * more;
 }
 
-function judge(meter: ObservedMeter, off: OffSchedule, cluster: WaterCluster, watering: number): boolean {
+interface Sizes {
+  readonly watering: number;
+  readonly usual: number;
+}
+
+function isLarge(cluster: WaterCluster, { watering, usual }: Sizes): boolean {
+  const [ofUsual, ofWatering] = isNight(cluster) ? [SIZE_AT_NIGHT, OF_WATERING_AT_NIGHT] : [SIZE_BY_DAY, OF_WATERING_BY_DAY];
+  return cluster.beganAlone && cluster.endedAlone && cluster.litres >= Math.max(ofUsual * usual, ofWatering * watering);
+}
+
+function judge(meter: ObservedMeter, off: OffSchedule, cluster: WaterCluster, sizes: Sizes): boolean {
   const matches = off.recent.filter((past) => past.day !== cluster.day && alike(meter, past, cluster));
   const days = new Set(matches.map(({ day }) => day)).size + 1;
-  const large = cluster.beganAlone && cluster.endedAlone && cluster.litres >= (isNight(cluster) ? SIZE_AT_NIGHT : SIZE_BY_DAY) * watering;
-  if (days < (isNight(cluster) ? DAYS_AT_NIGHT : DAYS_BY_DAY) && !large) return false;
+  const isSmall = cluster.litres < EXACT_SHARE * Math.max(sizes.watering, sizes.usual);
+  const exact =
+    !isSmall && matches.some((past) => past.litres >= EXACTLY_ALIKE * cluster.litres && cluster.litres >= EXACTLY_ALIKE * past.litres);
+  const least = isNight(cluster) ? DAYS_AT_NIGHT : exact ? EXACT_DAYS : DAYS_BY_DAY;
+  if (days < least && !isLarge(cluster, sizes)) return false;
   const { firstMinute, stepMinutes } = meter.usage;
   off.matched = [...matches, cluster];
   off.matched.forEach((one) => {

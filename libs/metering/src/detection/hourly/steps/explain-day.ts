@@ -10,6 +10,11 @@ const LEAST_KNOWN_SHARE = 0.8;
 /** Runs that pass less than this share of what is expected passed no water: a rain sensor, a closed valve. Common practice, no source. */
 const SKIPPED_SHARE = 0.2;
 
+/** A register that counts in large steps shows nothing of a small run: so many steps must be missing. */
+const STEPS_MISSING = 2;
+
+const MINUTES_PER_DAY = 1440;
+
 /**
  * Explains a day's steps by what is known when it begins: the litres of the runs, indoor use, and what open findings account for.
  *
@@ -70,11 +75,17 @@ export function closeDay(meter: ObservedMeter, day: number): DayKind {
   const sums = sumsOf(meter, day);
   const { steps, known, used, touchedSteps, knownTouched } = sums;
   const enough = steps > 0 && known >= LEAST_KNOWN_SHARE * steps && knownTouched >= LEAST_KNOWN_SHARE * touchedSteps;
+  if (changesClocks(meter, day)) meter.excused[day] = 2;
   if (steps > 0 && known >= LEAST_KNOWN_SHARE * steps) meter.usedLitres[day] = (used * steps) / known;
   const kind = enough ? kindOf(meter, day, sums) : 'not known';
   meter.kinds[day] = kind;
   if (kind === 'ran') meter.ranDays.push(day);
   return kind;
+}
+
+// Whether a timer changes its clock in the same night, an hour late or by hand days later, nobody knows: its runs of that day are not judged.
+function changesClocks({ evidence: { midnights } }: ObservedMeter, day: number): boolean {
+  return Math.abs(valueAt(midnights, day + 1) - valueAt(midnights, day) - MINUTES_PER_DAY) > 1;
 }
 
 interface DaySums {
@@ -104,12 +115,18 @@ function sumsOf(meter: ObservedMeter, day: number): DaySums {
   return sums;
 }
 
-function kindOf({ evidence }: ObservedMeter, day: number, { expected, delivered, touchedSteps }: DaySums): DayKind {
-  const told = !Number.isNaN(evidence.programmedLitres[day] ?? Number.NaN) && !evidence.programmedIsEstimate[day];
-  if (!told) return 'not known';
-  if (Number.isNaN(delivered)) return 'not known';
+function kindOf({ evidence, usage }: ObservedMeter, day: number, { expected, delivered, touchedSteps }: DaySums): DayKind {
+  if (!isTold(evidence, day) || Number.isNaN(delivered)) return 'not known';
   if (!touchedSteps) return 'at rest';
   if (Number.isNaN(expected)) return delivered > 0 ? 'ran' : 'skipped';
   if (expected <= 0) return 'at rest';
-  return delivered < SKIPPED_SHARE * expected ? 'skipped' : 'ran';
+  return isWithout(usage.resolutionLitres ?? 0, expected, delivered) ? 'skipped' : 'ran';
+}
+
+function isTold({ programmedLitres, programmedIsEstimate }: ObservedMeter['evidence'], day: number): boolean {
+  return !Number.isNaN(programmedLitres[day] ?? Number.NaN) && !programmedIsEstimate[day];
+}
+
+function isWithout(resolution: number, expected: number, delivered: number): boolean {
+  return delivered < SKIPPED_SHARE * expected && expected - delivered >= STEPS_MISSING * resolution;
 }

@@ -34,6 +34,8 @@ export interface ObservedMeter {
   readonly kinds: DayKind[];
   readonly ranDays: number[];
   readonly usedLitres: Float64Array;
+  /** 1 on days of which nothing is learnt: an open finding is in their volumes, or a controller held back its water. 2 where clocks change: no zone is judged. */
+  readonly excused: Uint8Array;
   steadyLPerMin: number;
   /** How much runs scatter, as share of what is assumed while nothing is learnt. */
   scatter: number;
@@ -99,6 +101,7 @@ export function observedMeter(evidence: MeterEvidence, usage: StepUsage): Observ
     kinds: [],
     ranDays: [],
     usedLitres: new Float64Array(days).fill(Number.NaN),
+    excused: new Uint8Array(days),
     steadyLPerMin: 0,
     scatter: 1,
     designs: [],
