@@ -21,9 +21,15 @@ export const plainProperty: fc.Arbitrary<AccountInput> = fc
     timers: fc.constantFrom(1, 2),
     assumed: fc.subarray(['plantFactor', 'density', 'rawMm', 'duLq', 'areaM2', 'flowLPerMin'] as const),
     establishedShare: fc.constantFrom(undefined, 0.25),
+    notRead: fc.constantFrom(0, 0, 0.5, 2, 9),
   })
-  .map(({ input, allowance, isFilled, timers, assumed, establishedShare }) => ({
+  .map(({ input, allowance, isFilled, timers, assumed, establishedShare, notRead }) => ({
     ...input,
+    // The meter is first read after the month began: what passed before is filled by need, or not known where it is too much.
+    meters: input.meters.map((meter) => ({
+      ...meter,
+      intervals: meter.intervals.map((each, at) => (at === 0 ? { ...each, fromLocalDay: each.fromLocalDay + notRead } : each)),
+    })),
     allowance: allowance === 'contract' ? A_CONTRACT : allowance && input.allowance,
     days: input.days.map((day, at) => ({ ...day, ...(isFilled && at % 7 === 0 && { filledFrom: 'neighbour' as const }) })),
     zones: input.zones.map((zone, at) => ({

@@ -18,14 +18,27 @@ const WALL_TIME = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):([0-5]\d)(?::([0-5]\d))?
 export function elapsedMinutes(dayNumber: number, minute: number, clockChanges: readonly ClockChange[]): number {
   const wall = dayNumber * MINUTES_PER_DAY + minute;
   if (clockChanges.length === 0) return wall;
+  const times = timesOf(clockChanges);
   let shift = 0;
-  for (const change of clockChanges) {
-    const changedAt = dayNumberOfDate(change.date) * MINUTES_PER_DAY + change.atMinute;
+  for (let at = 0; at < times.length; at += 1) {
+    const [changedAt, { shiftMinutes }] = [times[at] as number, clockChanges[at] as ClockChange];
     if (wall < changedAt) break;
-    if (change.shiftMinutes > 0 && wall < changedAt + change.shiftMinutes) return changedAt - shift;
-    shift += change.shiftMinutes;
+    if (shiftMinutes > 0 && wall < changedAt + shiftMinutes) return changedAt - shift;
+    shift += shiftMinutes;
   }
   return wall - shift;
+}
+
+let lastChanges: readonly ClockChange[] = [];
+let lastTimes: readonly number[] = [];
+
+// Wall minutes at which a place's clock is changed: whoever asks of one place asks again.
+function timesOf(clockChanges: readonly ClockChange[]): readonly number[] {
+  if (clockChanges !== lastChanges) {
+    lastTimes = clockChanges.map(({ date, atMinute }) => dayNumberOfDate(date) * MINUTES_PER_DAY + atMinute);
+    lastChanges = clockChanges;
+  }
+  return lastTimes;
 }
 
 /**

@@ -10,7 +10,7 @@ import type { Program } from './settings-fact.js';
 import type { FactInForce } from './settings-timeline.js';
 
 /** A start may spill over midnight, and a queue of late programs over another: runs are looked for from this many days before. */
-const DAYS_BEFORE = 2;
+export const DAYS_BEFORE = 2;
 
 /** A valve open for a time, in elapsed minutes; `first` marks a station's first cycle of a start. */
 export interface ReplayedRun {

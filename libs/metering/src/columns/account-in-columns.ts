@@ -17,8 +17,9 @@ import { zoneColumns, type ZoneColumns } from './zone-columns.js';
  *
  * @param input - Zones, controllers with their settings, meters with their intervals, and the allowance. [code]
  * @param prepared - The month with its weather and what its zones needed. [mm]
- * @returns The account; null where it has to be computed zone by zone, as one meter does not measure all zones, weather, settings or metered
- * water are not known on some day, a sensor held starts back, a controller went by the weather, or someone waters by hand. [L]
+ * @returns The account; null where it has to be computed zone by zone, as one meter does not measure all zones, weather or settings are not
+ * known on some day, metered water is not known at all, a sensor held starts back, a controller went by the weather, or someone waters by hand.
+ * [L]
  * @throws {DomainError} As `accountOfMonth`.
  */
 export function accountInColumns(input: AccountFacts, prepared: PreparedMonth): AccountColumns | null {
@@ -28,8 +29,8 @@ export function accountInColumns(input: AccountFacts, prepared: PreparedMonth): 
   if (!of) return null;
   const replays = replaysOf(input, month);
   if (!replays) return null;
-  const metered = meteredOf(input.meters[0] as AccountMeter, month);
-  if (!metered?.figure.value) return null;
+  const metered = meteredOfMeter(input.meters[0] as AccountMeter, month, () => neededByDay(of, prepared));
+  if (!metered.figure.value) return null;
   const irrigatedAreaM2 = of.zones.reduce((sum, { areaM2 }) => sum + areaM2, 0);
   const special = input.allowance?.from === 'ordinance' ? Math.min(input.allowance.specialLandscapeAreaM2, irrigatedAreaM2) : 0;
   const allowed = allowedOfZones(of.zones, { allowance: input.allowance, specialLandscapeAreaM2: special }, month);
@@ -126,12 +127,9 @@ function replaysOf({ controllers, clockChanges }: AccountFacts, month: CoveredMo
   return replays;
 }
 
-// A meter whose readings leave holes asks for the need of each day.
-function meteredOf(meter: AccountMeter, month: CoveredMonth): MeteredOfMeter | null {
-  let hasHoles = false;
-  const metered = meteredOfMeter(meter, month, () => {
-    hasHoles = true;
-    return null;
-  });
-  return hasHoles ? null : metered;
+// A meter whose readings leave holes asks for the need of each day, all of whose weather is known.
+function neededByDay({ litresPerMm }: ZoneColumns, { covered, depths }: PreparedMonth): readonly number[] {
+  return Array.from({ length: covered.days }, (_, day) =>
+    depths.reduce((sum, { ofDays }, zone) => sum + (ofDays[day] as number) * (litresPerMm[zone] as number), 0),
+  );
 }

@@ -5,7 +5,15 @@ import { absentGap } from '../account/volumes-of-scope.js';
 import type { InputShare } from '../uncertainty/input-share.js';
 import type { InputName } from '../uncertainty/uncertain-input.js';
 import { absence } from '../volumes/absence.js';
-import { type AccountColumns, columnPlaces, GAP_CAUSES, GAP_NUMBERS, OTHER_INPUTS, ZONE_INPUTS } from './account-columns.js';
+import {
+  type AccountColumns,
+  type AccountFrame,
+  columnPlaces,
+  GAP_CAUSES,
+  GAP_NUMBERS,
+  OTHER_INPUTS,
+  ZONE_INPUTS,
+} from './account-columns.js';
 
 /** How many of the inputs that are no zone's are the weather's; the others are the meter's. */
 const WEATHER_INPUTS = 3;
@@ -29,8 +37,17 @@ export function accountOfColumns(columns: AccountColumns): MonthAccount {
     meters: [{ ...property, meterId: frame.meterId, meteredThrough }],
     controllers: frame.controllerIds.map((id, place) => controllerLine(columns, id, place)),
     zones: zoneLines(columns),
-    notes: [...columns.notes, ...notesOfZones(frame.zones)],
+    notes: [...columns.notes, ...zoneNotes(frame)],
   };
+}
+
+/** Of the zones that many months have in common. */
+const notesOfFrames = new WeakMap<AccountFrame, ReturnType<typeof notesOfZones>>();
+
+function zoneNotes(frame: AccountFrame): ReturnType<typeof notesOfZones> {
+  const notes = notesOfFrames.get(frame) ?? notesOfZones(frame.zones);
+  notesOfFrames.set(frame, notes);
+  return notes;
 }
 
 function volumesOf(columns: AccountColumns): Volumes {
@@ -59,12 +76,26 @@ function volumesOf(columns: AccountColumns): Volumes {
 function gapOf(columns: AccountColumns, nth: number): Gap {
   const { frame, numbers, causes } = columns;
   const at = columnPlaces(frame.zones.length, frame.controllerIds.length).gaps + GAP_NUMBERS * nth;
-  const inputs: InputShare[] = [];
-  for (let rank = 0; rank < GAP_CAUSES; rank += 1) {
-    const place = causes[GAP_CAUSES * nth + rank] as number;
-    if (place >= 0) inputs.push(inputAt(columns, place, numbers[at + 2 + rank] as number));
-  }
-  return { litres: numbers[at] as number, sdLitres: numbers[at + 1] as number, reason: null, estimate: null, inputs };
+  const inputsNow = () => {
+    const inputs: InputShare[] = [];
+    for (let rank = 0; rank < GAP_CAUSES; rank += 1) {
+      const place = causes[GAP_CAUSES * nth + rank] as number;
+      if (place >= 0) inputs.push(inputAt(columns, place, numbers[at + 2 + rank] as number));
+    }
+    return inputs;
+  };
+  let inputs: readonly InputShare[] | null = null;
+  return {
+    litres: numbers[at] as number,
+    sdLitres: numbers[at + 1] as number,
+    reason: null,
+    estimate: null,
+    // Most gaps are looked at for their litres alone.
+    get inputs() {
+      inputs ??= inputsNow();
+      return inputs;
+    },
+  };
 }
 
 function inputAt({ frame }: AccountColumns, place: number, varianceShare: number): InputShare {

@@ -23,6 +23,15 @@ export interface EffectOrders {
  * @returns Places of inputs in the order in which they are summed. [–]
  */
 export function effectOrders(isDerived: readonly boolean[]): EffectOrders {
+  const pattern = isDerived.map(Number).join('');
+  if (last?.pattern !== pattern) last = { pattern, orders: ordersOf(isDerived) };
+  return last.orders;
+}
+
+/** Properties with as many zones, none of whose flows was derived, have the same orders: many of a portfolio do. */
+let last: { readonly pattern: string; readonly orders: EffectOrders } | null = null;
+
+function ordersOf(isDerived: readonly boolean[]): EffectOrders {
   const others = ZONE_INPUTS.length * isDerived.length;
   const other = (...names: readonly (typeof OTHER_INPUTS)[number][]) => names.map((name) => others + OTHER_INPUTS.indexOf(name));
   const ofZone = (zone: number, ...names: readonly (typeof ZONE_INPUTS)[number][]) =>

@@ -34,7 +34,7 @@ export interface StepUsage {
  *
  * `programmedLitres` and `neededLitres` are gross, of this meter's zones by the flows on record; `programmedIsEstimate` marks days on which
  * a controller computes its own times. `programmedRelativeSd` is systematic: how far the flows on record may be off altogether.
- * `intervals` are one source per instant, in order of time, without those between doubtful readings.
+ * `runs` are in order of their begin; `intervals` are one source per instant, in order of time, without those between doubtful readings.
  */
 export interface MeterEvidence {
   readonly meterId: string;

@@ -173,12 +173,25 @@ function doubt(walk: Walk, last: SeriesReading, reading: SeriesReading, judged: 
 }
 
 function told(reading: SeriesReading, previous: SeriesReading, judged: JudgedReading): JudgedInSeries {
-  return { ...asFirst(reading), previous, ...judged };
+  return {
+    localDay: reading.localDay,
+    register: reading.register,
+    judgement: judged.judgement,
+    previous,
+    litres: judged.litres,
+    likelyRegister: judged.likelyRegister,
+    factor: judged.factor,
+    otherMeterId: null,
+    seenLocalDay: reading.localDay,
+    settledLocalDay: null,
+    isRight: null,
+  };
 }
 
 function asFirst(reading: SeriesReading): JudgedInSeries {
   return {
-    ...reading,
+    localDay: reading.localDay,
+    register: reading.register,
     judgement: 'first',
     previous: null,
     litres: null,

@@ -6,7 +6,10 @@ import type { WeatherSeries } from '@rillbook/metering/volumes/weather-series.js
 import type { Quantity } from '@rillbook/units/quantity.js';
 import type { DaySpan } from './property-calendar.js';
 
-/** What zones need by day, gross; not a number on days without weather. One balance runs over all days, from 90 days before them. [L] */
+/**
+ * What zones need by day, gross; not a number on days without weather. One balance runs over all days, from 90 days before them. Who asks of the
+ * same zone again is given the same numbers. [L]
+ */
 export function neededByDay(weather: WeatherSeries, { firstDay, days }: DaySpan): (zone: AccountZone) => Float64Array {
   const length = days + WARM_UP_DAYS;
   const [eto, rain] = [new Float64Array(length), new Float64Array(length)];
@@ -33,8 +36,15 @@ export function neededByDay(weather: WeatherSeries, { firstDay, days }: DaySpan)
     depths.set(key, ofDays);
     return ofDays;
   };
+  const ofZones = new Map<AccountZone, Float64Array>();
   return (zone) => {
+    const present = ofZones.get(zone);
+    if (present) return present;
     const perMm = grossVolume(1 as Quantity<'mm'>, zone);
-    return depthsOf(zone.plantFactor * zone.density * zone.shade, zone.rawMm).map((depth) => depth * perMm);
+    const depth = depthsOf(zone.plantFactor * zone.density * zone.shade, zone.rawMm);
+    const litres = new Float64Array(days);
+    for (let day = 0; day < days; day++) litres[day] = depth[day]! * perMm;
+    ofZones.set(zone, litres);
+    return litres;
   };
 }

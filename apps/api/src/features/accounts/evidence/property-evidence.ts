@@ -1,4 +1,4 @@
-import type { ReplayedRun } from '@rillbook/irrigation/settings/replay-starts.js';
+import { DAYS_BEFORE, type ReplayedRun } from '@rillbook/irrigation/settings/replay-starts.js';
 import type { AccountZone } from '@rillbook/metering/account/account-input.js';
 import type { EvidenceRun, EvidenceZone, MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { defaultRelativeSd } from '@rillbook/metering/uncertainty/default-relative-sd.js';
@@ -129,19 +129,24 @@ function runsOf({ controllers }: Gathered, zones: readonly AccountZone[], spans:
     const ofStation = new Map(zones.flatMap((zone) => (zone.controllerId === controller.id ? [[zone.station, zone.id] as const] : [])));
     // Days beside each other are looked at from the days before them: what ran then is there twice.
     const places = new Map<number | null, Map<number, number>>();
-    const add = ({ station, program, begin, end }: ReplayedRun): void => {
-      const zoneId = ofStation.get(station);
-      if (!zoneId) return;
+    const placeOf = (station: number, begin: number): number => {
       const seen = places.get(station) ?? new Map<number, number>();
       places.set(station, seen);
       const place = seen.get(begin) ?? runs.length;
       seen.set(begin, place);
-      runs[place] = { zoneId, program, begin, end };
+      return place;
+    };
+    const areApart = controller.runsOneAtATime && spans.every((span, at) => at === 0 || isApart(spans[at - 1]!, span));
+    const add = ({ station, program, begin, end }: ReplayedRun): void => {
+      const zoneId = ofStation.get(station);
+      if (zoneId) runs[areApart ? runs.length : placeOf(station, begin)] = { zoneId, program, begin, end };
     };
     for (const span of spans) controller.runsOf(span).forEach(add);
   }
   return runs.sort((a, b) => a.begin - b.begin);
 }
+
+const isApart = (before: DaySpan, after: DaySpan): boolean => after.firstDay - DAYS_BEFORE >= before.firstDay + before.days;
 
 /** The days of a feed, whose every run is asked for. */
 function fedDays(usage: MeterEvidence['usage'], { firstDay, days, midnights }: PropertyCalendar): DaySpan[] {

@@ -10,6 +10,7 @@ import type { DaySpan, PropertyCalendar } from './property-calendar.js';
 /** What one controller's settings held over a span of days. */
 export interface ReplayedController {
   readonly id: string;
+  readonly runsOneAtATime: boolean;
   /** by day: why it cannot be replayed, null where it can */
   readonly unknown: readonly (UnknownDay | null)[];
   /** minutes of a station by day; null where it never ran */
@@ -28,6 +29,7 @@ export function replayedController(controller: AccountController, calendar: Prop
   const timeline = settingsTimeline(facts, clockChanges);
   return {
     id,
+    runsOneAtATime: (traits.runsAtOnce ?? 1) < 2,
     unknown,
     minutesOf: (station) => stations.get(station)?.minutes ?? null,
     runsOf: (span) => replayStarts({ ...input, ...span, daysWithoutStarts }, timeline),

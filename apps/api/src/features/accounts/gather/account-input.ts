@@ -52,12 +52,16 @@ function controllersUntil(facts: PropertyFacts): (monthEnd: string) => readonly 
 /** The controllers of a property with everything that is on record of them. */
 export const controllersOf = (facts: PropertyFacts): readonly AccountController[] => controllersUntil(facts)('9999-12-31');
 
-const settingsFact = (fact: SettingsFactRow): SettingsFact => ({
-  effectiveAt: fact.localTime,
-  record: fact.record,
-  state: fact.state,
-  programs: fact.programs.map(programFromKept),
-});
+/** By row: what is laid out of a program is kept with it, whoever asks for the property's controllers. */
+const knownFacts = new WeakMap<SettingsFactRow, SettingsFact>();
+
+function settingsFact(row: SettingsFactRow): SettingsFact {
+  const present = knownFacts.get(row);
+  if (present) return present;
+  const fact = { effectiveAt: row.localTime, record: row.record, state: row.state, programs: row.programs.map(programFromKept) };
+  knownFacts.set(row, fact);
+  return fact;
+}
 
 const rainPause = (pause: PauseFact): RainPause => ({ from: pause.from, until: pause.until });
 

@@ -13,7 +13,10 @@ export function withSeasons(episodes: readonly Episode[], facts: PropertyFacts, 
     const { firstDay, days } = evidence.calendar;
     const zones = evidence.zones.filter(({ controllerId, id }) => controllerId === episode.controllerId && episode.zoneIds.includes(id));
     const neededLitres = new Float64Array(days);
-    for (const zone of zones) evidence.neededOf(zone).forEach((litres, day) => (neededLitres[day]! += litres));
+    for (const zone of zones) {
+      const own = evidence.neededOf(zone);
+      for (let day = 0; day < days; day++) neededLitres[day]! += own[day]!;
+    }
     const lastDay = Math.min(dayNumberOfDate(episode.untilDate), today - 1);
     return withSeason(episode, seasonNotFollowed({ firstDay, neededLitres, changedDay, lastDay }));
   });

@@ -8,6 +8,7 @@ const Kind = { null: 0, true: 1, false: 2, float: 3, integer: 4, text: 5, id: 6,
 
 const ID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 const ID_BYTES = 16;
+const ID_LETTERS = 36;
 const ROOM = 1 << 16;
 const LARGEST_INTEGER = 2 ** 31;
 /** The most that seven bits hold. */
@@ -87,7 +88,7 @@ class Packing {
       return this.length(present);
     }
     this.texts.set(value, this.texts.size);
-    if (ID.test(value)) {
+    if (value.length === ID_LETTERS && ID.test(value)) {
       this.byte(Kind.id);
       return this.id(value);
     }

@@ -4,15 +4,19 @@ import type { PropertyFacts } from '../gather/property-facts.js';
 
 const latest = (dates: readonly string[]): string | null => [...dates].sort().at(-1) ?? null;
 
+function lastDate(days: readonly number[]): string | null {
+  return days.length ? dateOfDayNumber(days.reduce((last, day) => Math.max(last, day))) : null;
+}
+
 /** When something was last known of each meter and controller of a property. */
 export function newestFacts(facts: PropertyFacts): NewestFacts {
   const inUse = facts.meters.filter((meter) => meter.removedOn === null);
   const readings = inUse.map((meter) => ({
     meterId: meter.id,
-    on: latest([
-      ...facts.readings.filter((reading) => reading.meterId === meter.id).map((reading) => dateOfDayNumber(reading.localDay)),
-      ...facts.usageDays.filter((day) => day.meterId === meter.id).map((day) => dateOfDayNumber(day.dayNumber)),
-      ...facts.bills.filter((bill) => bill.meterId === meter.id).map((bill) => dateOfDayNumber(bill.endDay)),
+    on: lastDate([
+      ...facts.readings.filter((reading) => reading.meterId === meter.id).map((reading) => reading.localDay),
+      ...facts.usageDays.filter((day) => day.meterId === meter.id).map((day) => day.dayNumber),
+      ...facts.bills.filter((bill) => bill.meterId === meter.id).map((bill) => bill.endDay),
     ]),
   }));
   const settings = facts.controllers.map((controller) => {

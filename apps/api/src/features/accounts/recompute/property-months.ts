@@ -5,7 +5,7 @@ import { accountOfColumns } from '@rillbook/metering/columns/account-of-columns.
 import { type PreparedMonth, preparedMonths } from '@rillbook/metering/account/needed/prepared-months.js';
 import { type JudgedMonth, judgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
 import type { Prices } from '../../portfolio/suppliers/prices-of-tiers.service.js';
-import { AccountsComputed, type ComputedMonth } from '../accounts-computed.event.js';
+import { AccountsComputed, type ComputedMonth, type NewestFacts } from '../accounts-computed.event.js';
 import { accountInputs, type MonthInput } from '../gather/account-input.js';
 import type { EtoSeries } from '../gather/eto-series.js';
 import { type MeasuredChain, measuredChains } from '../evidence/measured-chains.js';
@@ -65,17 +65,22 @@ export function propertyMonths(work: PropertyWork): PropertyMonths {
     done.push(computed);
     rows.push(...kept);
   });
-  const event = new AccountsComputed(facts.property.id, facts.property.timeZone, episodesOf(work, measured, done), newestFacts(facts));
+  const newest = newestFacts(facts);
+  const event = new AccountsComputed(facts.property.id, facts.property.timeZone, episodesOf(work, { measured, newest }, done), newest);
   return { standing, rows, renewed: inputs.length - standing.length, event };
 }
 
-function episodesOf(work: PropertyWork, measured: readonly MeasuredChain[], done: readonly ComputedMonth[]): AccountsComputed['episodes'] {
+interface Known {
+  readonly measured: readonly MeasuredChain[];
+  readonly newest: NewestFacts;
+}
+
+function episodesOf(work: PropertyWork, { measured, newest }: Known, done: readonly ComputedMonth[]): AccountsComputed['episodes'] {
   const { facts, eto, prices, today, judging } = work;
   const property = {
-    ...{ facts, eto, measured },
+    ...{ facts, eto, measured, newest },
     pricePerLitre: done.at(-1)?.pricePerLitre ?? prices.marginalPerLitre(today.slice(0, 'YYYY-MM'.length), facts.meters),
     read: measured.flatMap(({ read }) => read),
-    newest: newestFacts(facts),
     months: done.map(({ judged }) => judged),
   };
   return propertyEpisodes(property, { ...judging, today });

@@ -5,7 +5,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { Events } from '../../../platform/records/events.js';
 import { type AccountsComputed, PropertiesComputed } from '../../accounts/accounts-computed.event.js';
 import type { FindingRow } from '../finding.entity.js';
-import { findings } from '../finding.repository.js';
+import { findings, type NewFinding } from '../finding.repository.js';
 import { asKeptFinding, said, saysTheSame } from './finding-values.js';
 import { SEEN_ON_SITE } from './see-on-site.service.js';
 import { type EpisodeInTime, episodesInTime } from './timed-episodes.js';
@@ -16,7 +16,7 @@ export const CLEARED = 'no longer seen';
 
 /** What is to be written for some properties, gathered so that it takes few statements. */
 interface ToWrite {
-  readonly opened: Partial<FindingRow>[];
+  readonly opened: NewFinding[];
   readonly changed: { readonly id: string; readonly values: Partial<FindingRow> }[];
   readonly gone: string[];
 }
@@ -64,7 +64,7 @@ type Opening = Extract<FindingStep, { deed: 'open' }>;
 type Change = Exclude<FindingStep, { deed: 'open' | 'let go' }>;
 
 /** A new finding. What had ended before anybody was told of it is past; what a dismissal covers is dismissed with the same reason. */
-function opened(propertyId: string, { episode, cameBack, silencedBy }: Opening): Partial<FindingRow> {
+function opened(propertyId: string, { episode, cameBack, silencedBy }: Opening): NewFinding {
   const isOver = episode.clearedAt !== null;
   return {
     id: randomUUID(),

@@ -4,7 +4,7 @@ import { Temporal } from 'temporal-polyfill';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { brokenConstraint } from '../../../platform/problems/constraint-problems.js';
 import type { FindingRow } from '../finding.entity.js';
-import { findings } from '../finding.repository.js';
+import { findings, type NewFinding } from '../finding.repository.js';
 
 /** The kind of all that a crew saw with its own eyes. */
 export const SEEN_ON_SITE = 'seen on site';
@@ -85,7 +85,7 @@ const REOPENED = {
   acknowledgedUntil: null,
 };
 
-function opened(tx: OrganizationTransaction, seen: SeenOnSite): Partial<FindingRow> {
+function opened(tx: OrganizationTransaction, seen: SeenOnSite): NewFinding {
   const day = dayOf(seen);
   return {
     ...{ id: randomUUID(), propertyId: seen.propertyId, zoneId: seen.zoneId, kind: SEEN_ON_SITE, causeKey: causeOf(seen) },

@@ -16,16 +16,24 @@ export interface EpisodeInTime extends TimedEpisode {
   readonly history: readonly EarlierKindAt[];
 }
 
-/** Episodes of a place with the instants of their local days; of a day of 23 or 25 hours the elapsed share counts. */
-export function episodesInTime(episodes: readonly Episode[], timeZone: string): EpisodeInTime[] {
-  const midnights = new Map<number, number>();
-  const midnight = (day: number): number => {
+const known = new Map<string, Map<number, number>>();
+
+/** The instants at which local days begin: those of a time zone are looked up once, as many properties share it. */
+function midnightsOf(timeZone: string): (day: number) => number {
+  const midnights = known.get(timeZone) ?? new Map<number, number>();
+  known.set(timeZone, midnights);
+  return (day) => {
     const present = midnights.get(day);
     if (present !== undefined) return present;
     const at = Temporal.PlainDate.from(dateOfDayNumber(day)).toZonedDateTime(timeZone).epochMilliseconds;
     midnights.set(day, at);
     return at;
   };
+}
+
+/** Episodes of a place with the instants of their local days; of a day of 23 or 25 hours the elapsed share counts. */
+export function episodesInTime(episodes: readonly Episode[], timeZone: string): EpisodeInTime[] {
+  const midnight = midnightsOf(timeZone);
   // Readings are written to the second; a share of a day is not exact.
   const instant = (localDay: number): number => {
     const day = Math.floor(localDay);

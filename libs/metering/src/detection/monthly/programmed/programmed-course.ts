@@ -1,4 +1,5 @@
 import type { EvidenceRun, MeterEvidence } from '../../evidence/meter-evidence.js';
+import { firstBeginningAt } from './first-beginning-at.js';
 
 /** Clocks of controllers and of people who read differ by this much: common practice. [min] */
 const CLOCK_MINUTES = 60;
@@ -60,37 +61,35 @@ export function programmedCourse(evidence: MeterEvidence): ProgrammedCourse {
   };
 }
 
+interface RunOfDay {
+  readonly begin: number;
+  readonly end: number;
+  readonly flow: number;
+}
+
 // Share of a day's water that ran before a fraction of it; null where no run of the day is known.
-function sharesByRuns({ midnights, days, runs, zones }: MeterEvidence): (day: number, fraction: number) => number | null {
+function sharesByRuns({ midnights, runs, zones }: MeterEvidence): (day: number, fraction: number) => number | null {
   const flows = new Map(zones.map(({ zoneId, flowLPerMin }) => [zoneId, flowLPerMin ?? 0]));
-  const byDay = new Map<number, EvidenceRun[]>();
-  for (const run of runs) {
-    const last = dayOf(midnights, days, run.end);
-    for (let day = Math.max(0, dayOf(midnights, days, run.begin)); day <= last && day < days; day += 1) {
-      const others = byDay.get(day);
-      if (others) others.push(run);
-      else byDay.set(day, [run]);
+  const longest = runs.reduce((most, { begin, end }) => Math.max(most, end - begin), 0);
+  const known = new Map<number, readonly RunOfDay[]>();
+  const runsOf = (day: number): readonly RunOfDay[] => {
+    const present = known.get(day);
+    if (present) return present;
+    const [begin, end] = [midnights[day] ?? 0, midnights[day + 1] ?? 0];
+    const own: RunOfDay[] = [];
+    for (let at = firstBeginningAt(runs, begin - longest); at < runs.length; at += 1) {
+      const run = runs[at] as EvidenceRun;
+      if (run.begin >= end) break;
+      if (run.end > begin) own.push({ begin: Math.max(run.begin, begin), end: run.end, flow: flows.get(run.zoneId) ?? 0 });
     }
-  }
+    known.set(day, own);
+    return own;
+  };
   return (day, fraction) => {
     const [begin, end] = [midnights[day] ?? 0, midnights[day + 1] ?? 0];
-    const ran = (until: number) =>
-      (byDay.get(day) ?? []).reduce(
-        (sum, run) => sum + (flows.get(run.zoneId) ?? 0) * Math.max(0, Math.min(run.end, until) - Math.max(run.begin, begin)),
-        0,
-      );
+    const own = runsOf(day);
+    const ran = (until: number) => own.reduce((sum, run) => sum + run.flow * Math.max(0, Math.min(run.end, until) - run.begin), 0);
     const whole = ran(end);
     return whole > 0 ? ran(begin + fraction * (end - begin)) / whole : null;
   };
-}
-
-// Index of the day in which a minute falls; −1 before the first.
-function dayOf(midnights: Float64Array, days: number, minute: number): number {
-  let [low, high] = [-1, days];
-  while (low < high) {
-    const middle = Math.ceil((low + high) / 2);
-    if ((midnights[middle] ?? Number.POSITIVE_INFINITY) <= minute) low = middle;
-    else high = middle - 1;
-  }
-  return low;
 }

@@ -1,4 +1,5 @@
-import type { MeterEvidence } from '../../evidence/meter-evidence.js';
+import type { EvidenceRun, MeterEvidence } from '../../evidence/meter-evidence.js';
+import { firstBeginningAt } from './first-beginning-at.js';
 
 /** Share of an interval's programmed water that each zone has, by the runs; null where runs or flows are not known. */
 export type ZoneMix = ReadonlyMap<string, number> | null;
@@ -6,7 +7,7 @@ export type ZoneMix = ReadonlyMap<string, number> | null;
 /**
  * How an interval's programmed water is divided among zones.
  *
- * @param evidence - Runs, midnights and flows on record. [L/min]
+ * @param evidence - Runs in order of their begin, midnights and flows on record. [L/min]
  * @param fromLocalDay - Begin of the interval; the whole day is counted. [d]
  * @param toLocalDay - Its end. [d]
  * @returns Shares by zone, together 1. [–]
@@ -18,8 +19,9 @@ export function zoneMix(evidence: MeterEvidence, fromLocalDay: number, toLocalDa
   const flows = new Map(zones.map(({ zoneId, flowLPerMin }) => [zoneId, flowLPerMin ?? 0]));
   const litres = new Map<string, number>();
   let whole = 0;
-  for (const run of runs) {
-    if (run.begin < begin || run.begin >= end) continue;
+  for (let at = firstBeginningAt(runs, begin); at < runs.length; at += 1) {
+    const run = runs[at] as EvidenceRun;
+    if (run.begin >= end) break;
     const own = (flows.get(run.zoneId) ?? 0) * (run.end - run.begin);
     litres.set(run.zoneId, (litres.get(run.zoneId) ?? 0) + own);
     whole += own;
