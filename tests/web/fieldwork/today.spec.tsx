@@ -1,10 +1,11 @@
 import { cleanup, screen, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEvent, EMPTY, isWriting } from '../../../apps/web/src/offline/outbox.js';
 import { TodayPage } from '../../../apps/web/src/features/fieldwork/today/TodayPage.js';
 import { builtCrew } from '../support/built.js';
 import { viewerOf } from '../support/draw-page.js';
 import { drawAtPhone, freshPhone } from './at-phone.js';
-import { builtStop, builtVisit } from './built-stop.js';
+import { builtStop, builtVisit, order, property } from './built-stop.js';
 
 beforeEach(freshPhone);
 afterEach(cleanup);
@@ -60,4 +61,54 @@ describe('today', () => {
     expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe('No stops today');
     expect(screen.getByText(/Give work orders to a crew and a day under Routes/)).toBeTruthy();
   });
+});
+
+describe('the day’s end', () => {
+  const found = (id: string, kind: string, litres: number | null) => ({
+    ...{ id, version: 1, kind, state: 'resolved', cameBack: 0, openedAt: '2026-09-01T15:00:00Z', litres, property, workOrders: [] },
+    says: { code: 'stale', details: {} },
+  });
+  const over = found('f1', 'over-programmed', 37_854.11784);
+  const workOrders = [
+    { ...order, id: 'w1', state: 'done', finding: over },
+    { ...order, id: 'w2', state: 'done', finding: over },
+    { ...order, id: 'w3', state: 'done', finding: found('f2', 'under-programmed', 5000) },
+    { ...order, id: 'w4', state: 'open', leftNote: 'No key', finding: found('f3', 'steady flow', 90_000) },
+  ];
+
+  it('says what was done, what is left, and the water of what was done, each finding once and thirst never', async () => {
+    const visit = builtVisit({ closedAt: '2026-09-24T17:46:00Z', workedMinutes: 90 });
+    page({ today: [routeOf(builtStop({ visit, workOrders }))] });
+    expect(await screen.findByRole('heading', { name: 'The day so far' })).toBeTruthy();
+    expect(screen.getByText('1 of 2 stops closed, 3 orders done, 1 h 30 min of work.')).toBeTruthy();
+    expect(screen.getByText('One order is not done.')).toBeTruthy();
+    // 37,854.11784 L are 10,000 gal (231 cubic inches each, exact).
+    expect(screen.getByText(/if it holds, that much does not run again/).textContent).toContain('10,000 gal');
+  });
+
+  it('says nothing before a stop is closed', async () => {
+    page({ today: [routeOf(builtStop({ visit: builtVisit(), workOrders }))] });
+    await screen.findByRole('heading', { level: 1 });
+    expect(screen.queryByText(/stops closed/)).toBeNull();
+  });
+});
+
+it('says that the phone is full before anybody types', async () => {
+  const estimate = () => Promise.resolve({ usage: 995_000_000, quota: 1_000_000_000 });
+  Object.defineProperty(navigator, 'storage', { configurable: true, value: { estimate, persist: () => Promise.resolve(false) } });
+  try {
+    page();
+    expect(await screen.findByText(/The phone is full: photos cannot be taken/)).toBeTruthy();
+  } finally {
+    Object.defineProperty(navigator, 'storage', { configurable: true, value: undefined });
+  }
+});
+
+it('a form that was left days ago holds up no newer version, one of today does', () => {
+  const at = '2026-09-24T17:43:00Z';
+  const typed = afterEvent(EMPTY, { type: 'typed', draft: 'done.st1', value: { doneNote: 'Set' }, at });
+  expect(isWriting(typed, new Date('2026-09-25T17:43:00Z'))).toBe(true);
+  expect(isWriting(typed, new Date('2026-09-27T17:43:00Z'))).toBe(false);
+  const cleared = afterEvent(typed, { type: 'cleared', draft: 'done.st1' });
+  expect([isWriting(cleared, new Date(at)), cleared.typedAt]).toEqual([false, {}]);
 });

@@ -4,6 +4,7 @@ import { Navigate, Outlet, useLocation } from 'react-router';
 import { signInAddress } from '../graphql/client.js';
 import { LanguageProvider } from '../i18n/LanguageProvider.js';
 import { problemOf } from '../graphql/problem.js';
+import { isSignOutOwed } from '../session/owed-sign-out.js';
 import { rememberedViewer, rememberViewer } from '../session/remembered-viewer.js';
 import { ViewerContext, viewerDocument } from '../session/viewer.js';
 import { ToastProvider } from '../ui/dialogs/Toasts.js';
@@ -11,7 +12,9 @@ import { ErrorState, LoadingState } from '../ui/states/States.js';
 
 /** Who is here: as the server tells, or without signal whoever was here last; it asks again as soon as the server is reached. */
 function useWho() {
-  const { data, loading, error, refetch } = useQuery(viewerDocument);
+  // Who signed out without signal is not let in again by what the browser still holds.
+  const isOwed = isSignOutOwed();
+  const { data, loading, error, refetch } = useQuery(viewerDocument, { skip: isOwed });
   const told = data?.me ?? null;
   useEffect(() => {
     if (told) rememberViewer(told);

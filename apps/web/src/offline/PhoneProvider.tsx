@@ -1,5 +1,5 @@
 import { createContext, type ReactNode, useContext, useEffect, useState, useSyncExternalStore } from 'react';
-import { askToKeep } from './room.js';
+import { askToKeep, type Room, roomOnPhone } from './room.js';
 import { type Outbox, type Waiting, waitingIn } from './outbox.js';
 import { Phone } from './phone.js';
 
@@ -59,3 +59,19 @@ export function useOutbox(): Outbox {
 
 /** What is still on this phone. */
 export const useWaiting = (): Waiting => waitingIn(useOutbox());
+
+/** How much room there is, asked again whenever something was saved or sent; null until it is known, or where the browser does not tell. */
+export function useRoom(): Room | null {
+  const { operations } = useOutbox();
+  const [room, setRoom] = useState<Room | null>(null);
+  useEffect(() => {
+    let isGone = false;
+    void roomOnPhone().then((told) => {
+      if (!isGone && operations) setRoom(told);
+    });
+    return () => {
+      isGone = true;
+    };
+  }, [operations]);
+  return room;
+}

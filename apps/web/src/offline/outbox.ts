@@ -5,6 +5,8 @@ export interface Outbox {
   readonly operations: readonly Operation[];
   /** what was typed and not saved, by the name of its form */
   readonly drafts: Readonly<Record<string, unknown>>;
+  /** when each was last typed in; ISO 8601 */
+  readonly typedAt: Readonly<Record<string, string>>;
   readonly nextSeq: number;
   /** how many are sent at once: halved when the server finds them too many */
   readonly batch: number;
@@ -13,7 +15,7 @@ export interface Outbox {
 
 /** What can happen to the outbox. */
 export type Event =
-  | { readonly type: 'typed'; readonly draft: string; readonly value: unknown }
+  | { readonly type: 'typed'; readonly draft: string; readonly value: unknown; readonly at: string }
   | { readonly type: 'cleared'; readonly draft: string }
   | { readonly type: 'saved'; readonly key: string; readonly at: string; readonly said: Said; readonly draft?: string | undefined }
   | { readonly type: 'withdrawn'; readonly subject: string }
@@ -29,7 +31,7 @@ export type Event =
 
 export const MOST_AT_ONCE = 64;
 
-export const EMPTY: Outbox = { operations: [], drafts: {}, nextSeq: 1, batch: MOST_AT_ONCE, lastSentAt: null };
+export const EMPTY: Outbox = { operations: [], drafts: {}, typedAt: {}, nextSeq: 1, batch: MOST_AT_ONCE, lastSentAt: null };
 
 const DAY_MS = 86_400_000;
 
@@ -37,9 +39,13 @@ const DAY_MS = 86_400_000;
 export function afterEvent(outbox: Outbox, event: Event): Outbox {
   switch (event.type) {
     case 'typed':
-      return { ...outbox, drafts: { ...outbox.drafts, [event.draft]: event.value } };
+      return {
+        ...outbox,
+        drafts: { ...outbox.drafts, [event.draft]: event.value },
+        typedAt: { ...outbox.typedAt, [event.draft]: event.at },
+      };
     case 'cleared':
-      return { ...outbox, drafts: without(outbox.drafts, event.draft) };
+      return undrafted(outbox, event.draft);
     case 'saved':
       return saved(outbox, event);
     case 'withdrawn':
@@ -110,26 +116,24 @@ const changed = (outbox: Outbox, which: (one: Operation) => boolean, change: (on
   operations: outbox.operations.map((one) => (which(one) ? change(one) : one)),
 });
 
-function without(drafts: Outbox['drafts'], name: string): Outbox['drafts'] {
-  const { [name]: _, ...others } = drafts;
-  return others;
+function undrafted(outbox: Outbox, name: string): Outbox {
+  const { [name]: _, ...drafts } = outbox.drafts;
+  const { [name]: __, ...typedAt } = outbox.typedAt;
+  return { ...outbox, drafts, typedAt };
 }
 
 /** Said again before it ever left, it takes the place of what was said; else it is another operation. */
-function saved(outbox: Outbox, { key, at, said, draft }: Extract<Event, { type: 'saved' }>): Outbox {
-  const drafts = draft === undefined ? outbox.drafts : without(outbox.drafts, draft);
-  if (outbox.operations.some((one) => one.key === key)) return { ...outbox, drafts };
+function saved(before: Outbox, { key, at, said, draft }: Extract<Event, { type: 'saved' }>): Outbox {
+  const outbox = draft === undefined ? before : undrafted(before, draft);
+  if (outbox.operations.some((one) => one.key === key)) return outbox;
   const { hasPicture = false, ...content } = said;
-  const before = outbox.operations.find(({ subject, hasLeft, picture }) => subject === said.subject && !hasLeft && picture === 'none');
-  if (before && !hasPicture)
-    return {
-      ...changed(
-        outbox,
-        (one) => one === before,
-        (one) => ({ ...one, ...content, savedAt: at, state: 'queued' }),
-      ),
-      drafts,
-    };
+  const present = outbox.operations.find(({ subject, hasLeft, picture }) => subject === said.subject && !hasLeft && picture === 'none');
+  if (present && !hasPicture)
+    return changed(
+      outbox,
+      (one) => one === present,
+      (one) => ({ ...one, ...content, savedAt: at, state: 'queued' }),
+    );
   const made: Operation = {
     ...content,
     key,
@@ -142,7 +146,7 @@ function saved(outbox: Outbox, { key, at, said, draft }: Extract<Event, { type: 
     sentAt: null,
     picture: hasPicture ? 'here' : 'none',
   };
-  return { ...outbox, drafts, operations: [...outbox.operations, made], nextSeq: outbox.nextSeq + 1 };
+  return { ...outbox, operations: [...outbox.operations, made], nextSeq: outbox.nextSeq + 1 };
 }
 
 function answered(outbox: Outbox, verdicts: Extract<Event, { type: 'answered' }>['verdicts'], at: string): Outbox {
@@ -210,3 +214,10 @@ export function waitingIn({ operations }: Outbox): Waiting {
     oldestAt: unsent[0]?.savedAt ?? null,
   };
 }
+
+/** Nobody goes on with a form that was left so long ago: it stays, and holds up nothing. */
+const LEFT_AFTER_MS = 2 * DAY_MS;
+
+/** Whether a form is half written; one that was left days ago is not. */
+export const isWriting = ({ drafts, typedAt }: Outbox, at: Date): boolean =>
+  Object.keys(drafts).some((name) => at.getTime() - Date.parse(typedAt[name] ?? '1970-01-01T00:00:00Z') < LEFT_AFTER_MS);

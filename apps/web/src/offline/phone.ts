@@ -40,7 +40,7 @@ export class Phone {
     const deviceId = typeof known === 'string' ? known : uuidV7(Date.now());
     if (deviceId !== known) await store.put('facts', deviceId, 'deviceId');
     phone = new Phone(store, deviceId, given);
-    phone.shelves = new Map((await store.getAll('shelf')).map((row) => [row.name, row]));
+    phone.shelves = new Map((await sweptShelf(store, given.now())).map((row) => [row.name, row]));
     phone.listen(name);
     await phone.happen({ type: 'restarted', at: given.now().toISOString() });
     return phone;
@@ -105,7 +105,7 @@ export class Phone {
     const kept = this.turn.then(() => {
       const latest = this.typing.get(draft)?.value;
       this.typing.delete(draft);
-      return this.isClosed ? undefined : this.write({ type: 'typed', draft, value: latest }, undefined);
+      return this.isClosed ? undefined : this.write({ type: 'typed', draft, value: latest, at: this.given.now().toISOString() }, undefined);
     });
     this.turn = kept.catch(() => undefined);
     this.typing.set(draft, { value, kept });
@@ -210,14 +210,25 @@ export class Phone {
   }
 }
 
+/** Days over are not kept on the phone: what was downloaded longer ago than this is taken off. */
+const SHELF_DAYS = 14;
+const DAY_MS = 86_400_000;
+
+async function sweptShelf(store: Store, now: Date): Promise<readonly ShelfRow[]> {
+  const rows = await store.getAll('shelf');
+  const isOver = ({ at }: ShelfRow): boolean => now.getTime() - Date.parse(at) > SHELF_DAYS * DAY_MS;
+  for (const { name } of rows.filter(isOver)) await store.delete('shelf', name);
+  return rows.filter((row) => !isOver(row));
+}
+
 /** Writes what an event changed, and nothing else. */
 async function put(tx: OutboxWrite, before: Outbox, after: Outbox, facts: { readonly stamp: number }): Promise<void> {
   await putOperations(tx, before, after);
   const drafts = tx.objectStore('drafts');
   for (const [name, value] of Object.entries(after.drafts)) if (before.drafts[name] !== value) await drafts.put({ name, value });
   for (const name of Object.keys(before.drafts)) if (!(name in after.drafts)) await drafts.delete(name);
-  const { nextSeq, batch, lastSentAt } = after;
-  await tx.objectStore('facts').put({ nextSeq, batch, lastSentAt }, 'outbox');
+  const { nextSeq, batch, lastSentAt, typedAt } = after;
+  await tx.objectStore('facts').put({ nextSeq, batch, lastSentAt, typedAt }, 'outbox');
   await tx.objectStore('facts').put(FORM, 'form');
   await tx.objectStore('facts').put(facts.stamp, 'stamp');
 }

@@ -38,6 +38,7 @@ export function restoreOutbox(rows: readonly Row[], drafts: Outbox['drafts'], fa
     ...EMPTY,
     operations,
     drafts,
+    typedAt: (facts['typedAt'] ?? {}) as Outbox['typedAt'],
     nextSeq: Math.max(last + 1, Number(facts['nextSeq'] ?? 1)),
     batch: Number(facts['batch'] ?? EMPTY.batch),
     lastSentAt: typeof facts['lastSentAt'] === 'string' ? facts['lastSentAt'] : null,

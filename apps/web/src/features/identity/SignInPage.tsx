@@ -7,6 +7,7 @@ import { DemoDoors } from './DemoDoors.js';
 import { DoorFrame } from './DoorFrame.js';
 import { FirstOrganization } from './FirstOrganization.js';
 import { SignInForm } from './SignInForm.js';
+import { useOwedSignOut } from '../../session/owed-sign-out.js';
 import { enter, useNextAddress } from './urls.js';
 import { useSignIn } from './use-sign-in.js';
 
@@ -32,6 +33,7 @@ interface Props {
 /** The door: e-mail and password, the demonstration's doors, or the founding of the first organization. */
 export function SignInPage({ onEntered = enter }: Props) {
   const intl = useIntl();
+  useOwedSignOut();
   const next = useNextAddress();
   const query = useQuery(signInPageDocument, { fetchPolicy: 'network-only' });
   const signIn = useSignIn(() => onEntered(next));

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
-import { useOutbox } from '../../../offline/PhoneProvider.js';
+import { useOutbox, useRoom } from '../../../offline/PhoneProvider.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { useField } from './FieldPhone.js';
 import { smallPicture } from './small-picture.js';
@@ -24,18 +24,21 @@ export function PhotoButton({ begin, kind, of, zoneId, noteKind }: Props) {
   const { now } = useField().clock;
   const { operations } = useOutbox();
   const input = useRef<HTMLInputElement>(null);
-  const [isBroken, setBroken] = useState(false);
+  const [trouble, setTrouble] = useState<'broken' | 'noRoom' | null>(null);
+  const room = useRoom();
   const subject = `photo ${kind} ${of}`;
   const count = operations.filter((one) => one.subject === subject && one.state !== 'refused').length;
   const keep = async (file: File): Promise<void> => {
+    // What room is left is kept for words.
+    if (room?.state === 'full') return setTrouble('noRoom');
     let picture: ArrayBuffer;
     try {
       picture = await smallPicture(file);
     } catch (problem) {
       if (!(problem instanceof DOMException)) throw problem;
-      return setBroken(true);
+      return setTrouble('broken');
     }
-    setBroken(false);
+    setTrouble(null);
     const visitId = await begin();
     if (!visitId) return;
     const body = {
@@ -50,8 +53,7 @@ export function PhotoButton({ begin, kind, of, zoneId, noteKind }: Props) {
     const words = intl.formatMessage({ id: 'field.what.photo' });
     await save({ kind: 'photo', payloadVersion: 1, subject, words, body: JSON.stringify(body), hasPicture: true }, { picture });
   };
-  const chosen = (files: FileList | null): void => {
-    const [file] = files ?? [];
+  const chosen = (file: File | undefined): void => {
     if (file) void keep(file);
     // The same picture chosen again is another photo.
     if (input.current) input.current.value = '';
@@ -65,14 +67,14 @@ export function PhotoButton({ begin, kind, of, zoneId, noteKind }: Props) {
         capture="environment"
         hidden
         aria-label={intl.formatMessage({ id: 'field.photo.take' })}
-        onChange={(event) => chosen(event.target.files)}
+        onChange={(event) => chosen(event.target.files?.[0])}
       />
       <Button kind="plain" onClick={() => input.current?.click()}>
         <FormattedMessage id="field.photo.count" values={{ count }} />
       </Button>
-      {isBroken && (
+      {trouble && (
         <p className="problem" role="alert">
-          <FormattedMessage id="field.photo.broken" />
+          <FormattedMessage id={`field.photo.${trouble}`} />
         </p>
       )}
     </>

@@ -1,7 +1,7 @@
 import { FormattedMessage } from 'react-intl';
 import { Link } from 'react-router';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { useOutbox, usePhone, useWaiting } from '../../../offline/PhoneProvider.js';
+import { useOutbox, usePhone, useWaiting, useRoom } from '../../../offline/PhoneProvider.js';
 import { NewVersion } from './NewVersion.js';
 import { PHONE_PATH } from '../urls.js';
 
@@ -13,6 +13,15 @@ interface Props {
 /** The line above the dock: what waits on this phone, what was refused, and when something was last sent. Counted from the outbox itself. */
 export function SentLine({ isBetween = false }: Props) {
   const phone = usePhone();
+  const room = useRoom();
+  if (room?.state === 'full' && phone.trouble === null && !phone.isOldPage)
+    return (
+      <Link to={PHONE_PATH}>
+        <b>
+          <FormattedMessage id="field.phone.full" />
+        </b>
+      </Link>
+    );
   return phone.trouble !== null || phone.isOldPage ? (
     <b>
       <FormattedMessage id={phone.isOldPage ? 'field.phone.oldPage' : 'field.phone.notSaved'} />

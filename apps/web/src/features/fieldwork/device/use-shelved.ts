@@ -1,7 +1,7 @@
 import type { ApolloClient, OperationVariables, TypedDocumentNode } from '@apollo/client';
 import { useApolloClient, useQuery } from '@apollo/client/react';
 import { useCallback, useEffect, useLayoutEffect, useState, useSyncExternalStore } from 'react';
-import { Kind } from 'graphql';
+import { Kind, print } from 'graphql';
 import { problemOf } from '../../../graphql/problem.js';
 import type { Operation } from '../../../offline/operation.js';
 import { useOutbox, usePhone } from '../../../offline/PhoneProvider.js';
@@ -10,10 +10,23 @@ import { ask } from './ask.js';
 import { useField } from './FieldPhone.js';
 import { withOutbox } from './with-outbox.js';
 
-/** The name of an answer on the shelf: the question and what it was asked about. */
+const forms = new WeakMap<object, string>();
+
+/** The form of a question as a short word: what an older version of the pages asked is not an answer to what this one asks (FNV-1a, 32 bits). */
+function formOf(document: TypedDocumentNode<never, never>): string {
+  const known = forms.get(document);
+  if (known !== undefined) return known;
+  let hash = 0x811c9dc5;
+  for (const sign of print(document)) hash = Math.imul(hash ^ (sign.codePointAt(0) ?? 0), 0x01000193);
+  const form = (hash >>> 0).toString(36);
+  forms.set(document, form);
+  return form;
+}
+
+/** The name of an answer on the shelf: the question, its form, and what it was asked about. */
 export function shelfName(document: TypedDocumentNode<never, never>, variables: OperationVariables): string {
   const operation = document.definitions.find((one) => one.kind === Kind.OPERATION_DEFINITION);
-  return `${operation?.name?.value ?? ''} ${JSON.stringify(variables)}`;
+  return `${operation?.name?.value ?? ''} ${formOf(document)} ${JSON.stringify(variables)}`;
 }
 
 /** Fetches an answer and puts it on the shelf. */

@@ -1,17 +1,13 @@
-import { useEffect, useState } from 'react';
 import { FormattedMessage } from 'react-intl';
+import { useRoom } from '../../../offline/PhoneProvider.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { type Room, roomOnPhone } from '../../../offline/room.js';
 
 const MEGABYTE = 1024 * 1024;
 
 /** How much of the phone's room is taken, and what to do before it is all. */
 export function RoomOnPhone() {
   const { number } = useFormats();
-  const [room, setRoom] = useState<Room | null>(null);
-  useEffect(() => {
-    void roomOnPhone().then(setRoom);
-  }, []);
+  const room = useRoom();
   if (!room) return null;
   const megabytes = (bytes: number): string => `${number(bytes / MEGABYTE, 0)} MB`;
   return (

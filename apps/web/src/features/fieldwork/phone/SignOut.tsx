@@ -2,9 +2,11 @@ import { useMutation } from '@apollo/client/react';
 import { useState } from 'react';
 import { FormattedMessage } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
+import { problemOf } from '../../../graphql/problem.js';
 import { wipeStore } from '../../../offline/leave.js';
 import { usePhone, useWaiting } from '../../../offline/PhoneProvider.js';
 import { storeName } from '../../../offline/store.js';
+import { oweSignOut } from '../../../session/owed-sign-out.js';
 import { forgetViewer } from '../../../session/remembered-viewer.js';
 import { useViewer } from '../../../session/viewer.js';
 import { Button } from '../../../ui/forms/Button.js';
@@ -17,7 +19,7 @@ const leavePhoneDocument = graphql(`
   }
 `);
 
-/** Signs out and leaves nothing here. What only this phone has is first saved as a file, in the person's hands. */
+/** Signs out and leaves nothing here, without signal too: the server is told when it answers. What only this phone has is first saved as a file, in the person's hands. */
 export function SignOut() {
   const phone = usePhone();
   const { memberId, organization } = useViewer();
@@ -31,7 +33,8 @@ export function SignOut() {
     try {
       await signOut();
     } catch (thrown) {
-      return setProblem(thrown);
+      if (problemOf(thrown).kind !== 'noAnswer') return setProblem(thrown);
+      oweSignOut();
     }
     phone.close();
     forgetViewer();

@@ -11,6 +11,7 @@ import { dayAddress } from '../urls.js';
 import { SentLine } from '../device/SentLine.js';
 import { useShelved } from '../device/use-shelved.js';
 import { CrewDay } from './CrewDay.js';
+import { DayEnd } from './DayEnd.js';
 import { CrewSwitch } from './CrewSwitch.js';
 import { DaySwitch } from './DaySwitch.js';
 import { Readiness } from './Readiness.js';
@@ -28,6 +29,7 @@ export const todayDocument = graphql(`
         }
       }
       ...CrewDayRoute
+      ...DayEndRoute
     }
     crews {
       id
@@ -74,6 +76,9 @@ export function TodayPage() {
                   <FormattedMessage id={mayDo(viewer, 'assign work') ? 'field.today.emptyOffice' : 'field.today.emptyCrew'} />
                 </p>
               )}
+              {today.map((route) => (
+                <DayEnd key={route.id} route={route} />
+              ))}
               {today.map((route) => (
                 <CrewDay key={route.id} route={route} isNamed={today.length > 1 || crews.length > 1} />
               ))}

@@ -4,6 +4,13 @@ export const phone = {
     '{isUnderWay, select, true {Sending. } other {}}On this phone: {waiting, plural, =0 {} one {one record} other {# records}}{photos, plural, =0 {} one {{waiting, plural, =0 {} other {, }}one photo} other {{waiting, plural, =0 {} other {, }}# photos}}. {last, select, never {Nothing sent yet.} other {Last sent at {last}.}}',
   'field.sent.refused':
     '{refused, plural, one {One record was} other {# records were}} refused: look here.{waiting, plural, =0 {} other { # more wait.}}',
+  'field.dayEnd.over': 'The day is done',
+  'field.dayEnd.soFar': 'The day so far',
+  'field.dayEnd.done':
+    '{closed} of {stops, plural, one {one stop} other {# stops}} closed, {done, plural, =0 {no order done} one {one order done} other {# orders done}}{minutes, select, none {} other {, {minutes} of work}}.',
+  'field.dayEnd.left':
+    '{left, plural, =0 {Nothing is left for another day{open, plural, =0 {} one {; one stop is still open} other {; # stops are still open}}.} one {One order is not done.} other {# orders are not done.}}',
+  'field.dayEnd.water': 'What was done answers findings of {water}: if it holds, that much does not run again.',
   'field.phone.keepsNothing':
     'This browser keeps nothing on the phone, so work without signal would be lost. Open Rillbook outside a private window.',
   'field.phone.notSaved':
@@ -41,6 +48,7 @@ export const phone = {
   'field.phone.toldAt': 'As of {time}: no answer from the office since.',
   'field.photo.take': 'Photo',
   'field.photo.count': '{count, plural, =0 {Photo} one {# photo} other {# photos}}',
+  'field.photo.noRoom': 'Photos need room, and the phone is full: what is left is kept for words. Make room, then take it again.',
   'field.photo.broken': 'This picture cannot be read. Take it again.',
   'field.what.photo': 'a photo',
   'field.phone.onlyHere':

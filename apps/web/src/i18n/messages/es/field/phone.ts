@@ -6,6 +6,13 @@ export const phone: Record<keyof typeof english, string> = {
     '{isUnderWay, select, true {Enviando. } other {}}En este teléfono: {waiting, plural, =0 {} one {un registro} other {# registros}}{photos, plural, =0 {} one {{waiting, plural, =0 {} other {, }}una foto} other {{waiting, plural, =0 {} other {, }}# fotos}}. {last, select, never {Aún no se ha enviado nada.} other {Último envío: {last}.}}',
   'field.sent.refused':
     '{refused, plural, one {Un registro fue rechazado} other {# registros fueron rechazados}}: míralo aquí.{waiting, plural, =0 {} other { # más esperan.}}',
+  'field.dayEnd.over': 'El día está terminado',
+  'field.dayEnd.soFar': 'El día hasta ahora',
+  'field.dayEnd.done':
+    '{closed} de {stops, plural, one {una parada} other {# paradas}} cerradas, {done, plural, =0 {ninguna orden hecha} one {una orden hecha} other {# órdenes hechas}}{minutes, select, none {} other {, {minutes} de trabajo}}.',
+  'field.dayEnd.left':
+    '{left, plural, =0 {No queda nada para otro día{open, plural, =0 {} one {; falta cerrar una parada} other {; falta cerrar # paradas}}.} one {Una orden no está hecha.} other {# órdenes no están hechas.}}',
+  'field.dayEnd.water': 'Lo hecho responde a hallazgos de {water}: si se mantiene, esa agua ya no se va.',
   'field.phone.keepsNothing':
     'Este navegador no guarda nada en el teléfono; sin señal se perdería el trabajo. Abre Rillbook fuera de una ventana privada.',
   'field.phone.notSaved':
@@ -44,6 +51,8 @@ export const phone: Record<keyof typeof english, string> = {
   'field.phone.toldAt': 'Datos de las {time}: la oficina no contesta desde entonces.',
   'field.photo.take': 'Foto',
   'field.photo.count': '{count, plural, =0 {Foto} one {# foto} other {# fotos}}',
+  'field.photo.noRoom':
+    'Las fotos necesitan espacio y el teléfono está lleno: lo que queda es para las palabras. Haz espacio y tómala otra vez.',
   'field.photo.broken': 'Esta foto no se puede leer. Tómala otra vez.',
   'field.what.photo': 'una foto',
   'field.phone.onlyHere':
