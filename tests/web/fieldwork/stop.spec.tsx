@@ -232,6 +232,26 @@ describe('the settings', () => {
       programs: [{ name: 'A', days: 'daily', starts: ['05:30'], stations: [{ station: 1, minutes: 12 }] }],
     });
   });
+
+  it('begins from what the meter’s hours show where nobody has read the controller', async () => {
+    const seems = {
+      through: '2026-09-23',
+      programs: [{ name: 'A', days: 'Mon Wed Fri', starts: ['03:00'], minutes: [60], confidence: 0.93 }],
+    };
+    const unread = builtController({ plannedSettings: null, presentSettings: null, inferredSettings: seems });
+    const { user, calls } = page({
+      step: '?step=settings',
+      stop: builtStop({ visit: builtVisit(), property: { ...property, controllers: [unread] } }),
+    });
+    expect(await screen.findByText('Mon Wed Fri at 3:00 am (60 min); 93% of the days agree')).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Record as left' }));
+    await user.type(await screen.findByLabelText('1 north'), '60');
+    await user.click(screen.getByRole('button', { name: 'Save as left' }));
+    await waitFor(() => expect(sentOf(calls, 'settings')).toHaveLength(1));
+    expect(sentOf(calls, 'settings')[0]).toMatchObject({
+      programs: [{ days: 'Mon Wed Fri', starts: ['03:00'], stations: [{ station: 1, minutes: 60 }] }],
+    });
+  });
 });
 
 describe('the zones', () => {

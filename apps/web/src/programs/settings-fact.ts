@@ -30,6 +30,26 @@ export interface GivenStation {
   readonly soakMinutes?: number | null;
 }
 
+/** What usage shows of settings that nobody has read, as the server gives it. */
+export interface InferredSettings {
+  readonly through: string;
+  readonly programs: readonly {
+    readonly name: string;
+    readonly days: string;
+    readonly starts: readonly string[];
+    readonly minutes: readonly number[];
+    readonly confidence: number;
+  }[];
+}
+
+/** Days and starts as usage shows them, to begin from; the minutes of each station are left to be typed. */
+export const begunFrom = ({ through, programs }: InferredSettings): GivenSettings => ({
+  localTime: through,
+  record: 'found',
+  state: 'on',
+  programs: programs.map(({ name, days, starts }) => ({ name, days, starts, adjustPercent: 100, stations: [] })),
+});
+
 export const WEEKDAYS: readonly Weekday[] = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 const EVERY = /^every (\d+) from (\d{4}-\d{2}-\d{2})$/;
 

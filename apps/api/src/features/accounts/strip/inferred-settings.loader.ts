@@ -49,18 +49,16 @@ async function evidenceOf(tx: OrganizationTransaction, facts: PropertyFacts, tod
   return propertyEvidence({ facts, eto, measured, pricePerLitre: null }, { firstDay: dayNumberOfDate(today) - DAYS, days: DAYS });
 }
 
-/** What usage says of a controller; null where it says nothing, or where its settings are known. */
+/** What usage says of a controller; null where it says nothing. */
 export async function inferredSettings(
   tx: OrganizationTransaction,
   { controllerId, propertyId, today }: Asked,
 ): Promise<InferredSettings | null> {
   const evidence = await evidenceOfDays.of(tx).load(`${propertyId} ${today}`);
-  const own = evidence?.controllers.find(({ id }) => id === controllerId);
   const meter = evidence?.meters.find((each) => each.usage && servesOnly(each, controllerId));
-  if (!evidence || !own || !meter?.usage) return null;
+  if (!meter?.usage) return null;
   const days = knownDays(meter);
-  if (days === 0 || own.unknown[days - 1] === null) return null;
-  const programs = inferSchedule(meter.usage, { ...meter, days });
+  const programs = days === 0 ? [] : inferSchedule(meter.usage, { ...meter, days });
   if (programs.length === 0) return null;
   return Object.assign(new InferredSettings(), {
     meterId: meter.meterId,

@@ -5,7 +5,7 @@ import { NOT_KNOWN } from '../../../i18n/numbers.js';
 import { useVolumeColumn } from '../../../page/use-volume-column.js';
 import { useSays } from '../../../says/use-says.js';
 import { Head, Num, Table } from '../../../ui/tables/Table.js';
-import { clockInWords } from './settings/days-in-words.js';
+import { clockInWords } from '../../../programs/days-in-words.js';
 import type { Result } from './plan-document.js';
 
 /** What is set now, or one of the two offers, replayed over the month. */

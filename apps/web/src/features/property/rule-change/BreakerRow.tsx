@@ -6,7 +6,7 @@ import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { paths } from '../../../page/paths.js';
 import { namesOf } from '../../../says/names.js';
 import { useSays } from '../../../says/use-says.js';
-import { clockInWords } from '../plan/settings/days-in-words.js';
+import { clockInWords } from '../../../programs/days-in-words.js';
 import { settingsChanges } from '../plan/settings/settings-changes.js';
 import { planReason } from '../plan/plan-reason.js';
 

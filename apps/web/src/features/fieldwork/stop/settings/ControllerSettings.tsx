@@ -15,7 +15,8 @@ import { PlannedBesidePresent } from './PlannedBesidePresent.js';
 import { countOfDifferences } from './plan-rows.js';
 import { SettingsActions } from './SettingsActions.js';
 import { SettingsEditor } from './SettingsEditor.js';
-import type { GivenProgram } from '../../../../programs/settings-fact.js';
+import { begunFrom, type GivenProgram } from '../../../../programs/settings-fact.js';
+import { SeemsSetTo } from '../../../../programs/SeemsSetTo.js';
 import { useSettings } from './use-settings.js';
 
 export const controllerToSet = graphql(`
@@ -24,6 +25,16 @@ export const controllerToSet = graphql(`
     name
     location
     stations
+    inferredSettings {
+      through
+      programs {
+        name
+        days
+        starts
+        minutes
+        confidence
+      }
+    }
     plannedSettings {
       id
       localTime
@@ -78,8 +89,7 @@ interface Props extends Pick<StepProps, 'frame' | 'now'> {
 export function ControllerSettings({ controller: masked, stations, stopId, timeZone, hasMains, frame, now, next, switcher }: Props) {
   const intl = useIntl();
   const controller = useMasked(controllerToSet, masked);
-  const planned = controller.plannedSettings ?? null;
-  const present = controller.presentSettings ?? null;
+  const { planned, present, inferred, base } = knownOf(controller);
   const [isEditing, setEditing] = useState(false);
   const { record, kept, again } = useSettings({ controller, stopId, timeZone, now });
   const heading = namedAs(intl, 'field.named.controller', controller.name);
@@ -93,7 +103,7 @@ export function ControllerSettings({ controller: masked, stations, stopId, timeZ
     return (
       <SettingsEditor
         draftKey={`settings.${stopId}.${controller.id}`}
-        base={present ?? planned}
+        base={base}
         stations={stations}
         mostStations={controller.stations}
         record={as}
@@ -118,9 +128,16 @@ export function ControllerSettings({ controller: masked, stations, stopId, timeZ
   return (
     <PhoneFrame {...frame} status={<SentLine />} actions={actions}>
       <ControllerHead heading={heading} location={controller.location ?? null} hasMains={hasMains} />
+      {!kept && inferred && <SeemsSetTo inferred={inferred} />}
       {switcher(kept ? <KeptSettings kept={kept} /> : <PlannedBesidePresent planned={planned} present={present} stations={stations} />)}
     </PhoneFrame>
   );
+}
+
+/** What is known of the controller, and what an editor begins from. */
+function knownOf({ plannedSettings, presentSettings, inferredSettings }: ControllerToSetFragment) {
+  const [planned, present, inferred] = [plannedSettings ?? null, presentSettings ?? null, inferredSettings ?? null];
+  return { planned, present, inferred, base: present ?? planned ?? (inferred && begunFrom(inferred)) };
 }
 
 interface HeadProps {

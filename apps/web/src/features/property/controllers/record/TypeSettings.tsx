@@ -6,6 +6,8 @@ import { type DayAndTime, dayAndTime, localTimeOf, useDeskNow } from '../../../.
 import { instantOf } from '../../../../page/values/local-instant.js';
 import type { NamedStation } from '../../../../programs/named-station.js';
 import { draftOf, problemOfDrafts, programsOf } from '../../../../programs/program-draft.js';
+import { SeemsSetTo } from '../../../../programs/SeemsSetTo.js';
+import { begunFrom } from '../../../../programs/settings-fact.js';
 import { type SettingsDraft, SettingsForm } from '../../../../programs/SettingsForm.js';
 import { useSays } from '../../../../says/use-says.js';
 import { useToast } from '../../../../ui/dialogs/Toasts.js';
@@ -13,7 +15,6 @@ import { Button } from '../../../../ui/forms/Button.js';
 import { TextField } from '../../../../ui/forms/Field.js';
 import { RadioList } from '../../../../ui/forms/Select.js';
 import { ErrorState } from '../../../../ui/states/States.js';
-import { type Inferred, SeemsSetTo } from './SeemsSetTo.js';
 import { type Recorded, useRecordSettings } from './use-record-settings.js';
 
 type ToRecord = NonNullable<ControllerToRecordQuery['controller']>;
@@ -121,16 +122,9 @@ function dayProblem(draft: Draft, now: string): 'property.settings.dateMissing' 
 
 /** What is on it as far as it is known; else days and starts as usage shows them, the minutes of each station left to be typed. */
 function begun({ presentSettings, inferredSettings }: ToRecord): SettingsDraft {
-  const settings = presentSettings ?? (inferredSettings ? asSettings(inferredSettings) : null);
+  const settings = presentSettings ?? (inferredSettings ? begunFrom(inferredSettings) : null);
   return { state: settings?.state ?? 'on', programs: draftOf(settings) };
 }
-
-const asSettings = ({ through, programs }: Inferred) => ({
-  localTime: through,
-  record: 'found',
-  state: 'on',
-  programs: programs.map(({ name, days, starts }) => ({ name, days, starts, adjustPercent: 100, stations: [] })),
-});
 
 /** What became of settings, in words. */
 function useRecordedWords(): (recorded: Recorded) => string {

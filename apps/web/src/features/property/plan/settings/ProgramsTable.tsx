@@ -1,7 +1,7 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { Head, Num, Table } from '../../../../ui/tables/Table.js';
-import { clockInWords, daysInWords } from './days-in-words.js';
+import { clockInWords, daysInWords } from '../../../../programs/days-in-words.js';
 import { type ComparedProgram, minutesOf } from './settings-changes.js';
 
 interface Props {

@@ -1,12 +1,10 @@
 import { FormattedMessage, useIntl } from 'react-intl';
-import type { ControllerToRecordQuery } from '../../../../graphql/__generated__/graphql.js';
-import { useFormats } from '../../../../i18n/LanguageProvider.js';
-import { clockInWords, daysInWords } from '../../plan/settings/days-in-words.js';
-
-export type Inferred = NonNullable<NonNullable<ControllerToRecordQuery['controller']>['inferredSettings']>;
+import { useFormats } from '../i18n/LanguageProvider.js';
+import type { InferredSettings } from './settings-fact.js';
+import { clockInWords, daysInWords } from './days-in-words.js';
 
 /** What the meter's hours say of settings that nobody knows: days, starts and how long, to be confirmed at the controller. */
-export function SeemsSetTo({ inferred: { through, programs } }: { readonly inferred: Inferred }) {
+export function SeemsSetTo({ inferred: { through, programs } }: { readonly inferred: InferredSettings }) {
   const intl = useIntl();
   const formats = useFormats();
   return (

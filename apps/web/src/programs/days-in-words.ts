@@ -1,5 +1,5 @@
 import type { IntlShape } from 'react-intl';
-import type { Formats } from '../../../../i18n/formats.js';
+import type { Formats } from '../i18n/formats.js';
 
 /** A Monday to a Sunday whose names the language is asked for. */
 const WEEK: Readonly<Record<string, string>> = {
