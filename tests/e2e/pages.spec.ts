@@ -94,6 +94,8 @@ const DESK_PAGES = [
   '/month',
   '/findings',
   '/routes',
+  '/routes/month',
+  '/routes/phones',
   '/setup',
   '/setup/properties',
   '/setup/clients',

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { aController, aMeter, aZone } from '../../support/builders.js';
 import { type Somebody, type TestApp, startApp } from '../../support/test-app.js';
-import { type FieldDay, assign, close, fieldDay } from './field-day.js';
+import { type FieldDay, assign, close, codeOf, fieldDay } from './field-day.js';
 
 // The rules of delivery: same key and body, same answer; same key and another body, a conflict; an effect and its journal share one fate.
 
@@ -187,6 +187,56 @@ it('tells of both when two persons said different things, applies the later, and
   expect(await send(day.technician, left)).toMatchObject([
     { verdict: 'conflict', other: { state: 'done' }, problem: { code: 'DECIDED_MEANWHILE' } },
   ]);
+});
+
+it('lets the office choose between two words: what it chooses stands, the other stays in the journal', async () => {
+  const { arrive, visitId, property } = await aVisit('2026-07-17');
+  const zone = await aZone(product.database, property, { name: 'South lawn' });
+  const meter = await aMeter(product.database, property, { name: 'Irrigation' });
+  const controller = await aController(product.database, property, { name: 'A' });
+  const one = (kind: string, body: Record<string, unknown>): Operation => ({ key: randomUUID(), kind, body });
+  const reading = (register: number) => one('reading', { meterId: meter.id, readAt: '2026-07-06T15:05:00Z', register, note: null });
+  const off = (state: string) =>
+    one('settings', { controllerId: controller.id, effectiveAt: '2026-07-06T15:10:00Z', record: 'found', state, programs: [] });
+  const first = [noteOf(visitId, zone.id, { count: 2 }), endOf(visitId), reading(100), off('off')];
+  const second = [noteOf(visitId, zone.id, { count: 5 }), endOf(visitId, { doneNote: 'Mine' }), reading(700), off('weather')];
+  await send(day.technician, arrive, ...first);
+  expect((await send(day.lead, ...second)).map(({ verdict }: { verdict: string }) => verdict)).toEqual(Array(4).fill('conflict'));
+  const open = async () =>
+    (await day.office.send('{ openOperations { key stands subject property { id } } }')).data.openOperations.filter(
+      ({ key }: { key: string }) => second.some((sent) => sent.key === key),
+    );
+  expect(await open()).toMatchObject([
+    { stands: 'sent', subject: 'South lawn', property: { id: property['id' as never] } },
+    { stands: 'sent', subject: null },
+    { stands: 'other', subject: 'Irrigation' },
+    { stands: 'other', subject: 'A' },
+  ]);
+  const choose = (key: string, word: string, who = day.office) =>
+    who.send('mutation($key: ID!, $word: String!) { chooseWord(key: $key, word: $word) { key } }', { key, word });
+  expect(codeOf(await choose(second[0]!.key, 'mine'))).toBe('VALUE_REFUSED');
+  expect(codeOf(await choose(second[0]!.key, 'other', day.lead))).toBe('NOT_ALLOWED');
+  for (const [at, word] of ['other', 'other', 'sent', 'sent'].entries())
+    for (let again = 0; again < 2; again += 1)
+      expect((await choose(second[at]!.key, word)).data.chooseWord).toEqual({ key: second[at]!.key });
+  expect(await open()).toEqual([]);
+  expect(await rows('select count from zone_note where visit_id = $1', visitId)).toEqual([{ count: 2 }]);
+  expect(await rows('select done_note, worked_minutes from visit where id = $1', visitId)).toEqual([
+    { done_note: 'All set', worked_minutes: 40 },
+  ]);
+  expect(
+    await rows('select register, replaced_by_id is null as stands from reading where meter_id = $1 order by register', meter.id),
+  ).toEqual([
+    { register: 100, stands: false },
+    { register: 700, stands: true },
+  ]);
+  expect(await rows('select state, effective_at from settings where controller_id = $1 order by effective_at', controller.id)).toEqual([
+    { state: 'off', effective_at: new Date('2026-07-06T15:10:00Z') },
+    { state: 'weather', effective_at: new Date('2026-07-06T15:10:01Z') },
+  ]);
+  const odd = one('note-zone', { visitId, zoneId: zone.id, kind: 'dog', count: 1 });
+  await send(day.technician, odd);
+  expect(codeOf(await choose(odd.key, 'sent'))).toBe('NOTHING_TO_CHOOSE');
 });
 
 it('makes a finding of what was seen, with its photo, resolved where it was repaired; seen later it has come back', async () => {

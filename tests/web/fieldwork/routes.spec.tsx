@@ -1,6 +1,8 @@
 import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
 import { MonthPlanPage } from '../../../apps/web/src/features/fieldwork/routes/month/MonthPlanPage.js';
+import { PhonesPage } from '../../../apps/web/src/features/fieldwork/phones/PhonesPage.js';
+import { isOlder } from '../../../apps/web/src/features/fieldwork/phones/versions.js';
 import { RoutesPage } from '../../../apps/web/src/features/fieldwork/routes/RoutesPage.js';
 import { builtCrew, builtProperty, builtWorkOrder } from '../support/built.js';
 import { drawPage, viewerOf } from '../support/draw-page.js';
@@ -230,5 +232,81 @@ describe('the board of a month', () => {
     await waitFor(() =>
       expect(variables(calls, 'PlaceItem')).toMatchObject({ month: '2026-09', itemId: 'orders p9', to: { crewId: 'crew-2' } }),
     );
+  });
+});
+
+const device = (id: string, given: object = {}) => ({
+  id,
+  name: null,
+  person: 'Dell Okafor',
+  appVersion: null,
+  heardAt: '2026-09-24T15:00:00Z',
+  silentDays: 0,
+  waiting: 0,
+  photosWaiting: 0,
+  refused: 0,
+  oldestWaitingAt: null,
+  ...given,
+});
+const said = (key: string, kind: string, body: object, given: object = {}) => ({
+  key,
+  kind,
+  verdict: 'conflict',
+  by: 'Inés Caldera',
+  body: JSON.stringify(body),
+  other: null,
+  stands: null,
+  subject: null,
+  savedAt: '2026-09-24T16:10:00Z',
+  receivedAt: '2026-09-24T16:20:00Z',
+  problem: null,
+  property: builtProperty('p1', 'Quail Commons'),
+  ...given,
+});
+const phones = (answers: Readonly<Record<string, unknown>>) =>
+  drawPage(<PhonesPage />, { at: '/routes/phones', route: '/routes/phones', answers: { devices: [], openOperations: [], ...answers } });
+
+describe('what phones hold', () => {
+  it('tells of each phone what only it has, and which nobody has heard for long', async () => {
+    phones({ devices: [device('d1'), device('d2', { person: 'Inés Caldera', waiting: 3, photosWaiting: 7, refused: 1, silentDays: 4 })] });
+    expect((await screen.findByRole('heading', { level: 1 })).textContent).toBe('Nothing to decide; 10 records are on phones only');
+    expect(screen.getByText('Everything written is sent.')).toBeTruthy();
+    expect(screen.getByText('Holds 3 unsent records, 7 photos; one was refused.')).toBeTruthy();
+    expect(screen.getByText(/Not heard for 4 days/)).toBeTruthy();
+    expect(['0.9.9', '0.10', '1.0.0', null].map((version) => isOlder(version, '0.10.0'))).toEqual([true, false, false, false]);
+  });
+
+  it('shows both words with their authors, only what differs, and lets one of them stand', async () => {
+    const { user, calls } = phones({
+      openOperations: [
+        said(
+          'k1',
+          'note-zone',
+          { count: 3, word: 'Hedge' },
+          { stands: 'sent', subject: 'North lawn', other: { count: 1, word: 'Hedge', repaired: false, by: 'Marisol Vance' } },
+        ),
+      ],
+      chooseWord: said('k1', 'note-zone', {}),
+    });
+    const table = await screen.findByRole('table', { name: 'What each said' });
+    expect(
+      within(table)
+        .getAllByRole('row')
+        .map((row) => row.textContent),
+    ).toEqual(['What differsInés Caldera · stands nowMarisol Vance', 'How many31']);
+    await user.click(screen.getByRole('button', { name: 'Take what Marisol Vance said' }));
+    await waitFor(() => expect(variables(calls, 'ChooseWord')).toEqual({ key: 'k1', word: 'other' }));
+  });
+
+  it('tells why something could not be done, and is told that somebody has looked', async () => {
+    const { user, calls } = phones({
+      openOperations: [
+        said('k2', 'reading', {}, { verdict: 'refused', problem: { code: 'NOT_FOUND', message: 'There is no meter m9.', details: {} } }),
+      ],
+      settleOperation: said('k2', 'reading', {}),
+    });
+    expect(await screen.findByText('There is no meter m9.')).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Seen; do not show it again' }));
+    await waitFor(() => expect(variables(calls, 'SettleOperation')).toEqual({ key: 'k2' }));
   });
 });

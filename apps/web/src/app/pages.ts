@@ -22,6 +22,7 @@ export const deskPages: Readonly<Record<string, PageFile>> = {
   '/routes': async () => (await import('../features/fieldwork/routes/RoutesPage.js')).RoutesPage,
   '/reports': async () => (await import('../features/reports/ReportsPage.js')).ReportsPage,
   '/routes/month': async () => (await import('../features/fieldwork/routes/month/MonthPlanPage.js')).MonthPlanPage,
+  '/routes/phones': async () => (await import('../features/fieldwork/phones/PhonesPage.js')).PhonesPage,
   '/routes/sheet': async () => (await import('../features/fieldwork/routes/sheet/RouteSheetPage.js')).RouteSheetPage,
   '/setup/*': async () => (await import('../features/setup/frame/SetupPage.js')).SetupPage,
   '/water': async () => (await import('../features/water/WaterPage.js')).WaterPage,

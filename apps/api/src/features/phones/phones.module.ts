@@ -2,6 +2,9 @@ import { Module } from '@nestjs/common';
 import { FieldworkModule } from '../fieldwork/fieldwork.module.js';
 import { MeteringModule } from '../metering/metering.module.js';
 import { SettingsModule } from '../settings/settings.module.js';
+import { ChooseWord } from './deciding/choose-word.service.js';
+import { ChooseWordResolver } from './deciding/choose-word.resolver.js';
+import { OpenOperationFieldResolver } from './deciding/open-operation.field-resolver.js';
 import { DoOperation } from './deeds/do-operation.service.js';
 import { DoOrder } from './deeds/do-order.service.js';
 import { DoRecord } from './deeds/do-record.service.js';
@@ -14,8 +17,9 @@ import { SendFieldwork } from './operations/send-fieldwork.service.js';
 import { TakeOperation } from './operations/take-operation.service.js';
 
 const operations = [OperationResolver, SendFieldwork, TakeOperation, DoOperation, DoVisit, DoRecord, DoOrder, DoTest];
+const deciding = [OpenOperationFieldResolver, ChooseWordResolver, ChooseWord];
 const devices = [DeviceResolver, HearDevice];
 
 /** What crews' phones send when they have signal again, each thing once, and what is still on them. */
-@Module({ imports: [MeteringModule, SettingsModule, FieldworkModule], providers: [...operations, ...devices] })
+@Module({ imports: [MeteringModule, SettingsModule, FieldworkModule], providers: [...operations, ...deciding, ...devices] })
 export class PhonesModule {}

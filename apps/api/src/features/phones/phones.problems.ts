@@ -22,6 +22,12 @@ export const phonesProblems = {
     409,
     (d: { what: string; state: string }) => `${d.what} was decided meanwhile: it is ${d.state}. Look at both and decide.`,
   ),
+  /** There are not two words between which somebody could choose. */
+  nothingToChoose: problem(
+    'NOTHING_TO_CHOOSE',
+    409,
+    (d: { kind: string }) => `Of this ('${d.kind}') there is nothing to choose: look at it where it belongs, then mark it as seen.`,
+  ),
   /** More operations than are taken at once. */
   batchTooLarge: problem(
     'BATCH_TOO_LARGE',

@@ -5,6 +5,7 @@ import { RecordReading } from '../../metering/readings/record-reading.service.js
 import { RecordSettings } from '../../settings/facts/record-settings.service.js';
 import type { Body } from './body.js';
 import { APPLIED, type DoneOperation } from './done-operation.js';
+import { readingOf, settingsOf } from './records-of-body.js';
 
 /** Records of what was read and found: they are never edited, so what stands there already stays beside what was sent. */
 @Injectable()
@@ -15,39 +16,14 @@ export class DoRecord {
   ) {}
 
   async reading(tx: OrganizationTransaction, key: string, body: Body): Promise<DoneOperation> {
-    const { outcome, kept } = await this.readings.run(tx, {
-      deviceRecordId: key,
-      meterId: body.text('meterId'),
-      readAt: body.instant('readAt'),
-      register: body.number('register'),
-      note: body.textOrNull('note'),
-      replacesId: body.textOrNull('replacesId'),
-    });
+    const { outcome, kept } = await this.readings.run(tx, readingOf(key, body));
     if (outcome === 'kept') return APPLIED;
     const { register, readAt, note } = kept;
     return { verdict: 'conflict', other: { register, readAt: readAt.toISOString(), note, by: await nameOf(tx, kept.personId) } };
   }
 
   async settings(tx: OrganizationTransaction, key: string, body: Body): Promise<DoneOperation> {
-    const { outcome, kept } = await this.facts.run(tx, {
-      deviceRecordId: key,
-      controllerId: body.text('controllerId'),
-      effectiveAt: body.instant('effectiveAt'),
-      record: body.text('record'),
-      state: body.text('state'),
-      programs: body.list('programs').map((program) => ({
-        name: program.text('name'),
-        days: program.text('days'),
-        starts: program.texts('starts'),
-        adjustPercent: program.numberOrNull('adjustPercent'),
-        stations: program.list('stations').map((station) => ({
-          station: station.number('station'),
-          minutes: station.number('minutes'),
-          cycles: station.numberOrNull('cycles'),
-          soakMinutes: station.numberOrNull('soakMinutes'),
-        })),
-      })),
-    });
+    const { outcome, kept } = await this.facts.run(tx, settingsOf(key, body));
     if (outcome === 'kept') return APPLIED;
     const { record, state, effectiveAt, programs } = kept;
     const other = { record, state, effectiveAt: effectiveAt.toISOString(), programs, by: await nameOf(tx, kept.personId) };

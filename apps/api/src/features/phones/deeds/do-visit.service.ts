@@ -7,6 +7,7 @@ import { NoteZone } from '../../fieldwork/visits/deeds/note-zone.service.js';
 import { AnnouncePhoto } from '../../fieldwork/visits/photos/announce-photo.service.js';
 import type { Body } from './body.js';
 import { APPLIED, type DoneOperation } from './done-operation.js';
+import { closingOf, zoneNoteOf } from './records-of-body.js';
 
 /** What a phone says of a visit. A visit's id is the key of its arrival. */
 @Injectable()
@@ -24,14 +25,7 @@ export class DoVisit {
   }
 
   async noteZone(tx: OrganizationTransaction, _: string, body: Body): Promise<DoneOperation> {
-    const { before } = await this.noting.run(tx, {
-      visitId: body.text('visitId'),
-      zoneId: body.textOrNull('zoneId'),
-      kind: body.text('kind'),
-      count: body.number('count'),
-      word: body.textOrNull('word'),
-      repaired: body.flag('repaired'),
-    });
+    const { before } = await this.noting.run(tx, zoneNoteOf(body));
     if (!before) return APPLIED;
     const { count, word, repaired, personId } = before;
     return { verdict: 'conflict', other: { count, word, repaired, by: await nameOf(tx, personId) } };
@@ -52,21 +46,11 @@ export class DoVisit {
   }
 
   async close(tx: OrganizationTransaction, _: string, body: Body): Promise<DoneOperation> {
-    const { before } = await this.ending.run(tx, body.text('visitId'), {
-      closedAt: body.instant('closedAt'),
-      doneNote: body.textOrNull('doneNote')?.trim() || null,
-      leftNote: body.textOrNull('leftNote')?.trim() || null,
-      workedMinutes: body.numberOrNull('workedMinutes'),
-      materials: body
-        .list('materials')
-        .map((one) => ({ name: one.text('name'), count: one.number('count'), unit: one.textOrNull('unit') })),
-    });
+    const { before } = await this.ending.run(tx, body.text('visitId'), closingOf(body));
     if (!before) return APPLIED;
-    const { closedAt, doneNote, leftNote, closedBy } = before;
-    return {
-      verdict: 'conflict',
-      other: { closedAt: closedAt?.toISOString() ?? null, doneNote, leftNote, by: await nameOf(tx, closedBy) },
-    };
+    const { closedAt, doneNote, leftNote, workedMinutes, materials, closedBy } = before;
+    const other = { closedAt: closedAt?.toISOString() ?? null, doneNote, leftNote, workedMinutes, materials };
+    return { verdict: 'conflict', other: { ...other, by: await nameOf(tx, closedBy) } };
   }
 }
 

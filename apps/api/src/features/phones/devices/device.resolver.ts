@@ -3,6 +3,8 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { Allow } from '../../../platform/identity/allow.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
+import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
+import { nowOf } from '../../../platform/jobs/clock.js';
 import { personNameOfId } from '../../../platform/records/person-name.loader.js';
 import { devices } from './device.repository.js';
 import { Device, showDevice } from './device.type.js';
@@ -13,7 +15,8 @@ export class DeviceResolver {
   @Allow(Permission.DecideFindings)
   @Query(() => [Device])
   async devices(@Tx() tx: OrganizationTransaction): Promise<Device[]> {
-    return (await devices.all(tx)).map(showDevice);
+    const now = nowOf(await organizations.own(tx));
+    return (await devices.all(tx)).map((row) => showDevice(row, now));
   }
 
   @ResolveField(() => String, { nullable: true })

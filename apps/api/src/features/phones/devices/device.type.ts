@@ -17,6 +17,10 @@ export class Device {
   @Field(() => DateTimeScalar)
   heardAt: Date;
 
+  /** whole days since it was heard */
+  @Field(() => Int)
+  silentDays: number;
+
   @Field(() => Int)
   waiting: number;
 
@@ -32,7 +36,10 @@ export class Device {
   personId: string | null;
 }
 
-export function showDevice(row: DeviceRow): Device {
+const DAY_MS = 86_400_000;
+
+export function showDevice(row: DeviceRow, now: Date): Device {
   const { organizationId: _, ...shown } = row;
-  return Object.assign(new Device(), shown);
+  const silentDays = Math.max(0, Math.floor((now.getTime() - row.heardAt.getTime()) / DAY_MS));
+  return Object.assign(new Device(), shown, { silentDays });
 }

@@ -1,5 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
+import { nowOf } from '../../../platform/jobs/clock.js';
 import { between, judgeValues, text } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { isUuid } from '../../../platform/records/uuid.js';
@@ -31,7 +33,7 @@ export class HearDevice {
       personId: tx.actor.personId,
       name: device.name?.trim() || null,
       appVersion: device.appVersion?.trim() || null,
-      heardAt: new Date(),
+      heardAt: nowOf(await organizations.own(tx)),
       waiting: device.waiting,
       photosWaiting: device.photosWaiting,
       refused: device.refused,

@@ -1,5 +1,6 @@
 import { Field, ID, ObjectType } from '@nestjs/graphql';
 import { DateTimeScalar, JsonScalar } from '../../../platform/graphql/scalars.js';
+import { wordThatStands } from './word-that-stands.js';
 import type { OperationRow } from './operation.entity.js';
 
 /** Why an operation was not, or not simply, applied. */
@@ -42,6 +43,10 @@ export class OpenOperation extends OperationVerdict {
   @Field(() => String)
   body: string;
 
+  /** which of the two words stands, 'sent' or 'other'; null where there is nothing to choose */
+  @Field(() => String, { nullable: true })
+  stands: string | null;
+
   @Field(() => DateTimeScalar)
   savedAt: Date;
 
@@ -58,6 +63,7 @@ export const showOpen = (row: OperationRow): OpenOperation =>
   Object.assign(new OpenOperation(), showVerdict(row), {
     kind: row.kind,
     body: row.body,
+    stands: wordThatStands(row),
     savedAt: row.savedAt,
     receivedAt: row.receivedAt,
     personId: row.personId,

@@ -9,6 +9,7 @@ import { mayDo, useViewer } from '../../../session/viewer.js';
 import { Button, ButtonLink } from '../../../ui/forms/Button.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
 import '../fieldwork.css';
+import { PhonesLine } from '../phones/PhonesLine.js';
 import { DaySwitch } from '../today/DaySwitch.js';
 import { AssignDialog } from './orders/AssignDialog.js';
 import { CrewDays } from './CrewDays.js';
@@ -92,6 +93,7 @@ export function RoutesPage() {
               </>
             }
           />
+          {mayDo(viewer, 'decide findings') && <PhonesLine />}
           <CrewDays routes={routes} crews={crews} onMoveOrder={(order) => change({ order })} />
           {waiting.length > 0 && <OrdersToApprove orders={waiting} mayApprove={mayDo(viewer, 'approve work')} />}
           <OrdersToGiveOut orders={open} onGiveOut={(order) => change({ order })} />

@@ -1,0 +1,24 @@
+import { Parent, ResolveField, Resolver } from '@nestjs/graphql';
+import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { Tx } from '../../../platform/identity/tx.js';
+import { propertyOfId } from '../../portfolio/properties/property.loader.js';
+import { Property, showProperty } from '../../portfolio/properties/property.type.js';
+import { OpenOperation } from '../operations/operation.type.js';
+import { subjectOfOperation } from './subject-of-operation.loader.js';
+
+/** What an operation speaks of. */
+@Resolver(() => OpenOperation)
+export class OpenOperationFieldResolver {
+  @ResolveField(() => Property, { nullable: true })
+  async property(@Tx() tx: OrganizationTransaction, @Parent() { body }: OpenOperation): Promise<Property | null> {
+    const subject = await subjectOfOperation.of(tx).load(body);
+    const row = subject && (await propertyOfId.of(tx).load(subject.propertyId));
+    return row && showProperty(row);
+  }
+
+  /** the zone's, meter's or controller's name */
+  @ResolveField(() => String, { nullable: true })
+  async subject(@Tx() tx: OrganizationTransaction, @Parent() { body }: OpenOperation): Promise<string | null> {
+    return (await subjectOfOperation.of(tx).load(body))?.name ?? null;
+  }
+}
