@@ -22,6 +22,7 @@ const FOR_STRANGERS: Readonly<Record<string, string>> = {
   '/health': 'a container asks before anybody can sign in',
   '/api/shared/:shareToken': 'the link is its own key: to one report, until it ends or is taken back',
   '/api/shared/:shareToken/:reportFile': 'the same, as a file',
+  '/api/shared/:shareToken/question': 'whoever has the link may ask about its report, twenty times a day',
   '/api/stop-reports/:stopToken': 'whoever got the mail may say that they want no more',
 };
 

@@ -264,3 +264,31 @@ it('a client asks, the office answers; a client says yes to what waits for it, o
     { kind: 'upgrade', state: 'open', approved_by: null },
   ]);
 });
+
+it('whoever has a link may ask about its report, and reaches nothing else; the office answers, and the client reads it', async () => {
+  const { id, clientId } = await approved(['asker@example.test']);
+  const other = await approved(['other@example.test']);
+  const made = await day.office.send('mutation($id: ID!) { shareReport(reportId: $id) { path } }', { id });
+  const place = `${product.url}${made.data.shareReport.path}`;
+  const ask = (question: string) => fetch(`${place}/question`, { method: 'POST', body: new URLSearchParams({ question }) });
+  const answer = await ask('When is the <b>leak</b> mended?');
+  expect([answer.status, await answer.text()]).toEqual([200, expect.stringContaining('Your question has reached the office.')]);
+  expect((await ask('  ')).status).toBe(400);
+  const QUESTIONS = '{ clientQuestions { id clientId clientName about reportId question answer } }';
+  const [asked] = (await day.office.send(QUESTIONS)).data.clientQuestions;
+  expect(asked).toMatchObject({ clientId, reportId: id, question: 'When is the <b>leak</b> mended?', answer: null });
+  await day.office.send('mutation($id: ID!) { answerQuestion(id: $id, answer: "On Friday.") { id } }', { id: asked.id });
+  const client = await product.somebody(day.organizationId, 'client', clientId);
+  expect((await client.send('{ clientQuestions { answer } }')).data.clientQuestions).toEqual([{ answer: 'On Friday.' }]);
+  // Another client, by their own sign-in or by the link's key, sees none of it.
+  const stranger = await product.somebody(day.organizationId, 'client', other.clientId);
+  expect((await stranger.send('{ clientQuestions { id } }')).data.clientQuestions).toEqual([]);
+  expect((await stranger.send('query($id: ID!) { waterReport(id: $id) { id } }', { id })).data.waterReport).toBeNull();
+  expect((await fetch(`${product.url}/api/reports/${id}/report.pdf`, { headers: { cookie: stranger.cookie } })).status).toBe(404);
+  expect(codeOf(await stranger.send('mutation($id: ID!) { askOffice(question: "?", reportId: $id) { id } }', { id }))).toBe('NOT_FOUND');
+  expect((await fetch(`${place}/../../reports/${other.id}/report.pdf`)).status).toBe(401);
+  const font = await fetch(`${place}/public-sans-latin-400.ttf`);
+  expect([font.status, font.headers.get('content-type')]).toEqual([200, 'font/ttf']);
+  for (let more = 0; more < 19; more += 1) expect((await ask(`And then? ${more}`)).status).toBe(200);
+  expect((await ask('And then?')).status).toBe(429);
+});

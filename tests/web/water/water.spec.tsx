@@ -15,13 +15,19 @@ const august = builtAccount(
 const quail = builtProperty('p1', 'Quail Commons', { account: september, accounts: [august, september] });
 const client = viewerOf({ role: 'client', clientId: 'client-p1', permissions: ['read property', 'read reports'] });
 
-const page = (given: { properties?: unknown; reports?: unknown; language?: 'en' | 'es' } = {}) =>
+const page = (given: { properties?: unknown; reports?: unknown; language?: 'en' | 'es'; more?: Record<string, unknown> } = {}) =>
   drawPage(<WaterPage />, {
     at: '/water',
     route: '/water',
     viewer: client,
     ...(given.language ? { language: given.language } : {}),
-    answers: { properties: given.properties ?? [quail], waterReports: given.reports ?? [] },
+    answers: {
+      properties: given.properties ?? [quail],
+      waterReports: given.reports ?? [],
+      recommendations: [],
+      clientQuestions: [],
+      ...given.more,
+    },
   });
 
 describe('a client’s water', () => {
@@ -60,10 +66,12 @@ describe('a client’s water', () => {
       state,
       sentAt: '2026-09-03T17:00:00Z',
       note: null,
+      content: { verdict: 'In August 2026, Quail Commons took 393,000 gal.' },
     });
     page({ reports: [report('r1', 'sent'), report('r2', 'draft')], language: 'es' });
     expect(await screen.findByRole('heading', { name: 'Un informe del agua' })).toBeTruthy();
     expect(screen.getByText('1 a 31 de agosto de 2026')).toBeTruthy();
+    expect(screen.getByRole('link', { name: /\(PDF\)/ }).getAttribute('href')).toBe('/api/reports/r1/report.pdf');
   });
 
   it('says what to do when nothing is there', async () => {
@@ -74,5 +82,58 @@ describe('a client’s water', () => {
   it('does not invent a number for a property without readings', async () => {
     page({ properties: [{ ...quail, account: august }] });
     expect(await screen.findByRole('heading', { name: /^Quail Commons: how much it took is not known/ })).toBeTruthy();
+  });
+
+  it('asks the office, and shows what it answered', async () => {
+    const asked = { id: 'q1', about: 'Quail Commons', question: 'Why so much?', askedAt: '2026-09-20T16:00:00Z' };
+    const { user, calls } = page({
+      more: {
+        clientQuestions: [{ ...asked, answer: 'A valve stuck.', answeredAt: '2026-09-21T16:00:00Z' }],
+        askOffice: { id: 'q2' },
+      },
+    });
+    expect(await screen.findByText('A valve stuck.')).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Send the question' }));
+    expect(screen.getByText(/Write your question first/)).toBeTruthy();
+    await user.type(screen.getByRole('textbox', { name: 'Your question' }), 'Is it mended?');
+    await user.click(screen.getByRole('button', { name: 'Send the question' }));
+    expect(calls.find(({ name }) => name === 'AskOffice')?.variables).toEqual({ question: 'Is it mended?', propertyId: null });
+  });
+
+  it('approves what is recommended only when asked twice, and says what it costs and saves', async () => {
+    const { user, calls } = page({
+      more: {
+        recommendations: [
+          {
+            id: 'w1',
+            from: 'work order',
+            propertyName: 'Quail Commons',
+            zoneName: null,
+            kind: 'upgrade',
+            what: 'Drip for the shrubs.',
+            cost: 2400,
+          },
+          {
+            id: 'f1',
+            from: 'finding',
+            propertyName: 'Quail Commons',
+            zoneName: 'Beds',
+            kind: 'mixed water needs',
+            what: '',
+            cost: null,
+            litres: 1000,
+            money: 2,
+          },
+        ],
+        approveRecommended: [],
+      },
+    });
+    expect(await screen.findByText('Quail Commons: Drip for the shrubs. It costs about $2,400.')).toBeTruthy();
+    const words =
+      'Quail Commons, Beds: Give plants with different needs lines of their own. It would save about 3,170 gal a year, about $24.';
+    await user.click(screen.getByRole('button', { name: `Approve: ${words}` }));
+    expect(calls.some(({ name }) => name === 'ApproveRecommended')).toBe(false);
+    await user.click(screen.getByRole('button', { name: 'Yes, I approve' }));
+    expect(calls.find(({ name }) => name === 'ApproveRecommended')?.variables).toEqual({ id: 'f1' });
   });
 });

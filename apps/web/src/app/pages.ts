@@ -21,6 +21,7 @@ export const deskPages: Readonly<Record<string, PageFile>> = {
   '/rule-change/:supplierId': async () => (await import('../features/property/rule-change/RuleChangePage.js')).RuleChangePage,
   '/routes': async () => (await import('../features/fieldwork/routes/RoutesPage.js')).RoutesPage,
   '/reports': async () => (await import('../features/reports/ReportsPage.js')).ReportsPage,
+  '/reports/company': async () => (await import('../features/reports/company/CompanyMonthPage.js')).CompanyMonthPage,
   '/routes/month': async () => (await import('../features/fieldwork/routes/month/MonthPlanPage.js')).MonthPlanPage,
   '/routes/phones': async () => (await import('../features/fieldwork/phones/PhonesPage.js')).PhonesPage,
   '/routes/sheet': async () => (await import('../features/fieldwork/routes/sheet/RouteSheetPage.js')).RouteSheetPage,

@@ -10,5 +10,9 @@ export const paths = {
   ruleChange: (supplierId: string): string => `/rule-change/${supplierId}`,
   routes: '/routes',
   reports: '/reports',
+  companyMonth: '/reports/company',
   setup: '/setup',
 } as const;
+
+/** A report as a file; the preview is the PDF that is sent. */
+export const reportFile = (id: string, kind: 'pdf' | 'csv' | 'xlsx'): string => `/api/reports/${id}/report.${kind}`;

@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import { FieldworkModule } from '../fieldwork/fieldwork.module.js';
 import { ApproveRecommended } from './asking/approve-recommended.service.js';
+import { AskByLink } from './asking/ask-by-link.service.js';
 import { AskOffice } from './asking/ask-office.service.js';
 import { ClientQuestionResolver } from './asking/client-question.resolver.js';
 import { RecommendationResolver } from './asking/recommendation.resolver.js';
@@ -28,7 +29,7 @@ import { StopReportsController } from './sharing/stop-reports.controller.js';
 
 const kept = [WaterReportResolver, ReportContentResolver, OpenEdition, GatherReport, GivenPhotos, PrintReport, ReportBrandResolver];
 const sending = [SendingResolver, ApproveReport, ReopenReport, SendReports, SettleMail, HandOver, SendReportJob, DraftReportsJob];
-const clients = [SharingResolver, ShareReport, ClientQuestionResolver, AskOffice, RecommendationResolver, ApproveRecommended];
+const clients = [SharingResolver, ShareReport, ClientQuestionResolver, AskOffice, AskByLink, RecommendationResolver, ApproveRecommended];
 
 /** Water reports: written once from what is on record, printed, approved, sent, and kept as they were sent. */
 @Module({

@@ -36,6 +36,12 @@ export const reportsProblems = {
   ),
   /** The link is unknown, has ended or was taken back: the same answer. */
   linkNotValid: problem('SHARE_LINK_NOT_VALID', 404, () => 'This link does not work any more. Ask your landscape company for a new one.'),
+  /** A link is for questions, not for floods of them. */
+  tooManyQuestions: problem(
+    'TOO_MANY_QUESTIONS',
+    429,
+    (d: { most: number }) => `${d.most} questions were asked about this report within a day. Call the office, or ask again tomorrow.`,
+  ),
   /** The report has no property to tell of. */
   nothingToTell: problem(
     'REPORT_WITHOUT_PROPERTY',

@@ -15,6 +15,7 @@ export const clientQuestion = graphql(`
   fragment ClientQuestion on ClientQuestion {
     id
     clientName
+    about
     question
     askedAt
     answer
@@ -49,13 +50,14 @@ export function Questions({ questions }: { readonly questions: readonly Masked[]
 function OneQuestion({ question: masked }: { readonly question: Masked }) {
   const intl = useIntl();
   const { moment } = useFormats();
-  const { id, clientName, question, askedAt, answer } = useMasked(clientQuestion, masked);
+  const { id, clientName, about, question, askedAt, answer } = useMasked(clientQuestion, masked);
   const [written, setWritten] = useState('');
   const keep = useDeed(answerDocument);
   return (
     <li>
       <p>
-        <b>{clientName}</b> <span className="soft">{moment(askedAt)}</span>
+        <b>{clientName}</b> {about && `${about} `}
+        <span className="soft">{moment(askedAt)}</span>
       </p>
       <p>{question}</p>
       {answer ? (

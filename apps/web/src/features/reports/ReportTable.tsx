@@ -1,19 +1,22 @@
 import type { FragmentType } from '@apollo/client';
 import { FormattedMessage, useIntl } from 'react-intl';
+import { Link, useLocation } from 'react-router';
 import { graphql } from '../../graphql/__generated__/gql.js';
 import type { ReportRowFragment } from '../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../i18n/LanguageProvider.js';
+import { reportFile } from '../../page/paths.js';
 import { useMaskedList } from '../../page/use-masked.js';
-import { Button } from '../../ui/forms/Button.js';
+import { sentenceCase } from '../../page/values/sentence-case.js';
 import { EmptyState } from '../../ui/states/States.js';
 import { Head, Table } from '../../ui/tables/Table.js';
 import { MailWords } from './MailWords.js';
-import { reportFile } from './urls.js';
+import { openSearch } from './urls.js';
 
 export const reportRow = graphql(`
   fragment ReportRow on WaterReport {
     id
     clientId
+    propertyId
     fromOn
     untilOn
     state
@@ -32,11 +35,10 @@ interface Props {
   readonly chosen: readonly string[];
   readonly onChoose: (ids: readonly string[]) => void;
   readonly open: string | null;
-  readonly onOpen: (id: string) => void;
 }
 
 /** The reports of a month: whose, of when, and how far each is. */
-export function ReportTable({ reports: masked, names, chosen, onChoose, open, onOpen }: Props) {
+export function ReportTable({ reports: masked, names, chosen, onChoose, open }: Props) {
   const intl = useIntl();
   const reports = useMaskedList(reportRow, masked);
   if (reports.length === 0)
@@ -74,10 +76,10 @@ export function ReportTable({ reports: masked, names, chosen, onChoose, open, on
           key={report.id}
           report={report}
           name={names.get(report.clientId) ?? '–'}
+          ofProperty={report.propertyId ? (names.get(report.propertyId) ?? '–') : null}
           isChosen={chosen.includes(report.id)}
           isOpen={report.id === open}
           onToggle={() => toggle(report.id)}
-          onOpen={() => onOpen(report.id)}
         />
       ))}
     </Table>
@@ -87,26 +89,28 @@ export function ReportTable({ reports: masked, names, chosen, onChoose, open, on
 interface RowProps {
   readonly report: ReportRowFragment;
   readonly name: string;
+  /** the one property that it is of; null where it is of all */
+  readonly ofProperty: string | null;
   readonly isChosen: boolean;
   readonly isOpen: boolean;
   readonly onToggle: () => void;
-  readonly onOpen: () => void;
 }
 
-function Row({ report, name, isChosen, isOpen, onToggle, onOpen }: RowProps) {
+function Row({ report, name, isChosen, isOpen, onToggle, ofProperty }: RowProps) {
   const intl = useIntl();
-  const { days } = useFormats();
+  const { days, month } = useFormats();
+  const { search } = useLocation();
+  const isOfMonth = report.fromOn.slice(0, 7) === report.untilOn.slice(0, 7);
   return (
     <tr aria-current={isOpen || undefined}>
       <td>
         <input type="checkbox" aria-label={intl.formatMessage({ id: 'reports.choose' }, { name })} checked={isChosen} onChange={onToggle} />
       </td>
       <td>
-        <Button kind="plain" onClick={onOpen}>
-          {name}
-        </Button>
+        <Link to={{ search: openSearch(search, report.id) }}>{name}</Link>
+        {ofProperty && <span className="soft reason">{ofProperty}</span>}
       </td>
-      <td>{days(report.fromOn, report.untilOn)}</td>
+      <td>{isOfMonth ? sentenceCase(month(report.untilOn)) : days(report.fromOn, report.untilOn)}</td>
       <td>
         <StateWords report={report} />
       </td>

@@ -1,23 +1,29 @@
 import { useQuery } from '@apollo/client/react';
-import { useState } from 'react';
-import { useIntl } from 'react-intl';
+import { type ReactNode, useCallback, useState } from 'react';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { Link } from 'react-router';
 import { graphql } from '../../graphql/__generated__/gql.js';
 import type { ReportsPageQuery } from '../../graphql/__generated__/graphql.js';
 import { Fetched } from '../../page/Fetched.js';
 import { MonthSelect } from '../../page/MonthSelect.js';
 import { useAddress } from '../../page/use-address.js';
 import { PageHead } from '../../ui/frame/PageHead.js';
+import { paths } from '../../page/paths.js';
 import { DraftAll } from './DraftAll.js';
+import { DraftOne } from './DraftOne.js';
 import { OneReport } from './one/OneReport.js';
+import { newestWhole } from './period.js';
 import { Questions } from './Questions.js';
 import { ReportTable } from './ReportTable.js';
 import './reports.css';
+import { UnderWay } from './UnderWay.js';
 import { reportsAddress } from './urls.js';
 
 export const reportsDocument = graphql(`
   query ReportsPage {
     waterReports {
       id
+      clientId
       untilOn
       state
       ...ReportRow
@@ -25,6 +31,14 @@ export const reportsDocument = graphql(`
     clients {
       id
       name
+      emails
+    }
+    properties {
+      id
+      name
+      client {
+        id
+      }
     }
     portfolio(first: 1) {
       month
@@ -41,23 +55,48 @@ export const reportsDocument = graphql(`
 /** What the clients get: drafts for all in one go, a look at each, approval, sending, and what became of each mail. */
 export function ReportsPage() {
   const query = useQuery(reportsDocument, { fetchPolicy: 'cache-and-network' });
-  return <Fetched query={query}>{(data) => <Reports data={data} />}</Fetched>;
+  const { refetch } = query;
+  const again = useCallback(() => void refetch(), [refetch]);
+  return (
+    <Fetched query={query}>
+      {(data) => (
+        <Reports data={data}>
+          <UnderWay onEnd={again} />
+        </Reports>
+      )}
+    </Fetched>
+  );
 }
 
-function Reports({ data }: { readonly data: ReportsPageQuery }) {
+interface Props {
+  readonly data: ReportsPageQuery;
+  /** how far the work in the background is */
+  readonly children: ReactNode;
+}
+
+function Reports({ data, children }: Props) {
   const intl = useIntl();
   const [place, change] = useAddress(reportsAddress);
   const [chosen, setChosen] = useState<readonly string[]>([]);
-  const { portfolio, waterReports, clients, clientQuestions } = data;
-  const month = place.month ?? portfolio.month;
+  const { portfolio, waterReports, clients, properties, clientQuestions } = data;
+  const month = place.month ?? newestWhole(portfolio.months, portfolio.month, portfolio.through);
   const reports = waterReports.filter(({ untilOn }) => untilOn.startsWith(month));
+  const chosenIn = (state: string): string[] =>
+    reports.filter((report) => report.state === state && chosen.includes(report.id)).map(({ id }) => id);
   const counted = (state: string): number => reports.filter((report) => report.state === state).length;
   const values = { draft: counted('draft'), approved: counted('approved'), sent: counted('sent'), count: reports.length };
   return (
     <>
       <PageHead
         sentence={intl.formatMessage({ id: 'reports.title' }, values)}
-        lede={intl.formatMessage({ id: 'reports.lede' })}
+        lede={
+          <>
+            <FormattedMessage id="reports.lede" />{' '}
+            <Link to={`${paths.companyMonth}?month=${month}`}>
+              <FormattedMessage id="reports.company" />
+            </Link>
+          </>
+        }
         tab={intl.formatMessage({ id: 'frame.reports' })}
         actions={
           <MonthSelect
@@ -68,17 +107,34 @@ function Reports({ data }: { readonly data: ReportsPageQuery }) {
           />
         }
       />
-      <DraftAll month={month} chosen={chosen.filter((id) => reports.some((report) => report.id === id))} onDone={() => setChosen([])} />
-      <ReportTable
-        reports={reports}
-        names={new Map(clients.map(({ id, name }) => [id, name]))}
-        chosen={chosen}
-        onChoose={setChosen}
-        open={place.report}
-        onOpen={(report) => change({ report })}
+      <DraftAll
+        month={month}
+        isEmpty={reports.length === 0}
+        drafts={chosenIn('draft')}
+        approved={chosenIn('approved')}
+        onDone={() => setChosen([])}
       />
-      {place.report && <OneReport key={place.report} id={place.report} onClose={() => change({ report: null })} />}
+      {children}
+      {place.report && (
+        <OneReport key={place.report} id={place.report} emails={emailsOf(data, place.report)} onClose={() => change({ report: null })} />
+      )}
+      <div className="report-list">
+        <ReportTable
+          reports={reports}
+          names={new Map([...clients, ...properties].map(({ id, name }) => [id, name]))}
+          chosen={chosen}
+          onChoose={setChosen}
+          open={place.report}
+        />
+      </div>
+      <DraftOne month={month} clients={clients} properties={properties} onMade={(report) => change({ report })} />
       <Questions questions={clientQuestions} />
     </>
   );
 }
+
+/** The addresses of the client whose report it is. */
+const emailsOf = ({ waterReports, clients }: ReportsPageQuery, reportId: string): readonly string[] => {
+  const clientId = waterReports.find(({ id }) => id === reportId)?.clientId;
+  return clients.find(({ id }) => id === clientId)?.emails ?? [];
+};

@@ -12,5 +12,9 @@ export const reportsAddress: Address<ReportsPlace> = {
   write: ({ month, report }) => ({ month, report }),
 };
 
-/** A report as a file; the preview is the PDF that is sent. */
-export const reportFile = (id: string, kind: 'pdf' | 'csv' | 'xlsx'): string => `/api/reports/${id}/report.${kind}`;
+/** The same place with a report opened. */
+export function openSearch(search: string, report: string): string {
+  const query = new URLSearchParams(search);
+  query.set('report', report);
+  return query.toString();
+}

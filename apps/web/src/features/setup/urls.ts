@@ -12,6 +12,7 @@ export const setupPaths = {
   station: (id: string): string => `/setup/stations/${id}`,
   crews: '/setup/crews',
   people: '/setup/people',
+  brand: '/setup/reports',
   organization: '/setup/organization',
 } as const;
 

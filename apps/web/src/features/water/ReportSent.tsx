@@ -3,6 +3,7 @@ import { FormattedMessage } from 'react-intl';
 import { graphql } from '../../graphql/__generated__/gql.js';
 import type { ReportSentFragment } from '../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../i18n/LanguageProvider.js';
+import { reportFile } from '../../page/paths.js';
 import { useMasked } from '../../page/use-masked.js';
 
 export const reportSent = graphql(`
@@ -12,13 +13,16 @@ export const reportSent = graphql(`
     untilOn
     sentAt
     note
+    content {
+      verdict
+    }
   }
 `);
 
 /** One report: the days it tells of, when it was sent, and its note. */
 export function ReportSent({ report: masked }: { readonly report: FragmentType<ReportSentFragment> }) {
   const { days, moment } = useFormats();
-  const { fromOn, untilOn, sentAt, note } = useMasked(reportSent, masked);
+  const { id, fromOn, untilOn, sentAt, note, content } = useMasked(reportSent, masked);
   return (
     <li>
       <b>{days(fromOn, untilOn)}</b>{' '}
@@ -27,7 +31,15 @@ export function ReportSent({ report: masked }: { readonly report: FragmentType<R
           <FormattedMessage id="yourWater.sent" values={{ when: moment(sentAt) }} />
         </span>
       )}
+      <p>{content.verdict}</p>
       {note && <p>{note}</p>}
+      <p className="files">
+        {(['pdf', 'xlsx', 'csv'] as const).map((kind) => (
+          <a key={kind} href={reportFile(id, kind)} target="_blank" rel="noreferrer">
+            <FormattedMessage id={`yourWater.file.${kind}`} values={{ days: days(fromOn, untilOn) }} />
+          </a>
+        ))}
+      </p>
     </li>
   );
 }

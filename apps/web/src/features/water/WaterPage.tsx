@@ -6,8 +6,10 @@ import { useAddress } from '../../page/use-address.js';
 import { PageHead } from '../../ui/frame/PageHead.js';
 import { Footnote } from '../../ui/frame/Section.js';
 import { EmptyState } from '../../ui/states/States.js';
+import { AskOffice } from './AskOffice.js';
 import { ClientProperty } from './ClientProperty.js';
 import { ReportsSent } from './ReportsSent.js';
+import { ToApprove } from './ToApprove.js';
 import { waterAddress } from './urls.js';
 import { WaterMonth } from './WaterMonth.js';
 import './water.css';
@@ -34,6 +36,14 @@ export const waterDocument = graphql(`
       state
       ...ReportSent
     }
+    recommendations {
+      id
+      ...ToApprove
+    }
+    clientQuestions {
+      id
+      ...OwnQuestion
+    }
   }
 `);
 
@@ -45,7 +55,7 @@ export function WaterPage() {
   const shown = { ...query, data: query.data ?? query.previousData };
   return (
     <Fetched query={shown}>
-      {({ properties, waterReports }) => {
+      {({ properties, waterReports, recommendations, clientQuestions }) => {
         if (properties.length === 0)
           return (
             <EmptyState sentence={intl.formatMessage({ id: 'yourWater.empty' })}>
@@ -66,7 +76,9 @@ export function WaterPage() {
             {properties.map((property) => (
               <ClientProperty key={property.id} property={property} account={property.account ?? null} />
             ))}
+            <ToApprove lines={recommendations} />
             <ReportsSent reports={waterReports.filter(({ state }) => state === 'sent')} />
+            <AskOffice questions={clientQuestions} properties={properties} />
             <Footnote>
               <FormattedMessage id="yourWater.foot" />
             </Footnote>

@@ -25,8 +25,8 @@ export class ApproveRecommended {
     return recommendations.ofClient(tx, clientId);
   }
 
-  private makeOrder(tx: OrganizationTransaction, { id, version, propertyId }: RecommendationLine): Promise<unknown> {
-    const what = 'Approved by the client on their page';
-    return this.accept.run(tx, id, version, { propertyId, findingId: id, kind: 'upgrade', what } as never);
+  private makeOrder(tx: OrganizationTransaction, { id, version, propertyId, zoneName }: RecommendationLine): Promise<unknown> {
+    const what = `Separate lines for plants with different needs${zoneName ? `: ${zoneName}` : ''}. Approved by the client on their page.`;
+    return this.accept.run(tx, id, version, { propertyId, findingId: id, kind: 'upgrade', what });
   }
 }

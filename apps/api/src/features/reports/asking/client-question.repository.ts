@@ -28,6 +28,15 @@ export const clientQuestions = {
     return (await this.one(tx, id))!;
   },
 
+  /** How many were asked about a report since yesterday. */
+  async ofReportToday(tx: OrganizationTransaction, reportId: string): Promise<number> {
+    const [row] = await tx.query<{ count: number }>(
+      `select count(*)::int as count from client_question where organization_id = $1 and report_id = $2 and asked_at > now() - interval '1 day'`,
+      [tx.organizationId, reportId],
+    );
+    return row!.count;
+  },
+
   async answer(tx: OrganizationTransaction, id: string, answer: string): Promise<void> {
     await tx
       .of(ClientQuestionRow)

@@ -5,6 +5,7 @@ import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { clientOfId } from '../../portfolio/clients/client.loader.js';
+import { propertyOfId } from '../../portfolio/properties/property.loader.js';
 import { AskOffice } from './ask-office.service.js';
 import { clientQuestions } from './client-question.repository.js';
 import { ClientQuestion, showQuestion } from './client-question.type.js';
@@ -25,6 +26,12 @@ export class ClientQuestionResolver {
   @ResolveField(() => String)
   async clientName(@Tx() tx: OrganizationTransaction, @Parent() { clientId }: ClientQuestion): Promise<string> {
     return (await clientOfId.of(tx).load(clientId))?.name ?? '';
+  }
+
+  /** name of the property that it is about; null where it is about none */
+  @ResolveField(() => String, { nullable: true })
+  async about(@Tx() tx: OrganizationTransaction, @Parent() { propertyId }: ClientQuestion): Promise<string | null> {
+    return propertyId === null ? null : ((await propertyOfId.of(tx).load(propertyId))?.name ?? null);
   }
 
   /** a client asks about their water, a property or a report */

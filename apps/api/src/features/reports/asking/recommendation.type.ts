@@ -20,6 +20,10 @@ export class Recommendation {
   @Field(() => String)
   propertyName: string;
 
+  /** the zone that it is of; null where it is of more, or of none */
+  @Field(() => String, { nullable: true })
+  zoneName: string | null;
+
   @Field(() => String)
   kind: string;
 
@@ -29,9 +33,11 @@ export class Recommendation {
   @Field(() => Float, { nullable: true })
   cost: number | null;
 
+  /** of a month */
   @Field(() => Float, { nullable: true })
   litres: number | null;
 
+  /** of a month */
   @Field(() => Float, { nullable: true })
   money: number | null;
 }

@@ -45,5 +45,5 @@ async function intoFolder(message: Buffer, folder: string, mailId: string): Prom
     await file.close();
   }
   await rename(`${place}.making`, place);
-  return { kind: 'sent', answer: `written into the outbox folder as ${mailId}.eml` };
+  return { kind: 'sent', answer: `in-outbox: ${mailId}.eml` };
 }

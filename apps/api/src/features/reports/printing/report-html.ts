@@ -8,11 +8,14 @@ import type {
   ReportTable,
   YearOfGauges,
 } from '@rillbook/showing/report/report-model.js';
+import { askForm } from './ask-form.js';
 import { inMarkup as text } from './in-markup.js';
 
 /** What the page offers beside the report. */
 export interface PageLinks {
   readonly style: string;
+  /** where a question goes */
+  readonly ask: string;
   readonly files: readonly { readonly href: string; readonly name: string }[];
 }
 
@@ -25,7 +28,7 @@ function table({ title, heads, rows, notes }: ReportTable, level: number): strin
     return `<tr${isTotal ? ' class="total"' : ''}><th scope="row">${text(label)}</th>${written.join('')}</tr>`;
   });
   const reasons = notes.map((note) => `<small>${text(note)}</small>`).join('');
-  return `<h${level}>${text(title)}</h${level}><div class="wide"><table><thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table></div>${reasons}`;
+  return `<h${level}>${text(title)}</h${level}><div class="wide"><table${heads.length === 2 ? ' class="list"' : ''}><thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table></div>${reasons}`;
 }
 
 function line({ says, photos }: ReportLine): string {
@@ -83,7 +86,7 @@ const rule = (colour: string | null): string =>
   `<svg class="rule" height="3" aria-hidden="true"><rect width="100%" height="3" fill="${text(colour ?? '#0b5c7a')}"/></svg>`;
 
 /** The report as a page of its own, made from the same model as its PDF. */
-export function reportHtml(model: ReportModel, { style, files }: PageLinks): string {
+export function reportHtml(model: ReportModel, { style, files, ask }: PageLinks): string {
   const isOnly = model.pages.length === 1;
   const { brand, note } = model;
   const links = files.map(({ href, name }) => `<a href="${text(href)}">${text(name)}</a>`).join(' ');
@@ -97,6 +100,7 @@ export function reportHtml(model: ReportModel, { style, files }: PageLinks): str
     note ? `<aside><b>${text(note.title)}</b><p>${text(note.text)}</p></aside>` : '',
     model.pages.map((each) => page(each, isOnly)).join(''),
     methodOf(model.method, 2),
+    askForm(model.language, ask),
     `<footer class="soft">${text(model.footer)}</footer></main></body></html>`,
   ].join('\n');
 }

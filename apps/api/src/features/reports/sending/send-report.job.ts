@@ -83,6 +83,6 @@ export class SendReportJob implements OnModuleInit {
 function outcomeOf({ kind, answer }: Delivery, attempts: number, now: Date) {
   if (kind === 'sent') return { state: 'sent' as const, answer, sentAt: now };
   if (kind === 'again' && attempts < MOST_TRIES) return { state: 'queued' as const, answer, nextTryAt: nextTry(attempts, now) };
-  if (kind === 'again') return { state: 'refused' as const, answer: `Given up after ${attempts} tries. ${answer}` };
+  if (kind === 'again') return { state: 'refused' as const, answer: `given-up: ${attempts}, ${answer}` };
   return { state: kind, answer };
 }

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { Controller, Get, Header, Param, Res } from '@nestjs/common';
+import { Body, Controller, Get, Header, HttpCode, Param, Post, Res } from '@nestjs/common';
 import type { Response } from 'express';
 import { organizationActor } from '../../../platform/database/actor.js';
 import { Public } from '../../../platform/identity/allow.js';
@@ -9,17 +9,28 @@ import { Scope } from '../../../platform/identity/tx.js';
 import { answerReport } from '../kept/answer-report.js';
 import { OpenEdition, type OpenReport } from '../kept/open-edition.service.js';
 import { readSecret } from '../secret-link.js';
+import { AskByLink } from '../asking/ask-by-link.service.js';
+import { askedHtml } from '../printing/ask-form.js';
 import { reportHtml } from '../printing/report-html.js';
 import { reportsProblems } from '../reports.problems.js';
 import { shareLinks } from './share-link.repository.js';
 
-const STYLE = path.resolve(import.meta.dirname, '../../../../printing/report.css');
+const PRINTING = path.resolve(import.meta.dirname, '../../../../printing');
+/** What the page is dressed in: the PDF's own letters, so that drawings have room for their words. */
+const DRESS: Readonly<Record<string, { readonly place: string; readonly type: string }>> = {
+  'report.css': { place: 'report.css', type: 'text/css; charset=utf-8' },
+  'public-sans-latin-400.ttf': { place: 'fonts/public-sans-latin-400.ttf', type: 'font/ttf' },
+  'public-sans-latin-700.ttf': { place: 'fonts/public-sans-latin-700.ttf', type: 'font/ttf' },
+};
 const WHY = 'the link is its own key: to one report, until it ends or is taken back';
 
 /** A report by its link: as a page, and as files. */
 @Controller('api/shared')
 export class SharedController {
-  constructor(private readonly opened: OpenEdition) {}
+  constructor(
+    private readonly opened: OpenEdition,
+    private readonly asking: AskByLink,
+  ) {}
 
   @Public(WHY)
   @Get(':shareToken')
@@ -29,7 +40,20 @@ export class SharedController {
     const { model } = await this.open(scope, token, 'page');
     const at = (file: string): string => `/api/shared/${token}/${file}`;
     const files = ['pdf', 'xlsx', 'csv'].map((kind) => ({ href: at(`report.${kind}`), name: kind.toUpperCase() }));
-    return reportHtml(model, { style: at('report.css'), files });
+    return reportHtml(model, { style: at('report.css'), files, ask: at('question') });
+  }
+
+  /** A question to the office; answered by a page that says so. */
+  @Public(WHY)
+  @Post(':shareToken/question')
+  @HttpCode(200)
+  @Header('Content-Type', 'text/html; charset=utf-8')
+  @Header('Cache-Control', 'private, no-store')
+  async ask(@Scope() scope: RequestScope, @Param('shareToken') token: string, @Body('question') question: unknown): Promise<string> {
+    const { report, model } = await this.open(scope, token, 'question');
+    await this.asking.run(await scope.open(), report, typeof question === 'string' ? question : '');
+    const at = `/api/shared/${token}`;
+    return askedHtml(model.language, { style: `${at}/report.css`, back: at });
   }
 
   @Public(WHY)
@@ -40,9 +64,10 @@ export class SharedController {
     @Param('reportFile') file: string,
     @Res() response: Response,
   ): Promise<void> {
-    if (file === 'report.css') {
-      response.setHeader('Content-Type', 'text/css; charset=utf-8');
-      response.end(await readFile(STYLE));
+    const dress = Object.hasOwn(DRESS, file) ? DRESS[file] : undefined;
+    if (dress) {
+      response.setHeader('Content-Type', dress.type);
+      response.end(await readFile(path.join(PRINTING, dress.place)));
       return;
     }
     const report = await this.open(scope, token, file);

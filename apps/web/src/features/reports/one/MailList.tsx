@@ -6,7 +6,9 @@ import { useDeed } from '../../../page/use-deed.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { ErrorState } from '../../../ui/states/States.js';
-import { MailWords } from '../MailWords.js';
+import type { MessageId } from '../../../i18n/catalogue.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { MailAnswer } from './MailAnswer.js';
 
 export const mailedReport = graphql(`
   fragment MailedReport on WaterReport {
@@ -16,6 +18,8 @@ export const mailedReport = graphql(`
       recipient
       state
       answer
+      attempts
+      nextTryAt
     }
   }
 `);
@@ -39,16 +43,28 @@ const VERDICTS: Readonly<Record<string, readonly MailFound[]>> = {
 
 /** Each mail of a report, what the server said, and what a person found out. */
 export function MailList({ report: masked }: { readonly report: FragmentType<MailedReportFragment> }) {
+  const { moment } = useFormats();
   const { mails } = useMasked(mailedReport, masked);
   const settle = useDeed(settleDocument, { refetch: ['OneReport', 'ReportsPage'] });
   if (mails.length === 0) return null;
   return (
     <>
       <ul className="mails">
-        {mails.map(({ id, recipient, state, answer }) => (
+        {mails.map(({ id, recipient, state, answer, attempts, nextTryAt }) => (
           <li key={id}>
-            <b>{recipient}</b> <MailWords mails={[{ state }]} />
-            {answer && <span className="soft"> {answer}</span>}
+            <b>{recipient}</b> <FormattedMessage id={`reports.mail.${state}` as MessageId} />
+            {state === 'queued' && attempts > 0 && (
+              <span className="soft">
+                {' '}
+                <FormattedMessage id="reports.mail.again" values={{ count: attempts, when: moment(nextTryAt) }} />
+              </span>
+            )}
+            {answer && (
+              <span className="soft">
+                {' '}
+                <MailAnswer answer={answer} />
+              </span>
+            )}
             {(VERDICTS[state] ?? []).map((verdict) => (
               <Button key={verdict} kind="plain" isBusy={settle.isBusy} onClick={() => void settle.run({ id, found: verdict })}>
                 <FormattedMessage id={`reports.found.${verdict}`} />

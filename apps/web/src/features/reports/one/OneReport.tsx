@@ -1,10 +1,11 @@
 import { useQuery } from '@apollo/client/react';
+import { useEffect, useRef } from 'react';
 import { FormattedMessage } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import { Fetched } from '../../../page/Fetched.js';
+import { reportFile } from '../../../page/paths.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { Section } from '../../../ui/frame/Section.js';
-import { reportFile } from '../urls.js';
 import { MailList } from './MailList.js';
 import { NoteForm } from './NoteForm.js';
 import { ReportDeeds } from './ReportDeeds.js';
@@ -29,37 +30,55 @@ export const oneReportDocument = graphql(`
 
 interface Props {
   readonly id: string;
+  /** to whom it goes */
+  readonly emails: readonly string[];
   readonly onClose: () => void;
 }
 
 /** One report: what it says, its files, the office's note, approval, mails and links. */
-export function OneReport({ id, onClose }: Props) {
+export function OneReport({ id, emails, onClose }: Props) {
+  const place = useRef<HTMLDivElement>(null);
+  // What was asked for is read first, whether it was pressed far down the list or came by its address.
+  useEffect(() => place.current?.focus(), []);
   const query = useQuery(oneReportDocument, { variables: { id }, fetchPolicy: 'cache-and-network' });
   return (
-    <Fetched query={query}>
-      {({ waterReport: report }) =>
-        report ? (
-          <Section heading={report.content.verdict} note={report.content.title}>
-            <p className="report-files">
-              {(['pdf', 'xlsx', 'csv'] as const).map((kind) => (
-                <a key={kind} href={reportFile(id, kind)} target="_blank" rel="noreferrer">
-                  {kind === 'pdf' ? <FormattedMessage id="reports.preview" /> : kind.toUpperCase()}
-                </a>
-              ))}
-              <span className="soft">
-                <FormattedMessage id="reports.dataVersion" values={{ version: report.content.dataVersion }} />
-              </span>
+    <div ref={place} tabIndex={-1} className="one-report">
+      <Fetched query={query}>
+        {({ waterReport: report }) =>
+          report ? (
+            <Section heading={report.content.verdict} note={report.content.title}>
+              <p className="report-files">
+                {(['pdf', 'xlsx', 'csv'] as const).map((kind) => (
+                  <a key={kind} href={reportFile(id, kind)} target="_blank" rel="noreferrer">
+                    {kind === 'pdf' ? <FormattedMessage id="reports.preview" /> : kind.toUpperCase()}
+                  </a>
+                ))}
+                <span className="soft">
+                  <FormattedMessage id="reports.dataVersion" values={{ version: report.content.dataVersion }} />
+                </span>
+              </p>
+              <NoteForm report={report} />
+              <p className="soft">
+                {emails.length ? (
+                  <FormattedMessage id="reports.goesTo" values={{ emails: emails.join(', ') }} />
+                ) : (
+                  <FormattedMessage id="reports.goesNowhere" />
+                )}
+              </p>
+              <ReportDeeds report={report} />
+              <MailList report={report} />
+              <ShareLinks report={report} />
+              <Button kind="plain" onClick={onClose}>
+                <FormattedMessage id="reports.close" />
+              </Button>
+            </Section>
+          ) : (
+            <p className="soft">
+              <FormattedMessage id="reports.gone" />
             </p>
-            <NoteForm report={report} />
-            <ReportDeeds report={report} />
-            <MailList report={report} />
-            <ShareLinks report={report} />
-            <Button kind="plain" onClick={onClose}>
-              <FormattedMessage id="reports.close" />
-            </Button>
-          </Section>
-        ) : null
-      }
-    </Fetched>
+          )
+        }
+      </Fetched>
+    </div>
   );
 }

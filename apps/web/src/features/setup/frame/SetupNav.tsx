@@ -12,6 +12,7 @@ const PAGES: readonly { readonly to: string; readonly words: MessageId; readonly
   { to: setupPaths.stations, words: 'setup.nav.stations', permission: 'write portfolio' },
   { to: setupPaths.crews, words: 'setup.nav.crews', permission: 'write portfolio' },
   { to: setupPaths.people, words: 'setup.nav.people', permission: 'manage members' },
+  { to: setupPaths.brand, words: 'setup.nav.brand', permission: 'write reports' },
   { to: setupPaths.organization, words: 'setup.nav.organization', permission: 'manage organization' },
 ];
 

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { Route, Routes } from 'react-router';
 import { NotFoundPage } from '../../../page/NotFoundPage.js';
 import { mayDo, useViewer } from '../../../session/viewer.js';
+import { BrandPage } from '../brand/BrandPage.js';
 import { ExchangePage } from '../exchange/ExchangePage.js';
 import { OrganizationPage } from '../organization/OrganizationPage.js';
 import { PeoplePage } from '../people/PeoplePage.js';
@@ -32,6 +33,7 @@ export function SetupPage() {
         <Route path="stations" element={<StationsPage />} />
         <Route path="stations/:id" element={<StationPage />} />
         <Route path="crews" element={<CrewsPage />} />
+        <Route path="reports" element={only('write reports', <BrandPage />)} />
         <Route path="people" element={only('manage members', <PeoplePage />)} />
         <Route path="organization" element={only('manage organization', <OrganizationPage />)} />
         <Route path="*" element={<NotFoundPage />} />

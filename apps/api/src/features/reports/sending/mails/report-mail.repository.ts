@@ -5,9 +5,10 @@ import { isUuid } from '../../../../platform/records/uuid.js';
 import { MailStopRow } from './mail-stop.entity.js';
 import { ReportMailRow } from './report-mail.entity.js';
 
-const NOT_KNOWN = 'The connection ended before the server answered: it may have been delivered.';
+/** Codes that the pages say in the person's language. */
+const NOT_KNOWN = 'no-answer';
 
-const WANTS_NO_MORE = 'The recipient has said that they want no more reports.';
+const WANTS_NO_MORE = 'wants-no-more';
 
 /** How the mails of a report stand. */
 export interface MailCounts {

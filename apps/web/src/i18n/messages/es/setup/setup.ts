@@ -1,3 +1,4 @@
+import { brand } from './brand.js';
 import { exchange } from './exchange.js';
 import { fields } from './fields.js';
 import { people } from './people.js';
@@ -5,4 +6,4 @@ import { things } from './things.js';
 import { weather } from './weather.js';
 
 /** The words of the pages of Setup. */
-export const setup = { ...exchange, ...people, ...things, ...fields, ...weather };
+export const setup = { ...exchange, ...people, ...things, ...fields, ...weather, ...brand };

@@ -1,0 +1,111 @@
+import type { FragmentType } from '@apollo/client';
+import { useState } from 'react';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { graphql } from '../../graphql/__generated__/gql.js';
+import type { ToApproveFragment } from '../../graphql/__generated__/graphql.js';
+import type { MessageId } from '../../i18n/catalogue.js';
+import { useFormats } from '../../i18n/LanguageProvider.js';
+import { useDeed } from '../../page/use-deed.js';
+import { useMaskedList } from '../../page/use-masked.js';
+import { useSays } from '../../says/use-says.js';
+import { useToast } from '../../ui/dialogs/Toasts.js';
+import { Button } from '../../ui/forms/Button.js';
+import { Section } from '../../ui/frame/Section.js';
+import { ErrorState } from '../../ui/states/States.js';
+
+export const toApprove = graphql(`
+  fragment ToApprove on Recommendation {
+    id
+    from
+    propertyName
+    zoneName
+    kind
+    what
+    cost
+    litres
+    money
+  }
+`);
+const approveDocument = graphql(`
+  mutation ApproveRecommended($id: ID!) {
+    approveRecommended(id: $id) {
+      id
+    }
+  }
+`);
+
+/** What the office recommends and waits for: a yes makes work of it. Said twice, for it costs money. */
+export function ToApprove({ lines: masked }: { readonly lines: readonly FragmentType<ToApproveFragment>[] }) {
+  const intl = useIntl();
+  const lines = useMaskedList(toApprove, masked);
+  if (lines.length === 0) return null;
+  return (
+    <Section heading={intl.formatMessage({ id: 'yourWater.toApprove' }, { count: lines.length })}>
+      <ul className="reports">
+        {lines.map((line) => (
+          <OneToApprove key={line.id} line={line} />
+        ))}
+      </ul>
+    </Section>
+  );
+}
+
+function OneToApprove({ line }: { readonly line: ToApproveFragment }) {
+  const intl = useIntl();
+  const toast = useToast();
+  const [asked, setAsked] = useState(false);
+  const approve = useDeed(approveDocument, { refetch: ['YourWater'] });
+  const what = useWhat(line);
+  const say = async (): Promise<void> => {
+    if (await approve.run({ id: line.id })) toast({ words: intl.formatMessage({ id: 'yourWater.approved' }) });
+  };
+  return (
+    <li>
+      <p>{what}</p>
+      <p className="form-end">
+        {asked ? (
+          <>
+            <span>
+              <FormattedMessage id={line.from === 'work order' ? 'yourWater.sure.order' : 'yourWater.sure.finding'} />
+            </span>
+            <Button kind="main" isBusy={approve.isBusy} onClick={() => void say()}>
+              <FormattedMessage id="yourWater.yes" />
+            </Button>
+            <Button kind="plain" onClick={() => setAsked(false)}>
+              <FormattedMessage id="yourWater.notNow" />
+            </Button>
+          </>
+        ) : (
+          <Button onClick={() => setAsked(true)} aria-label={intl.formatMessage({ id: 'yourWater.approveThis' }, { what })}>
+            <FormattedMessage id="yourWater.approve" />
+          </Button>
+        )}
+      </p>
+      {approve.problem ? <ErrorState problem={approve.problem} /> : null}
+    </li>
+  );
+}
+
+const MONTHS = 12;
+
+/** What it is, where, what it costs, and what it would save in a year. */
+function useWhat({ from, propertyName, zoneName, kind, what, cost, litres, money }: ToApproveFragment): string {
+  const intl = useIntl();
+  const formats = useFormats();
+  const { volume } = useSays();
+  const where = [propertyName, zoneName].filter(Boolean).join(', ');
+  const told =
+    from === 'finding'
+      ? intl.formatMessage({ id: `yourWater.upgrade.${kind}` as MessageId })
+      : what || intl.formatMessage({ id: `work.${kind}` as MessageId });
+  return intl.formatMessage(
+    { id: 'yourWater.toApprove.line' },
+    {
+      where,
+      what: told.replace(/\.$/, ''),
+      cost: typeof cost === 'number' ? formats.money(cost) : 'none',
+      litres: typeof litres === 'number' ? volume(litres * MONTHS) : 'none',
+      money: typeof money === 'number' ? formats.money(money * MONTHS) : 'none',
+    },
+  );
+}

@@ -1,0 +1,134 @@
+import { cleanup, screen, within } from '@testing-library/react';
+import { afterEach, describe, expect, it } from 'vitest';
+import { CompanyMonthPage } from '../../../apps/web/src/features/reports/company/CompanyMonthPage.js';
+import { ReportsPage } from '../../../apps/web/src/features/reports/ReportsPage.js';
+import { BrandPage } from '../../../apps/web/src/features/setup/brand/BrandPage.js';
+import { drawPage } from '../support/draw-page.js';
+
+afterEach(cleanup);
+
+const mail = (id: string, state: string, more: object = {}) => ({
+  id,
+  recipient: `${id}@example.test`,
+  state,
+  answer: null,
+  attempts: 1,
+  nextTryAt: '2026-09-03T17:05:00Z',
+  ...more,
+});
+const report = (id: string, state: string, more: object = {}) => ({
+  id,
+  version: 1,
+  clientId: 'c1',
+  propertyId: null,
+  fromOn: '2026-08-01',
+  untilOn: '2026-08-31',
+  state,
+  note: null,
+  sendAt: null,
+  sentAt: state === 'sent' ? '2026-09-03T17:00:00Z' : null,
+  mails: [],
+  links: [],
+  content: { title: 'Water report, August 2026', verdict: 'In August 2026, Quail Commons took 393,000 gal.', dataVersion: 'abc' },
+  ...more,
+});
+const portfolio = { month: '2026-09', months: ['2026-07', '2026-08', '2026-09'], through: '2026-09-23' };
+
+const page = (reports: readonly object[], more: Record<string, unknown> = {}, at = '/reports') =>
+  drawPage(<ReportsPage />, {
+    at,
+    route: '/reports',
+    answers: {
+      waterReports: reports,
+      clients: [{ id: 'c1', name: 'Quail Commons HOA', emails: ['board@example.test'] }],
+      properties: [{ id: 'p1', name: 'Quail Commons', client: { id: 'c1' } }],
+      portfolio,
+      clientQuestions: [],
+      jobs: [],
+      ...more,
+    },
+  });
+
+describe('the reports of a month', () => {
+  it('begins with the newest month that is over, and drafts it for all', async () => {
+    const { user, calls } = page([], { draftReports: { id: 'j1' } });
+    await user.click(await screen.findByRole('button', { name: 'Draft the month for all clients' }));
+    expect(calls.find(({ name }) => name === 'DraftReports')?.variables).toEqual({ fromOn: '2026-08-01', untilOn: '2026-08-31' });
+  });
+
+  it('approves the drafts among those chosen, and sends those that are approved', async () => {
+    const { user, calls } = page([report('r1', 'draft'), report('r2', 'approved', { propertyId: 'p1' })], {
+      approveReports: { id: 'j1' },
+      sendReports: [{ id: 'r2', state: 'approved', sendAt: null }],
+    });
+    await user.click(await screen.findByRole('checkbox', { name: 'Choose all' }));
+    await user.click(screen.getByRole('button', { name: 'Approve the draft' }));
+    expect(calls.find(({ name }) => name === 'ApproveReports')?.variables).toEqual({ ids: ['r1'] });
+    await user.type(screen.getByLabelText(/^Send on/), '2026-10-01');
+    await user.click(screen.getByRole('button', { name: 'Send it in the morning of that day' }));
+    expect(calls.find(({ name }) => name === 'SendReports')?.variables).toEqual({ ids: ['r2'], onDay: '2026-10-01' });
+  });
+
+  it('tells what became of each mail, and takes a person’s word of what nobody knows', async () => {
+    const mails = [
+      mail('ana', 'sent'),
+      mail('bo', 'unknown', { answer: 'no-answer' }),
+      mail('cy', 'queued', { attempts: 2, answer: '451 try later' }),
+    ];
+    const sent = report('r1', 'approved', { mails });
+    const { user, calls } = page([sent], { waterReport: sent, settleMail: mail('bo', 'sent') }, '/reports?report=r1');
+    expect(await screen.findByText('It goes to board@example.test.')).toBeTruthy();
+    const lines = screen.getAllByRole('listitem').map(({ textContent }) => textContent);
+    expect(lines[1]).toMatch(/^bo@example.test unknown The connection ended before the server answered/);
+    expect(lines[2]).toMatch(/^cy@example.test waiting tried 2 times, again .* 451 try later$/);
+    await user.click(within(screen.getAllByRole('listitem')[1]!).getByRole('button', { name: 'It arrived' }));
+    expect(calls.find(({ name }) => name === 'SettleMail')?.variables).toEqual({ id: 'bo', found: 'arrived' });
+  });
+});
+
+describe('the company’s month', () => {
+  const month = {
+    month: '2026-08',
+    savedLitres: 400_000,
+    halfWidthLitres: 90_000,
+    savedMoney: 612.4,
+    toldOf: 3,
+    notToldOf: 1,
+    findings: [{ kind: 'steady flow', opened: 2, resolved: 1, open: 1, litres: 10_000, money: 20 }],
+    crews: [{ name: 'Crew 1', stops: 8, visits: 7, ordersDone: 5 }],
+    sitesToUpgrade: [{ propertyId: 'p1', name: 'Heron Flats', litres: 79_000, money: null }],
+  };
+  const drawn = (ownersMonth: object) =>
+    drawPage(<CompanyMonthPage />, { at: '/reports/company', route: '/reports/company', answers: { portfolio, ownersMonth } });
+
+  it('says what was saved and how sure that is, and which sites need an upgrade', async () => {
+    drawn(month);
+    expect(
+      await screen.findByRole('heading', { name: 'In August 2026 the work saved 105,700 gal, give or take 23,800 gal, about $612' }),
+    ).toBeTruthy();
+    expect(screen.getByRole('heading', { name: 'One site will not come right without an upgrade' })).toBeTruthy();
+    expect(screen.getByRole('link', { name: 'Heron Flats' }).getAttribute('href')).toBe('/properties/p1');
+  });
+
+  it('does not call chance a saving', async () => {
+    drawn({ ...month, halfWidthLitres: 500_000 });
+    expect(await screen.findByRole('heading', { name: /cannot be told from chance/ })).toBeTruthy();
+  });
+});
+
+describe('the dress of reports', () => {
+  it('refuses a colour that cannot be read on white, and keeps a name and a place', async () => {
+    const { user, calls } = drawPage(<BrandPage />, {
+      answers: { reportBrand: { name: null, colour: '#ffee88', logo: null, contact: null, version: 3 }, changeReportBrand: { version: 4 } },
+    });
+    await user.type(await screen.findByLabelText(/^Name on the report/), 'Larkspur');
+    await user.click(screen.getByRole('button', { name: 'Save the change' }));
+    expect(screen.getByText(/too pale to be read/)).toBeTruthy();
+    expect(calls.some(({ name }) => name === 'ChangeReportBrand')).toBe(false);
+    await user.click(screen.getByRole('button', { name: 'Use the report’s own colour' }));
+    await user.click(screen.getByRole('button', { name: 'Save the change' }));
+    expect(calls.find(({ name }) => name === 'ChangeReportBrand')?.variables).toEqual({
+      input: { name: 'Larkspur', colour: null, contact: null },
+    });
+  });
+});
