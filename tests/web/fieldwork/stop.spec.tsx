@@ -216,14 +216,23 @@ describe('the settings', () => {
     });
   });
 
-  it('without a plan, records what is left on a controller of which nothing is known', async () => {
-    const bare = builtController({ plannedSettings: null, presentSettings: null });
+  it('without a plan, records what is left on a controller of which nothing is known, and says what is beyond its record', async () => {
+    const holds = { maxAdjustPercent: 150, maxMinutes: 10, startsPerProgram: 1 };
+    const bare = builtController({ plannedSettings: null, presentSettings: null, ...holds });
     const stop = builtStop({ visit: builtVisit(), property: { ...property, controllers: [bare] } });
     const { user, calls } = page({ step: '?step=settings', stop });
     expect(await screen.findByText('What it is set to is not known yet.')).toBeTruthy();
     await user.click(screen.getByRole('button', { name: 'Record as left' }));
     await user.type(await screen.findByLabelText('1 north'), '12');
     await user.type(screen.getByLabelText('Start 1'), '05:30');
+    expect(
+      screen.getByText(/^Program A, station 1: 12 minutes are more than the 10 that this controller is on record to hold\./),
+    ).toBeTruthy();
+    expect(screen.queryByText(/start times are more than/)).toBeNull();
+    await user.type(screen.getByRole('textbox', { name: /^Percent/ }), '0');
+    expect(screen.getByText(/^Program A: 1,000 % is more than the 150 % that/)).toBeTruthy();
+    await user.type(screen.getByRole('textbox', { name: /^Percent/ }), '{Backspace}');
+    expect(screen.queryByText(/% is more than/)).toBeNull();
     await user.click(screen.getByRole('button', { name: 'Save as left' }));
     await screen.findByText(/as left/);
     await waitFor(() => expect(sentOf(calls, 'settings')).toHaveLength(1));

@@ -1,6 +1,8 @@
 import { useIntl } from 'react-intl';
 import { RadioList } from '../ui/forms/Select.js';
 import '../ui/phone/phone.css';
+import { BeyondWords } from './beyond/BeyondWords.js';
+import type { ControllerHolds } from './beyond/beyond-controller.js';
 import type { NamedStation } from './named-station.js';
 import { ProgramsEditor } from './ProgramsEditor.js';
 import type { ProgramDraft } from './program-draft.js';
@@ -16,13 +18,14 @@ interface Props {
   readonly draft: SettingsDraft;
   readonly stations: readonly NamedStation[];
   readonly mostStations: number;
+  readonly holds: ControllerHolds;
   readonly onChange: (draft: SettingsDraft) => void;
 }
 
 const STATES = ['on', 'off', 'weather', 'unknown'] as const;
 
 /** What is on a controller: where its dial stands, and where it is on each program's days, starts, percent and minutes. */
-export function SettingsForm({ draft, stations, mostStations, onChange }: Props) {
+export function SettingsForm({ draft, stations, mostStations, holds, onChange }: Props) {
   const intl = useIntl();
   return (
     <div className="stack">
@@ -33,12 +36,15 @@ export function SettingsForm({ draft, stations, mostStations, onChange }: Props)
         onChange={(state) => onChange({ ...draft, state })}
       />
       {draft.state === 'on' && (
-        <ProgramsEditor
-          programs={draft.programs}
-          stations={stations}
-          mostStations={mostStations}
-          onChange={(programs) => onChange({ ...draft, programs })}
-        />
+        <>
+          <ProgramsEditor
+            programs={draft.programs}
+            stations={stations}
+            mostStations={mostStations}
+            onChange={(programs) => onChange({ ...draft, programs })}
+          />
+          <BeyondWords programs={draft.programs} holds={holds} />
+        </>
       )}
     </div>
   );

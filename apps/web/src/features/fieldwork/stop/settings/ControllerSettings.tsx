@@ -25,6 +25,9 @@ export const controllerToSet = graphql(`
     name
     location
     stations
+    startsPerProgram
+    maxMinutes
+    maxAdjustPercent
     inferredSettings {
       through
       programs {
@@ -106,6 +109,7 @@ export function ControllerSettings({ controller: masked, stations, stopId, timeZ
         base={base}
         stations={stations}
         mostStations={controller.stations}
+        holds={controller}
         record={as}
         frame={frame}
         heading={heading}

@@ -5,6 +5,7 @@ import { PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
 import { SentLine } from '../../device/SentLine.js';
 import { useDraft } from '../../../../offline/use-draft.js';
 import type { StepProps } from '../step-props.js';
+import type { ControllerHolds } from '../../../../programs/beyond/beyond-controller.js';
 import type { NamedStation } from '../../../../programs/named-station.js';
 import { type SettingsDraft, SettingsForm } from '../../../../programs/SettingsForm.js';
 import { draftOf, problemOfDrafts, programsOf } from '../../../../programs/program-draft.js';
@@ -15,6 +16,7 @@ interface Props {
   readonly base: GivenSettings | null;
   readonly stations: readonly NamedStation[];
   readonly mostStations: number;
+  readonly holds: ControllerHolds;
   readonly record: 'found' | 'left';
   readonly heading: string;
   readonly frame: StepProps['frame'];
@@ -23,7 +25,7 @@ interface Props {
 }
 
 /** A short editor of what is on the controller: state, and each program's days, starts, percent and minutes. */
-export function SettingsEditor({ draftKey, base, stations, mostStations, record, heading, frame, onSave, onCancel }: Props) {
+export function SettingsEditor({ draftKey, base, stations, mostStations, holds, record, heading, frame, onSave, onCancel }: Props) {
   const intl = useIntl();
   const [draft, setDraft, clear] = useDraft<SettingsDraft>(draftKey, { state: base?.state ?? 'on', programs: draftOf(base) });
   const [wrong, setWrong] = useState<string | null>(null);
@@ -48,7 +50,7 @@ export function SettingsEditor({ draftKey, base, stations, mostStations, record,
           {wrong}
         </p>
       )}
-      <SettingsForm draft={draft} stations={stations} mostStations={mostStations} onChange={setDraft} />
+      <SettingsForm draft={draft} stations={stations} mostStations={mostStations} holds={holds} onChange={setDraft} />
     </PhoneFrame>
   );
 }

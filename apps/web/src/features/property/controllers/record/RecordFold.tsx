@@ -12,6 +12,9 @@ const controllerToRecordDocument = graphql(`
       id
       name
       stations
+      startsPerProgram
+      maxMinutes
+      maxAdjustPercent
       presentSettings {
         id
         localTime

@@ -69,6 +69,7 @@ export function TypeSettings({ controller, timeZone, stations }: Props) {
         draft={draft}
         stations={stations}
         mostStations={controller.stations}
+        holds={controller}
         onChange={(change) => setDraft((before) => ({ ...before, ...change }))}
       />
       <div className="form-end">

@@ -111,6 +111,12 @@ export const stop = {
   'field.settings.startNumber': 'Start {number}',
   'field.settings.addStart': 'Add a start',
   'field.settings.wrongMinutes': 'Program {name}, station {station}: “{found}” is no number of minutes. Type a number such as 12 or 7.5.',
+  'field.settings.beyond.percent':
+    'Program {name}: {found} % is more than the {most} % that this controller is on record to hold. Look at the controller again; if it does hold more, have its record put right.',
+  'field.settings.beyond.minutes':
+    'Program {name}, station {station}: {found} minutes are more than the {most} that this controller is on record to hold. Look at the controller again; if it does hold more, have its record put right.',
+  'field.settings.beyond.starts':
+    'Program {name}: {found} start times are more than the {most} that this controller is on record to hold. Look at the controller again; if it does hold more, have its record put right.',
   'field.settings.wrongPercent': 'Program {name}: “{found}” is no percent. Type a number such as 100.',
   'field.settings.noDays': 'Program {name} has no day. Choose its days, or empty its minutes.',
   'field.settings.noStarts': 'Program {name} has minutes but no start. Type a start, or empty its minutes.',

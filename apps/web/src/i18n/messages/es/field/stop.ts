@@ -113,6 +113,12 @@ export const stop: Record<keyof typeof english, string> = {
   'field.settings.startNumber': 'Inicio {number}',
   'field.settings.addStart': 'Agregar un inicio',
   'field.settings.wrongMinutes': 'Programa {name}, estación {station}: «{found}» no son minutos. Escribe un número como 12 o 7.5.',
+  'field.settings.beyond.percent':
+    'Programa {name}: {found} % es más que el {most} % que, según su ficha, admite este controlador. Míralo otra vez; si de verdad admite más, pide que corrijan la ficha.',
+  'field.settings.beyond.minutes':
+    'Programa {name}, estación {station}: {found} minutos son más que los {most} que, según su ficha, admite este controlador. Míralo otra vez; si de verdad admite más, pide que corrijan la ficha.',
+  'field.settings.beyond.starts':
+    'Programa {name}: {found} horas de inicio son más que las {most} que, según su ficha, admite este controlador. Míralo otra vez; si de verdad admite más, pide que corrijan la ficha.',
   'field.settings.wrongPercent': 'Programa {name}: «{found}» no es un por ciento. Escribe un número como 100.',
   'field.settings.noDays': 'El programa {name} no tiene días. Elige sus días o vacía sus minutos.',
   'field.settings.noStarts': 'El programa {name} tiene minutos pero ningún inicio. Escribe un inicio o vacía sus minutos.',
