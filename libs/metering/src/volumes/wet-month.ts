@@ -1,4 +1,4 @@
-import { needByMonth } from '@rillbook/agronomy/water-balance/need-by-month.kernel.js';
+import { needByMonth, type NeedSeries, type NeedWritten } from '@rillbook/agronomy/water-balance/need-by-month.kernel.js';
 import type { NeededDepths, NeedingZone } from './needing-zone.js';
 import { DAYS_BEFORE_MONTH, type WeatherSeries } from './weather-series.js';
 
@@ -56,14 +56,17 @@ interface Parts {
 }
 
 function partsOf(zone: NeedingZone, { weather, firstDay, days, rainRelativeSd }: WetMonth): Parts | null {
+  const known = knownDays(weather, rainRelativeSd);
   let [etc, etcSd, rain, rainSd] = [0, 0, 0, 0];
-  for (let day = firstDay - weather.firstDay; day < firstDay - weather.firstDay + days; day += 1) {
-    const known = knownDay(weather, day);
-    if (!known) continue;
-    rainSd += Math.hypot(rainRelativeSd * known.rain, known.rainSd);
-    etc += zone.plantCoefficient * known.eto;
-    etcSd += zone.plantCoefficient * known.eto * known.etoSd;
-    rain += known.rain;
+  const begin = Math.max(0, firstDay - weather.firstDay);
+  const end = Math.min(known.rain.length, firstDay - weather.firstDay + days);
+  for (let day = begin; day < end; day += 1) {
+    const [eto, fallen] = [known.eto[day] as number, known.rain[day] as number];
+    if (Number.isNaN(fallen)) continue;
+    rainSd += known.rainSd[day] as number;
+    etc += zone.plantCoefficient * eto;
+    etcSd += zone.plantCoefficient * eto * (known.etoSd[day] as number);
+    rain += fallen;
   }
   // Rain beyond what the plants could use does not vary their need.
   const used = rain > etc ? etc / rain : 1;
@@ -72,29 +75,66 @@ function partsOf(zone: NeedingZone, { weather, firstDay, days, rainRelativeSd }:
   return all > 0 ? { plant: plant / all, storage: storage / all, eto: eto / all, rain: rainPart / all, dryNeedMm: etc } : null;
 }
 
-function knownDay({ etoMm, rainMm, etoRelativeSd, rainSdMm }: WeatherSeries, at: number) {
-  const [eto, rain] = [etoMm[at] ?? Number.NaN, rainMm[at] ?? Number.NaN];
-  return Number.isNaN(eto + rain) ? null : { eto, rain, etoSd: etoRelativeSd[at] ?? 0, rainSd: rainSdMm?.[at] ?? 0 };
+/** Weather with how uncertain each day of it is; rain is not a number on a day that is not known. */
+interface KnownDays {
+  readonly rainRelativeSd: number;
+  readonly eto: Float64Array;
+  readonly rain: Float64Array;
+  readonly etoSd: Float64Array;
+  readonly rainSd: Float64Array;
 }
+
+/** A station's weather leads up to the months of many zones: it is gone through once. */
+const knownOfWeather = new WeakMap<WeatherSeries, KnownDays>();
+
+function knownDays(weather: WeatherSeries, rainRelativeSd: number): KnownDays {
+  const present = knownOfWeather.get(weather);
+  if (present?.rainRelativeSd === rainRelativeSd) return present;
+  const { etoMm, rainMm, etoRelativeSd, rainSdMm } = weather;
+  const column = () => new Float64Array(etoMm.length);
+  const known = { rainRelativeSd, eto: column(), rain: column(), etoSd: column(), rainSd: column() };
+  for (let day = 0; day < etoMm.length; day += 1) {
+    const [eto, rain] = [etoMm[day] ?? Number.NaN, rainMm[day] ?? Number.NaN];
+    known.eto[day] = eto;
+    known.rain[day] = Number.isNaN(eto) ? Number.NaN : rain;
+    known.etoSd[day] = etoRelativeSd[day] ?? 0;
+    known.rainSd[day] = Math.hypot(rainRelativeSd * rain, rainSdMm?.[day] ?? 0);
+  }
+  knownOfWeather.set(weather, known);
+  return known;
+}
+
+/** Room for a month and the days that lead up to it. */
+interface Room {
+  readonly weather: NeedSeries;
+  readonly written: NeedWritten;
+}
+
+const roomOf = (length: number): Room => ({
+  weather: { eto: new Float64Array(length), rain: new Float64Array(length) },
+  written: { depletion: new Float64Array(length + 1), irrigation: new Float64Array(length), sums: new Float64Array(1), ofMonths: null },
+});
+
+/** One month is computed at a time. */
+let room = roomOf(DAYS_BEFORE_MONTH + 31);
 
 // Need of the month with every input moved towards more by its part of so many standard deviations.
 function needMoved(zone: NeedingZone, { weather, firstDay, days, rainRelativeSd }: WetMonth, parts: Parts, at: number): number {
+  const known = knownDays(weather, rainRelativeSd);
+  const [ofEto, ofRain] = [at * parts.eto, at * parts.rain];
+  const from = firstDay - DAYS_BEFORE_MONTH - weather.firstDay;
   const length = DAYS_BEFORE_MONTH + days;
-  const [eto, rain] = [new Float64Array(length), new Float64Array(length)];
+  if (length > room.weather.eto.length) room = roomOf(length);
+  const { eto, rain } = room.weather;
   for (let day = 0; day < length; day += 1) {
-    const place = firstDay - DAYS_BEFORE_MONTH + day - weather.firstDay;
-    const known = knownDay(weather, place);
-    if (!known) continue;
-    eto[day] = known.eto * (1 + at * parts.eto * known.etoSd);
-    rain[day] = Math.max(0, known.rain - at * parts.rain * Math.hypot(rainRelativeSd * known.rain, known.rainSd));
+    const fallen = known.rain[from + day] ?? Number.NaN;
+    const isKnown = !Number.isNaN(fallen);
+    eto[day] = isKnown ? (known.eto[from + day] as number) * (1 + ofEto * (known.etoSd[from + day] as number)) : 0;
+    rain[day] = isKnown ? Math.max(0, fallen - ofRain * (known.rainSd[from + day] as number)) : 0;
   }
-  const sums = new Float64Array(1);
-  needByMonth(
-    { eto, rain },
-    { starts: Int32Array.of(DAYS_BEFORE_MONTH), ends: Int32Array.of(length), warmUpDays: DAYS_BEFORE_MONTH },
-    zone.plantCoefficient * (1 + at * parts.plant * zone.plantRelativeSd),
-    zone.rawMm * Math.max(0, 1 - at * parts.storage * zone.storageRelativeSd),
-    { depletion: new Float64Array(length + 1), irrigation: new Float64Array(length), sums, ofMonths: null },
-  );
-  return sums[0] as number;
+  const span = { starts: Int32Array.of(DAYS_BEFORE_MONTH), ends: Int32Array.of(length), warmUpDays: DAYS_BEFORE_MONTH };
+  const coefficient = zone.plantCoefficient * (1 + at * parts.plant * zone.plantRelativeSd);
+  const rawMm = zone.rawMm * Math.max(0, 1 - at * parts.storage * zone.storageRelativeSd);
+  needByMonth(room.weather, span, coefficient, rawMm, room.written);
+  return room.written.sums[0] as number;
 }
