@@ -114,6 +114,7 @@ describe('dates', () => {
   it('are told on the clocks of the place, on both sides of a change of clocks', () => {
     expect(us.moment('2026-09-24T12:50:00Z')).toBe('Thu 24 Sep, 6:50 am');
     expect(us.time('2026-09-24T12:50:00Z', 'America/Los_Angeles')).toBe('5:50 am');
+    expect(spanish.time('2026-09-24T12:50:00Z', 'America/Los_Angeles')).toBe('5:50 am');
     // Clocks in Denver go back on 1 November 2026 at 2:00 (Energy Policy Act of 2005, first Sunday of November).
     expect([us.time('2026-11-01T07:30:00Z'), us.time('2026-11-01T08:30:00Z')]).toEqual(['1:30 am', '1:30 am']);
     expect(us.moment('2026-09-24T04:00:00Z', 'America/Denver')).toBe('Wed 23 Sep, 10:00 pm');

@@ -55,7 +55,8 @@ export function dateFormats(language: Language, timeZone: string): DateFormats {
       new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit', hour12: true, timeZone: zone }),
       new Date(instant),
     );
-    return `${found.hour}:${found.minute} ${found.dayPeriod?.toLowerCase() ?? ''}`.trim();
+    // Without its points, which at the end of a sentence would come twice.
+    return `${found.hour}:${found.minute} ${found.dayPeriod?.toLowerCase().replace(/[.\s]/g, '') ?? ''}`.trim();
   };
   const dayAt = (instant: string, zone: string): string =>
     inOrder(
