@@ -11,13 +11,20 @@ export interface FindingFilter {
   readonly propertyIds?: readonly string[] | null;
 }
 
-type OfLater = 'organizationId' | 'acknowledgedUntil' | 'acknowledgedAt' | 'acknowledgedNote' | 'acknowledgedBy';
+/** A finding as it is opened; what nobody says of it stands as the table has it. */
+export type NewFinding = Partial<FindingRow> & Pick<FindingRow, 'id' | 'propertyId' | 'causeKey' | 'openedAt'>;
 
-/** A finding as it is opened: nobody has put it off yet. */
-export type NewFinding = Partial<Omit<FindingRow, OfLater>> & Pick<FindingRow, 'id' | 'propertyId' | 'causeKey' | 'openedAt'>;
+/** What changes of a finding. */
+export interface FindingChange {
+  readonly id: string;
+  readonly values: Partial<FindingRow>;
+}
 
-/** The columns of a new finding with their types, and what stands in them where nothing is said. */
-const WRITTEN = {
+/** A column's name and type, and what stands in it in a new finding of which it is not said. */
+type Written = readonly [name: string, type: string, otherwise?: string];
+
+/** Every column that is written, but the organization's. */
+const WRITTEN: Readonly<Record<Exclude<keyof FindingRow, 'organizationId'>, Written>> = {
   id: ['id', 'uuid'],
   propertyId: ['property_id', 'uuid'],
   meterId: ['meter_id', 'uuid'],
@@ -41,16 +48,35 @@ const WRITTEN = {
   dismissedWhy: ['dismissed_why', 'text'],
   dismissedReason: ['dismissed_reason', 'text'],
   resolvedWith: ['resolved_with', 'text'],
+  acknowledgedUntil: ['acknowledged_until', 'date'],
+  acknowledgedAt: ['acknowledged_at', 'timestamptz'],
+  acknowledgedNote: ['acknowledged_note', 'text'],
+  acknowledgedBy: ['acknowledged_by', 'uuid'],
   decidedBy: ['decided_by', 'uuid'],
   decidedAt: ['decided_at', 'timestamptz'],
   version: ['version', 'integer', '1'],
-} as const satisfies Record<keyof NewFinding, readonly [name: string, type: string, otherwise?: string]>;
+};
 
-const COLUMNS = Object.entries<readonly [name: string, type: string, otherwise?: string]>(WRITTEN);
+const COLUMNS = Object.entries(WRITTEN);
 
-const INSERT = `insert into finding (organization_id, ${COLUMNS.map(([, [name]]) => name).join(', ')})
+/** Findings as rows of one JSON text, `$2`; keys are those of the row. */
+const rowsOf = (columns: readonly (readonly [string, Written])[]): string =>
+  `json_to_recordset($2) as r(${columns.map(([key, [, type]]) => `"${key}" ${type}`).join(', ')})`;
+
+/** Adds findings: `$1` is the organization. */
+const INSERTION = `insert into finding (organization_id, ${COLUMNS.map(([, [name]]) => name).join(', ')})
   select $1, ${COLUMNS.map(([key, [, , otherwise]]) => (otherwise ? `coalesce(r."${key}", ${otherwise})` : `r."${key}"`)).join(', ')}
-  from json_to_recordset($2) as r(${COLUMNS.map(([key, [, type]]) => `"${key}" ${type}`).join(', ')})`;
+  from ${rowsOf(COLUMNS)}`;
+
+/** Changes some columns of findings by their ids: `$1` is the organization. */
+function change(keys: readonly string[]): string {
+  const columns = COLUMNS.filter(([key]) => keys.includes(key));
+  return `update finding f set ${columns.map(([key, [name]]) => `${name} = r."${key}"`).join(', ')}
+    from ${rowsOf([['id', WRITTEN.id], ...columns])} where f.organization_id = $1 and f.id = r.id`;
+}
+
+const keysOf = (values: FindingChange['values']): readonly string[] =>
+  COLUMNS.flatMap(([key]) => (values[key as keyof FindingRow] === undefined ? [] : [key]));
 
 /** All SQL of findings. */
 export const findings = {
@@ -109,14 +135,19 @@ export const findings = {
 
   /** Adds findings, all of them as one parameter. */
   async insert(tx: OrganizationTransaction, rows: readonly NewFinding[]): Promise<void> {
-    if (rows.length) await tx.query(INSERT, [tx.organizationId, JSON.stringify(rows)]);
+    if (rows.length) await tx.query(INSERTION, [tx.organizationId, JSON.stringify(rows)]);
   },
 
   async remove(tx: OrganizationTransaction, ids: readonly string[]): Promise<void> {
     if (ids.length) await tx.of(FindingRow).delete({ organizationId: tx.organizationId, id: In([...ids]) });
   },
 
-  async update(tx: OrganizationTransaction, id: string, values: Partial<FindingRow>): Promise<void> {
-    await tx.of(FindingRow).update({ organizationId: tx.organizationId, id }, values as never);
+  /** Changes findings: those of which the same is said together. */
+  async update(tx: OrganizationTransaction, changes: readonly FindingChange[]): Promise<void> {
+    const alike = grouped(changes, ({ values }) => keysOf(values).join());
+    for (const some of alike.values()) {
+      const rows = some.map(({ id, values }) => ({ ...values, id }));
+      await tx.query(change(keysOf(some[0]!.values)), [tx.organizationId, JSON.stringify(rows)]);
+    }
   },
 };

@@ -42,7 +42,7 @@ export class AcknowledgeFinding {
       acknowledgedUntil: how.until,
       version: present.version + 1,
     };
-    await findings.update(tx, id, values);
+    await findings.update(tx, [{ id, values }]);
     return { ...present, ...values };
   }
 }

@@ -58,7 +58,7 @@ export class SettleFinding {
     if (version !== undefined && present.version !== version)
       return new VersionConflict(id, present.version, await nameOfPerson(tx, present.decidedBy), present.decidedAt);
     const values = { ...to, decidedBy: tx.actor.personId, decidedAt: new Date(), version: present.version + 1 };
-    await findings.update(tx, id, values);
+    await findings.update(tx, [{ id, values }]);
     return { ...present, ...values } as FindingRow;
   }
 }

@@ -5,7 +5,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { Events } from '../../../platform/records/events.js';
 import { type AccountsComputed, PropertiesComputed } from '../../accounts/accounts-computed.event.js';
 import type { FindingRow } from '../finding.entity.js';
-import { findings, type NewFinding } from '../finding.repository.js';
+import { type FindingChange, findings, type NewFinding } from '../finding.repository.js';
 import { asKeptFinding, said, saysTheSame } from './finding-values.js';
 import { SEEN_ON_SITE } from './see-on-site.service.js';
 import { type EpisodeInTime, episodesInTime } from './timed-episodes.js';
@@ -17,7 +17,7 @@ export const CLEARED = 'no longer seen';
 /** What is to be written for some properties, gathered so that it takes few statements. */
 interface ToWrite {
   readonly opened: NewFinding[];
-  readonly changed: { readonly id: string; readonly values: Partial<FindingRow> }[];
+  readonly changed: FindingChange[];
   readonly gone: string[];
 }
 
@@ -38,7 +38,7 @@ export class OpenFindings implements OnModuleInit {
     const write: ToWrite = { opened: [], changed: [], gone: [] };
     for (const event of computed) stepsOf(event, (kept.get(event.propertyId) ?? []).filter(isOfRecords), write);
     await findings.remove(tx, write.gone);
-    for (const { id, values } of write.changed) await findings.update(tx, id, values);
+    await findings.update(tx, write.changed);
     await findings.insert(tx, write.opened);
   }
 }

@@ -42,7 +42,7 @@ export class SeeOnSite {
     const present = await findings.ofCause(tx, seen.propertyId, causeOf(seen));
     const row = present && (await findings.locked(tx, present.id));
     if (!row) return false;
-    await findings.update(tx, row.id, { ...said(row, seen), ...lived(tx, row, seen) });
+    await findings.update(tx, [{ id: row.id, values: { ...said(row, seen), ...lived(tx, row, seen) } }]);
     return true;
   }
 
