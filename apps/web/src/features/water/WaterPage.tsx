@@ -2,6 +2,7 @@ import { useQuery } from '@apollo/client/react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../graphql/__generated__/gql.js';
 import { Fetched } from '../../page/Fetched.js';
+import { MonthSelect } from '../../page/MonthSelect.js';
 import { useAddress } from '../../page/use-address.js';
 import { PageHead } from '../../ui/frame/PageHead.js';
 import { Footnote } from '../../ui/frame/Section.js';
@@ -11,7 +12,6 @@ import { ClientProperty } from './ClientProperty.js';
 import { ReportsSent } from './ReportsSent.js';
 import { ToApprove } from './ToApprove.js';
 import { waterAddress } from './urls.js';
-import { WaterMonth } from './WaterMonth.js';
 import './water.css';
 
 export const waterDocument = graphql(`
@@ -71,7 +71,11 @@ export function WaterPage() {
               sentence={intl.formatMessage({ id: 'yourWater.title' }, { count: properties.length })}
               lede={<FormattedMessage id="yourWater.lede" />}
               tab={intl.formatMessage({ id: 'frame.water' })}
-              actions={chosen && <WaterMonth months={months} shown={chosen} onChange={(next) => change({ month: next })} />}
+              actions={
+                chosen && (
+                  <MonthSelect months={months} shown={chosen} through={account?.through} onChange={(next) => change({ month: next })} />
+                )
+              }
             />
             {properties.map((property) => (
               <ClientProperty key={property.id} property={property} account={property.account ?? null} />
