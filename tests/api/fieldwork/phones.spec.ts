@@ -358,6 +358,38 @@ it('lets the office see what is still on each phone, and nobody else', async () 
   expect((await day.lead.send(asked)).errors[0]!.extensions.code).toBe('NOT_ALLOWED');
 });
 
+it('tells the office’s open pages that something happened, once it is kept, and nobody else', async () => {
+  const listen = async (who: Somebody) => {
+    const ending = new AbortController();
+    const response = await fetch(`${product.url}/api/live/fieldwork`, { headers: { cookie: who.cookie }, signal: ending.signal });
+    const read = async (): Promise<string> => {
+      const reader = response.body!.pipeThrough(new TextDecoderStream()).getReader();
+      let heard = '';
+      for (;;) {
+        const { value, done } = await reader.read();
+        heard += value ?? '';
+        if (done || heard.includes('data:')) return heard;
+      }
+    };
+    return { response, read, end: () => ending.abort() };
+  };
+  const elsewhere = await product.somebody(await product.organization('Elsewhere'), 'office');
+  const [office, stranger] = [await listen(day.office), await listen(elsewhere)];
+  expect(office.response.headers.get('content-type')).toBe('text/event-stream');
+  const { arrive } = await aVisit('2026-07-18');
+  await send(day.technician, arrive);
+  expect(await office.read()).toContain('data: changed');
+  // The stranger hears of their own organization only: its first word is the one below.
+  const first = stranger.read();
+  await elsewhere.send('mutation { createCrew(input: { name: "Theirs" }) { __typename } }');
+  expect((await first).match(/data:/g)).toHaveLength(1);
+  // The office goes on listening: the product ends all the same when the tests are done.
+  stranger.end();
+  const refused = await fetch(`${product.url}/api/live/fieldwork`, { headers: { cookie: day.technician.cookie } });
+  expect(refused.status).toBe(403);
+  expect((await fetch(`${product.url}/api/live/fieldwork`)).status).toBe(401);
+});
+
 it('takes at most 200 at once', async () => {
   const many = Array.from({ length: 201 }, () => wire({ key: randomUUID(), kind: 'arrive', body: {} }, 0));
   expect((await sendRaw(day.technician, many)).errors[0]!.extensions.code).toBe('BATCH_TOO_LARGE');

@@ -1,5 +1,6 @@
 import { cleanup, screen, waitFor, within } from '@testing-library/react';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { listenToDay } from '../../../apps/web/src/features/fieldwork/routes/live/listen-to-day.js';
 import { MonthPlanPage } from '../../../apps/web/src/features/fieldwork/routes/month/MonthPlanPage.js';
 import { PhonesPage } from '../../../apps/web/src/features/fieldwork/phones/PhonesPage.js';
 import { isOlder } from '../../../apps/web/src/features/fieldwork/phones/versions.js';
@@ -308,5 +309,71 @@ describe('what phones hold', () => {
     expect(await screen.findByText('There is no meter m9.')).toBeTruthy();
     await user.click(screen.getByRole('button', { name: 'Seen; do not show it again' }));
     await waitFor(() => expect(variables(calls, 'SettleOperation')).toEqual({ key: 'k2' }));
+  });
+});
+
+/** The way by which a browser hears, as the test has it speak. */
+class SpokenSource {
+  static readonly CLOSED = 2;
+  static all: SpokenSource[] = [];
+  readyState = 0;
+  onopen = (): void => undefined;
+  onmessage = (): void => undefined;
+  onerror = (): void => undefined;
+  constructor(readonly address: string) {
+    SpokenSource.all.push(this);
+  }
+  close(): void {
+    this.readyState = SpokenSource.CLOSED;
+  }
+}
+
+describe('the day as it happens', () => {
+  it('hears, asks now and then while it cannot, comes back, and ends with the page', () => {
+    vi.useFakeTimers();
+    vi.stubGlobal('EventSource', SpokenSource);
+    const told: (boolean | 'changed')[] = [];
+    const end = listenToDay({ onChange: () => told.push('changed'), onLive: (isLive) => told.push(isLive) });
+    const [first] = SpokenSource.all as [SpokenSource];
+    first.onopen();
+    first.onmessage();
+    vi.advanceTimersByTime(90_000);
+    // What may have been missed before is asked for once; while it is told, nothing is asked.
+    expect(told).toEqual(['changed', true, 'changed']);
+    first.onerror();
+    vi.advanceTimersByTime(30_000);
+    expect(told.slice(3)).toEqual([false, 'changed']);
+    first.readyState = SpokenSource.CLOSED;
+    first.onerror();
+    vi.advanceTimersByTime(60_000);
+    expect(SpokenSource.all).toHaveLength(2);
+    SpokenSource.all[1]?.onopen();
+    expect(told.slice(-2)).toEqual(['changed', true]);
+    end();
+    const count = told.length;
+    vi.advanceTimersByTime(600_000);
+    expect([told.length, SpokenSource.all[1]?.readyState]).toEqual([count, SpokenSource.CLOSED]);
+    vi.useRealTimers();
+    vi.unstubAllGlobals();
+  });
+
+  it('says how far today is, where each crew is, and the water in what was done', async () => {
+    const route = builtStop()['route'] as { stops: { visit: unknown; workOrders: unknown[] }[] };
+    const { stops } = route;
+    const order = builtWorkOrder('w1', 'adjust', { state: 'done', finding: { id: 'f1', kind: 'over-programmed', litres: 37_854.11784 } });
+    const [one, two] = stops as [(typeof stops)[number], (typeof stops)[number]];
+    const visit = { id: 'v1', version: 1, propertyId: 'p1', arrivedAt: '2026-09-24T15:00:00Z', closedAt: '2026-09-24T15:40:00Z' };
+    const day = {
+      ...route,
+      stops: [
+        { ...one, visit, workOrders: [order] },
+        { ...two, visit: { ...visit, id: 'v2', closedAt: null } },
+      ],
+    };
+    page({ routes: [day] });
+    expect(await screen.findByText(/1 of 2 stops done; one order is done/)).toBeTruthy();
+    expect(screen.getByText('10,000 gal')).toBeTruthy();
+    expect(screen.getByText('Asked again every half minute.')).toBeTruthy();
+    expect(screen.getByText('1 of 2 stops done; at Old Mill Shops since 8:00 am.')).toBeTruthy();
   });
 });

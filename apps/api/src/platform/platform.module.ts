@@ -12,11 +12,12 @@ import { HealthController } from './health.controller.js';
 import { BackgroundJobResolver } from './jobs/background-job.resolver.js';
 import { OrganizationClockFieldResolver } from './jobs/organization-clock.field-resolver.js';
 import { Jobs } from './jobs/jobs.js';
+import { Live } from './database/live.js';
 import { ProblemFilter } from './problems/problem.filter.js';
 import { Events } from './records/events.js';
 import { KeptRecords } from './records/kept-records.js';
 
-const parts = [Events, KeptRecords, Sessions, Tries, Jobs, FileStore];
+const parts = [Events, KeptRecords, Sessions, Tries, Jobs, FileStore, Live];
 
 /** The floor: database, who is asking, problems, background work. Knows no feature. */
 @Global()

@@ -12,6 +12,8 @@ import { DoTest } from './deeds/do-test.service.js';
 import { DoVisit } from './deeds/do-visit.service.js';
 import { DeviceResolver } from './devices/device.resolver.js';
 import { HearDevice } from './devices/hear-device.service.js';
+import { FieldworkLiveController } from './live/fieldwork-live.controller.js';
+import { TellFieldwork } from './live/tell-fieldwork.js';
 import { OperationResolver } from './operations/operation.resolver.js';
 import { SendFieldwork } from './operations/send-fieldwork.service.js';
 import { TakeOperation } from './operations/take-operation.service.js';
@@ -21,5 +23,9 @@ const deciding = [OpenOperationFieldResolver, ChooseWordResolver, ChooseWord];
 const devices = [DeviceResolver, HearDevice];
 
 /** What crews' phones send when they have signal again, each thing once, and what is still on them. */
-@Module({ imports: [MeteringModule, SettingsModule, FieldworkModule], providers: [...operations, ...deciding, ...devices] })
+@Module({
+  imports: [MeteringModule, SettingsModule, FieldworkModule],
+  providers: [...operations, ...deciding, ...devices, TellFieldwork],
+  controllers: [FieldworkLiveController],
+})
 export class PhonesModule {}

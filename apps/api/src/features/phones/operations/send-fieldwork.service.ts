@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { Live } from '../../../platform/database/live.js';
 import { HearDevice } from '../devices/hear-device.service.js';
+import { FIELDWORK } from '../live/tell-fieldwork.js';
 import { phonesProblems } from '../phones.problems.js';
 import type { DeviceInput, OperationInput } from './operation.input.js';
 import { operations } from './operation.repository.js';
@@ -15,6 +17,7 @@ export class SendFieldwork {
   constructor(
     private readonly taking: TakeOperation,
     private readonly hearing: HearDevice,
+    private readonly live: Live,
   ) {}
 
   async run(tx: OrganizationTransaction, device: DeviceInput, sent: readonly OperationInput[]): Promise<Taken[]> {
@@ -26,6 +29,7 @@ export class SendFieldwork {
     const taken: Taken[] = [];
     for (const operation of sent) taken.push(await this.taking.run(tx, device.id, operation));
     await this.hearing.run(tx, device);
+    if (sent.length > 0) await this.live.tell(tx, FIELDWORK);
     return taken;
   }
 }

@@ -2,12 +2,12 @@ import { useQuery } from '@apollo/client/react';
 import { FormattedMessage } from 'react-intl';
 import { Link } from 'react-router';
 import './phones.css';
-import { phonesDocument } from './PhonesPage.js';
+import { ASK_AGAIN_MS, phonesDocument } from './PhonesPage.js';
 import { phonesPath } from './urls.js';
 
 /** One line above the routes: what phones still hold and what somebody should look at. */
 export function PhonesLine() {
-  const { data } = useQuery(phonesDocument, { fetchPolicy: 'cache-and-network' });
+  const { data } = useQuery(phonesDocument, { fetchPolicy: 'cache-and-network', pollInterval: ASK_AGAIN_MS });
   if (!data || data.devices.length === 0) return null;
   const unsent = data.devices.filter(({ waiting, photosWaiting }) => waiting + photosWaiting > 0).length;
   return (

@@ -28,7 +28,7 @@ export const phonesDocument = graphql(`
 `);
 
 /** How often the page asks again while it is open: phones are heard when they have signal. [ms] */
-const ASK_AGAIN_MS = 30_000;
+export const ASK_AGAIN_MS = 30_000;
 
 /** What phones still hold, and what of their words somebody should look at. */
 export function PhonesPage() {

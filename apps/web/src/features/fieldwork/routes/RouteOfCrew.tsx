@@ -6,12 +6,14 @@ import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { useDeed } from '../../../page/use-deed.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { ErrorState } from '../../../ui/states/States.js';
+import { CrewSoFar } from './live/CrewSoFar.js';
 import { StopOfRoute } from './StopOfRoute.js';
 
 export const routeOfCrew = graphql(`
   fragment RouteOfCrew on Route {
     id
     note
+    ...CrewSoFar
     crew {
       id
       name
@@ -59,7 +61,8 @@ interface Props {
 export function RouteOfCrew({ route: masked, onMoveOrder }: Props) {
   const intl = useIntl();
   const { minutes } = useFormats();
-  const { crew, note, stops } = useMasked(routeOfCrew, masked);
+  const route = useMasked(routeOfCrew, masked);
+  const { crew, note, stops } = route;
   const move = useDeed(moveStopDocument, { refetch: ['Routes'] });
   const work = stops.flatMap(({ workOrders }) => workOrders).reduce((sum, { estimateMinutes }) => sum + (estimateMinutes ?? 0), 0);
   /** The stop takes the place of its neighbour, whatever numbers the places have. */
@@ -80,6 +83,7 @@ export function RouteOfCrew({ route: masked, onMoveOrder }: Props) {
         </span>
       </div>
       {note && <p>{note}</p>}
+      <CrewSoFar route={route} />
       {move.problem ? <ErrorState problem={move.problem} /> : null}
       <ol className="route-stops">
         {stops.map((stop, at) => (

@@ -14,6 +14,8 @@ import { DaySwitch } from '../today/DaySwitch.js';
 import { AssignDialog } from './orders/AssignDialog.js';
 import { CrewDays } from './CrewDays.js';
 import { NewOrderDialog } from './orders/NewOrderDialog.js';
+import { DaySoFar } from './live/DaySoFar.js';
+import { useLiveDay } from './live/use-live-day.js';
 import { OrdersToApprove } from './orders/OrdersToApprove.js';
 import { OrdersToGiveOut } from './orders/OrdersToGiveOut.js';
 import { monthPlanPath } from './month-urls.js';
@@ -36,6 +38,7 @@ export const routesDocument = graphql(`
         }
       }
       ...RouteOfCrew
+      ...DaySoFar
     }
     crews {
       id
@@ -68,6 +71,7 @@ export function RoutesPage() {
   const { today } = viewer.organization;
   const day = place.day ?? today;
   const query = useQuery(routesDocument, { variables: { day }, fetchPolicy: 'cache-and-network' });
+  const isLive = useLiveDay(day === today, query.refetch);
   const shown = { ...query, data: query.data ?? query.previousData };
   const close = (): void => change({ order: null });
   return (
@@ -93,6 +97,7 @@ export function RoutesPage() {
               </>
             }
           />
+          {day === today && <DaySoFar routes={routes} isLive={isLive} />}
           {mayDo(viewer, 'decide findings') && <PhonesLine />}
           <CrewDays routes={routes} crews={crews} onMoveOrder={(order) => change({ order })} />
           {waiting.length > 0 && <OrdersToApprove orders={waiting} mayApprove={mayDo(viewer, 'approve work')} />}
