@@ -176,7 +176,10 @@ it('the crew lead works the stop on a phone without signal, and it all arrives w
   expect((await ask(office, '{ workOrders { state } }'))['workOrders']).toEqual([{ state: 'given out' }]);
 
   await phone.context().setOffline(false);
-  await phone.getByText(/All sent/).waitFor({ timeout: 90_000 });
+  // Told by the phone itself, whatever it sends after: nothing of this day waits on it any more.
+  await phone.goto('/today/phone');
+  await phone.getByRole('heading', { name: 'Nothing waits' }).waitFor({ timeout: 90_000 });
+  await phone.getByText(/photos? waits?/).waitFor({ state: 'detached', timeout: 90_000 });
   const { workOrders } = await ask(office, '{ workOrders { state doneAt } }');
   expect(workOrders[0].state).toBe('done');
   const { findings } = await ask(office, '{ findings(state: ["resolved"]) { kind } }');

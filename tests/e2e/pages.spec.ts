@@ -11,6 +11,7 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const DESK = { width: 1280, height: 900 };
 const PHONE = { width: 390, height: 844 };
+const LEAST_FIELD_TARGET = 48;
 const NARROW = { width: 320, height: 700 };
 
 let product: Product;
@@ -81,6 +82,26 @@ async function faults(page: Page, address: string): Promise<string[]> {
   return [...said, ...violations];
 }
 
+/** What sun and gloves ask of the page that is open: contrast of 7:1, and nothing to hit smaller than 48 px. */
+async function faultsForGloves(page: Page): Promise<string[]> {
+  return page.evaluate(async (least) => {
+    type Checked = { violations: { nodes: { html: string }[] }[] };
+    const { axe } = window as unknown as { axe: { run(where: Document, how: object): Promise<Checked> } };
+    const { violations } = await axe.run(document, { runOnly: { type: 'rule', values: ['color-contrast-enhanced'] } });
+    const pale = violations.flatMap(({ nodes }) => nodes.map(({ html }) => `below 7:1: ${html.slice(0, 120)}`));
+    const small = [...document.querySelectorAll('a, button, input:not([hidden]), select, textarea')].flatMap((thing) => {
+      // A tick is hit by its whole line.
+      const target = thing.matches('[type=checkbox], [type=radio]') ? (thing.closest('label') ?? thing) : thing;
+      const { width, height } = target.getBoundingClientRect();
+      const isSeen = width > 1 && height > 1;
+      return isSeen && (width < least || height < least)
+        ? [`${Math.round(width)} x ${Math.round(height)} px: ${target.outerHTML.slice(0, 120)}`]
+        : [];
+    });
+    return [...pale, ...small];
+  }, LEAST_FIELD_TARGET);
+}
+
 beforeAll(async () => {
   [product, browser] = await Promise.all([startProduct({ demo: true }), launchBrowser()]);
 });
@@ -126,14 +147,13 @@ describe('the pages of the office', () => {
 it('the pages of the phone are without fault', async () => {
   const page = await as('crew lead', PHONE);
   await page.goto('/today');
-  const { today } = await ask(page, '{ today { stops { id } } }');
-  const stop = today.flatMap((route: { stops: { id: string }[] }) => route.stops)[0].id as string;
+  const { today } = await ask(page, '{ today { stops { id property { zones { id } } } } }');
+  type StopOfDay = { id: string; property: { zones: { id: string }[] } };
+  const stop = today.flatMap((route: { stops: StopOfDay[] }) => route.stops)[0] as StopOfDay;
+  const steps = ['', '?step=meter', '?step=settings', '?step=zones', '?step=tests', `?step=tests&thing=${stop.property.zones[0]!.id}`];
   const found: Record<string, string[]> = {};
-  for (const address of [
-    '/today',
-    ...['', '?step=meter', '?step=settings', '?step=zones', '?step=done'].map((step) => `/today/${stop}${step}`),
-  ]) {
-    const wrong = await faults(page, address);
+  for (const address of ['/today', '/today/phone', ...[...steps, '?step=done'].map((step) => `/today/${stop.id}${step}`)]) {
+    const wrong = [...(await faults(page, address)), ...(await faultsForGloves(page))];
     if (wrong.length) found[address] = wrong;
   }
   await page.context().close();

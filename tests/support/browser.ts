@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { type Browser, chromium as playwright } from 'playwright-core';
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium as playwright } from 'playwright-core';
 
 const FLAGS = [
   '--headless',
@@ -35,6 +35,12 @@ interface Found {
 export async function launchBrowser(): Promise<Browser> {
   const { executablePath, env } = systemBrowser() ?? (await packagedBrowser());
   return playwright.launch({ executablePath, args: FLAGS, env: { ...inherited(), ...env } });
+}
+
+/** The same with a folder of its own, which lasts: what a phone keeps is there when it is started again. */
+export async function launchLasting(folder: string, options: BrowserContextOptions): Promise<BrowserContext> {
+  const { executablePath, env } = systemBrowser() ?? (await packagedBrowser());
+  return playwright.launchPersistentContext(folder, { ...options, executablePath, args: FLAGS, env: { ...inherited(), ...env } });
 }
 
 function systemBrowser(): Found | null {

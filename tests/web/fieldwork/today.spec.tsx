@@ -80,7 +80,7 @@ describe('the day’s end', () => {
     const visit = builtVisit({ closedAt: '2026-09-24T17:46:00Z', workedMinutes: 90 });
     page({ today: [routeOf(builtStop({ visit, workOrders }))] });
     expect(await screen.findByRole('heading', { name: 'The day so far' })).toBeTruthy();
-    expect(screen.getByText('1 of 2 stops closed, 3 orders done, 1 h 30 min of work.')).toBeTruthy();
+    expect(screen.getByText('Stops closed: 1 of 2; 3 orders done, 1 h 30 min of work.')).toBeTruthy();
     expect(screen.getByText('One order is not done.')).toBeTruthy();
     // 37,854.11784 L are 10,000 gal (231 cubic inches each, exact).
     expect(screen.getByText(/if it holds, that much does not run again/).textContent).toContain('10,000 gal');
@@ -89,7 +89,7 @@ describe('the day’s end', () => {
   it('says nothing before a stop is closed', async () => {
     page({ today: [routeOf(builtStop({ visit: builtVisit(), workOrders }))] });
     await screen.findByRole('heading', { level: 1 });
-    expect(screen.queryByText(/stops closed/)).toBeNull();
+    expect(screen.queryByText(/Stops closed/)).toBeNull();
   });
 });
 

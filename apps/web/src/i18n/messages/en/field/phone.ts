@@ -7,7 +7,7 @@ export const phone = {
   'field.dayEnd.over': 'The day is done',
   'field.dayEnd.soFar': 'The day so far',
   'field.dayEnd.done':
-    '{closed} of {stops, plural, one {one stop} other {# stops}} closed, {done, plural, =0 {no order done} one {one order done} other {# orders done}}{minutes, select, none {} other {, {minutes} of work}}.',
+    'Stops closed: {closed} of {stops}; {done, plural, =0 {no order done} one {one order done} other {# orders done}}{minutes, select, none {} other {, {minutes} of work}}.',
   'field.dayEnd.left':
     '{left, plural, =0 {Nothing is left for another day{open, plural, =0 {} one {; one stop is still open} other {; # stops are still open}}.} one {One order is not done.} other {# orders are not done.}}',
   'field.dayEnd.water': 'What was done answers findings of {water}: if it holds, that much does not run again.',

@@ -9,7 +9,7 @@ export const phone: Record<keyof typeof english, string> = {
   'field.dayEnd.over': 'El día está terminado',
   'field.dayEnd.soFar': 'El día hasta ahora',
   'field.dayEnd.done':
-    '{closed} de {stops, plural, one {una parada} other {# paradas}} cerradas, {done, plural, =0 {ninguna orden hecha} one {una orden hecha} other {# órdenes hechas}}{minutes, select, none {} other {, {minutes} de trabajo}}.',
+    'Paradas cerradas: {closed} de {stops}; {done, plural, =0 {ninguna orden hecha} one {una orden hecha} other {# órdenes hechas}}{minutes, select, none {} other {, {minutes} de trabajo}}.',
   'field.dayEnd.left':
     '{left, plural, =0 {No queda nada para otro día{open, plural, =0 {} one {; falta cerrar una parada} other {; falta cerrar # paradas}}.} one {Una orden no está hecha.} other {# órdenes no están hechas.}}',
   'field.dayEnd.water': 'Lo hecho responde a hallazgos de {water}: si se mantiene, esa agua ya no se va.',

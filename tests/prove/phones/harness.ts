@@ -1,0 +1,94 @@
+// Runs in Chromium, on a page of the product's own origin: the product's phone, sender and post, driven by the test.
+import { openDB } from 'idb';
+import { postOf } from '../../../apps/web/src/features/fieldwork/device/post.js';
+import { makeClient } from '../../../apps/web/src/graphql/client.js';
+import { Phone } from '../../../apps/web/src/offline/phone.js';
+import { Sender } from '../../../apps/web/src/offline/sender.js';
+import type { Operation, Said } from '../../../apps/web/src/offline/operation.js';
+
+let phone: Phone;
+let sender: Sender;
+let skewMs = 0;
+const now = (): Date => new Date(Date.now() + skewMs);
+
+/** What the test asks of a phone. */
+export interface Harness {
+  readonly open: (name: string, skewMs: number) => Promise<void>;
+  readonly setClock: (skewMs: number) => void;
+  /** @returns the key and body as they were acknowledged, or null where the phone could not keep it */
+  readonly save: (said: Said, pictureBytes: number) => Promise<{ readonly key: string; readonly body: string } | null>;
+  /** @returns the keys that are gone */
+  readonly withdraw: (subject: string) => Promise<readonly string[]>;
+  readonly send: () => Promise<void>;
+  /** marks what waits as on its way, and goes no further: the page dies then */
+  readonly dieSending: () => Promise<void>;
+  readonly askAgain: (onlyRefused: boolean) => Promise<void>;
+  readonly operations: () => readonly Operation[];
+  /** writes the rows as the version before did */
+  readonly olderRows: (name: string) => Promise<void>;
+  readonly close: () => void;
+}
+
+const harness: Harness = {
+  async open(name, ahead) {
+    skewMs = ahead;
+    phone = await Phone.open(name, { now });
+    sender = new Sender(phone, postOf(makeClient({ onSignedOut: () => undefined }), 'proof'), now);
+  },
+  setClock(ahead) {
+    skewMs = ahead;
+  },
+  async save(said, pictureBytes) {
+    const picture = pictureBytes > 0 ? await aPicture(pictureBytes) : undefined;
+    try {
+      const { key, body } = await phone.save(said, picture ? { picture } : {});
+      return { key, body };
+    } catch (problem) {
+      if (phone.trouble === null) throw problem;
+      return null;
+    }
+  },
+  async withdraw(subject) {
+    const before = phone.outbox.operations.map(({ key }) => key);
+    await phone.happen({ type: 'withdrawn', subject });
+    const left = new Set(phone.outbox.operations.map(({ key }) => key));
+    return before.filter((key) => !left.has(key));
+  },
+  send: () => sender.run(),
+  async dieSending() {
+    const keys = phone.outbox.operations.filter(({ state }) => state === 'queued').map(({ key }) => key);
+    await phone.happen({ type: 'sending', keys });
+  },
+  async askAgain(onlyRefused) {
+    const keys = phone.outbox.operations
+      .filter(({ state, picture }) => !onlyRefused || state === 'refused' || picture === 'refused')
+      .map(({ key }) => key);
+    await phone.happen({ type: 'asked again', keys });
+  },
+  operations: () => phone.outbox.operations,
+  async olderRows(name) {
+    phone.close();
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    const store = await openDB(name);
+    for (const row of (await store.getAll('operations')) as Record<string, unknown>[]) {
+      if (row['picture'] !== 'none' || !row['hasLeft']) continue;
+      const { form: _, hasLeft: __, picture: ___, ...older } = row;
+      await store.put('operations', older);
+    }
+    store.close();
+  },
+  close: () => phone.close(),
+};
+
+/** A picture with points that differ, so that two photos are two files. */
+async function aPicture(seed: number): Promise<ArrayBuffer> {
+  const canvas = new OffscreenCanvas(32, 32);
+  const context = canvas.getContext('2d')!;
+  context.fillStyle = `hsl(${seed % 360} 60% 50%)`;
+  context.fillRect(0, 0, 32, 32);
+  context.fillStyle = 'black';
+  context.fillRect(seed % 30, (seed * 7) % 30, 2, 2);
+  return (await canvas.convertToBlob({ type: 'image/jpeg' })).arrayBuffer();
+}
+
+Object.assign(globalThis, { harness });

@@ -1,0 +1,271 @@
+import type { CDPSession } from 'playwright-core';
+import type { Said } from '../../../apps/web/src/offline/operation.js';
+import type { Step } from '../../web/offline/fleet.js';
+import type { Person } from './door.js';
+import type { Harness } from './harness.js';
+import type { Fault, Line } from './line.js';
+import type { KillableProduct } from './server.js';
+
+declare const harness: Harness;
+
+/** Where a history takes place: one stop with three zones. */
+export interface Place {
+  readonly stopId: string;
+  readonly zoneIds: readonly string[];
+}
+
+export interface Device {
+  readonly person: Person;
+  readonly line: Line;
+  readonly quota: CDPSession;
+}
+
+const DAY_MS = 86_400_000;
+const SMALLEST_QUOTA = 1;
+const ARRIVED = '2026-09-24T15:00:00.000Z';
+const MINUTE_MS = 60_000;
+
+/** The phones of one history on the real stack: the steps of the model, done to the product's own code in Chromium. */
+export class RealFleet {
+  operations = 0;
+  readonly conflicts = new Set<string>();
+  private readonly acknowledged = new Map<string, string>();
+  private readonly skews: number[];
+  private elapsedMs = 0;
+  private made = 0;
+  private visitId = '';
+
+  constructor(
+    private readonly product: KillableProduct,
+    private readonly devices: readonly Device[],
+    private readonly office: Person,
+    private readonly place: Place,
+    private readonly name: string,
+  ) {
+    this.skews = devices.map(() => 0);
+  }
+
+  /** Empty phones, and a visit that the first one has begun. */
+  async begin(): Promise<void> {
+    for (const at of this.devices.keys()) await this.open(at);
+    const said = { kind: 'arrive', body: JSON.stringify({ stopId: this.place.stopId, arrivedAt: ARRIVED }), subject: 'arrive' };
+    this.visitId = (await this.save(0, said, 0)) ?? '';
+    await this.send(0, 'good');
+  }
+
+  async do(step: Step): Promise<void> {
+    this.elapsedMs += MINUTE_MS;
+    switch (step.what) {
+      case 'office':
+        return this.edit(step.subject % this.place.zoneIds.length, step.value);
+      case 'passes':
+        this.elapsedMs += step.days * DAY_MS;
+        return this.setClocks();
+      case 'late copy':
+        return this.devices[step.nth % this.devices.length]!.line.deliverLate(step.nth);
+      default:
+        return this.doOn(step.device % this.devices.length, step);
+    }
+  }
+
+  /** Everything has signal and room again, until nothing waits. */
+  async quiet(): Promise<void> {
+    for (const [at, device] of this.devices.entries()) {
+      await this.fill(at, false);
+      device.line.set('good');
+      await this.open(at);
+      await device.person.page.evaluate(() => harness.askAgain(true));
+      for (let round = 0; round < 10 && (await this.isWaiting(at)); round += 1) await device.person.page.evaluate(() => harness.send());
+    }
+  }
+
+  /** What must hold once it is quiet; throws with what does not. */
+  async judge(): Promise<void> {
+    const told = await this.toldAsConflicts();
+    await this.judgeJournal();
+    await this.judgeEffects();
+    const { openOperations } = await this.office.ask('{ openOperations { key verdict } }');
+    const open = new Set(openOperations.map(({ key }: { key: string }) => key));
+    for (const key of told) {
+      if (!open.has(key)) throw new Error(`${key} is a conflict that the office does not see`);
+      this.conflicts.add(key);
+      await this.office.ask('mutation($key: ID!) { settleOperation(key: $key) { key } }', { key });
+    }
+  }
+
+  private async toldAsConflicts(): Promise<ReadonlySet<string>> {
+    const told = new Set<string>();
+    for (const { person } of this.devices)
+      for (const one of await person.page.evaluate(() => harness.operations())) {
+        if (one.state !== 'sent' || one.picture === 'here' || one.picture === 'refused')
+          throw new Error(`${one.key} (${one.subject}) is still ${one.state}, its picture ${one.picture}: ${JSON.stringify(one.told)}`);
+        if (one.told?.verdict === 'conflict') told.add(one.key);
+      }
+    return told;
+  }
+
+  /** Closes what is open, so that the next history begins with other phones. */
+  async end(): Promise<void> {
+    for (const { person } of this.devices) await person.page.evaluate(() => harness.close());
+  }
+
+  private async judgeJournal(): Promise<void> {
+    const rows = await this.product.sql<{ id: string; body: string; verdict: string }>(
+      'select id, body, verdict from field_operation where id = any($1)',
+      [[...this.acknowledged.keys()]],
+    );
+    const kept = new Map(rows.map((row) => [row.id, row]));
+    for (const [key, body] of this.acknowledged) {
+      const row = kept.get(key);
+      if (row?.body !== body) throw new Error(`${key} was told as saved and is lost or another: ${row?.body}`);
+      if (row.verdict === 'refused') throw new Error(`${key} was refused: ${body}`);
+    }
+  }
+
+  private async judgeEffects(): Promise<void> {
+    const visits = await this.product.sql('select id from visit where stop_id = $1', [this.place.stopId]);
+    if (visits.length !== 1) throw new Error(`${visits.length} visits were made of one arrival`);
+    const notes = await this.product.sql<{ zone_id: string; count: number }>(
+      'select zone_id, count(*)::int as count from zone_note where visit_id = $1 group by zone_id, kind',
+      [this.visitId],
+    );
+    for (const note of notes) if (note.count !== 1) throw new Error(`zone ${note.zone_id} has ${note.count} notes of one kind`);
+    const photos = await this.product.sql<{ id: string; whole: boolean }>(
+      'select id, arrived_at is not null and file_bytes > 0 as whole from photo where visit_id = $1',
+      [this.visitId],
+    );
+    const wanted = [...this.acknowledged].filter(([, body]) => body.includes('"takenAt"')).map(([key]) => key);
+    const here = new Set(photos.filter(({ whole }) => whole).map(({ id }) => id));
+    for (const key of wanted) if (!here.has(key)) throw new Error(`the picture of ${key} is lost`);
+    if (photos.length !== wanted.length) throw new Error(`${photos.length} photos of ${wanted.length}`);
+  }
+
+  private async doOn(at: number, step: Exclude<Step, { what: 'office' | 'passes' | 'late copy' }>): Promise<void> {
+    switch (step.what) {
+      case 'save':
+        await this.save(at, this.said(step.subject, step.value), 0);
+        return;
+      case 'photo':
+        await this.save(at, this.photo(), this.made + 1);
+        return;
+      case 'withdraw':
+        return this.withdraw(at, `subject ${step.subject}`);
+      case 'full':
+        return this.fill(at, step.isFull);
+      case 'clock':
+        this.skews[at] = step.days * DAY_MS;
+        return this.setClocks();
+      default:
+        return this.deliver(at, step);
+    }
+  }
+
+  private async deliver(at: number, step: Extract<Step, { what: 'send' | 'picture' | 'again' | 'crash' | 'upgrade' }>): Promise<void> {
+    switch (step.what) {
+      case 'send':
+      case 'picture':
+        return this.send(at, step.line);
+      case 'again':
+        return this.devices[at]!.person.page.evaluate(() => harness.askAgain(false).catch(() => undefined));
+      case 'crash':
+      case 'upgrade':
+        return this.crash(at, step);
+    }
+  }
+
+  private async withdraw(at: number, name: string): Promise<void> {
+    const { page } = this.devices[at]!.person;
+    // What a full phone cannot write is not withdrawn.
+    const gone = await page.evaluate((subject) => harness.withdraw(subject).catch(() => []), name);
+    for (const key of gone) this.acknowledged.delete(key);
+  }
+
+  /** The page dies: at rest, in the middle of a delivery, or to come back as a newer version on older rows. */
+  private async crash(at: number, step: Extract<Step, { what: 'crash' | 'upgrade' }>): Promise<void> {
+    const { person, line } = this.devices[at]!;
+    if (step.what === 'upgrade') await person.page.evaluate((name) => harness.olderRows(name), this.storeOf(at));
+    else if (step.during === 'sending') {
+      line.set('good');
+      await person.page.evaluate(() => void harness.send().catch(() => undefined));
+    }
+    await this.open(at);
+  }
+
+  private async send(at: number, fault: Fault): Promise<void> {
+    const { person, line } = this.devices[at]!;
+    line.set(fault);
+    await person.page.evaluate(() => harness.send().catch(() => undefined));
+  }
+
+  /** The server dies while a delivery is under way, and comes back. */
+  async killDuring(at: number): Promise<void> {
+    await this.save(at, this.said(0, this.made % 6), 0);
+    await this.send(at, 'killed');
+    // Where nothing was under way it dies at rest.
+    await this.product.kill();
+    await this.product.begin();
+  }
+
+  private async save(at: number, said: Omit<Said, 'payloadVersion' | 'words'>, picture: number): Promise<string | null> {
+    const whole: Said = { payloadVersion: 1, words: said.subject, hasPicture: picture > 0, ...said };
+    const { page } = this.devices[at]!.person;
+    const saved = await page.evaluate(([what, bytes]) => harness.save(what, bytes), [whole, picture] as const);
+    if (!saved) return null;
+    this.made += 1;
+    this.operations += 1;
+    this.acknowledged.set(saved.key, saved.body);
+    return saved.key;
+  }
+
+  private said(subject: number, value: number): Omit<Said, 'payloadVersion' | 'words'> {
+    const zoneId = this.place.zoneIds[subject];
+    const body = zoneId
+      ? { visitId: this.visitId, zoneId, kind: 'leak', count: value + 1, repaired: false, word: null }
+      : {
+          visitId: this.visitId,
+          closedAt: closedAt(value),
+          doneNote: `Done ${value}`,
+          leftNote: null,
+          workedMinutes: value,
+          materials: [],
+        };
+    return { kind: zoneId ? 'note-zone' : 'close-visit', subject: `subject ${subject}`, body: JSON.stringify(body) };
+  }
+
+  private photo(): Omit<Said, 'payloadVersion' | 'words'> {
+    const takenAt = new Date(Date.parse(ARRIVED) + this.made * 1000).toISOString();
+    return { kind: 'photo', subject: 'photo', body: JSON.stringify({ visitId: this.visitId, kind: 'other', takenAt }) };
+  }
+
+  private async edit(zone: number, value: number): Promise<void> {
+    await this.office.ask('mutation($input: ZoneNoteInput!) { noteZone(input: $input) { id } }', {
+      input: { visitId: this.visitId, zoneId: this.place.zoneIds[zone], kind: 'leak', count: value + 1 },
+    });
+  }
+
+  private async fill(at: number, isFull: boolean): Promise<void> {
+    const origin = new URL(this.product.url).origin;
+    await this.devices[at]!.quota.send('Storage.overrideQuotaForOrigin', { origin, ...(isFull && { quotaSize: SMALLEST_QUOTA }) });
+  }
+
+  private storeOf = (at: number): string => `${this.name} ${at}`;
+
+  private async open(at: number): Promise<void> {
+    const { page } = this.devices[at]!.person;
+    await page.goto('/harness');
+    await page.evaluate(([name, skew]) => harness.open(name, skew), [this.storeOf(at), this.skewOf(at)] as const);
+  }
+
+  private skewOf = (at: number): number => this.elapsedMs + (this.skews[at] ?? 0);
+
+  private async setClocks(): Promise<void> {
+    for (const [at, { person }] of this.devices.entries()) await person.page.evaluate((skew) => harness.setClock(skew), this.skewOf(at));
+  }
+
+  private async isWaiting(at: number): Promise<boolean> {
+    const all = await this.devices[at]!.person.page.evaluate(() => harness.operations());
+    return all.some(({ state, picture }) => state !== 'sent' || picture === 'here');
+  }
+}
+
+const closedAt = (value: number): string => new Date(Date.parse(ARRIVED) + (value + 1) * MINUTE_MS).toISOString();
