@@ -7,6 +7,15 @@ import type { PropertyMonths, PropertyWork } from './property-months.js';
 /** Fewer properties are computed sooner than a thread is there. */
 const LEAST_PROPERTIES = 200;
 
+/** So many processors are enough to leave one to reading and writing; of fewer every one computes, and the job's own thread has its share. */
+const PROCESSORS_TO_SPARE = 4;
+
+/**
+ * Most memory that a thread takes: the young part is kept small, as a property's inputs are let go as soon as its accounts stand. A thread
+ * that needs more ends, and its properties are computed in the job's own. [MB]
+ */
+const MEMORY = { maxYoungGenerationSizeMb: 24, maxOldGenerationSizeMb: 512 };
+
 /** The built file: source that is run as it is has none, and computes in its own thread. */
 const FILE = import.meta.url.endsWith('.js') ? new URL('./computing-thread.js', import.meta.url) : null;
 
@@ -21,7 +30,7 @@ class ComputingThread {
   private hasEnded = false;
 
   constructor(file: URL) {
-    this.worker = new Worker(file);
+    this.worker = new Worker(file, { resourceLimits: MEMORY });
     this.worker.on('message', (months: readonly ThreadMonths[]) => this.waiting.shift()!(months));
     this.worker.on('error', (error) => this.end(error));
     this.worker.on('exit', () => this.end(null));
@@ -71,8 +80,7 @@ export class ComputingThreads {
     return FILE && properties >= LEAST_PROPERTIES ? new ComputingThreads(FILE) : null;
   }
 
-  /** How many there are: one processor is left for reading and writing. */
-  readonly count = Math.max(1, availableParallelism() - 1);
+  readonly count = availableParallelism() < PROCESSORS_TO_SPARE ? availableParallelism() : availableParallelism() - 1;
 
   /** The accounts of some properties, in their order; null where the thread has ended: who computes them himself learns why. */
   async compute(works: readonly PropertyWork[]): Promise<PropertyMonths[] | null> {

@@ -8,7 +8,7 @@ import { RecomputeProperties, type SharedInJob } from './recompute-properties.se
 export const RECOMPUTE = 'compute accounts';
 
 /** Properties in one transaction: enough to read and write them in few statements, few enough to show progress and to hold in memory. */
-const BATCH = 100;
+const BATCH = 40;
 /** Batches under way besides those that are computed: they are read or written by the database meanwhile. */
 const LANES_BESIDES = 1;
 /** With threads one is read, one is written. */
