@@ -2,6 +2,10 @@ import { Logger, type Runner, type TaskList, run, runOnce } from 'graphile-worke
 import { ownerPool } from '../database/migrate.js';
 import { log } from '../problems/log.js';
 import { type Jobs, TASK } from './jobs.js';
+import { LivingWorkers } from './living-workers.js';
+
+/** How often a process looks for workers that died. */
+const LOOK_EVERY_MS = 15_000;
 
 const logger = new Logger(() => (level, message) => {
   if (level === 'error') log.error({ message }, 'job queue');
@@ -18,6 +22,7 @@ const tasks = (jobs: Jobs): TaskList => ({
 /** Works the queue until it is stopped. */
 export async function startWorker(adminUrl: string, jobs: Jobs): Promise<{ stop(): Promise<void> }> {
   const pool = ownerPool(adminUrl);
+  const living = new LivingWorkers(adminUrl);
   const runner: Runner = await run({
     pgPool: pool,
     taskList: tasks(jobs),
@@ -25,21 +30,36 @@ export async function startWorker(adminUrl: string, jobs: Jobs): Promise<{ stop(
     concurrency: 2,
     noHandleSignals: true,
     noPreparedStatements: false,
+    events: living.events,
   });
+  const looking = setInterval(() => void lookFor(living), LOOK_EVERY_MS);
   return {
     async stop() {
+      clearInterval(looking);
       await runner.stop();
+      await living.end();
       await pool.end();
     },
   };
 }
 
+async function lookFor(living: LivingWorkers): Promise<void> {
+  try {
+    const dead = await living.freeTheDead();
+    if (dead.length) log.warn({ workers: dead }, 'workers ended without a word: their work is taken up again');
+  } catch (problem) {
+    log.warn({ message: String(problem) }, 'could not look for dead workers');
+  }
+}
+
 /** Works the queue until it is empty: for the command line, where no product may be running. */
 export async function drainQueue(adminUrl: string, jobs: Jobs): Promise<void> {
   const pool = ownerPool(adminUrl);
+  const living = new LivingWorkers(adminUrl);
   try {
-    await runOnce({ pgPool: pool, taskList: tasks(jobs), logger, noHandleSignals: true });
+    await runOnce({ pgPool: pool, taskList: tasks(jobs), logger, noHandleSignals: true, events: living.events });
   } finally {
+    await living.end();
     await pool.end();
   }
 }
