@@ -15,6 +15,7 @@ import { CreatePhotos20261130400000 } from './migrations/20261130-40-create-phot
 import { CreatePhones20261130410000 } from './migrations/20261130-41-create-phones.js';
 import { MakeReports20261130500000 } from './migrations/20261130-50-make-reports.js';
 import { SendReports20261130510000 } from './migrations/20261130-51-send-reports.js';
+import { TellSmallSites20261201100000 } from './migrations/20261201-10-tell-small-sites.js';
 import { CreateZoneTests20261201300000 } from './migrations/20261201-30-create-zone-tests.js';
 import { SeeOnSite20261201310000 } from './migrations/20261201-31-see-on-site.js';
 
@@ -34,6 +35,7 @@ const migrations = [
   CreatePhones20261130410000,
   MakeReports20261130500000,
   SendReports20261130510000,
+  TellSmallSites20261201100000,
   CreateZoneTests20261201300000,
   SeeOnSite20261201310000,
 ];

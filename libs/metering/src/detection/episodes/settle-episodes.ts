@@ -1,3 +1,4 @@
+import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import type { FindingKind } from '../finding-candidate.js';
 import type { Episode } from '../evidence/episode.js';
 
@@ -144,10 +145,11 @@ function joined(before: Episode, after: Episode): Episode {
   };
 }
 
-// What became something else ends with it; of two that say the same at once, the longer.
+// What became something else ends with it, unless it was seen since; of two that say the same at once, the longer.
 function lastOf(before: Episode, after: Episode): number | null {
   if (after.clearedLocalDay === null) return null;
   const isOver = BECOMES[before.kind]?.includes(after.kind) ?? false;
-  if (before.clearedLocalDay === null) return isOver ? after.clearedLocalDay : null;
+  if (before.clearedLocalDay === null)
+    return isOver && before.untilDate < dateOfDayNumber(after.clearedLocalDay) ? after.clearedLocalDay : null;
   return Math.max(before.clearedLocalDay, after.clearedLocalDay);
 }

@@ -13,12 +13,15 @@ const FEWEST_DAYS = 20;
 /** A crew that walks the zones opens each of them about so long: common practice. [min] */
 const WALK_MINUTES = 2;
 
+/** A timer that follows the weather follows its own: out of season it may differ from the need by this share of the mean need. An assumption. */
+const OF_USUAL_NEED = 0.2;
+
 /** Volumes of one meter between two readings or bills; null where not known. Variances are of what is no habit: register, ends, walks. */
 export interface IntervalVolumes {
   readonly fromLocalDay: number;
   readonly toLocalDay: number;
   readonly days: number;
-  /** Metered less the stated indoor share. [L] */
+  /** Metered less the stated indoor share, where it is stated. [L] */
   readonly metered: number;
   readonly programmed: number | null;
   /** Sum of the squares of programmed water of the intervals joined in it: their noises are independent. [L²] */
@@ -36,10 +39,9 @@ export interface IntervalVolumes {
  * Hourly usage is left out: its days are judged by their own instruments.
  *
  * @param evidence - All that is known of the meter. [L]
- * @returns The intervals; none where the indoor share of a mixed meter is not known. [L]
+ * @returns The intervals; where the indoor share of a mixed meter is not known, it is in their metered water and is learnt (`habitOnRecord`). [L]
  */
 export function intervalVolumes(evidence: MeterEvidence): readonly IntervalVolumes[] {
-  if (evidence.kind === 'mixed' && evidence.indoorLitresPerDay === null) return [];
   const course = programmedCourse(evidence);
   const last = evidence.firstDay + evidence.days;
   return joined(evidence.intervals)
@@ -115,8 +117,18 @@ function volumesOf(evidence: MeterEvidence, course: ProgrammedCourse, interval: 
     endVariance: course.endVariance(toLocalDay, isBill),
     mix: zoneMix(evidence, fromLocalDay, toLocalDay),
     ownVariance:
-      interval.sdLitres ** 2 + walk ** 2 + (defaultRelativeSd.filled * uncertain) ** 2 + (defaultRelativeSd.indoor.winter * indoor) ** 2,
+      interval.sdLitres ** 2 +
+      walk ** 2 +
+      (defaultRelativeSd.filled * uncertain) ** 2 +
+      (defaultRelativeSd.indoor.winter * indoor) ** 2 +
+      (OF_USUAL_NEED * estimatedShare(evidence, interval) * usualUntil(course, evidence.firstDay, toLocalDay) * days) ** 2,
   };
+}
+
+// Litres of a mean day so far.
+function usualUntil(course: ProgrammedCourse, firstDay: number, localDay: number): number {
+  const known = course.knownDaysUntil(localDay) - course.knownDaysUntil(firstDay);
+  return known > 0 ? (course.litresUntil(localDay) - course.litresUntil(firstDay)) / known : 0;
 }
 
 function estimatedShare({ programmedIsEstimate, firstDay }: MeterEvidence, { fromLocalDay, toLocalDay }: UsageInterval): number {

@@ -2,10 +2,13 @@ import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
 import type { Episode } from '../evidence/episode.js';
 import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import type { Thresholds } from '../thresholds.js';
-import { intervalVolumes } from './interval-volumes.js';
+import { type IntervalVolumes, intervalVolumes } from './interval-volumes.js';
 import { habitOnRecord } from './meter-habit.js';
-import { NeedWatch } from './need-watch.js';
+import { NeedWatch } from './need/need-watch.js';
 import { RatioWatch } from './ratio-watch.js';
+
+/** An assumption on the safe side. */
+const OF_FIRST = 0.5;
 
 /**
  * What readings and bills say of a meter through time: unexplained use, not delivering, flow to be tested, and overwatered where programmed
@@ -30,12 +33,21 @@ import { RatioWatch } from './ratio-watch.js';
 export function judgeMonthly(evidence: MeterEvidence, thresholds: Thresholds): readonly Episode[] {
   const { meterId, zones, pricePerLitre, kind, indoorLitresPerDay } = evidence;
   const judged = { meterId, zones, price: pricePerLitre, thresholds };
-  const offsetSd = kind === 'mixed' ? defaultRelativeSd.indoor.stated * (indoorLitresPerDay ?? 0) : 0;
-  const ratio = new RatioWatch(judged, habitOnRecord(evidence.programmedRelativeSd, offsetSd));
+  const intervals = intervalVolumes(evidence);
+  const isLearnt = kind === 'mixed' && indoorLitresPerDay === null;
+  const indoor = isLearnt ? indoorAtFirst(intervals) : 0;
+  const offsetSd = isLearnt ? indoor : kind === 'mixed' ? defaultRelativeSd.indoor.stated * (indoorLitresPerDay ?? 0) : 0;
+  const ratio = new RatioWatch(judged, { ...habitOnRecord(evidence.programmedRelativeSd, offsetSd), indoorOffset: indoor });
   const need = new NeedWatch(judged);
-  for (const volumes of intervalVolumes(evidence)) {
+  for (const volumes of intervals) {
     if (volumes.programmed !== null) ratio.see(volumes);
-    need.see(volumes, ratio.isOpen);
+    // What people use is in what passed, and nobody knows how much: it cannot be set against the need.
+    if (!isLearnt) need.see(volumes, ratio.isOpen);
   }
   return [...ratio.episodes(), ...need.episodes()].sort((a, b) => a.openedLocalDay - b.openedLocalDay);
+}
+
+// Nobody stated what people use: until readings tell it, half of the first one's water, and as much in doubt.
+function indoorAtFirst([first]: readonly IntervalVolumes[]): number {
+  return first ? OF_FIRST * Math.max(0, first.metered / first.days) : 0;
 }

@@ -177,8 +177,12 @@ describe('overwatered', () => {
 });
 
 describe('what is judged', () => {
-  it('needs the indoor share of a mixed meter', () => {
-    expect(judge({ ...world({ indoorLitresPerDay: 1500, trouble: { fromReading: 14, share: 1 } }), indoorLitresPerDay: null })).toEqual([]);
+  it('is a mixed meter whose indoor share nobody stated, too: the share is learnt beside the ratio', () => {
+    const unstated = (trouble: object) => judge({ ...world({ indoorLitresPerDay: 1500, ...trouble }), indoorLitresPerDay: null });
+    expect(unstated({})).toEqual([]);
+    const [found, ...others] = unstated({ trouble: { fromReading: 14, share: 1 } });
+    expect(others).toEqual([]);
+    expect(found?.kind).toBe('unexplained use');
   });
 
   it('is not hourly usage', () => {

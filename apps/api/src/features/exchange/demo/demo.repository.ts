@@ -18,13 +18,12 @@ const idOf = async (tx: OrganizationTransaction, sql: string, name: string): Pro
 
 /** All SQL that only the demonstration needs. */
 export const demo = {
-  /** Marks the organization as a demonstration whose world stands still. */
+  /** Marks the organization as a demonstration whose world stands still; a company of large sites, told from 2,000 gallons and 10 dollars a month. */
   async standStill(tx: OrganizationTransaction, units: string, on: string): Promise<void> {
-    await tx.query('update organization set is_demo = true, units = $2, stands_still_on = $3 where id = $1', [
-      tx.organizationId,
-      units,
-      on,
-    ]);
+    await tx.query(
+      'update organization set is_demo = true, units = $2, stands_still_on = $3, least_litres = 7570.823568, least_money = 10 where id = $1',
+      [tx.organizationId, units, on],
+    );
   },
 
   clientId: (tx: OrganizationTransaction, name: string): Promise<string> =>

@@ -26,11 +26,11 @@ export class OrganizationItself {
   leastConfidence: number;
 
   /** the least volume that opens a finding [L] */
-  @Column('double precision', { name: 'least_litres', default: 7570.823568 })
+  @Column('double precision', { name: 'least_litres', default: 757.0823568 })
   leastLitres: number;
 
   /** the least money that opens a finding [money] */
-  @Column('double precision', { name: 'least_money', default: 10 })
+  @Column('double precision', { name: 'least_money', default: 1 })
   leastMoney: number;
 
   /** the day on which a demonstration's world stands still */

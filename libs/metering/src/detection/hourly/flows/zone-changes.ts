@@ -1,4 +1,5 @@
 import type { Sighting } from '../episode-of-sighting.js';
+import { isAboutSettings } from '../steps/about-settings.js';
 import type { ObservedMeter, RunMinutes } from '../steps/observed-meter.js';
 import { type ChangeScore, changeScores } from './change-scores.js';
 import { isPossible, logOddsOf } from './likely-change.js';
@@ -102,7 +103,8 @@ function likeliestWindow(meter: ObservedMeter, changes: ZoneChanges, alike: bool
   for (const [window, decision] of WINDOWS) {
     if (free.length < window) break;
     const days = free.slice(-window);
-    if (window < MANY_DAYS && !(mayBeAtOnce(meter, changes) && days.every(({ day }) => isCalm(meter, day)))) continue;
+    if (window < MANY_DAYS && !(mayBeAtOnce(meter, changes) && days.every(({ day }) => isCalm(meter, day) && !isAboutSettings(meter, day))))
+      continue;
     const scores = changeScores(meter, days, alike);
     const squares = Math.max(...squaresOfFree(changes, scores));
     if (squares > decision ** 2 && squares > (best?.squares ?? 0)) best = { squares, days, scores, decision };

@@ -1,5 +1,6 @@
 import { probabilityAboveZero } from '../../../uncertainty/normal-probability.js';
 import { daysPerMonth, type Sighting } from '../episode-of-sighting.js';
+import { isAboutSettings } from '../steps/about-settings.js';
 import type { ObservedMeter } from '../steps/observed-meter.js';
 import { dayOf, indoorLitres, sdByFlows } from './litres-of-day.js';
 import { spreadBefore, spreadDays, type UsualSpread } from './usual-spread.js';
@@ -170,7 +171,7 @@ function accumulate(meter: ObservedMeter, unexplained: UnexplainedUse, judged: J
 function isAtOnce(meter: ObservedMeter, { day, excess, sd, usual, runs }: Judged): boolean {
   const people = meter.evidence.kind === 'mixed' ? indoorLitres(meter, day) : 0;
   const large = runs > 0 && excess >= Math.max(AT_ONCE_OF_USUAL * usual, AT_ONCE_OF_RUNS * runs, people);
-  return large && !meter.excused[day] && excess > AT_ONCE * sd;
+  return large && !meter.excused[day] && excess > AT_ONCE * sd && !isAboutSettings(meter, day);
 }
 
 // Adds a day to the sum: whether it passes its decision, on days of excess that are enough.

@@ -1,8 +1,9 @@
-import { excessFamily } from '../cause.js';
-import type { Episode } from '../evidence/episode.js';
-import { worthALook } from '../thresholds.js';
-import type { IntervalVolumes } from './interval-volumes.js';
-import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
+import { excessFamily } from '../../cause.js';
+import type { Episode } from '../../evidence/episode.js';
+import { worthALook } from '../../thresholds.js';
+import type { IntervalVolumes } from '../interval-volumes.js';
+import { aboutMeter, type JudgedMeter, monthOf } from '../monthly-episode.js';
+import { type BeyondHabit, NeedHabit } from './need-habit.js';
 
 /**
  * How far the need of a meter's zones may be off altogether: plant factor 0.25, uniformity 0.15, area 0.05 and ET 0.05 as defaults, together
@@ -17,12 +18,27 @@ const RAIN_SHARE = 0.15;
 const OPENS_BEYOND = 2.33;
 const CLEARS_BELOW = 1;
 
+/** Beyond the habit by so many of its standard deviations something was added, and within one of them it is gone. */
+const BEYOND_HABIT = 2.5;
+const WITHIN_HABIT = 1;
+/** Out of season a ratio to nearly nothing says nothing: the need must be this share of the usual. */
+const IN_SEASON = 0.4;
+const NOT_BEYOND: BeyondHabit = { score: Number.NEGATIVE_INFINITY, sd: Number.POSITIVE_INFINITY };
+
+/** What an interval has beyond its need, and how far that may be off. [L] */
+interface Excess {
+  readonly volumes: IntervalVolumes;
+  readonly needed: number;
+  readonly sd: number;
+}
+
 /** Watches metered water against need, for as long as what is programmed is not known. */
 export class NeedWatch {
   private readonly ended: Episode[] = [];
   private open: Episode | null = null;
   private neededLitres = 0;
   private neededDays = 0;
+  private readonly habit = new NeedHabit();
 
   constructor(private readonly judged: JudgedMeter) {}
 
@@ -53,13 +69,23 @@ export class NeedWatch {
   private judge(volumes: IntervalVolumes, needed: number): void {
     const usual = (this.neededLitres / this.neededDays) * volumes.days;
     const sd = Math.sqrt((NEED_RELATIVE_SD * needed) ** 2 + (RAIN_SHARE * usual) ** 2 + volumes.ownVariance);
-    const excess = volumes.metered - needed;
-    if (excess < CLEARS_BELOW * sd) this.end(volumes);
-    else if (this.open) this.open = this.told(volumes, needed, sd, this.open) ?? this.open;
-    else if (excess > OPENS_BEYOND * sd) this.open = this.told(volumes, needed, sd, null);
+    const isInSeason = needed >= IN_SEASON * usual && volumes.metered > 0;
+    const ratio = Math.log(volumes.metered / needed);
+    const beyond = isInSeason && volumes.metered > needed ? this.habit.beyond(ratio) : NOT_BEYOND;
+    this.follow({ volumes, needed, sd }, beyond);
+    if (!this.open && isInSeason) this.habit.learn(ratio);
   }
 
-  private told(volumes: IntervalVolumes, needed: number, sd: number, before: Episode | null): Episode | null {
+  private follow({ volumes, needed, sd }: Excess, beyond: BeyondHabit): void {
+    const excess = volumes.metered - needed;
+    const isAdded = beyond.score > BEYOND_HABIT;
+    const told = { volumes, needed, sd: isAdded ? Math.min(sd, beyond.sd * needed) : sd };
+    if (excess < CLEARS_BELOW * sd && beyond.score <= WITHIN_HABIT) this.end(volumes);
+    else if (this.open) this.open = this.told(told, this.open) ?? this.open;
+    else if (isAdded || excess > OPENS_BEYOND * sd) this.open = this.told(told, null);
+  }
+
+  private told({ volumes, needed, sd }: Excess, before: Episode | null): Episode | null {
     const { meterId, price, thresholds } = this.judged;
     const litres = monthOf((volumes.metered - needed) / volumes.days);
     const worthy = worthALook({ litres, sdLitres: monthOf(sd / volumes.days), pricePerLitre: price }, thresholds);
