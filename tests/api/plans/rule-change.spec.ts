@@ -19,7 +19,7 @@ let stageOne: Built;
 let property: Built;
 let controller: Built;
 
-const DAYS = 120;
+const DAYS = 390;
 const RULE = () => ({ supplierId: supplier.id, name: 'Stage 2: two days a week', daysPerWeek: 2, effectiveFrom: '2026-07-01' });
 
 beforeAll(async () => {
@@ -29,7 +29,7 @@ beforeAll(async () => {
   supplier = await aWaterSupplier(product.database, day.organizationId);
   stageOne = await aWateringRule(product.database, supplier, { name: 'Stage 1', days_per_week: 5 });
   const station = await aWeatherStation(product.database, day.organizationId);
-  // A dry July of last year, and what leads up to it.
+  // A dry year until the end of July of last year.
   for (let back = 0; back < DAYS; back += 1) {
     const date = new Date(Date.UTC(2025, 6, 31 - back)).toISOString().slice(0, 10);
     await aWeatherDay(product.database, station, { day: date, tmax_c: 30 + (back % 5), tmin_c: 13 + (back % 3) });
@@ -60,6 +60,8 @@ afterAll(() => product.close());
 const OFFER =
   '{ kind programs { name days starts stations { station minutes cycles } } result { usedLitres neededLitres unmetLitres ranOffLitres keyPresses endsAt limits breaches { rule } zones { station unmetLitres } } }';
 const PLAN = `query($id: ID!, $month: Month) { property(id: $id) { controllers { plan(month: $month) { month needMonths reason { code } present { unmetLitres breaches { rule } } leastChange ${OFFER} full ${OFFER} gapShare impossible { because } } } } }`;
+const CARD =
+  'query($id: ID!) { property(id: $id) { controllers { yearCard { reason { code } thirstiest shortStations programs { name adjustPercent } months { month isOff neededLitres usedLitres programs { name adjustPercent } } frost { months measuredDays } } } } }';
 const CHANGE = `query($rule: WateringRuleInput!, $replaces: ID) { ruleChange(rule: $rule, replaces: $replaces) { month properties controllers { controllerId property { id } breaches { rule kind program times } plan { full ${OFFER} leastChange { kind } } } } }`;
 const ORDER =
   'mutation($input: RuleChangeOrderInput!) { orderRuleChange(input: $input) { id state kind day controllerId plannedSettings { record state programs { days } } } }';
@@ -72,6 +74,33 @@ it('plans a controller from the same month of earlier years: two offers, replaye
   for (const offer of [plan.leastChange, plan.full]) expect(offer.result).toMatchObject({ limits: [], breaches: [], ranOffLitres: 0 });
   expect(plan.full.result.unmetLitres).toBeLessThan(0.02 * plan.full.result.neededLitres);
   expect(plan.gapShare).toBeLessThanOrEqual(0.01);
+});
+
+it("writes a year's card: the thirstiest month entered once, the others turned from it; frost as it was measured", async () => {
+  const { data } = await day.office.send(CARD, { id: property.id });
+  const { yearCard } = data.property.controllers[0];
+  expect(yearCard).toMatchObject({ reason: null, shortStations: [], frost: { months: [], measuredDays: DAYS } });
+  const months: {
+    month: string;
+    isOff: boolean;
+    neededLitres: number;
+    usedLitres: number;
+    programs: { adjustPercent: number }[] | null;
+  }[] = yearCard.months;
+  expect(months.map(({ month }) => month)).toEqual([
+    ...['07', '08', '09', '10', '11', '12'].map((month) => `2026-${month}`),
+    ...['01', '02', '03', '04', '05', '06'].map((month) => `2027-${month}`),
+  ]);
+  const most = months.find(({ month }) => month === yearCard.thirstiest)!;
+  const perDay = ({ month, neededLitres }: (typeof months)[number]) =>
+    neededLitres / new Date(Date.UTC(+month.slice(0, 4), +month.slice(5), 0)).getUTCDate();
+  expect(Math.max(...months.map(perDay))).toBeCloseTo(perDay(most), 6);
+  const least = months.reduce((one, other) => (other.neededLitres < one.neededLitres ? other : one));
+  const percents = (month: (typeof months)[number]) => (month.programs ?? []).map(({ adjustPercent }) => adjustPercent);
+  expect(percents(most)).toEqual(yearCard.programs.map(() => 100));
+  expect(least.isOff || Math.max(...percents(least)) < 100).toBe(true);
+  const technician = await day.technician.send(CARD, { id: property.id });
+  expect(technician.data.property?.controllers[0].yearCard ?? null).toBeNull();
 });
 
 it('says why there is no plan, and gives none to who does not read the portfolio', async () => {

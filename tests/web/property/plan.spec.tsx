@@ -1,7 +1,8 @@
 import { cleanup, configure, screen, within } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
+import { CabinetCardPage } from '../../../apps/web/src/features/property/plan/card/CabinetCardPage.js';
 import { gallons } from '../support/built.js';
-import { viewerOf } from '../support/draw-page.js';
+import { drawPage, viewerOf } from '../support/draw-page.js';
 import { page } from './drawn-property.js';
 
 // The plan’s page is fetched when it is first opened.
@@ -154,5 +155,60 @@ describe('the plan of a controller', () => {
     page({ viewer: viewerOf({ role: 'client', permissions: ['read property', 'read reports'] }) });
     await screen.findByRole('heading', { level: 1 });
     expect(screen.queryByText(/^What controller Clubhouse would/)).toBeNull();
+  });
+});
+
+describe('the card for the cabinet', () => {
+  const month = (name: string, given: object) => ({
+    month: name,
+    isOff: false,
+    neededLitres: gallons(10_000),
+    usedLitres: gallons(9_500),
+    ...given,
+  });
+  const card = (given: object = {}) => ({
+    ...{ thirstiest: '2026-07', reason: null, shortStations: [9], programs: programs(100), frost: { months: [12, 1], measuredDays: 700 } },
+    months: [
+      month('2026-11', { programs: [{ ...programs(40)[0], days: 'Tue' }] }),
+      month('2026-12', { isOff: true, programs: null, usedLitres: 0 }),
+      month('2027-01', { programs: null, usedLitres: null }),
+    ],
+    ...given,
+  });
+  const draw = (yearCard: object) =>
+    drawPage(<CabinetCardPage />, {
+      at: '/cabinet/p1/c1',
+      route: '/cabinet/:propertyId/:controllerId',
+      answers: {
+        property: {
+          id: 'p1',
+          name: 'Quail Commons',
+          address: '14 Larch Way',
+          zones: [{ id: 'z1', name: 'Pool lawn', station: 3, controllerId: 'c1' }],
+        },
+        controller: { id: 'c1', name: '1', location: 'Clubhouse', propertyId: 'p1', yearCard },
+      },
+    });
+
+  it('says what is entered once, what is turned and what that is in minutes, and what lacks', async () => {
+    draw(card());
+    const turned = await screen.findByRole('table', { name: 'Turn month by month' });
+    const rows = within(turned)
+      .getAllByRole('row')
+      .map(({ textContent }) => textContent);
+    expect(rows[1]).toContain('November 202640%Tue');
+    expect(rows[2]).toContain('December 2026off');
+    expect(rows[3]).toContain('January 2027a program of its own');
+    const minutes = within(screen.getByRole('table', { name: 'The same in minutes' })).getAllByRole('row');
+    expect(minutes[1]?.textContent).toContain('Pool lawn160');
+    expect(screen.getByText(/^Station 9 gets less than half/)).toBeTruthy();
+    expect(screen.getByText(/^Frost was measured in December and January/)).toBeTruthy();
+    expect(screen.getByText(/licensed electrician/)).toBeTruthy();
+  });
+
+  it('says why there is none, and the cautions all the same', async () => {
+    draw(card({ thirstiest: null, reason: { code: 'NO_ZONES', details: {} }, programs: [], months: [], frost: null }));
+    expect(await screen.findByText(/^No zone is assigned to it/)).toBeTruthy();
+    expect(screen.getByText(/^Nobody has measured the lowest temperatures/)).toBeTruthy();
   });
 });

@@ -14,6 +14,7 @@ export const doorPages: Readonly<Record<string, PageFile>> = {
 /** In the desk's frame. */
 export const deskPages: Readonly<Record<string, PageFile>> = {
   '/properties/:id': async () => (await import('../features/property/PropertyPage.js')).PropertyPage,
+  '/cabinet/:propertyId/:controllerId': async () => (await import('../features/property/plan/card/CabinetCardPage.js')).CabinetCardPage,
   '/findings/usefulness': async () => (await import('../features/findings/precision/PrecisionPage.js')).PrecisionPage,
   '/findings/week': async () => (await import('../features/findings/week/WeekPage.js')).WeekPage,
   '/findings/:id?': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,

@@ -7,6 +7,7 @@ export const paths = {
   findingsWeek: '/findings/week',
   finding: (id: string): string => `/findings/${id}`,
   property: (id: string, month?: string | null): string => `/properties/${id}${month ? `?month=${month}` : ''}`,
+  cabinetCard: (propertyId: string, controllerId: string): string => `/cabinet/${propertyId}/${controllerId}`,
   ruleChange: (supplierId: string): string => `/rule-change/${supplierId}`,
   routes: '/routes',
   reports: '/reports',

@@ -54,7 +54,9 @@ function priceOf(zone: ZoneToPlan, mask: number, steps: number): number {
     unmet += Math.max(0, depletion - storage);
     depletion = Math.min(depletion, storage);
   }
-  const weekly = zone.flowLPerMin * (PRICES.thirst * unmet + PRICES.waste * lost) + PRICES.watering * waterings;
+  // From a quarter of its need on a zone feels what it lacks twice, from half of it on eight times.
+  const felt = unmet + Math.max(0, unmet - 0.25 * 7 * need) + 6 * Math.max(0, unmet - 0.5 * 7 * need);
+  const weekly = zone.flowLPerMin * (PRICES.thirst * felt + PRICES.waste * lost) + PRICES.watering * waterings;
   return (weekly * DAYS) / 7 + (steps > 0 ? PRICES.keyPress : 0);
 }
 

@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { YearCardResolver } from './card/year-card.field-resolver.js';
 import { ControllerPlanResolver } from './offers/controller-plan.field-resolver.js';
 import { BreakersOfRules } from './rule-change/breakers-of-rules.service.js';
 import { RuleChangeResolver } from './rule-change/rule-change.resolver.js';
@@ -8,7 +9,15 @@ import { PlanSettingResolver } from './weights/plan-setting.resolver.js';
 
 /** Programs worth setting: what each controller would best be set to, and what a new rule changes. */
 @Module({
-  providers: [ControllerPlanResolver, RuleChangeResolver, WhatARuleChanges, BreakersOfRules, PlanSettingResolver, ChangePlanSetting],
+  providers: [
+    ControllerPlanResolver,
+    YearCardResolver,
+    RuleChangeResolver,
+    WhatARuleChanges,
+    BreakersOfRules,
+    PlanSettingResolver,
+    ChangePlanSetting,
+  ],
   exports: [BreakersOfRules],
 })
 export class PlansModule {}

@@ -1,3 +1,4 @@
+import { feltThirst } from '../demand/felt-thirst.js';
 import { runOffMinutes } from '../demand/standing-water.js';
 import { steadyWater } from '../demand/steady-water.kernel.js';
 import type { ZoneToPlan } from '../plan-input.js';
@@ -57,6 +58,6 @@ export function judgeZone(zone: ZoneToPlan, runs: PlanRuns, monthDays: number, w
       wastedLitres: lost * flow * months,
       ranOffLitres: ranOff * flow * months,
     },
-    cost: months * (flow * (weights.thirst * unmet + weights.waste * lost) + weights.watering * waterings),
+    cost: months * (flow * (weights.thirst * feltThirst(unmet, need * runs.days) + weights.waste * lost) + weights.watering * waterings),
   };
 }

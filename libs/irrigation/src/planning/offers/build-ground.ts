@@ -1,3 +1,4 @@
+import { feltThirst } from '../demand/felt-thirst.js';
 import type { Program } from '../../settings/settings-fact.js';
 import { patternOf } from '../days/day-pattern.js';
 import { classOfPattern, type PatternClass, patternClasses } from '../days/pattern-classes.js';
@@ -45,8 +46,7 @@ export function buildGround(input: PlanInput, base: PlanGround, daysOfWeek: numb
     zones,
     slots,
     dry: zones.map(
-      (zone) =>
-        thirst * zone.zone.needLitresPerDay * frame.days + keyPress * presents.reduce((sum, present) => sum + isIn(zone, present), 0),
+      (zone) => thirst * dryThirst(zone, frame.days) + keyPress * presents.reduce((sum, present) => sum + isIn(zone, present), 0),
     ),
     leaving: zones.map((zone) =>
       presents.map((_, slot) => presents.reduce((sum, present, other) => (other === slot ? sum : sum + isIn(zone, present)), 0)),
@@ -56,6 +56,11 @@ export function buildGround(input: PlanInput, base: PlanGround, daysOfWeek: numb
     perProgram: frame.hours.minutes,
     week: daysOfWeek & rules.reduce((mask, each) => mask & each.mask, daysOfWeek),
   };
+}
+
+function dryThirst({ zone }: PreparedZone, days: number): number {
+  const need = zone.needLitresPerDay * days;
+  return feltThirst(need, need);
 }
 
 // Programs run side by side where the timer can and meter and main carry as many of the largest zones.

@@ -3,7 +3,13 @@ import type { PlanInput } from '../plan-input.js';
 import { type Assignment, costOf, type Ground, priceIn } from '../pricing/assignment.js';
 import { type PlacedPrograms, programsOf } from './programs-of.js';
 
-const MOST_ROUNDS = 60;
+const MOST_ROUNDS = 20;
+/** Changes that are laid out to find one that frees most for least. */
+const MOST_RELIEFS = 80;
+/** A fit that costs more than this share beyond what was found is looked for another way too. [–] */
+const WORTH_ANOTHER_TRY = 0.05;
+const WORTH_DIVIDING = 3;
+const WORTH_GROWING = 1;
 const DUST = 1e-6;
 
 /**
@@ -21,18 +27,50 @@ export function fitStarts(
   ground: Ground,
   found: Assignment,
 ): { readonly assignment: Assignment; readonly placed: PlacedPrograms; readonly cost: number } {
-  let now = found;
-  let placed = programsOf(input, ground, now);
-  for (let round = 0; round < MOST_ROUNDS && placed.excess > DUST; round += 1) {
-    const next = cheapestRelief(input, ground, now, placed.excess);
-    const assignment: Assignment | null = next ? next.assignment : withoutSlowest(ground, now);
+  const first: Fitted = { assignment: found, placed: programsOf(input, ground, found) };
+  const cost = (of: Assignment) => costOf(ground, of) + splitCost(ground, of);
+  const relieved = relieve(input, ground, first);
+  const fits = (of: Fitted | null): of is Fitted => of !== null && of.placed.excess <= DUST;
+  const others =
+    fits(relieved) && cost(relieved.assignment) <= cost(found) * (1 + WORTH_ANOTHER_TRY)
+      ? []
+      : [shortened(input, ground, found, 0), shortened(input, ground, found, WORTH_DIVIDING)];
+  const dry = { ...found, slotOf: found.slotOf.map(() => -1), steps: found.steps.map(() => 0) };
+  const best = [relieved, ...others]
+    .filter(fits)
+    .sort((a, b) => cost(a.assignment) - cost(b.assignment))
+    .slice(0, WORTH_GROWING)
+    .map(({ assignment, placed }) => grown(input, ground, assignment, placed))
+    .reduce<Fitted>((least, each) => (cost(each.assignment) < cost(least.assignment) ? each : least), {
+      assignment: dry,
+      placed: programsOf(input, ground, dry),
+    });
+  return { ...best, cost: cost(best.assignment) };
+}
+
+function relieve(input: PlanInput, ground: Ground, first: Fitted): Fitted {
+  let now = first;
+  for (let round = 0; round < MOST_ROUNDS && now.placed.excess > DUST; round += 1) {
+    const next = cheapestRelief(input, ground, now.assignment, now.placed.excess);
+    const assignment: Assignment | null = next ? next.assignment : withoutSlowest(ground, now.assignment);
     if (!assignment) break;
-    [now, placed] = [assignment, next ? next.placed : programsOf(input, ground, assignment)];
+    now = next ?? { assignment, placed: programsOf(input, ground, assignment) };
   }
-  if (placed.excess <= DUST) ({ assignment: now, placed } = grown(input, ground, now, placed));
-  if (placed.excess <= DUST) return { assignment: now, placed, cost: costOf(ground, now) + splitCost(ground, now) };
-  const dry = { ...now, slotOf: now.slotOf.map(() => -1), steps: now.steps.map(() => 0) };
-  return { assignment: dry, placed: programsOf(input, ground, dry), cost: costOf(ground, dry) };
+  return now;
+}
+
+const SHARES = [0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1];
+
+// Every run shorter by the same share, until all fit; divided into cycles where that fills soaks.
+function shortened(input: PlanInput, ground: Ground, found: Assignment, cycles: number): Fitted | null {
+  const split = cycles > 1 && ground.frame.cycleSoak ? { split: found.options.map(() => cycles) } : {};
+  for (const share of SHARES) {
+    const steps = found.steps.map((each) => (each > 0 ? Math.max(1, Math.floor(each * share)) : 0));
+    const assignment = { ...found, ...split, steps };
+    const placed = programsOf(input, ground, assignment);
+    if (placed.excess <= DUST) return { assignment, placed };
+  }
+  return null;
 }
 
 interface Fitted {
@@ -54,9 +92,11 @@ function priced(
 
 function cheapestRelief(input: PlanInput, ground: Ground, now: Assignment, excess: number): Fitted | null {
   let best: (Fitted & { readonly rate: number }) | null = null;
+  let tried = 0;
   for (const { assignment, cost } of priced(ground, now, changesOf(ground, now, excess))) {
     // What costs more than the best for all of the excess cannot be better, nor can what comes after it.
-    if (best && cost / excess >= best.rate) break;
+    if (best && (cost / excess >= best.rate || tried >= MOST_RELIEFS)) break;
+    tried += 1;
     const placed = programsOf(input, ground, assignment);
     const freed = excess - placed.excess;
     if (freed < DUST) continue;

@@ -1,3 +1,4 @@
+import { feltThirst } from '../demand/felt-thirst.js';
 import { daysOfMonth } from '../../calendar/local-date.js';
 import type { Program } from '../../settings/settings-fact.js';
 import { EVERY_DAY, patternOf, weekdayPattern } from '../days/day-pattern.js';
@@ -103,5 +104,8 @@ function daysOpen({ slots }: Ground): number {
 }
 
 function dryCost({ weights, zones }: PlanInput, { days }: PlanFrame): number {
-  return zones.reduce((sum, { needLitresPerDay }) => sum + weights.thirst * needLitresPerDay * days, 0);
+  return zones.reduce(
+    (sum, { needLitresPerDay }) => sum + weights.thirst * feltThirst(needLitresPerDay * days, needLitresPerDay * days),
+    0,
+  );
 }

@@ -48,6 +48,21 @@ export function leastChange(input: PlanInput): Offer | null {
   return cheapest([offer, percentOnly(input, present, move), percentAndDays(input, present, move)]);
 }
 
+/**
+ * The percents alone that cost least: days and starts stay.
+ *
+ * @param input - The controller, its present programs and the month. [code]
+ * @returns The offer, or null where no percent keeps every rule and limit. [–]
+ */
+export function percentChange(input: PlanInput): Offer | null {
+  const { present } = input;
+  if (!present?.length) return null;
+  return cheapest([
+    { kind: 'as set', programs: present, judgement: judgePlan(input, present) },
+    percentOnly(input, present, (programs) => programs),
+  ]);
+}
+
 function cheapest(offers: readonly (Offer | null)[]): Offer | null {
   return offers
     .filter((offer): offer is Offer => offer !== null && keepsAll(offer.judgement))

@@ -1,3 +1,4 @@
+import { feltThirst } from '../demand/felt-thirst.js';
 import type { ControllerTraits } from '../../settings/controller-traits.js';
 import { layOutStart } from '../../settings/lay-out-start.js';
 import { percentInForce } from '../../settings/percent-in-force.js';
@@ -69,8 +70,9 @@ function priceOfZone(
     storage,
     written,
   );
-  const rounds = days / gaps.reduce((sum, gap) => sum + gap, 0);
+  const round = gaps.reduce((sum, gap) => sum + gap, 0);
+  const rounds = days / round;
   const lost = (written[1] as number) + (start.used - start.reaching) * gaps.length;
   const wetting = start.used > 0 ? watering * gaps.length : 0;
-  return rounds * (zone.flowLPerMin * (thirst * (written[0] as number) + waste * lost) + wetting);
+  return rounds * (zone.flowLPerMin * (thirst * feltThirst(written[0] as number, need * round) + waste * lost) + wetting);
 }

@@ -1,3 +1,4 @@
+import { feltThirst } from '../demand/felt-thirst.js';
 import { steadyWater } from '../demand/steady-water.kernel.js';
 import type { PlanFrame, PreparedZone } from './prepared-zone.js';
 
@@ -55,7 +56,8 @@ const scratch = new Float64Array(2);
 function pricing({ zone, needPerDay, storage }: PreparedZone, gaps: readonly number[], starts: number, frame: PlanFrame) {
   const { step, days, weights } = frame;
   const waterings = new Float64Array(gaps.length);
-  const rounds = days / gaps.reduce((sum, gap) => sum + gap, 0);
+  const round = gaps.reduce((sum, gap) => sum + gap, 0);
+  const rounds = days / round;
   const { flowLPerMin: flow, fillMinutes: fill } = zone;
   const known = new Map<number, number>();
   return (steps: number): number => {
@@ -67,7 +69,7 @@ function pricing({ zone, needPerDay, storage }: PreparedZone, gaps: readonly num
     steadyWater(gaps, waterings, needPerDay, storage, scratch);
     const [unmet, lost] = [scratch[0] as number, (scratch[1] as number) + filled * starts * gaps.length];
     const wetting = run > 0 ? weights.watering * gaps.length : 0;
-    const price = rounds * (flow * (weights.thirst * unmet + weights.waste * lost) + wetting);
+    const price = rounds * (flow * (weights.thirst * feltThirst(unmet, needPerDay * round) + weights.waste * lost) + wetting);
     known.set(steps, price);
     return price;
   };

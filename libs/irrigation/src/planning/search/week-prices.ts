@@ -1,3 +1,4 @@
+import { DIREST_THIRST } from '../demand/felt-thirst.js';
 import type { Assignment, Ground } from '../pricing/assignment.js';
 import { EVERY_DAY, weekdayPattern } from '../days/day-pattern.js';
 import { type MinutePrices, minutePrice } from './choice-problem.js';
@@ -20,8 +21,8 @@ export function weekPrices(ground: Ground, weekly: number, assignment: Assignmen
 
 function priceThatFills(ground: Ground, minutesAtPrice: (price: number) => number, most: number): number {
   if (minutesAtPrice(0) <= most) return 0;
-  let [low, high] = [0, (8 * ground.frame.weights.thirst * ground.frame.days * largestFlow(ground)) / 7];
-  for (let round = 0; round < 18; round += 1) {
+  let [low, high] = [0, (8 * DIREST_THIRST * ground.frame.weights.thirst * ground.frame.days * largestFlow(ground)) / 7];
+  for (let round = 0; round < 21; round += 1) {
     const middle = (low + high) / 2;
     if (minutesAtPrice(middle) > most) low = middle;
     else high = middle;

@@ -119,7 +119,7 @@ export function ControllerSection({ controller: masked, names }: Props) {
           )}
         </p>
       ))}
-      <PlanFold controllerId={controller.id} name={name} present={present ?? null} names={names} />
+      <PlanFold controllerId={controller.id} propertyId={controller.propertyId} name={name} present={present ?? null} names={names} />
       <RecordFold controllerId={controller.id} propertyId={controller.propertyId} />
       <SettingsHistory settings={controller.settings} name={name} />
     </Section>

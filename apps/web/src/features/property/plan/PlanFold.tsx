@@ -7,6 +7,7 @@ import type { ComparedSettings } from './settings/settings-changes.js';
 
 interface Props {
   readonly controllerId: string;
+  readonly propertyId: string;
   readonly name: string;
   readonly present: ComparedSettings | null;
   readonly names: Names;

@@ -1,8 +1,10 @@
 import { useQuery } from '@apollo/client/react';
 import { useState } from 'react';
-import { useIntl } from 'react-intl';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { Link } from 'react-router';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { Fetched } from '../../../page/Fetched.js';
+import { paths } from '../../../page/paths.js';
 import { sentenceCase } from '../../../page/values/sentence-case.js';
 import type { Names } from '../../../says/names.js';
 import { useViewer } from '../../../session/viewer.js';
@@ -10,20 +12,21 @@ import { Select } from '../../../ui/forms/Select.js';
 import { EmptyState } from '../../../ui/states/States.js';
 import type { ComparedSettings } from './settings/settings-changes.js';
 import { monthsFrom } from './months-from.js';
-import { PlanCompared } from './PlanCompared.js';
+import { PlanCompared } from './compared/PlanCompared.js';
 import { planDocument } from './plan-document.js';
 import { planReason } from './plan-reason.js';
 import './plan.css';
 
 interface Props {
   readonly controllerId: string;
+  readonly propertyId: string;
   readonly name: string;
   readonly present: ComparedSettings | null;
   readonly names: Names;
 }
 
 /** A month of a controller planned: this one, or one of the eleven that follow. */
-export function PlanPanel({ controllerId, name, present, names }: Props) {
+export function PlanPanel({ controllerId, propertyId, name, present, names }: Props) {
   const intl = useIntl();
   const { month: inWords } = useFormats();
   const { organization } = useViewer();
@@ -41,6 +44,9 @@ export function PlanPanel({ controllerId, name, present, names }: Props) {
           choices={months.map((value) => ({ value, words: sentenceCase(inWords(value)) }))}
           onChange={setMonth}
         />
+        <Link to={paths.cabinetCard(propertyId, controllerId)}>
+          <FormattedMessage id="card.open" />
+        </Link>
       </div>
       <Fetched query={query}>
         {({ controller }) =>

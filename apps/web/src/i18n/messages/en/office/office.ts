@@ -1,3 +1,4 @@
+import { card } from './card.js';
 import { findings } from './findings.js';
 import { identity } from './identity.js';
 import { overview } from './overview.js';
@@ -17,6 +18,7 @@ export const office = {
   ...overview,
   ...property,
   ...plan,
+  ...card,
   ...ruleChange,
   ...whatIf,
   ...findings,

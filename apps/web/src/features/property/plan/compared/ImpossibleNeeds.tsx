@@ -1,7 +1,7 @@
 import { FormattedMessage } from 'react-intl';
-import type { Names } from '../../../says/names.js';
-import { useSays } from '../../../says/use-says.js';
-import type { Plan } from './plan-document.js';
+import type { Names } from '../../../../says/names.js';
+import { useSays } from '../../../../says/use-says.js';
+import type { Plan } from '../plan-document.js';
 
 interface Props {
   readonly needs: Plan['impossible'];

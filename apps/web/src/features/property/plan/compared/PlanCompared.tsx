@@ -1,10 +1,10 @@
 import { FormattedMessage, useIntl } from 'react-intl';
-import { useFormats } from '../../../i18n/LanguageProvider.js';
-import type { Names } from '../../../says/names.js';
-import type { ComparedSettings } from './settings/settings-changes.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import type { Names } from '../../../../says/names.js';
+import type { ComparedSettings } from '../settings/settings-changes.js';
 import { ImpossibleNeeds } from './ImpossibleNeeds.js';
 import { OfferedPrograms } from './OfferedPrograms.js';
-import type { Offer, Plan } from './plan-document.js';
+import type { Offer, Plan } from '../plan-document.js';
 import { ResultsTable, type Shown } from './ResultsTable.js';
 import { ZonesCompared } from './ZonesCompared.js';
 

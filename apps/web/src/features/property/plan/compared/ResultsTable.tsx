@@ -1,12 +1,12 @@
 import type { ReactNode } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
-import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { NOT_KNOWN } from '../../../i18n/numbers.js';
-import { useVolumeColumn } from '../../../page/use-volume-column.js';
-import { useSays } from '../../../says/use-says.js';
-import { Head, Num, Table } from '../../../ui/tables/Table.js';
-import { clockInWords } from '../../../programs/days-in-words.js';
-import type { Result } from './plan-document.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { NOT_KNOWN } from '../../../../i18n/numbers.js';
+import { useVolumeColumn } from '../../../../page/use-volume-column.js';
+import { useSays } from '../../../../says/use-says.js';
+import { Head, Num, Table } from '../../../../ui/tables/Table.js';
+import { clockInWords } from '../../../../programs/days-in-words.js';
+import type { Result } from '../plan-document.js';
 
 /** What is set now, or one of the two offers, replayed over the month. */
 export interface Shown {

@@ -1,7 +1,7 @@
 import { FormattedMessage, useIntl } from 'react-intl';
-import { useVolumeColumn } from '../../../page/use-volume-column.js';
-import type { Names } from '../../../says/names.js';
-import { Head, Num, Table } from '../../../ui/tables/Table.js';
+import { useVolumeColumn } from '../../../../page/use-volume-column.js';
+import type { Names } from '../../../../says/names.js';
+import { Head, Num, Table } from '../../../../ui/tables/Table.js';
 import type { Shown } from './ResultsTable.js';
 
 interface Props {
