@@ -112,7 +112,7 @@ export const stop = {
   'field.settings.addStart': 'Add a start',
   'field.settings.wrongMinutes': 'Program {name}, station {station}: “{found}” is no number of minutes. Type a number such as 12 or 7.5.',
   'field.settings.beyond.percent':
-    'Program {name}: {found} % is more than the {most} % that this controller is on record to hold. Look at the controller again; if it does hold more, have its record put right.',
+    'Program {name}: {found} is more than the {most} that this controller is on record to hold. Look at the controller again; if it does hold more, have its record put right.',
   'field.settings.beyond.minutes':
     'Program {name}, station {station}: {found} minutes are more than the {most} that this controller is on record to hold. Look at the controller again; if it does hold more, have its record put right.',
   'field.settings.beyond.starts':

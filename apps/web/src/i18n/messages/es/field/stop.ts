@@ -114,7 +114,7 @@ export const stop: Record<keyof typeof english, string> = {
   'field.settings.addStart': 'Agregar un inicio',
   'field.settings.wrongMinutes': 'Programa {name}, estación {station}: «{found}» no son minutos. Escribe un número como 12 o 7.5.',
   'field.settings.beyond.percent':
-    'Programa {name}: {found} % es más que el {most} % que, según su ficha, admite este controlador. Míralo otra vez; si de verdad admite más, pide que corrijan la ficha.',
+    'Programa {name}: {found} es más que el {most} que, según su ficha, admite este controlador. Míralo otra vez; si de verdad admite más, pide que corrijan la ficha.',
   'field.settings.beyond.minutes':
     'Programa {name}, estación {station}: {found} minutos son más que los {most} que, según su ficha, admite este controlador. Míralo otra vez; si de verdad admite más, pide que corrijan la ficha.',
   'field.settings.beyond.starts':
