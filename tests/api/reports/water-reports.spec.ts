@@ -47,6 +47,10 @@ it('keeps a draft for a client and period, once', async () => {
   expect((await change(1, 'Wet')).data.changeWaterReport).toEqual({ __typename: 'ChangedMeanwhile', version: 2 });
   await day.office.send('mutation($id: ID!) { retireWaterReport(id: $id, version: 2) { __typename } }', { id: made.id });
   expect(await list(day.office)).toEqual([]);
+  // What was taken away does not stand in the way of a new one.
+  const again = (await create(july)).data.createWaterReport;
+  expect(again).toMatchObject({ __typename: 'WaterReport', state: 'draft', note: null });
+  await day.office.send('mutation($id: ID!) { retireWaterReport(id: $id, version: 1) { __typename } }', { id: again.id });
 });
 
 it('refuses a period that ends before it begins, and a client that is not there', async () => {

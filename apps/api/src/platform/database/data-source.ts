@@ -18,6 +18,7 @@ import { SendReports20261130510000 } from './migrations/20261130-51-send-reports
 import { TellSmallSites20261201100000 } from './migrations/20261201-10-tell-small-sites.js';
 import { CreateZoneTests20261201300000 } from './migrations/20261201-30-create-zone-tests.js';
 import { SeeOnSite20261201310000 } from './migrations/20261201-31-see-on-site.js';
+import { DraftAgain20261201500000 } from './migrations/20261201-50-draft-again.js';
 
 const migrations = [
   CreateIdentity20261124010000,
@@ -38,6 +39,7 @@ const migrations = [
   TellSmallSites20261201100000,
   CreateZoneTests20261201300000,
   SeeOnSite20261201310000,
+  DraftAgain20261201500000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { dateFormats } from '@rillbook/showing/formats/dates.js';
 import type { GivenPhoto } from '@rillbook/showing/report/report-input.js';
 import { FileStore } from '../../../platform/files/file-store.js';
 import type { photosOfProperty } from '../../fieldwork/visits/photos/photos-of-property.loader.js';
@@ -31,7 +32,7 @@ export class GivenPhotos {
       if (list.length >= MOST_OF_WORK) continue;
       const bytes = await this.bytesOf(photo.organizationId, photo.fileSha256!);
       const said = ALT[language][photo.kind as 'before' | 'after'];
-      const takenOn = dayIn(timeZone, photo.takenAt);
+      const takenOn = dateFormats(language, timeZone).dayOfYear(dayIn(timeZone, photo.takenAt));
       given.set(photo.workOrderId!, [
         ...list,
         {

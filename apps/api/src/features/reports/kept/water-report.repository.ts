@@ -26,7 +26,7 @@ export const waterReports = {
   /** A draft for a client and period, where there is none yet; gives how many were made. */
   async draft(tx: OrganizationTransaction, draft: Pick<WaterReportRow, 'id' | 'clientId' | 'fromOn' | 'untilOn'>): Promise<number> {
     const rows = await tx.query<{ id: string }>(
-      'insert into water_report (organization_id, id, client_id, from_on, until_on) values ($1, $2, $3, $4, $5) on conflict on constraint water_report_once do nothing returning id',
+      'insert into water_report (organization_id, id, client_id, from_on, until_on) values ($1, $2, $3, $4, $5) on conflict (organization_id, client_id, property_id, from_on, until_on) where retired_at is null do nothing returning id',
       [tx.organizationId, draft.id, draft.clientId, draft.fromOn, draft.untilOn],
     );
     return rows.length;
