@@ -121,6 +121,28 @@ it('shows what a new rule would change before it is brought in, and changes noth
   expect((await planOf()).present.breaches).toEqual([]);
 });
 
+it('orders a month’s settings where that is worth the way, once, and not where it is not', async () => {
+  const season = (who = day.office, propertyIds = [property.id]) =>
+    who.send(
+      'mutation($month: Month!, $ids: [ID!]!) { orderSeason(month: $month, propertyIds: $ids, what: " For July ") { id kind state what controllerId plannedSettings { record programs { name } } } }',
+      { month: '2026-07', ids: propertyIds },
+    );
+  const [present] = [(await planOf()).present];
+  expect(present.unmetLitres).toBeGreaterThan(0);
+  await product.database.admin('update organization set least_litres = 1e9 where id = $1', [day.organizationId]);
+  expect((await season()).data.orderSeason).toEqual([]);
+  await product.database.admin('update organization set least_litres = 1 where id = $1', [day.organizationId]);
+  const [order, ...more] = (await season()).data.orderSeason;
+  expect(more).toEqual([]);
+  expect(order).toMatchObject({ kind: 'adjust', state: 'open', what: 'For July', controllerId: controller.id });
+  expect(order.plannedSettings).toMatchObject({ record: 'planned' });
+  // It is there to be done: no second one is made.
+  expect((await season()).data.orderSeason).toEqual([]);
+  expect((await season(day.lead)).errors[0]!.extensions.code).toBe('NOT_ALLOWED');
+  expect((await season(day.office, Array<string>(11).fill(property.id))).errors[0]!.extensions.code).toBe('VALUE_REFUSED');
+  await product.database.admin(`update work_order set state = 'dropped', left_note = 'Test' where id = $1`, [order.id]);
+});
+
 it('brings the rule in, ends the one before it, and orders the new settings once', async () => {
   const BRING =
     'mutation($rule: WateringRuleInput!, $replaces: ID) { bringInRule(rule: $rule, replaces: $replaces) { id name daysPerWeek } }';

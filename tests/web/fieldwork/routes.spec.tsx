@@ -170,7 +170,7 @@ const monthOf = (given: object = {}) => ({
   ...given,
 });
 const board = (answers: Readonly<Record<string, unknown>> = {}, at = '/routes/month?month=2026-09') =>
-  drawPage(<MonthPlanPage />, { at, route: '/routes/month', answers: { monthPlan: monthOf(), crews, ...answers } });
+  drawPage(<MonthPlanPage />, { at, route: '/routes/month', answers: { monthPlan: monthOf(), crews, properties: [], ...answers } });
 const carried = (id: string) => ({
   id,
   version: 2,
@@ -222,6 +222,20 @@ describe('the board of a month', () => {
     expect(screen.queryByRole('button', { name: 'Plan the rest of today again: Crew 2' })).toBeNull();
     await user.click(screen.getByRole('button', { name: 'Undo' }));
     await waitFor(() => expect(variables(calls, 'UndoPlan')).toEqual({ id: 'plan-1' }));
+  });
+
+  it('has every controller looked at for the season, a few properties at a time, and says what came of it', async () => {
+    const properties = Array.from({ length: 7 }, (_, at) => builtProperty(`p${at}`, `Property ${at}`));
+    const orderSeason = ({ propertyIds }: { propertyIds: string[] }) => (propertyIds.length === 5 ? [open, waiting] : [open]);
+    const { user, calls, address } = board({ properties, orderSeason });
+    await user.click(await screen.findByRole('button', { name: 'Seasonal change' }));
+    expect(address()).toBe('/routes/month?month=2026-09&season=yes');
+    await user.click(screen.getByRole('button', { name: 'Look at all controllers' }));
+    expect(await screen.findByText('All 7 properties looked at: 3 orders made.')).toBeTruthy();
+    expect(calls.filter(({ name }) => name === 'OrderSeason').map((call) => call.variables['propertyIds'])).toEqual([
+      ['p0', 'p1', 'p2', 'p3', 'p4'],
+      ['p5', 'p6'],
+    ]);
   });
 
   it('gives what has no day a day by hand', async () => {

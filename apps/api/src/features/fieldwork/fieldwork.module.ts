@@ -19,6 +19,8 @@ import { UndoPlan } from './month-planning/deeds/undo-plan.service.js';
 import { GatherMaterial } from './month-planning/material/gather-material.service.js';
 import { PlanByHandResolver } from './month-planning/by-hand.resolver.js';
 import { MonthPlanResolver } from './month-planning/month-plan.resolver.js';
+import { OrderSeason } from './month-planning/season/order-season.service.js';
+import { OrderSeasonResolver } from './month-planning/season/order-season.resolver.js';
 import { ShowMonth } from './month-planning/shown/show-month.service.js';
 import { TravelTimes } from './month-planning/travel/travel-times.service.js';
 import { SetVisitTerms } from './month-planning/visit-terms/set-visit-terms.service.js';
@@ -41,6 +43,7 @@ import {
 } from './orders/lists/order-lists.field-resolver.js';
 import { WorkOrderFieldResolver } from './orders/work-order.field-resolver.js';
 import { WorkOrderResolver } from './orders/work-order.resolver.js';
+import { OrderPlan } from './order-deeds/rule-change/order-plan.service.js';
 import { OrderRuleChange } from './order-deeds/rule-change/order-rule-change.service.js';
 import { PlanSettings } from './planned-settings/plan-settings.service.js';
 import { RuleChangeDeedsResolver } from './order-deeds/rule-change/rule-change-deeds.resolver.js';
@@ -73,6 +76,8 @@ const monthPlanning = [
   ApplyPlan,
   PlanMonth,
   ReplanDay,
+  OrderSeason,
+  OrderSeasonResolver,
   UndoPlan,
   CarryStop,
   PlaceItem,
@@ -93,6 +98,7 @@ const orderDeeds = [
   AcceptFinding,
   RuleChangeDeedsResolver,
   OrderRuleChange,
+  OrderPlan,
 ];
 const photos = [PhotoResolver, VisitPhotosResolver, FindingPhotosResolver, PropertyPhotosResolver, AnnouncePhoto, KeepPicture];
 const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit, EndVisit];

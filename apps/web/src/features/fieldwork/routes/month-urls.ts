@@ -5,11 +5,13 @@ export interface MonthPlanPlace {
   readonly month: string | null;
   /** The stop, or the thing without a day, whose dialog is open. */
   readonly move: string | null;
+  /** Whether the seasonal change is being ordered. */
+  readonly isSeason: boolean;
 }
 
 export const monthPlanAddress: Address<MonthPlanPlace> = {
-  read: (query) => ({ month: monthIn(query.get('month')), move: query.get('move') }),
-  write: ({ month, move }) => ({ month, move }),
+  read: (query) => ({ month: monthIn(query.get('month')), move: query.get('move'), isSeason: query.has('season') }),
+  write: ({ month, move, isSeason }) => ({ month, move, season: isSeason ? 'yes' : null }),
 };
 
 /** The page on which a month is planned. */

@@ -1,19 +1,12 @@
-import { randomUUID } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
-import { offerToEnter } from '@rillbook/irrigation/planning/offers/offer-to-enter.js';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
-import { VersionConflict } from '../../../../platform/records/kept-records.js';
 import { inScope } from '../../../portfolio/properties/property-scope.service.js';
-import { keepProgram } from '../../../settings/programs/keep-program.service.js';
-import { presentAndPlanned } from '../../../settings/facts/present-and-planned.loader.js';
-import { RecordSettings } from '../../../settings/facts/record-settings.service.js';
 import { BreakersOfRules, type Breaker } from '../../../plans/rule-change/breakers-of-rules.service.js';
-import { AssignWorkOrder, type CrewAndDay } from '../assign-work-order.service.js';
-import { MakeOrder } from '../make-order.service.js';
+import type { CrewAndDay } from '../assign-work-order.service.js';
 import type { WorkOrderRow } from '../../orders/work-order.entity.js';
+import { OrderPlan } from './order-plan.service.js';
 import { ordersOfProperty } from '../../orders/lists/orders-of-property.loader.js';
-import { nowIn } from '../../organization-clock.js';
 
 const MOST = 20;
 const ENDED = ['done', 'dropped'];
@@ -31,9 +24,7 @@ export interface RuleChangeOrder {
 export class OrderRuleChange {
   constructor(
     private readonly breakers: BreakersOfRules,
-    private readonly record: RecordSettings,
-    private readonly make: MakeOrder,
-    private readonly assign: AssignWorkOrder,
+    private readonly order: OrderPlan,
   ) {}
 
   /** @returns one order for each controller that breaks a rule; one that has such an order already keeps it */
@@ -55,24 +46,6 @@ export class OrderRuleChange {
       (each) => each.controllerId === controllerId && each.kind === 'adjust' && each.what === what && !ENDED.includes(each.state),
     );
     if (before) return before;
-    const plannedSettingsId = await this.keepPlan(tx, breaker);
-    const made = await this.make.run(tx, { propertyId, controllerId, kind: 'adjust', what }, null, plannedSettingsId);
-    ordersOfProperty.of(tx).clear(propertyId);
-    const given = to && (await this.assign.run(tx, made.id, made.version, to));
-    return given && !(given instanceof VersionConflict) ? given : made;
-  }
-
-  private async keepPlan(tx: OrganizationTransaction, { controllerId, plan }: Breaker): Promise<string> {
-    const { programs } = offerToEnter(plan);
-    const { kept } = await this.record.run(tx, {
-      deviceRecordId: randomUUID(),
-      controllerId,
-      effectiveAt: await nowIn(tx),
-      record: 'planned',
-      state: programs.length ? 'on' : 'off',
-      programs: programs.map(keepProgram).map((program) => ({ ...program, starts: [...program.starts], stations: [...program.stations] })),
-    });
-    presentAndPlanned.of(tx).clear(controllerId);
-    return kept.id;
+    return this.order.run(tx, breaker, what, to);
   }
 }

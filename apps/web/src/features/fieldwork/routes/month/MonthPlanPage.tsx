@@ -1,17 +1,17 @@
 import { useQuery } from '@apollo/client/react';
-import { FormattedMessage, useIntl } from 'react-intl';
+import { useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { Fetched } from '../../../../page/Fetched.js';
 import { useAddress } from '../../../../page/use-address.js';
 import { sentenceCase } from '../../../../page/values/sentence-case.js';
 import { useViewer } from '../../../../session/viewer.js';
-import { Footnote } from '../../../../ui/frame/Section.js';
 import { PageHead } from '../../../../ui/frame/PageHead.js';
 import '../../fieldwork.css';
 import './month.css';
 import { MonthBoard } from './MonthBoard.js';
 import { PlanActions } from '../planning/PlanActions.js';
+import { SeasonDialog } from '../planning/SeasonDialog.js';
 import { TravelNote } from './TravelNote.js';
 import { UnplacedList } from './UnplacedList.js';
 import { monthPlanAddress } from '../month-urls.js';
@@ -59,6 +59,9 @@ export const monthPlanDocument = graphql(`
       id
       name
     }
+    properties {
+      id
+    }
   }
 `);
 
@@ -74,7 +77,7 @@ export function MonthPlanPage() {
   const close = (): void => change({ move: null });
   return (
     <Fetched query={shown}>
-      {({ monthPlan: { days, unplaced, travel, pace, latest }, crews }) => (
+      {({ monthPlan: { days, unplaced, travel, pace, latest }, crews, properties }) => (
         <>
           <PageHead
             crumb={sentenceCase(inWords(month))}
@@ -87,7 +90,14 @@ export function MonthPlanPage() {
               },
             )}
             tab={intl.formatMessage({ id: 'monthPlan.tab' })}
-            actions={<PlanActions month={month} latest={latest ?? null} onMonth={(next) => change({ month: next })} />}
+            actions={
+              <PlanActions
+                month={month}
+                latest={latest ?? null}
+                onMonth={(next) => change({ month: next })}
+                onSeason={() => change({ isSeason: true })}
+              />
+            }
           />
           <MonthBoard days={days} crews={crews} today={today} move={place.move} onMove={(move) => change({ move })} onClose={close} />
           <UnplacedList
@@ -99,14 +109,13 @@ export function MonthPlanPage() {
             onMove={(move) => change({ move })}
             onClose={close}
           />
-          <Footnote>
-            <p>
-              <TravelNote travel={travel} pace={pace} />
-            </p>
-            <p>
-              <FormattedMessage id="monthPlan.caution" />
-            </p>
-          </Footnote>
+          <SeasonDialog
+            isOpen={place.isSeason}
+            month={month}
+            propertyIds={properties.map(({ id }) => id)}
+            onClose={() => change({ isSeason: false })}
+          />
+          <TravelNote travel={travel} pace={pace} />
         </>
       )}
     </Fetched>

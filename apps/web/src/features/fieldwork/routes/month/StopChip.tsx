@@ -22,10 +22,13 @@ const Mark = ({ word }: { readonly word: 'monthPlan.locked' | 'monthPlan.visited
   </span>
 );
 
-/** What is to be done there; a visit without other work needs no second line. */
+/** What is to be done there, the same for several controllers once with its count; a visit without other work needs no second line. */
 function Works({ orders }: { readonly orders: readonly { readonly kind: string; readonly what: string }[] }) {
   const orderWords = useOrderWords();
-  if (orders.length > 0) return <span className="chip-work">{orders.map((order) => orderWords(order)).join('; ')}</span>;
+  const counts = new Map<string, number>();
+  for (const order of orders) counts.set(orderWords(order), (counts.get(orderWords(order)) ?? 0) + 1);
+  const told = [...counts].map(([words, count]) => (count > 1 ? `${words} (${count})` : words));
+  if (told.length > 0) return <span className="chip-work">{told.join('; ')}</span>;
   return (
     <span className="chip-mark">
       {' · '}

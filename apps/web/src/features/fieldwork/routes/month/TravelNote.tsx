@@ -1,13 +1,14 @@
-import { useIntl } from 'react-intl';
+import { FormattedMessage, useIntl } from 'react-intl';
 import type { MonthPlanQuery } from '../../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { Footnote } from '../../../../ui/frame/Section.js';
 
 interface Props {
   readonly travel: MonthPlanQuery['monthPlan']['travel'];
   readonly pace: MonthPlanQuery['monthPlan']['pace'];
 }
 
-/** Where driving times come from, and what each crew's own visits say of its hours. */
+/** Where driving times come from, and what each crew's own visits say of its hours; and that a plan is advice. */
 export function TravelNote({ travel, pace }: Props) {
   const intl = useIntl();
   const { number, quantity } = useFormats();
@@ -30,5 +31,12 @@ export function TravelNote({ travel, pace }: Props) {
         : intl.formatMessage({ id: 'monthPlan.noPace' }, { crew: crew.name }),
     ),
   ];
-  return lines.join(' ');
+  return (
+    <Footnote>
+      <p>{lines.join(' ')}</p>
+      <p>
+        <FormattedMessage id="monthPlan.caution" />
+      </p>
+    </Footnote>
+  );
 }

@@ -32,10 +32,11 @@ interface Props {
   readonly month: string;
   readonly latest: FragmentType<LatestPlanFragment> | null;
   readonly onMonth: (month: string) => void;
+  readonly onSeason: () => void;
 }
 
 /** The month before and after; plan, and take the last plan back. */
-export function PlanActions({ month, latest, onMonth }: Props) {
+export function PlanActions({ month, latest, onMonth, onSeason }: Props) {
   const intl = useIntl();
   const { month: inWords } = useFormats();
   const toast = useToast();
@@ -53,6 +54,9 @@ export function PlanActions({ month, latest, onMonth }: Props) {
           {inWords(monthsAfter(month, step))}
         </Button>
       ))}
+      <Button onClick={onSeason}>
+        <FormattedMessage id="season.open" />
+      </Button>
       {latest && <TakeBack plan={latest} isBusy={undo.isBusy} onTakeBack={(id) => void undo.run(id)} />}
       <Button kind="main" isBusy={plan.isBusy} onClick={() => void make()}>
         <FormattedMessage id={plan.isBusy ? 'monthPlan.making' : 'monthPlan.make'} />

@@ -70,4 +70,16 @@ export const monthPlan = {
   'monthPlan.replanOf': 'Plan the rest of today again: {crew}',
   'monthPlan.replanned':
     'Planned from now on: {moved, plural, =0 {nothing moved} one {one stop got another crew or day} other {# stops got another crew or day}}, {unplaced, plural, =0 {everything has a day} one {one found no day} other {# found no day}}.',
+  'season.open': 'Seasonal change',
+  'season.title': 'Settings for {month}',
+  'season.what': 'Set the controller as planned for {month}',
+  'season.how':
+    'Every controller is planned for the month. Where new settings put right more water than your least and a tenth of the need, or what is set now breaks a rule, an order to set them is made. Orders get a day when the month is planned. A controller that already has an adjustment to be done keeps that one.',
+  'season.make': 'Look at all controllers',
+  'season.goOn': 'Go on',
+  'season.looked':
+    '{looked} of {all, plural, one {# property} other {# properties}} looked at, {made, plural, =0 {no order made} one {one order made} other {# orders made}}.',
+  'season.over':
+    'All {all, plural, one {# property} other {# properties}} looked at: {made, plural, =0 {no controller is worth the way} one {one order made} other {# orders made}}.',
+  'season.close': 'Close',
 };

@@ -58,9 +58,9 @@ export const routes = {
   'routes.skillsHint': 'As crews have them, with commas between. Only a crew that has them gets it.',
   'routes.by': 'to be done by {day}',
   'routes.soFar':
-    '{closed} of {stops, plural, one {one stop} other {# stops}} done; {done, plural, =0 {no order is done yet} one {one order is done} other {# orders are done}}, {left, plural, =0 {none is left} one {one is left} other {# are left}}.',
+    '{closed} of {stops, plural, one {# stop} other {# stops}} done; {done, plural, =0 {no order is done yet} one {one order is done} other {# orders are done}}, {left, plural, =0 {none is left} one {one is left} other {# are left}}.',
   'routes.live': 'Shown as it happens.',
   'routes.asked': 'Asked again every half minute.',
   'routes.crewSoFar':
-    '{closed} of {stops, plural, one {one stop} other {# stops}} done{isThere, select, true {; at {name} since {time}} other {}}.',
+    '{closed} of {stops, plural, one {# stop} other {# stops}} done{isThere, select, true {; at {name} since {time}} other {}}.',
 };

@@ -73,4 +73,16 @@ export const monthPlan: Record<keyof typeof english, string> = {
   'monthPlan.replanOf': 'Planear de nuevo lo que queda de hoy: {crew}',
   'monthPlan.replanned':
     'Planeado desde ahora: {moved, plural, =0 {nada se movió} one {una parada tiene otra cuadrilla u otro día} other {# paradas tienen otra cuadrilla u otro día}}, {unplaced, plural, =0 {todo tiene día} one {una cosa no encontró día} other {# cosas no encontraron día}}.',
+  'season.open': 'Cambio de temporada',
+  'season.title': 'Ajustes para {month}',
+  'season.what': 'Ajustar el controlador como está planeado para {month}',
+  'season.how':
+    'Se planea cada controlador para el mes. Donde ajustes nuevos corrigen más agua que su mínimo y que la décima parte de lo necesario, o lo que está puesto rompe una regla, se hace una orden para ajustarlo. Las órdenes reciben día al planear el mes. Un controlador que ya tiene un ajuste pendiente conserva ese.',
+  'season.make': 'Ver todos los controladores',
+  'season.goOn': 'Seguir',
+  'season.looked':
+    '{looked} de {all, plural, one {# propiedad vista} other {# propiedades vistas}}, {made, plural, =0 {ninguna orden hecha} one {una orden hecha} other {# órdenes hechas}}.',
+  'season.over':
+    '{all, plural, one {Vista # propiedad} other {Vistas las # propiedades}}: {made, plural, =0 {ningún controlador vale el viaje} one {una orden hecha} other {# órdenes hechas}}.',
+  'season.close': 'Cerrar',
 };

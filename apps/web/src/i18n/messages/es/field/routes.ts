@@ -60,9 +60,9 @@ export const routes: Record<keyof typeof english, string> = {
   'routes.skillsHint': 'Como las tienen las cuadrillas, separadas por comas. Solo lo recibe una cuadrilla que las tiene.',
   'routes.by': 'para el {day} a más tardar',
   'routes.soFar':
-    '{closed} de {stops, plural, one {una parada} other {# paradas}} hechas; {done, plural, =0 {todavía ninguna orden hecha} one {una orden hecha} other {# órdenes hechas}}, {left, plural, =0 {no queda ninguna} one {queda una} other {quedan #}}.',
+    '{closed} de {stops, plural, one {# parada hecha} other {# paradas hechas}}; {done, plural, =0 {todavía ninguna orden hecha} one {una orden hecha} other {# órdenes hechas}}, {left, plural, =0 {no queda ninguna} one {queda una} other {quedan #}}.',
   'routes.live': 'Se muestra según va pasando.',
   'routes.asked': 'Se pregunta de nuevo cada medio minuto.',
   'routes.crewSoFar':
-    '{closed} de {stops, plural, one {una parada} other {# paradas}} hechas{isThere, select, true {; en {name} desde las {time}} other {}}.',
+    '{closed} de {stops, plural, one {# parada hecha} other {# paradas hechas}}{isThere, select, true {; en {name} desde las {time}} other {}}.',
 };
