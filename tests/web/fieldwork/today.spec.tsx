@@ -1,5 +1,6 @@
 import { cleanup, screen, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { Phone } from '../../../apps/web/src/offline/phone.js';
 import { afterEvent, EMPTY, isWriting } from '../../../apps/web/src/offline/outbox.js';
 import { TodayPage } from '../../../apps/web/src/features/fieldwork/today/TodayPage.js';
 import { builtCrew } from '../support/built.js';
@@ -111,4 +112,28 @@ it('a form that was left days ago holds up no newer version, one of today does',
   expect(isWriting(typed, new Date('2026-09-27T17:43:00Z'))).toBe(false);
   const cleared = afterEvent(typed, { type: 'cleared', draft: 'done.st1' });
   expect([isWriting(cleared, new Date(at)), cleared.typedAt]).toEqual([false, {}]);
+});
+
+it('a phone that is full opens all the same, shows what is on it, and goes on when there is room again', async () => {
+  const given = { now: () => new Date('2026-09-24T17:43:00Z') };
+  const said = { kind: 'arrive', payloadVersion: 1, body: '{}', subject: 'arrive st1', words: 'your arrival' };
+  const before = await Phone.open('full', given);
+  const { key } = await before.save(said);
+  await before.happen({ type: 'sending', keys: [key] });
+  before.close();
+  const { put } = IDBObjectStore.prototype;
+  IDBObjectStore.prototype.put = () => {
+    throw new DOMException('no room', 'QuotaExceededError');
+  };
+  const full = await Phone.open('full', given).finally(() => {
+    IDBObjectStore.prototype.put = put;
+  });
+  expect(full.outbox.operations).toMatchObject([{ key, state: 'queued', hasLeft: true }]);
+  expect(full.trouble).not.toBeNull();
+  await full.happen({ type: 'typed', draft: 'done.st1', value: 'Set', at: '2026-09-24T17:44:00Z' });
+  expect(full.trouble).toBeNull();
+  full.close();
+  const again = await Phone.open('full', given);
+  expect(again.outbox.operations).toMatchObject([{ key, state: 'queued' }]);
+  again.close();
 });

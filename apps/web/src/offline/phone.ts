@@ -26,6 +26,8 @@ export class Phone {
   private isClosed = false;
   private readonly typing = new Map<string, { readonly value: unknown; readonly kept: Promise<void> }>();
   private lastTrouble: unknown = null;
+  /** When it was opened, while the store had no room to write that down. */
+  private openedFull: string | null = null;
 
   private constructor(
     private readonly store: Store,
@@ -42,7 +44,7 @@ export class Phone {
     phone = new Phone(store, deviceId, given);
     phone.shelves = new Map((await sweptShelf(store, given.now())).map((row) => [row.name, row]));
     phone.listen(name);
-    await phone.happen({ type: 'restarted', at: given.now().toISOString() });
+    await phone.restart(given.now().toISOString());
     return phone;
   }
 
@@ -150,17 +152,35 @@ export class Phone {
     });
   }
 
+  /** A phone that is full opens too: what is on it is shown, and goes on when there is room again. */
+  private async restart(at: string): Promise<void> {
+    try {
+      await this.happen({ type: 'restarted', at });
+    } catch (problem) {
+      if (!isFull(problem)) throw problem;
+      this.openedFull = at;
+      const tx = this.store.transaction([...OF_OUTBOX], 'readonly') as unknown as OutboxWrite;
+      this.current = this.restarted(await this.present(tx));
+    }
+  }
+
+  /** What was on its way when the page before ended waits again. */
+  private restarted(outbox: Outbox): Outbox {
+    return this.openedFull === null ? outbox : afterEvent(outbox, { type: 'restarted', at: this.openedFull });
+  }
+
   private async write(event: Event, picture: ArrayBuffer | undefined): Promise<void> {
     const tx = this.store.transaction([...OF_OUTBOX], 'readwrite') as unknown as OutboxWrite;
     try {
       const before = await this.present(tx);
-      const after = afterEvent(before, event);
+      const after = afterEvent(this.restarted(before), event);
       const stamp = Number((await tx.objectStore('facts').get('stamp')) ?? 0) + 1;
       await put(tx, before, after, { stamp });
       if (picture && event.type === 'saved') await tx.objectStore('pictures').put({ key: event.key, bytes: picture });
       await tx.done;
       this.current = after;
       this.stamp = stamp;
+      this.openedFull = null;
       this.lastTrouble = null;
     } catch (problem) {
       this.lastTrouble = problem;
@@ -209,6 +229,8 @@ export class Phone {
     for (const listener of this.listeners) listener();
   }
 }
+
+const isFull = (problem: unknown): boolean => problem instanceof DOMException && problem.name === 'QuotaExceededError';
 
 /** Days over are not kept on the phone: what was downloaded longer ago than this is taken off. */
 const SHELF_DAYS = 14;

@@ -64,7 +64,10 @@ function Sending({ clock, children }: Props) {
     let timer: ReturnType<typeof setTimeout> | undefined;
     let delayMs = LEAST_DELAY_MS;
     const sendNow = async (): Promise<void> => {
-      await sender.run();
+      await sender.run().catch((problem: unknown) => {
+        // What the phone could not write down it says itself, above the dock.
+        if (phone.trouble === null) throw problem;
+      });
       clearTimeout(timer);
       const isLeft = nextBatch(phone.outbox).length > 0 || nextPicture(phone.outbox) !== null;
       delayMs = isLeft ? Math.min(EVERY_MS, delayMs * 2) : LEAST_DELAY_MS;
