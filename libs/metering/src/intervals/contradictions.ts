@@ -13,7 +13,7 @@ export interface Contradiction {
 }
 
 /** Standard deviations beyond which a difference is no longer resolution. */
-const BEYOND_SDS = 3;
+const BEYOND_SDS = 4;
 
 /** Share of an interval that crosses an end is this uncertain, as in the account. */
 const SHARE_SD = 0.2;

@@ -96,7 +96,7 @@ export function episodesOf(meter, told = TOLD) {
   const lives = livesOf(meter);
   const doubtful = lives.flatMap((life) => life.doubtful);
   if (evidence.usage) return [...doubtful, ...judgeHourly(evidence)];
-  return [...doubtful, ...judgeMonthly({ ...evidence, intervals: monthlyIntervals(meter, lives) }, told)];
+  return [...doubtful, ...judgeMonthly({ ...evidence, intervals: monthlyIntervals(meter, lives), billed: evidence.intervals }, told)];
 }
 
 const rowOf = ({ property, meter, evidence }, episode) => [

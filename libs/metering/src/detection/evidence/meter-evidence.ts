@@ -34,7 +34,8 @@ export interface StepUsage {
  *
  * `programmedLitres` and `neededLitres` are gross, of this meter's zones by the flows on record; `programmedIsEstimate` marks days on which
  * a controller computes its own times. `programmedRelativeSd` is systematic: how far the flows on record may be off altogether.
- * `runs` are in order of their begin; `intervals` are one source per instant, in order of time, without those between doubtful readings.
+ * `runs` are in order of their begin; `intervals` are one source per instant, in order of time, without those between doubtful readings; `billed` are all
+ * bills of a meter, also where it is read: a bill may come before the next reading.
  */
 export interface MeterEvidence {
   readonly meterId: string;
@@ -54,6 +55,7 @@ export interface MeterEvidence {
   readonly zones: readonly EvidenceZone[];
   readonly runs: readonly EvidenceRun[];
   readonly intervals: readonly UsageInterval[];
+  readonly billed?: readonly UsageInterval[];
   readonly usage: StepUsage | null;
   readonly pricePerLitre: number | null;
 }

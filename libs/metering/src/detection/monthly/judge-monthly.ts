@@ -2,9 +2,10 @@ import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
 import type { Episode } from '../evidence/episode.js';
 import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import type { Thresholds } from '../thresholds.js';
+import { withBills } from './beside/bills-between.js';
 import { type IntervalVolumes, intervalVolumes } from './interval-volumes.js';
 import { habitOnRecord } from './meter-habit.js';
-import { NeedWatch } from './need/need-watch.js';
+import { NeedWatch } from './beside/need-watch.js';
 import { RatioWatch } from './ratio-watch.js';
 
 /** An assumption on the safe side. */
@@ -31,6 +32,14 @@ const OF_FIRST = 0.5;
  * @returns Episodes in the order in which they were opened. [code]
  */
 export function judgeMonthly(evidence: MeterEvidence, thresholds: Thresholds): readonly Episode[] {
+  const read = judgedBy(evidence, thresholds);
+  const readings = evidence.intervals.filter(({ source }) => source === 'readings');
+  if (!evidence.billed?.length || !readings.length) return read;
+  const billed = judgedBy({ ...evidence, intervals: evidence.billed }, thresholds);
+  return [...withBills(read, billed, readings)].sort((a, b) => a.openedLocalDay - b.openedLocalDay);
+}
+
+function judgedBy(evidence: MeterEvidence, thresholds: Thresholds): readonly Episode[] {
   const { meterId, zones, pricePerLitre, kind, indoorLitresPerDay } = evidence;
   const judged = { meterId, zones, price: pricePerLitre, thresholds };
   const intervals = intervalVolumes(evidence);

@@ -86,6 +86,7 @@ function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, in
     zones: flows,
     runs: own ? runsOf(gathered, own, [...fedDays(usage, calendar), ...daysOfReading(judged, calendar)]) : [],
     intervals: judged,
+    billed: intervals.filter(({ source, fromLocalDay }) => source === 'bills' && fromLocalDay >= firstDay),
     usage: usage && { ...usage, resolutionLitres: step },
     pricePerLitre,
   };
