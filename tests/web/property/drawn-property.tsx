@@ -183,7 +183,14 @@ const quail = builtProperty('p1', 'Quail Commons', {
       closedAt: null,
       doneNote: 'Meter read',
       recordedBy: 'Marisol Vance',
+      workedMinutes: 90,
+      materials: [{ name: 'nozzle', count: 2, unit: null }],
       zoneNotes: [],
+      zoneTests: [{ id: 't1', zoneId: 'z1', kind: 'flow', flowLPerMin: 75.70823568, duLq: null, catchesMl: [], onRecord: true }],
+      photos: [
+        { id: 'ph1', takenAt: '2026-09-15T14:20:00Z', arrivedAt: '2026-09-15T15:00:00Z' },
+        { id: 'ph2', takenAt: '2026-09-15T14:21:00Z', arrivedAt: null },
+      ],
     },
   ],
   changes: [

@@ -179,8 +179,14 @@ describe('what was found, done and changed at a property', () => {
       ['Read Adjust the controller', 'done, Tue 1 Sep, 8:00 am', 'read and photographed', '$40'],
     ]);
     expect(rows((await section('Visited once')).getByRole('table'))).toEqual([
-      ['Tue 15 Sep, 7:10 amnot closed yet', 'Marisol Vance', 'Meter read', ''],
+      [
+        'Tue 15 Sep, 7:10 amnot closed yet',
+        'Marisol Vance',
+        'Meter read1 h 30 min of workused: 2 nozzlePool lawn: 20 gpm by the meter, now on recordphoto 1 one photo is still on a phone',
+        '',
+      ],
     ]);
+    expect(screen.getByRole('link', { name: /^Photo of Tue 15 Sep/ }).getAttribute('href')).toBe('/api/photos/ph1');
     await user.click(screen.getByText('Show the one change'));
     expect(rows((await section('What was changed, by whom')).getByRole('table'))).toEqual([
       ['Wed 2 Sep, 8:00 am', 'June Halvorsen', 'zone: changed', 'areaM2: 800', 'areaM2: 900'],

@@ -6,6 +6,7 @@ import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { Head, Table } from '../../../ui/tables/Table.js';
+import { VisitFacts } from './VisitFacts.js';
 
 const visitsOfProperty = graphql(`
   fragment VisitsOfProperty on Property {
@@ -18,9 +19,11 @@ const visitsOfProperty = graphql(`
       recordedBy
       doneNote
       leftNote
-      zoneNotes {
-        id
-      }
+      ...FactsOfVisit
+    }
+    zones {
+      id
+      name
     }
   }
 `);
@@ -28,7 +31,8 @@ const visitsOfProperty = graphql(`
 /** What really happened here, the newest visit first. */
 export function VisitsSection({ property }: { readonly property: FragmentType<VisitsOfPropertyFragment> }) {
   const intl = useIntl();
-  const { visits, timeZone } = useMasked(visitsOfProperty, property);
+  const { visits, timeZone, zones } = useMasked(visitsOfProperty, property);
+  const zoneNames = new Map(zones.map(({ id, name }) => [id, name]));
   const newestFirst = [...visits].sort((one, other) => other.arrivedAt.localeCompare(one.arrivedAt));
   const heading = intl.formatMessage({ id: 'property.visits' }, { count: visits.length });
   if (visits.length === 0) return <Section heading={heading} />;
@@ -48,7 +52,7 @@ export function VisitsSection({ property }: { readonly property: FragmentType<Vi
         }
       >
         {newestFirst.map((visit) => (
-          <VisitRow key={visit.id} visit={visit} timeZone={timeZone} />
+          <VisitRow key={visit.id} visit={visit} timeZone={timeZone} zoneNames={zoneNames} />
         ))}
       </Table>
     </Section>
@@ -58,9 +62,11 @@ export function VisitsSection({ property }: { readonly property: FragmentType<Vi
 interface RowProps {
   readonly visit: VisitsOfPropertyFragment['visits'][number];
   readonly timeZone: string;
+  readonly zoneNames: ReadonlyMap<string, string>;
 }
 
-function VisitRow({ visit: { arrivedAt, closedAt, recordedBy, doneNote, leftNote, zoneNotes }, timeZone }: RowProps) {
+function VisitRow({ visit, timeZone, zoneNames }: RowProps) {
+  const { arrivedAt, closedAt, recordedBy, doneNote, leftNote } = visit;
   const { moment } = useFormats();
   return (
     <tr>
@@ -75,11 +81,7 @@ function VisitRow({ visit: { arrivedAt, closedAt, recordedBy, doneNote, leftNote
       <td>{recordedBy}</td>
       <td>
         {doneNote}
-        {zoneNotes.length > 0 && (
-          <span className="xs soft line">
-            <FormattedMessage id="property.visits.zones" values={{ count: zoneNotes.length }} />
-          </span>
-        )}
+        <VisitFacts visit={visit} zoneNames={zoneNames} />
       </td>
       <td>{leftNote}</td>
     </tr>
