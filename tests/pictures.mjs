@@ -79,6 +79,8 @@ const PICTURES = [
   ['month-plan', 'office', '/routes/month'],
   ['rule-change', 'office', async (page) => `/rule-change/${await supplier(page)}`],
   ['reports', 'office', '/reports'],
+  ['company-month', 'office', '/reports/company'],
+  ['setup-brand', 'office', '/setup/reports'],
   ['import', 'office', '/setup'],
   ['setup-properties', 'office', '/setup/properties'],
   ['setup-people', 'owner', '/setup/people'],
@@ -109,9 +111,19 @@ const LOOKS = [
     colorScheme: 'light',
     language: 'es',
     of: (name) =>
-      ['portfolio', 'property', 'finding', 'finding-hours', 'month', 'routes', 'month-plan', 'rule-change', 'reports', 'import'].includes(
-        name,
-      ),
+      [
+        'portfolio',
+        'property',
+        'finding',
+        'finding-hours',
+        'month',
+        'routes',
+        'month-plan',
+        'rule-change',
+        'reports',
+        'company-month',
+        'import',
+      ].includes(name),
   },
   { suffix: '-phone-es', viewport: PHONE, colorScheme: 'light', language: 'es', of: isOfThePhone },
 ];

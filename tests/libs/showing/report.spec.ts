@@ -131,6 +131,8 @@ it('names the zone of a finding, and tells a month’s water of it, or a year’
   expect(said('steady flow')).toBe(
     'Look for the leak, the broken pipe or the valve that does not close: Lawn. It has been seen since Sunday 2 August. It would save about 12.3 m³, about $24 a month.',
   );
+  // Water that did not come is no saving.
+  expect(said('not delivering')).toBe('Check the valves and the controller: Lawn. It has been seen since Sunday 2 August.');
   expect(said('mixed water needs', 'es')).toBe(
     'Dar su propia zona a las plantas con distintas necesidades: Lawn. Se ve desde el domingo 2 de agosto. Ahorraría unos 148 m³, unos $288 al año.',
   );

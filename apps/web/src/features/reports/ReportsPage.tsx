@@ -80,7 +80,10 @@ function Reports({ data, children }: Props) {
   const [chosen, setChosen] = useState<readonly string[]>([]);
   const { portfolio, waterReports, clients, properties, clientQuestions } = data;
   const month = place.month ?? newestWhole(portfolio.months, portfolio.month, portfolio.through);
-  const reports = waterReports.filter(({ untilOn }) => untilOn.startsWith(month));
+  const names = new Map([...clients, ...properties].map(({ id, name }) => [id, name]));
+  const byName = (a: { clientId: string }, b: { clientId: string }): number =>
+    (names.get(a.clientId) ?? '').localeCompare(names.get(b.clientId) ?? '');
+  const reports = waterReports.filter(({ untilOn }) => untilOn.startsWith(month)).sort(byName);
   const chosenIn = (state: string): string[] =>
     reports.filter((report) => report.state === state && chosen.includes(report.id)).map(({ id }) => id);
   const counted = (state: string): number => reports.filter((report) => report.state === state).length;
@@ -119,13 +122,7 @@ function Reports({ data, children }: Props) {
         <OneReport key={place.report} id={place.report} emails={emailsOf(data, place.report)} onClose={() => change({ report: null })} />
       )}
       <div className="report-list">
-        <ReportTable
-          reports={reports}
-          names={new Map([...clients, ...properties].map(({ id, name }) => [id, name]))}
-          chosen={chosen}
-          onChoose={setChosen}
-          open={place.report}
-        />
+        <ReportTable reports={reports} names={names} chosen={chosen} onChoose={setChosen} open={place.report} />
       </div>
       <DraftOne month={month} clients={clients} properties={properties} onMade={(report) => change({ report })} />
       <Questions questions={clientQuestions} />

@@ -9,7 +9,7 @@ import type { Savings } from './savings.js';
 import { savingOfAll } from './savings-of-all.js';
 
 const SHOWN = ['metered', 'needed', 'aboveNeed'] as const;
-const MOST_RECOMMENDED = 6;
+const MOST_RECOMMENDED = 4;
 
 /** What a page of all properties is made from. */
 interface Given {

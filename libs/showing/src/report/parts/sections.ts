@@ -10,6 +10,8 @@ const MOST_RECOMMENDED = 3;
 const MONTHS_OF_YEAR = 12;
 /** Under this an amount of money is written as 0, and left out. */
 const LEAST_MONEY = 0.5;
+/** What is put right with more water, or with as much either way: it is advised, and no saving is promised. */
+const SAVE_NOTHING = new Set(['under-programmed', 'not delivering', 'zone flow changed', 'flow to be tested']);
 /** Findings that are the office's business, not the client's. */
 const INTERNAL = new Set(['doubtful reading', 'stale', 'flow to be tested']);
 
@@ -157,7 +159,7 @@ function adviceLine(writer: Writer, finding: GivenFinding, after: string): Repor
   const since = isNew ? words.say('recommended.sinceThen', { day: writer.formats.dayInWords(finding.fromOn) }) : '';
   const state = since + (finding.state === 'in work' ? words.say('recommended.inWork') : '');
   const amounts = amountsOf(writer, finding, `recommended.${finding.id}`, labels);
-  if (amounts.litres === null || finding.kind === 'under-programmed')
+  if (amounts.litres === null || SAVE_NOTHING.has(finding.kind))
     return { id: finding.id, says: words.say('recommended.findingOnly', { action, state }), figures: [], photos: [] };
   const money = amounts.money ? words.say('saved.money', { money: amounts.money }) : '';
   return {

@@ -1,4 +1,5 @@
 import type {
+  Drawn,
   ReportLine,
   ReportMethod,
   ReportModel,
@@ -28,7 +29,7 @@ function table({ title, heads, rows, notes }: ReportTable, level: number): strin
     return `<tr${isTotal ? ' class="total"' : ''}><th scope="row">${text(label)}</th>${written.join('')}</tr>`;
   });
   const reasons = notes.map((note) => `<small>${text(note)}</small>`).join('');
-  return `<h${level}>${text(title)}</h${level}><div class="wide"><table${heads.length === 2 ? ' class="list"' : ''}><thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table></div>${reasons}`;
+  return `<h${level}>${text(title)}</h${level}><div class="wide" tabindex="0" role="group" aria-label="${text(title)}"><table${heads.length === 2 ? ' class="list"' : ''}><thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table></div>${reasons}`;
 }
 
 function line({ says, photos }: ReportLine): string {
@@ -46,12 +47,16 @@ function year({ title, scale, months }: YearOfGauges, level: number): string {
   return `<h${level}>${text(title)}</h${level}><div class="year">${figures.join('')}</div><p class="soft">${text(scale)}</p>`;
 }
 
+/** A drawing that keeps the size at which its words can be read: where it is wider than the screen, it is moved by hand or key. */
+const gaugeOf = ({ svg }: Drawn, name: string): string =>
+  `<div class="gauge" tabindex="0" role="group" aria-label="${text(name)}">${svg}</div>`;
+
 /** All properties of a client together. */
 function allOf(verdict: string, all: ReportOfAll): string {
   return [
     `<h1>${text(verdict)}</h1>`,
     all.why ? `<p class="lede">${text(all.why)}</p>` : '',
-    all.gauge ? `<div class="gauge">${all.gauge.svg}</div>` : '',
+    all.gauge ? gaugeOf(all.gauge, all.table.title) : '',
     table(all.table, 2),
     all.year ? year(all.year, 2) : '',
     `<div class="two">${all.sections.map((each) => section(each, 2)).join('')}</div>`,
@@ -69,7 +74,7 @@ function page(content: ReportPage, isOnly: boolean): string {
     `<article>${isOnly ? `<h1>${text(content.verdict)}</h1>` : `<h2>${text(content.verdict)}</h2>`}`,
     content.why ? `<p class="lede">${text(content.why)}</p>` : '',
     content.where ? `<p class="soft">${text(content.where)}</p>` : '',
-    `<div class="gauge">${content.gauge.svg}</div>`,
+    gaugeOf(content.gauge, content.name),
     year(content.year, level),
     `<div class="two">${content.sections.map((each) => section(each, level)).join('')}</div>`,
     content.tables.map((each) => table(each, level)).join(''),
