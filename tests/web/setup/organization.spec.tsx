@@ -16,10 +16,24 @@ const organization = {
   leastMoney: 12.5,
   now: '2026-09-24T15:00:00Z',
 };
+const planSetting = {
+  version: 0,
+  waterFrom: '22:00',
+  waterUntil: '06:00',
+  thirst: 3,
+  waste: 1,
+  keyPress: gallons(2),
+  watering: gallons(1),
+};
 const meIn = (given: object = {}) => ({ ...ownerOf(), organization: { ...organization, ...given } });
 
 const draw = (answers: Readonly<Record<string, unknown>> = {}) =>
-  drawPage(<SetupPage />, { route: '/setup/*', at: '/setup/organization', viewer: ownerOf(), answers: { me: meIn(), ...answers } });
+  drawPage(<SetupPage />, {
+    route: '/setup/*',
+    at: '/setup/organization',
+    viewer: ownerOf(),
+    answers: { me: meIn(), planSetting, ...answers },
+  });
 
 describe('the organization', () => {
   it('shows its thresholds in its own units, and sends back what nobody touched unrounded', async () => {
@@ -71,5 +85,29 @@ describe('clearing the demonstration', () => {
     expect(calls).toHaveLength(0);
     await user.click(within(asked).getByRole('button', { name: 'Take it away' }));
     await waitFor(() => expect(onCleared).toHaveBeenCalledOnce());
+  });
+});
+
+describe('what programs are planned by', () => {
+  it('is changed in the units of the organization, and what nobody touched goes back as it was', async () => {
+    const { user, calls } = draw({ changePlanSetting: { ...planSetting, version: 1 } });
+    const presses = await screen.findByLabelText<HTMLInputElement>('Water that one key press may save at least');
+    await user.clear(presses);
+    await user.type(presses, '5');
+    await user.click(screen.getByRole('button', { name: 'Save what plans go by' }));
+    await waitFor(() => expect(calls.some(({ name }) => name === 'ChangePlanSetting')).toBe(true));
+    const { version, input } = calls.find(({ name }) => name === 'ChangePlanSetting')!.variables as { version: number; input: object };
+    const { version: _, ...kept } = planSetting;
+    expect({ version, ...input }).toEqual({ ...kept, version: 0, keyPress: expect.closeTo(gallons(5), 6) });
+  });
+
+  it('says that thirst costs more than waste, and sends nothing', async () => {
+    const { user, calls } = draw();
+    const thirst = await screen.findByLabelText('Price of water that plants go without');
+    await user.clear(thirst);
+    await user.type(thirst, '0.5');
+    await user.click(screen.getByRole('button', { name: 'Save what plans go by' }));
+    expect((await screen.findAllByText(/^Thirst must cost at least as much as waste/)).length).toBeGreaterThan(0);
+    expect(calls.some(({ name }) => name === 'ChangePlanSetting')).toBe(false);
   });
 });

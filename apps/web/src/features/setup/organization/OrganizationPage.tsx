@@ -4,6 +4,7 @@ import { graphql } from '../../../graphql/__generated__/gql.js';
 import { Fetched } from '../../../page/Fetched.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
 import { ClearDemo } from './ClearDemo.js';
+import { PlanSettingForm } from './PlanSettingForm.js';
 import { OrganizationForm } from './OrganizationForm.js';
 
 const organizationDocument = graphql(`
@@ -41,6 +42,7 @@ export function OrganizationPage() {
           me && (
             <>
               <OrganizationForm key={me.organization.version} organization={me.organization} onSaved={() => void query.refetch()} />
+              <PlanSettingForm />
               {me.organization.isDemo && (
                 <div className="after-part">
                   <ClearDemo name={me.organization.name} />
