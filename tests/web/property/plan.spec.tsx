@@ -58,6 +58,17 @@ const plan = (given: object = {}) => ({
   }),
   leastChange: { kind: 'percent and days', programs: programs(80), result: result(1500, 3000, { keyPresses: 2 }) },
   full: { kind: 'full', programs: programs(100), result: result(500, 400, { keyPresses: 11 }) },
+  choices: [
+    {
+      zoneId: 'z1',
+      station: 3,
+      choices: [
+        { choice: 'thirstiest', neededLitres: gallons(20_000), minutes: 40 },
+        { choice: 'middle', neededLitres: gallons(14_000), minutes: 28 },
+        { choice: 'modest', neededLitres: gallons(5000), minutes: 10 },
+      ],
+    },
+  ],
   impossible: [
     {
       zoneId: 'z1',
@@ -155,6 +166,14 @@ describe('the plan of a controller', () => {
     page({ viewer: viewerOf({ role: 'client', permissions: ['read property', 'read reports'] }) });
     await screen.findByRole('heading', { level: 1 });
     expect(screen.queryByText(/^What controller Clubhouse would/)).toBeNull();
+  });
+});
+
+describe('zones whose plants do not fit together', () => {
+  it('are shown with what each choice gives, its minutes, and the gallons between them', async () => {
+    await opened(plan());
+    const table = await screen.findByRole('table', { name: /three choices for zones whose plants do not fit together/ });
+    expect(within(table).getAllByRole('row')[1]?.textContent).toContain('20,00040 min14,00028 min5,00010 min15,000');
   });
 });
 

@@ -1,6 +1,7 @@
 import type { PlanInput, ZoneToPlan } from '@rillbook/irrigation/planning/plan-input.js';
 import type { WateringRule } from '@rillbook/irrigation/rules/watering-rule.js';
 import type { Program } from '@rillbook/irrigation/settings/settings-fact.js';
+import type { AccountZone } from '@rillbook/metering/account/account-input.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
 import { todayOf } from '../../../platform/jobs/clock.js';
@@ -21,7 +22,12 @@ export type UnplannedCode = 'NO_ZONES' | 'NO_WEATHER' | 'FLOWS_NOT_KNOWN' | 'STA
 
 /** What a controller is planned from, or why it cannot be. */
 export type Gathered =
-  | { readonly input: PlanInput; readonly needMonths: readonly string[]; readonly reason: null }
+  | {
+      readonly input: PlanInput;
+      readonly needMonths: readonly string[];
+      readonly accountZones: ReadonlyMap<string, AccountZone>;
+      readonly reason: null;
+    }
   | { readonly input: null; readonly reason: { readonly code: UnplannedCode; readonly details: Record<string, unknown> } };
 
 /** A controller as its table has it. */
@@ -62,7 +68,7 @@ export async function gatherPlan(
     flowLimitLPerMin: zones.flowLimit,
     weights: { thirst, waste, keyPress, watering },
   };
-  return { input, needMonths: zones.months, reason: null };
+  return { input, needMonths: zones.months, accountZones: zones.accountZones, reason: null };
 }
 
 async function rulesOf(tx: OrganizationTransaction, property: PropertyRow) {
@@ -78,6 +84,7 @@ async function presentPrograms(tx: OrganizationTransaction, controllerId: string
 interface GatheredZones {
   readonly zones: readonly ZoneToPlan[];
   readonly months: readonly string[];
+  readonly accountZones: ReadonlyMap<string, AccountZone>;
   readonly water: string | null;
   readonly flowLimit: number | null;
 }
@@ -111,6 +118,7 @@ async function gatherZones(
   return {
     zones: planned.flatMap(({ plan }) => plan ?? []),
     months: needs.months,
+    accountZones: new Map([...needs.zones].map(([id, { zone }]) => [id, zone])),
     water: waters.size === 1 ? (meters[0]?.water ?? null) : null,
     flowLimit: limits.length ? Math.min(...limits) : null,
   };

@@ -7,6 +7,7 @@ import { Tx } from '../../../platform/identity/tx.js';
 import { todayOf } from '../../../platform/jobs/clock.js';
 import { controllerOfId } from '../../portfolio/controllers/controller.loader.js';
 import { Controller } from '../../portfolio/controllers/controller.type.js';
+import { choicesOfPlan } from './care-choices.js';
 import { ControllerPlan } from './controller-plan.type.js';
 import { planOfController } from './plan-of-controller.service.js';
 import { showPlan } from './show-plan.js';
@@ -25,6 +26,7 @@ export class ControllerPlanResolver {
     const asked = month ?? todayOf(await organizations.own(tx)).slice(0, 7);
     const row = (await controllerOfId.of(tx).load(controller.id))!;
     const { gathered, plan } = await planOfController(tx, row, asked);
-    return showPlan(controller.id, asked, gathered, plan);
+    const choices = gathered.input && plan ? await choicesOfPlan(tx, gathered.input, gathered.accountZones, plan) : [];
+    return Object.assign(showPlan(controller.id, asked, gathered, plan), { choices });
   }
 }

@@ -1,6 +1,7 @@
 import { Field, Float, ID, Int, ObjectType } from '@nestjs/graphql';
 import { MonthScalar } from '../../../platform/graphql/scalars.js';
 import { Reason } from '../../../platform/graphql/reason.type.js';
+import { ZoneChoices } from './zone-choices.type.js';
 import { Program } from '../../settings/programs/program.type.js';
 
 /** What programs do to a zone in the month; wasted is below the roots, run off, or left in lines. */
@@ -161,4 +162,8 @@ export class ControllerPlan {
 
   @Field(() => [ImpossibleNeed])
   impossible: ImpossibleNeed[];
+
+  /** zones whose plants do not fit together */
+  @Field(() => [ZoneChoices])
+  choices: ZoneChoices[];
 }

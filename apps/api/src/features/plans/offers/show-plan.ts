@@ -12,7 +12,7 @@ const MINUTES_PER_HOUR = 60;
 export function showPlan(controllerId: string, month: string, gathered: Gathered, plan: LibraryPlan | null): ControllerPlan {
   const needMonths = gathered.input ? [...gathered.needMonths] : [];
   return Object.assign(new ControllerPlan(), {
-    ...{ controllerId, month, reason: gathered.reason, needMonths },
+    ...{ controllerId, month, reason: gathered.reason, needMonths, choices: [] },
     ...(plan ? planned(plan) : NOTHING_PLANNED),
   });
 }

@@ -31,6 +31,15 @@ export const planDocument = graphql(`
           because
           freedBy
         }
+        choices {
+          zoneId
+          station
+          choices {
+            choice
+            neededLitres
+            minutes
+          }
+        }
       }
     }
   }

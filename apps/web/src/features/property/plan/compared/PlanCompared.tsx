@@ -6,6 +6,7 @@ import { ImpossibleNeeds } from './ImpossibleNeeds.js';
 import { OfferedPrograms } from './OfferedPrograms.js';
 import type { Offer, Plan } from '../plan-document.js';
 import { ResultsTable, type Shown } from './ResultsTable.js';
+import { ZoneChoicesTable } from './ZoneChoicesTable.js';
 import { ZonesCompared } from './ZonesCompared.js';
 
 interface Props {
@@ -42,6 +43,7 @@ export function PlanCompared({ plan, full, name, present, names }: Props) {
       )}
       <ImpossibleNeeds needs={plan.impossible} names={names} />
       <ZonesCompared shown={shown} name={name} names={names} />
+      <ZoneChoicesTable zones={plan.choices} name={name} names={names} />
       {least && <OfferedPrograms offer={least} name={name} present={present} />}
       <OfferedPrograms offer={full} name={name} present={present} />
       <p className="soft">

@@ -58,6 +58,14 @@ export const plan = {
   'plan.freedBy.longer hours, or a second timer beside this one':
     'longer hours, or a second timer beside this one (wiring is a licensed electrician’s work)',
   'plan.freedBy.a timer with more programs': 'a timer with more programs',
+  'plan.choices': '{count, plural, one {One zone has} other {# zones have}} plants that do not fit together',
+  'plan.choices.how':
+    'Water for the thirstiest drowns the others, water for the modest lets some thirst. Minutes are for each start of the full program. Plants at risk need a person’s eye before water is cut.',
+  'plan.choices.table': 'Controller {name}: three choices for zones whose plants do not fit together',
+  'plan.choice.thirstiest': 'For the thirstiest, {unit}',
+  'plan.choice.middle': 'For the mean, {unit}',
+  'plan.choice.modest': 'For the modest, {unit}',
+  'plan.choice.between': 'Between them, {unit}',
   'plan.offer.as set': 'Leave it as it is set',
   'plan.offer.percent': 'Least change: the percent',
   'plan.offer.percent and days': 'Least change: percent and days',

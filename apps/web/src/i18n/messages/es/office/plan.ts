@@ -61,6 +61,14 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.freedBy.longer hours, or a second timer beside this one':
     'más horas, o un segundo controlador junto a este (el cableado es trabajo de un electricista con licencia)',
   'plan.freedBy.a timer with more programs': 'un controlador con más programas',
+  'plan.choices': '{count, plural, one {Una zona tiene} other {# zonas tienen}} plantas que no van juntas',
+  'plan.choices.how':
+    'Regar para las que más piden ahoga a las demás; regar para las modestas deja a algunas con sed. Los minutos son por cada arranque del programa completo. Las plantas en riesgo se revisan en persona antes de quitarles agua.',
+  'plan.choices.table': 'Controlador {name}: tres opciones para las zonas cuyas plantas no van juntas',
+  'plan.choice.thirstiest': 'Para las que más piden, {unit}',
+  'plan.choice.middle': 'Para el promedio, {unit}',
+  'plan.choice.modest': 'Para las modestas, {unit}',
+  'plan.choice.between': 'Entre una y otra, {unit}',
   'plan.offer.as set': 'Dejarlo como está',
   'plan.offer.percent': 'Cambio mínimo: el porcentaje',
   'plan.offer.percent and days': 'Cambio mínimo: porcentaje y días',

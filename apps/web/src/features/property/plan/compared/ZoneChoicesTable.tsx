@@ -1,0 +1,73 @@
+import { FormattedMessage, useIntl } from 'react-intl';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { NOT_KNOWN } from '../../../../i18n/numbers.js';
+import { useVolumeColumn } from '../../../../page/use-volume-column.js';
+import type { Names } from '../../../../says/names.js';
+import { Head, Num, Table } from '../../../../ui/tables/Table.js';
+import type { Plan } from '../plan-document.js';
+
+interface Props {
+  readonly zones: Plan['choices'];
+  readonly name: string;
+  readonly names: Names;
+}
+
+const CHOICES = ['thirstiest', 'middle', 'modest'] as const;
+
+/** Zones whose plants do not fit together: what each choice gives in the month, its minutes, and what lies between the first and the last. */
+export function ZoneChoicesTable({ zones, name, names }: Props) {
+  const intl = useIntl();
+  const formats = useFormats();
+  const column = useVolumeColumn(Math.max(0, ...zones.flatMap(({ choices }) => choices.map(({ neededLitres }) => neededLitres))));
+  if (zones.length === 0) return null;
+  return (
+    <div className="offer">
+      <h3>
+        <FormattedMessage id="plan.choices" values={{ count: zones.length }} />
+      </h3>
+      <p>
+        <FormattedMessage id="plan.choices.how" />
+      </p>
+      <Table
+        name={intl.formatMessage({ id: 'plan.choices.table' }, { name })}
+        isTight
+        head={
+          <tr>
+            <Head>
+              <FormattedMessage id="plan.zone" />
+            </Head>
+            {CHOICES.map((choice) => (
+              <Head key={choice} isNumber>
+                <FormattedMessage id={`plan.choice.${choice}`} values={{ unit: column.unit }} />
+              </Head>
+            ))}
+            <Head isNumber>
+              <FormattedMessage id="plan.choice.between" values={{ unit: column.unit }} />
+            </Head>
+          </tr>
+        }
+      >
+        {zones.map(({ zoneId, station, choices }) => {
+          const litres = choices.map(({ neededLitres }) => neededLitres);
+          return (
+            <tr key={zoneId}>
+              <td>
+                <span className="soft">{station}</span> {names.of(zoneId)}
+              </td>
+              {CHOICES.map((wanted) => {
+                const found = choices.find(({ choice }) => choice === wanted);
+                return (
+                  <Num key={wanted}>
+                    {found ? column.figure(found.neededLitres) : NOT_KNOWN}
+                    {typeof found?.minutes === 'number' && <span className="line soft">{formats.minutes(Math.round(found.minutes))}</span>}
+                  </Num>
+                );
+              })}
+              <Num>{column.figure(Math.max(...litres) - Math.min(...litres))}</Num>
+            </tr>
+          );
+        })}
+      </Table>
+    </div>
+  );
+}
