@@ -57,6 +57,7 @@ const details = {
   input: 'duLq',
   litresPerMinute: 5 * L_PER_GAL,
   usualLitresPerMinute: 3 * L_PER_GAL,
+  runDays: 3,
   litresSoFar: 21_000 * L_PER_GAL,
   times: 3,
   litresEach: 400 * L_PER_GAL,

@@ -3,11 +3,15 @@ import type { ReadingJudgement } from '@rillbook/metering/intervals/judge-readin
 import { type Details, detailsOf, type Reason } from './reason.js';
 import { aboutVolume, messageOf, type Saying, wordOf } from './saying.js';
 import { sourceValues } from './source-values.js';
-import { usageValues } from './usage-values.js';
+import { type DryCode, usageValues } from './usage-values.js';
 import { zoneValues } from './zone-values.js';
 
-/** Every code that a finding says: its kind, or for a doubtful reading the judgement on it. */
-export type FindingCode = Exclude<FindingKind, 'doubtful reading'> | Exclude<ReadingJudgement, 'ok' | 'rollover'> | 'sources-contradict';
+/** Every code that a finding says: its kind, for a doubtful reading the judgement on it, for what hours show what does not deliver. */
+export type FindingCode =
+  | Exclude<FindingKind, 'doubtful reading'>
+  | DryCode
+  | Exclude<ReadingJudgement, 'ok' | 'rollover'>
+  | 'sources-contradict';
 
 type Values = Record<string, string | number>;
 
@@ -24,7 +28,8 @@ export const findingValues: Readonly<Record<FindingCode, (saying: Saying, detail
   'over-programmed': programmed,
   'under-programmed': programmed,
   'unexplained use': (saying, details) => ({
-    extra: aboutVolume(saying.formats, difference(details, 'meteredLitres', 'programmedLitres')),
+    // What the hours show is told by the month at its rate; what readings show, by what passed between them.
+    extra: aboutVolume(saying.formats, difference(details, 'meteredLitres', 'programmedLitres') ?? details.number('litresPerMonth')),
     ...ratios(saying, details),
   }),
   'not delivering': (saying, details) => ({ ...ratios(saying, details), ratio: saying.formats.percent(details.number('ratio')) }),

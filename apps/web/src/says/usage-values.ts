@@ -12,12 +12,15 @@ type UsageCode =
   | 'mixed water needs'
   | 'seen on site';
 
+/** What does not deliver, where the hours tell: one zone, all zones a part of their water, or no run any. */
+export type DryCode = 'not delivering zone' | 'not delivering pressure' | 'not delivering runs';
+
 type Values = Record<string, string | number>;
 
 const oneZone = (saying: Saying, details: Details): Values => zoneValues(saying, [details.text('zoneId') ?? ''].filter(Boolean));
 
 /** The values of their messages, by code. */
-export const usageValues: Readonly<Record<UsageCode, (saying: Saying, details: Details) => Values>> = {
+export const usageValues: Readonly<Record<UsageCode | DryCode, (saying: Saying, details: Details) => Values>> = {
   'steady flow': ({ formats }, details) => ({
     flow: formats.quantity('flow', details.number('litresPerMinute')),
     soFar: aboutVolume(formats, details.number('litresSoFar')),
@@ -37,6 +40,9 @@ export const usageValues: Readonly<Record<UsageCode, (saying: Saying, details: D
     usual: saying.formats.quantity('flow', details.number('usualLitresPerMinute')),
     change: (details.number('ratio') ?? 1) > 1 ? 'more' : 'less',
   }),
+  'not delivering zone': oneZone,
+  'not delivering pressure': ({ formats }, details) => ({ ratio: formats.percent(details.number('ratio')) }),
+  'not delivering runs': (_, details) => ({ days: details.number('runDays') ?? 0 }),
   'breaks a rule': ({ intl }, details) => ({
     rule: details.text('rule') ?? 'none',
     programs: details.texts('programs').length,

@@ -32,7 +32,7 @@ describe('zone flow changed', () => {
       expect(one).toMatchObject({ kind: 'not delivering', zoneIds: [`z${zone + 1}`], causeFamily: `zone flow zone:z${zone + 1}` });
       expect(one?.says).toMatchObject({
         code: 'not delivering zone',
-        details: { lookAt: 'valve or wiring', nowLPerMin: expect.any(Number) },
+        details: { lookAt: 'valve or wiring', litresPerMinute: expect.any(Number) },
       });
     }
   });

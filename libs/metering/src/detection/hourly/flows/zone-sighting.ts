@@ -81,8 +81,8 @@ export function tellChange(meter: ObservedMeter, sighting: Sighting, score: Chan
   sighting.details = {
     change,
     ratio: Math.max(0, 1 + change),
-    usualLPerMin: ofZone ? usual : null,
-    nowLPerMin: ofZone ? Math.max(0, usual * (1 + change)) : null,
+    usualLitresPerMinute: ofZone ? usual : null,
+    litresPerMinute: ofZone ? Math.max(0, usual * (1 + change)) : null,
     likelyZoneIds: zones.map((zone) => meter.evidence.zones[zone]?.zoneId ?? ''),
     lookAt: lookAt(ofZone, none, change),
   };

@@ -212,10 +212,13 @@ function tell({ evidence, usage }: ObservedMeter, { matched }: OffSchedule, sigh
   };
   sighting.details = {
     times: days.length,
-    clockMinute: matched[matched.length - 1]?.clockMinute ?? null,
+    clockTime: clockTimeOf(matched[matched.length - 1]?.clockMinute ?? 0),
     minutes: typicalMinutes,
     litresEach: quantile(litres, 0.5),
     litresPerMinute: quantile(litres, 0.5) / typicalMinutes,
     lookAt: 'controller programs and clock',
   };
 }
+
+const clockTimeOf = (minute: number): string =>
+  [Math.floor(minute / MINUTES_PER_HOUR), Math.floor(minute % MINUTES_PER_HOUR)].map((part) => `${part}`.padStart(2, '0')).join(':');

@@ -42,10 +42,15 @@ const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) =>
     `${more(details, 'meteredLitres', 'neededLitres')} more went through the meter than the plants needed. Settings not known: read the controller.`,
   'over-programmed': (details, finding) => `${programsGive(details, finding)} more than the plants need.${minutesOfNow(details)}`,
   'under-programmed': (details, finding) => `${programsGive(details, finding)} less than the plants need.${minutesOfNow(details)}`,
-  'unexplained use': (details) =>
-    `${more(details, 'meteredLitres', 'programmedLitres')} that no program explains: metered is ${percent(numberOf(details, 'ratio'))} of programmed${usual(details)}.`,
+  'unexplained use': unexplained,
   'not delivering': (details) =>
     `Only ${percent(numberOf(details, 'ratio'))} of what was programmed went through the meter${usual(details)}: a valve may not open, or the controller is off.`,
+  'not delivering zone': (_, { zones }) =>
+    `${zones?.join('; ') || 'A zone'} passes hardly any water when set to run: look at the valve and its wiring first.`,
+  'not delivering pressure': (details) =>
+    `All zones together pass only ${percent(numberOf(details, 'ratio'))} of their usual flow: look at the pressure, a main valve or a filter first.`,
+  'not delivering runs': (details) =>
+    `Nothing went through the meter on ${numberOf(details, 'runDays') ?? 'some'} days on which programs were set to run and no rain explains it: look at the controller and the master valve first.`,
   'flow to be tested': (details) =>
     `Metered is always about ${percent(numberOf(details, 'usualRatio'))} of programmed: the recorded flows of the zones are probably wrong. Test them before believing either.`,
   'over allowance': (details) =>
@@ -83,6 +88,13 @@ const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) =>
 export function findingSays(finding: Finding): string {
   const sentence = SENTENCES[finding.says.code]?.(finding.says.details, finding) ?? `${finding.kind}.`;
   return finding.controller === null ? sentence : `${finding.controller}: ${sentence}`;
+}
+
+// What the hours show is told by the month at its rate, what readings show by what passed between them.
+function unexplained(details: Details): string {
+  const ratio = numberOf(details, 'ratio');
+  if (ratio === null) return `${gallons(numberOf(details, 'litresPerMonth'))} a month that no program explains.`;
+  return `${more(details, 'meteredLitres', 'programmedLitres')} that no program explains: metered is ${percent(ratio)} of programmed${usual(details)}.`;
 }
 
 function programsGive(details: Details, { zones }: Finding): string {

@@ -13,6 +13,12 @@ export const says = {
     '{extra} that no program explains{ratio, select, none {} other {: metered is {ratio} of programmed}}{usual, select, none {} other {, and was {usual} in earlier months}}.',
   'says.finding.not delivering':
     'Only {ratio} of what was programmed went through the meter{usual, select, none {} other {, {usual} in earlier months}}: a valve may not open, or the controller is off.',
+  'says.finding.not delivering zone':
+    '{zones, plural, =0 {A zone passes} one {{zoneName} passes} other {# zones pass}} hardly any water when set to run: look at the valve and its wiring first.',
+  'says.finding.not delivering pressure':
+    'All zones together pass only {ratio} of their usual flow: look at the pressure, a main valve or a filter first.',
+  'says.finding.not delivering runs':
+    'Nothing went through the meter on {days, plural, =0 {days} one {one day} other {# days}} on which programs were set to run and no rain explains it: look at the controller and the master valve first.',
   'says.finding.flow to be tested':
     'Metered is always about {usual} of programmed: the recorded flows of the zones are probably wrong. Test them before believing either.',
   'says.finding.over allowance':

@@ -14,6 +14,12 @@ export const says: Record<keyof typeof english, string> = {
     '{extra} que ningún programa explica{ratio, select, none {} other {: lo medido es el {ratio} de lo programado}}{usual, select, none {} other {, y en meses anteriores era el {usual}}}.',
   'says.finding.not delivering':
     'Solo el {ratio} de lo programado pasó por el medidor{usual, select, none {} other {, {usual} en meses anteriores}}: puede que una válvula no abra o que el controlador esté apagado.',
+  'says.finding.not delivering zone':
+    'Por {zones, plural, =0 {una zona} one {{zoneName}} other {# zonas}} casi no pasa agua cuando debe correr: revise primero la válvula y su cableado.',
+  'says.finding.not delivering pressure':
+    'Por todas las zonas juntas pasa solo el {ratio} del caudal habitual: revise primero la presión, una válvula principal o un filtro.',
+  'says.finding.not delivering runs':
+    'No pasó nada por el medidor en {days, plural, =0 {días} one {un día} other {# días}} en que debían correr programas y ninguna lluvia lo explica: revise primero el controlador y la válvula maestra.',
   'says.finding.flow to be tested':
     'Lo medido es siempre cerca del {usual} de lo programado: los caudales anotados de las zonas probablemente están mal. Mídalos antes de creer a cualquiera de los dos.',
   'says.finding.over allowance':
