@@ -1,5 +1,6 @@
 // Labelled fleets of other worlds than ../world draws: `otherFleet({ seed, each, months })` gives the import folder's texts, truth.csv and gaps.csv.
-import { GALLONS, STYLES, TROUBLES } from './styles.mjs';
+import { STYLES, TROUBLES } from './styles.mjs';
+import { chanceOf, dateOf, instantOf } from './chance.mjs';
 import { registersOf } from './read.mjs';
 
 const DAY = 1440;
@@ -7,28 +8,6 @@ const FIRST_DAY = Date.UTC(2024, 1, 1) / 86_400_000;
 const WEATHER_BEFORE = 110;
 const DAYS_A_MONTH = 30.44;
 const WEEK = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
-
-/** Uniform numbers from 0 to 1: a linear congruential generator modulo 2^48, its upper bits (drand48). */
-export function chanceOf(text) {
-  let state = [...text].reduce((sum, letter) => (sum * 31n + BigInt(letter.codePointAt(0))) & 0xffff_ffff_ffffn, 0x5deece66dn);
-  const next = () => {
-    state = (state * 0x5deece66dn + 11n) & 0xffff_ffff_ffffn;
-    return Number(state >> 16n) / 2 ** 32;
-  };
-  for (let warm = 0; warm < 8; warm += 1) next();
-  const between = (low, high) => low + (high - low) * next();
-  return {
-    next,
-    between,
-    whole: (low, high) => Math.floor(between(low, high + 1)),
-    // Sum of twelve uniform numbers: mean 0, variance 1.
-    normal: () => Array.from({ length: 12 }, next).reduce((sum, value) => sum + value, -6),
-    of: (list) => list[Math.floor(next() * list.length)],
-  };
-}
-
-export const dateOf = (day) => new Date(day * 86_400_000).toISOString().slice(0, 10);
-export const instantOf = (minute) => new Date(minute * 60_000).toISOString().slice(0, 16);
 
 function skyOf(seed, days) {
   const chance = chanceOf(`sky ${seed}`);
@@ -367,5 +346,3 @@ export function otherFleet({ seed, each, months, styles = Object.keys(STYLES) })
   );
   return { files, truth, gaps, lastDay: dateOf(FIRST_DAY + days - 1), siteYears: (sites.length * days) / 365.25, sites };
 }
-
-export { GALLONS };

@@ -1,5 +1,5 @@
 // What is written down of a site's water: registers, bills and feeds.
-import { chanceOf, dateOf, instantOf } from './generate.mjs';
+import { chanceOf, dateOf, instantOf } from './chance.mjs';
 import { GALLONS } from './styles.mjs';
 
 const DAY = 1440;
