@@ -21,7 +21,7 @@ export function PlanFold(props: Props) {
   const [isOpened, setOpened] = useState(false);
   if (!mayDo(viewer, 'read portfolio')) return null;
   return (
-    <details className="fold plan" onToggle={({ currentTarget }) => currentTarget.open && setOpened(true)}>
+    <details className="fold plan-fold" onToggle={({ currentTarget }) => currentTarget.open && setOpened(true)}>
       <summary>
         <FormattedMessage id="plan.open" values={{ name: props.name }} />
       </summary>

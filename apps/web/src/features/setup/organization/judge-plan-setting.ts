@@ -24,9 +24,12 @@ export const planSettingDraft = (formats: Formats, kept: KeptPlanSetting): PlanS
   waterUntil: kept.waterUntil,
   thirst: formats.number(kept.thirst, 2),
   waste: formats.number(kept.waste, 2),
-  keyPress: formats.figureOf('volume', kept.keyPress),
-  watering: formats.figureOf('volume', kept.watering),
+  keyPress: smallVolume(formats, kept.keyPress),
+  watering: smallVolume(formats, kept.watering),
 });
+
+// These are a few litres: the figures of a month's water would round them away.
+const smallVolume = (formats: Formats, litres: number): string => formats.number(litres / (formats.typed('volume', '1') ?? 1), 1);
 
 interface Judged {
   /** What is sent; null where something is wrong. */
