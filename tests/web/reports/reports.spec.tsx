@@ -78,6 +78,8 @@ describe('the reports of a month', () => {
     const sent = report('r1', 'approved', { mails });
     const { user, calls } = page([sent], { waterReport: sent, settleMail: mail('bo', 'sent') }, '/reports?report=r1');
     expect(await screen.findByText('It goes to board@example.test.')).toBeTruthy();
+    const waiting = screen.getByRole('region', { name: 'One mail waits for your word' });
+    expect(within(waiting).getByRole('listitem').textContent).toBe('Quail Commons HOA bo@example.test unknown');
     const lines = screen.getAllByRole('listitem').map(({ textContent }) => textContent);
     expect(lines[1]).toMatch(/^bo@example.test unknown The connection ended before the server answered/);
     expect(lines[2]).toMatch(/^cy@example.test waiting tried 2 times, again .* 451 try later$/);

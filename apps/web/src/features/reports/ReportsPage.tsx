@@ -12,6 +12,7 @@ import { paths } from '../../page/paths.js';
 import { DraftAll } from './DraftAll.js';
 import { DraftOne } from './DraftOne.js';
 import { OneReport } from './one/OneReport.js';
+import { MailsToSettle } from './MailsToSettle.js';
 import { newestWhole } from './period.js';
 import { Questions } from './Questions.js';
 import { ReportTable } from './ReportTable.js';
@@ -27,6 +28,7 @@ export const reportsDocument = graphql(`
       untilOn
       state
       ...ReportRow
+      ...MailsToSettle
     }
     clients {
       id
@@ -125,6 +127,7 @@ function Reports({ data, children }: Props) {
         <ReportTable reports={reports} names={names} chosen={chosen} onChoose={setChosen} open={place.report} />
       </div>
       <DraftOne month={month} clients={clients} properties={properties} onMade={(report) => change({ report })} />
+      <MailsToSettle reports={reports} names={names} />
       <Questions questions={clientQuestions} />
     </>
   );

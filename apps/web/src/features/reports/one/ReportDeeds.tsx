@@ -64,6 +64,11 @@ export function ReportDeeds({ report: masked }: { readonly report: FragmentType<
             <FormattedMessage id="reports.approve" />
           </Button>
         )}
+        {state === 'sent' && (
+          <Button kind="plain" isBusy={send.isBusy} onClick={() => void send.run({ ids: [id] })}>
+            <FormattedMessage id="reports.sendMore" />
+          </Button>
+        )}
         {state === 'approved' && (
           <>
             <Button kind="main" isBusy={send.isBusy} onClick={() => void send.run({ ids: [id] })}>

@@ -112,4 +112,8 @@ export const reports = {
   'reports.mail.refused': 'refused',
   'reports.mail.unknown': 'unknown',
   'reports.mail.bounced': 'came back',
+  'reports.toSettle': '{count, plural, one {One mail waits for your word} other {# mails wait for your word}}',
+  'reports.toSettle.how':
+    'Ask the recipient of one that is unknown, and say in its report what you found. Mend the address of one that was refused or came back under Setup, Clients; then send it again.',
+  'reports.sendMore': 'Send to addresses that have come since',
 };

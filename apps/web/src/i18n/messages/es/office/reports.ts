@@ -116,4 +116,8 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.mail.refused': 'rechazado',
   'reports.mail.unknown': 'no se sabe',
   'reports.mail.bounced': 'devuelto',
+  'reports.toSettle': '{count, plural, one {Un correo espera su decisión} other {# correos esperan su decisión}}',
+  'reports.toSettle.how':
+    'Pregunte al destinatario de uno del que no se sabe, y diga en su informe lo que averiguó. Corrija en Preparación, Clientes la dirección de uno rechazado o devuelto; luego envíelo otra vez.',
+  'reports.sendMore': 'Enviar a las direcciones que llegaron después',
 };

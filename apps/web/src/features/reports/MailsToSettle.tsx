@@ -1,0 +1,56 @@
+import type { FragmentType } from '@apollo/client';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { Link, useLocation } from 'react-router';
+import { graphql } from '../../graphql/__generated__/gql.js';
+import type { MailsToSettleFragment } from '../../graphql/__generated__/graphql.js';
+import type { MessageId } from '../../i18n/catalogue.js';
+import { useMaskedList } from '../../page/use-masked.js';
+import { Section } from '../../ui/frame/Section.js';
+import { openSearch } from './urls.js';
+
+export const mailsToSettle = graphql(`
+  fragment MailsToSettle on WaterReport {
+    id
+    clientId
+    mails {
+      id
+      recipient
+      state
+    }
+  }
+`);
+
+interface Props {
+  readonly reports: readonly FragmentType<MailsToSettleFragment>[];
+  readonly names: ReadonlyMap<string, string>;
+}
+
+const OPEN: ReadonlySet<string> = new Set(['unknown', 'refused', 'bounced']);
+
+/** Mails that wait for a person: of which nobody knows whether they arrived, and those that did not. */
+export function MailsToSettle({ reports: masked, names }: Props) {
+  const intl = useIntl();
+  const { search } = useLocation();
+  const reports = useMaskedList(mailsToSettle, masked);
+  const open = reports.flatMap(({ id, clientId, mails }) =>
+    mails.filter(({ state }) => OPEN.has(state)).map((mail) => ({ ...mail, reportId: id, client: names.get(clientId) ?? '–' })),
+  );
+  if (open.length === 0) return null;
+  return (
+    <Section
+      heading={intl.formatMessage({ id: 'reports.toSettle' }, { count: open.length })}
+      note={<FormattedMessage id="reports.toSettle.how" />}
+    >
+      <ul className="mails">
+        {open.map(({ id, recipient, state, reportId, client }) => (
+          <li key={id}>
+            <Link to={{ search: openSearch(search, reportId) }}>{client}</Link> {recipient}{' '}
+            <span className="soft">
+              <FormattedMessage id={`reports.mail.${state}` as MessageId} />
+            </span>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}
