@@ -117,6 +117,7 @@ const DESK_PAGES = [
   '/routes',
   '/routes/month',
   '/routes/phones',
+  '/routes/sheet',
   '/reports',
   '/reports/company',
   '/setup/reports',

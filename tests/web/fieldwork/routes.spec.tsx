@@ -4,6 +4,8 @@ import { listenToDay } from '../../../apps/web/src/features/fieldwork/routes/liv
 import { MonthPlanPage } from '../../../apps/web/src/features/fieldwork/routes/month/MonthPlanPage.js';
 import { PhonesPage } from '../../../apps/web/src/features/fieldwork/phones/PhonesPage.js';
 import { isOlder } from '../../../apps/web/src/features/fieldwork/phones/versions.js';
+import { daySketch, HALF } from '../../../apps/web/src/features/fieldwork/routes/sheet/day-sketch.js';
+import { RouteSheetPage } from '../../../apps/web/src/features/fieldwork/routes/sheet/RouteSheetPage.js';
 import { RoutesPage } from '../../../apps/web/src/features/fieldwork/routes/RoutesPage.js';
 import { builtCrew, builtProperty, builtWorkOrder } from '../support/built.js';
 import { drawPage, viewerOf } from '../support/draw-page.js';
@@ -389,5 +391,52 @@ describe('the day as it happens', () => {
     expect(screen.getByText('10,000 gal')).toBeTruthy();
     expect(screen.getByText('Asked again every half minute.')).toBeTruthy();
     expect(screen.getByText('1 of 2 stops done; at Old Mill Shops since 8:00 am.')).toBeTruthy();
+  });
+});
+
+describe('the route sheet', () => {
+  const sheetStop = (id: string, latitude: number | null) => ({
+    ...planned(id, `Place ${id}`, 0).stop,
+    property: builtProperty(`p-${id}`, `Place ${id}`, {
+      latitude,
+      longitude: latitude === null ? null : -120.9,
+      meters: [],
+      controllers: [],
+    }),
+  });
+
+  it('has a card for each stop, and a sketch of those whose position is known', async () => {
+    const route = {
+      id: 'r1',
+      version: 1,
+      day: '2026-09-24',
+      note: null,
+      crew: builtCrew('crew-1', 'Crew 1', { startLatitude: 38, startLongitude: -121 }),
+    };
+    const stops = [sheetStop('a', 38.1), sheetStop('b', null), sheetStop('c', 38.2)];
+    drawPage(<RouteSheetPage />, { at: '/routes/sheet?day=2026-09-24', route: '/routes/sheet', answers: { today: [{ ...route, stops }] } });
+    const sketch = await screen.findByRole('img', { name: 'Where the 2 stops lie, in their order' });
+    expect([...sketch.querySelectorAll('text')].map((text) => text.textContent)).toEqual(['1', '3']);
+    expect(screen.getByText(/One stop has no position yet/)).toBeTruthy();
+    expect(screen.getAllByRole('heading', { level: 3 }).map((heading) => heading.textContent)).toEqual([
+      '1. Place a',
+      '2. Place b',
+      '3. Place c',
+    ]);
+  });
+
+  it('puts north up and east right, inside the drawing, and no mark on another', () => {
+    const at = (number: number, latitude: number, longitude: number) => ({ number, latitude, longitude });
+    const placed = daySketch([at(1, 38, -121), at(2, 38.1, -121), at(3, 38, -120.9), at(4, 38, -120.9)], { width: 640, height: 240 });
+    const [one, two, three, four] = placed as [
+      (typeof placed)[number],
+      (typeof placed)[number],
+      (typeof placed)[number],
+      (typeof placed)[number],
+    ];
+    expect(two.y).toBeLessThan(one.y);
+    expect(three.x).toBeGreaterThan(one.x);
+    expect(Math.hypot(three.x - four.x, three.y - four.y)).toBeGreaterThanOrEqual(2 * HALF);
+    for (const { x, y } of placed) expect([x > HALF, x < 640 - HALF, y > HALF, y < 240 - HALF]).toEqual([true, true, true, true]);
   });
 });

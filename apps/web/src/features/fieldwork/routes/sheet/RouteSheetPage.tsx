@@ -8,6 +8,7 @@ import { useViewer } from '../../../../session/viewer.js';
 import { Button } from '../../../../ui/forms/Button.js';
 import { PageHead } from '../../../../ui/frame/PageHead.js';
 import { EmptyState } from '../../../../ui/states/States.js';
+import { SheetMap } from './SheetMap.js';
 import { SheetStop } from './SheetStop.js';
 import './sheet.css';
 import { sheetAddress } from './urls.js';
@@ -20,6 +21,8 @@ export const routeSheetDocument = graphql(`
       crew {
         id
         name
+        startLatitude
+        startLongitude
         members {
           id
           person {
@@ -30,11 +33,33 @@ export const routeSheetDocument = graphql(`
       }
       stops {
         id
+        property {
+          id
+          name
+          latitude
+          longitude
+        }
         ...SheetStop
       }
     }
   }
 `);
+
+type Known = number | null | undefined;
+
+const startOf = ({
+  startLatitude: latitude,
+  startLongitude: longitude,
+}: {
+  readonly startLatitude?: Known;
+  readonly startLongitude?: Known;
+}) => (typeof latitude === 'number' && typeof longitude === 'number' ? { latitude, longitude } : null);
+
+const placeOf = ({ name, latitude, longitude }: { readonly name: string; readonly latitude?: Known; readonly longitude?: Known }) => ({
+  name,
+  latitude: latitude ?? null,
+  longitude: longitude ?? null,
+});
 
 /** A crew's day on paper: the list of stops, and a card for each to write on. */
 export function RouteSheetPage() {
@@ -67,6 +92,7 @@ export function RouteSheetPage() {
               <p className="sheet-care">
                 <FormattedMessage id="sheet.care" />
               </p>
+              <SheetMap start={startOf(crew)} stops={stops.map(({ property }) => placeOf(property))} />
               <ol className="sheet-stops">
                 {stops.map((stop, at) => (
                   <SheetStop key={stop.id} stop={stop} number={at + 1} />

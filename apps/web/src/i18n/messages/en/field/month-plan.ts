@@ -82,4 +82,7 @@ export const monthPlan = {
   'season.over':
     'All {all, plural, one {# property} other {# properties}} looked at: {made, plural, =0 {no controller is worth the way} one {one order made} other {# orders made}}.',
   'season.close': 'Close',
+  'sheet.map': 'Where the {stops} stops lie, in their order',
+  'sheet.mapHow':
+    'North is up. Lines show the order, not the roads{hasStart, select, true {; the filled square is where the day starts} other {}}.{missing, plural, =0 {} one { One stop has no position yet.} other { # stops have no position yet.}}',
 };

@@ -85,4 +85,7 @@ export const monthPlan: Record<keyof typeof english, string> = {
   'season.over':
     '{all, plural, one {Vista # propiedad} other {Vistas las # propiedades}}: {made, plural, =0 {ningún controlador vale el viaje} one {una orden hecha} other {# órdenes hechas}}.',
   'season.close': 'Cerrar',
+  'sheet.map': 'Dónde están las {stops} paradas, en su orden',
+  'sheet.mapHow':
+    'El norte está arriba. Las líneas muestran el orden, no los caminos{hasStart, select, true {; el cuadro lleno es de donde sale el día} other {}}.{missing, plural, =0 {} one { Una parada todavía no tiene posición.} other { # paradas todavía no tienen posición.}}',
 };
