@@ -9,15 +9,15 @@ import { MonthSelect } from '../../page/MonthSelect.js';
 import { useAddress } from '../../page/use-address.js';
 import { PageHead } from '../../ui/frame/PageHead.js';
 import { paths } from '../../page/paths.js';
-import { DraftAll } from './DraftAll.js';
-import { DraftOne } from './DraftOne.js';
+import { DraftAll } from './drafting/DraftAll.js';
+import { DraftOne } from './drafting/DraftOne.js';
 import { OneReport } from './one/OneReport.js';
 import { MailsToSettle } from './MailsToSettle.js';
-import { newestWhole } from './period.js';
+import { newestWhole } from './drafting/period.js';
 import { Questions } from './Questions.js';
 import { ReportTable } from './ReportTable.js';
 import './reports.css';
-import { UnderWay } from './UnderWay.js';
+import { UnderWay } from './drafting/UnderWay.js';
 import { reportsAddress } from './urls.js';
 
 export const reportsDocument = graphql(`

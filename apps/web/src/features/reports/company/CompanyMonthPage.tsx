@@ -10,7 +10,7 @@ import { useAddress } from '../../../page/use-address.js';
 import { useSays } from '../../../says/use-says.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
 import { Footnote } from '../../../ui/frame/Section.js';
-import { newestWhole } from '../period.js';
+import { newestWhole } from '../drafting/period.js';
 import { reportsAddress } from '../urls.js';
 import { CrewsOfMonth } from './CrewsOfMonth.js';
 import { FindingsOfMonth } from './FindingsOfMonth.js';

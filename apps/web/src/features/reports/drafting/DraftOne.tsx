@@ -1,13 +1,13 @@
 import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
-import { graphql } from '../../graphql/__generated__/gql.js';
-import type { ReportsPageQuery } from '../../graphql/__generated__/graphql.js';
-import { Fold } from '../../page/drawing/Fold.js';
-import { useDeed } from '../../page/use-deed.js';
-import { useToast } from '../../ui/dialogs/Toasts.js';
-import { Button } from '../../ui/forms/Button.js';
-import { Select } from '../../ui/forms/Select.js';
-import { ErrorState } from '../../ui/states/States.js';
+import { graphql } from '../../../graphql/__generated__/gql.js';
+import type { ReportsPageQuery } from '../../../graphql/__generated__/graphql.js';
+import { Fold } from '../../../page/drawing/Fold.js';
+import { useDeed } from '../../../page/use-deed.js';
+import { useToast } from '../../../ui/dialogs/Toasts.js';
+import { Button } from '../../../ui/forms/Button.js';
+import { Select } from '../../../ui/forms/Select.js';
+import { ErrorState } from '../../../ui/states/States.js';
 import { LENGTHS, type PeriodLength, periodOf } from './period.js';
 
 const draftOneDocument = graphql(`

@@ -1,8 +1,8 @@
 import { useQuery } from '@apollo/client/react';
 import { useEffect, useRef } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
-import { graphql } from '../../graphql/__generated__/gql.js';
-import { Progress } from '../../ui/states/Progress.js';
+import { graphql } from '../../../graphql/__generated__/gql.js';
+import { Progress } from '../../../ui/states/Progress.js';
 
 export const reportJobsDocument = graphql(`
   query ReportJobs {

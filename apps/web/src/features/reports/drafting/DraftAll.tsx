@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
-import { graphql } from '../../graphql/__generated__/gql.js';
-import { useDeed } from '../../page/use-deed.js';
-import { Button } from '../../ui/forms/Button.js';
-import { TextField } from '../../ui/forms/Field.js';
-import { ErrorState } from '../../ui/states/States.js';
+import { graphql } from '../../../graphql/__generated__/gql.js';
+import { useDeed } from '../../../page/use-deed.js';
+import { Button } from '../../../ui/forms/Button.js';
+import { TextField } from '../../../ui/forms/Field.js';
+import { ErrorState } from '../../../ui/states/States.js';
 import { LENGTHS, periodOf } from './period.js';
 
 const draftDocument = graphql(`
