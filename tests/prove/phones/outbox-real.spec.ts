@@ -13,8 +13,8 @@ import { KillableProduct } from './server.js';
 const HISTORIES = Number(process.env['RILLBOOK_HISTORIES'] ?? 500);
 const SEED = Number(process.env['RILLBOOK_SEED'] ?? Math.floor(Date.now() / 1000));
 const STEPS = { minLength: 40, maxLength: 60 };
-/** Each so-manyth history the server is killed in the middle of a delivery. */
-const KILL_EVERY = 25;
+/** In each so-manyth history the server is killed in the middle of a delivery. */
+const KILL_EVERY = 10;
 
 let product: KillableProduct;
 let browser: Browser;
