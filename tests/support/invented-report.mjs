@@ -77,6 +77,7 @@ function aProperty(random, name) {
         fromOn: '2026-06-01',
         untilOn: '2026-06-20',
         ...amount(),
+        isTooLittle: kind === 'under-programmed',
         resolvedWith: null,
       })),
     work: [

@@ -96,7 +96,10 @@ it('of several properties says which is off: a thirsty one never hides a drowned
     ['Dogwood', '–'],
     ['together', '–'],
   ]);
-  expect(all!.table.notes).toEqual(['Dogwood, together: meter readings are missing.']);
+  expect(all!.table.notes).toEqual([
+    'Cedar: the difference is smaller than what can be measured.',
+    'Dogwood, together: meter readings are missing.',
+  ]);
 });
 
 it('states what an allowance is made of, and counts a zone that is not metered apart', () => {
@@ -123,11 +126,13 @@ it('names the zone of a finding, and tells a month’s water of it, or a year’
     untilOn: null,
     litres: 12_345,
     money: 24,
+    isTooLittle: false,
     resolvedWith: null,
   };
   const said = (kind: string, language: 'en' | 'es' = 'en') =>
-    page(property('Alder', july({}), { findings: [{ ...finding, kind }] }), { language }).sections.find(({ id }) => id === 'recommended')!
-      .lines[0]!.says;
+    page(property('Alder', july({}), { findings: [{ ...finding, kind, isTooLittle: kind === 'not delivering' }] }), {
+      language,
+    }).sections.find(({ id }) => id === 'recommended')!.lines[0]!.says;
   expect(said('steady flow')).toBe(
     'Look for the leak, the broken pipe or the valve that does not close: Lawn. It has been seen since Sunday 2 August. It would save about 12.3 m³, about $24 a month.',
   );
@@ -136,6 +141,110 @@ it('names the zone of a finding, and tells a month’s water of it, or a year’
   expect(said('mixed water needs', 'es')).toBe(
     'Dar su propia zona a las plantas con distintas necesidades: Lawn. Se ve desde el domingo 2 de agosto. Ahorraría unos 148 m³, unos $288 al año.',
   );
+});
+
+const aFinding = (kind: string, more: Partial<GivenProperty['findings'][number]> = {}) => ({
+  id: kind,
+  kind,
+  state: 'open',
+  zones: [],
+  fromOn: '2026-07-02',
+  untilOn: null,
+  litres: 12_345,
+  money: 24,
+  isTooLittle: false,
+  resolvedWith: null,
+  ...more,
+});
+const lines = (given: GivenProperty, id: 'found' | 'recommended' | 'saved', more: Partial<ReportInput> = {}) =>
+  page(given, more).sections.find((section) => section.id === id)!;
+
+it('claims no saving where putting it right takes more water, and no price of what lacks', () => {
+  const findings = [
+    aFinding('not delivering', { isTooLittle: true }),
+    aFinding('zone flow changed', { isTooLittle: true, zones: ['Lawn'] }),
+    aFinding('under-programmed', { isTooLittle: true }),
+  ];
+  const given = property('Alder', july({}), { findings });
+  const advice = lines(given, 'recommended').lines;
+  expect(advice.map(({ says }) => says)).toEqual([
+    'Check the valves and the controller.',
+    'Give the thirsty zones their due.',
+    'Look at the heads of the zone: Lawn.',
+  ]);
+  expect(advice.flatMap(({ figures }) => figures)).toEqual([]);
+  const [first] = lines(given, 'found').lines;
+  expect(first!.says).toBe('Less water came than was programmed (last seen at about 12.3 m³ too little a month). Still open.');
+  expect(first!.figures.map(({ label }) => label)).toEqual(['Less water came than was programmed: too little, a month']);
+});
+
+it('labels what was found by what it is', () => {
+  const [leak] = lines(property('Alder', july({}), { findings: [aFinding('steady flow')] }), 'found').lines;
+  expect(leak!.figures.map(({ label, shown }) => [label, shown])).toEqual([
+    ['Water flowed without a stop, also at night: too much, a month', '12.3'],
+    ['Water flowed without a stop, also at night: cost, a month', '$24'],
+  ]);
+});
+
+it('asks for a test of the flows before it blames a leak, and never says that nothing was found beside water without a program', () => {
+  const month = july({ programmed: 100_000, metered: 190_000 });
+  const untested = property('Alder', month, { findings: [aFinding('flow to be tested')] });
+  expect(page(untested).why).toContain(
+    'The meter passed 90.0 m³ more than the programs would have given by the flows on record. Those flows do not fit the meter: they must be tested before a leak is looked for.',
+  );
+  expect(page(untested).why).not.toContain('a leak, a broken head');
+  expect(lines(untested, 'found').lines.map(({ says }) => says)).toEqual(['The flows on record do not fit the meter. Still open.']);
+  expect(lines(untested, 'recommended').lines.map(({ says }) => says)).toEqual(['Test the zones’ flows.']);
+  expect(lines(property('Alder', month), 'found').none).toBe('The water that no program explains has not been traced to a cause yet.');
+  expect(lines(property('Alder', july({})), 'found').none).toBe('Nothing was found that needs a person.');
+});
+
+it('says how large a leak would not show where the meter fits only widely', () => {
+  const month = july({});
+  const wide = { ...month, unexplainedGap: { litres: 500, sdLitres: 20_000, money: 1 } };
+  expect(page(property('Alder', wide)).why).toContain('a leak of less than 25.6 m³ in this period would not show.');
+});
+
+it('writes a volume the same on the page of all, on its own page, in its months and in its year', () => {
+  const small = property('Birch', july({ metered: 62_060, needed: 60_000, programmed: 60_000, allowed: 60_000 }));
+  const large = property('Alder', july({ metered: 6_200_000, needed: 5_000_000 }));
+  const model = written([large, small], { units: 'us' });
+  const [ofAll, birch] = [model.all!.table.rows[1]!, model.pages[1]!];
+  expect(ofAll.cells.map(({ shown }) => shown).slice(0, 3)).toEqual(['16,390', '15,850', '540']);
+  expect(birch.figures.filter(({ id }) => ['metered', 'needed', 'aboveNeed'].includes(id)).map(({ shown }) => shown)).toEqual([
+    '15,850',
+    '16,390',
+    '540',
+  ]);
+  expect(birch.verdict).toContain('16,390 gal');
+  expect(birch.tables[1]!.rows[0]!.cells.map(({ shown }) => shown)).toContain('16,390');
+  expect(birch.year.months.at(-1)!.drawn.alt).toContain('16,390');
+});
+
+it('puts no price on a difference that may be chance, and tells a need of nothing in words', () => {
+  const chance = page(property('Alder', july({ metered: 99_500 }))).figures.find(({ id }) => id === 'aboveNeedMoney')!;
+  expect(chance).toMatchObject({ value: null, reason: 'the difference is smaller than what can be measured.' });
+  const winter = july({ allowed: 0, needed: 0, programmed: 0, metered: 500 });
+  expect(page(property('Alder', winter), { units: 'metric' }).verdict).toBe(
+    'In July 2026, Alder took 500 L. Its plants needed none; so little may be chance.',
+  );
+});
+
+it('tells two findings of one kind apart by their day', () => {
+  const findings = [aFinding('over allowance', { id: 'a' }), aFinding('over allowance', { id: 'b', fromOn: '2026-07-20' })];
+  expect(lines(property('Alder', july({}), { findings }), 'found', { language: 'es' }).lines.map(({ says }) => says)).toEqual([
+    'Se usó más de lo permitido, desde el jue 2 jul 2026 (visto por última vez a unos 12.3 m³, $24 al mes). Sigue pendiente.',
+    'Se usó más de lo permitido, desde el lun 20 jul 2026 (visto por última vez a unos 12.3 m³, $24 al mes). Sigue pendiente.',
+  ]);
+});
+
+it('gives the money of all savings as a figure of its files', () => {
+  const invented = inventedReport(7);
+  const properties = invented.properties.map((each) => ({ ...each, firstWork: '2025-06', pricePerLitre: 0.0015 }));
+  const model = writeReport({ ...invented, properties, period: { from: '2026-04', until: '2026-06' } });
+  const saved = model.all!.sections.find(({ id }) => id === 'saved')!.lines[0]!;
+  expect(saved.figures.map(({ id }) => id)).toEqual(['summary.all.saved', 'summary.all.halfWidth', 'summary.all.savedMoney']);
+  expect(saved.figures[2]!.value).not.toBeNull();
 });
 
 it('opens what was kept in an older shape, and adds nothing to it', () => {

@@ -17,6 +17,8 @@ export interface FigureOf {
 /** A volume as it is written everywhere: one unit and one rounding for a whole page. */
 export interface VolumeFigures {
   readonly column: VolumeColumn;
+  /** the largest of them, from which its column follows */
+  readonly largestLitres: number;
   /** to whole multiples of which it is written, in the column's unit */
   readonly step: number;
   readonly figure: (of: FigureOf, litres: Known) => Figure;
@@ -30,7 +32,8 @@ export interface VolumeFigures {
 export interface Writer {
   readonly formats: Formats;
   readonly words: ReportWords;
-  readonly volumes: (largestLitres: number) => VolumeFigures;
+  /** as exact as the largest of them allows; in the unit of `columnLitres` where they stand in a wider column */
+  readonly volumes: (largestLitres: number, columnLitres?: number) => VolumeFigures;
   /** of an estimate: three figures, four of a large one */
   readonly roughly: (litres: number) => VolumeFigures;
   readonly money: (of: FigureOf, amount: Known) => Figure;
@@ -56,9 +59,11 @@ export function writerOf(input: Pick<ReportInput, 'language' | 'units' | 'curren
   return {
     formats,
     words: reportWords(input.language),
-    volumes: (largest) => volumeFigures(formats, largest),
-    roughly: (litres) =>
-      volumeFigures(formats, litres, Math.abs(formats.volumeColumn(litres).fromLitres(litres)) < FOUR_FIGURES_FROM ? 10 : 1),
+    volumes: (largest, column = largest) => volumeFigures(formats, largest, { column: formats.volumeColumn(column) }),
+    roughly: (litres) => {
+      const column = formats.volumeColumn(litres);
+      return volumeFigures(formats, litres, { column, coarser: Math.abs(column.fromLitres(litres)) < FOUR_FIGURES_FROM ? 10 : 1 });
+    },
     money: (of, amount) => {
       const rounded = isNumber(amount) ? asShown(amount, 0) : null;
       return figure(of, rounded, input.currency, formats.money(rounded));
@@ -75,10 +80,17 @@ export function writerOf(input: Pick<ReportInput, 'language' | 'units' | 'curren
 /** As the pages round a volume in a sentence. */
 const FOUR_FIGURES_FROM = 100_000;
 
-function volumeFigures(formats: Formats, largestLitres: number, coarser = 1): VolumeFigures {
-  const column = formats.volumeColumn(largestLitres);
-  const least = 10 ** -column.decimals;
-  const step = Math.max(least, coarser * roundingStep(column.fromLitres(Math.abs(largestLitres)), least / coarser));
+interface Column {
+  readonly column: VolumeColumn;
+  readonly coarser?: number;
+}
+
+function volumeFigures(formats: Formats, largestLitres: number, { column, coarser = 1 }: Column): VolumeFigures {
+  // How exact a volume is told follows from its own size, whatever column it stands in: it is the same figure everywhere.
+  const own = formats.volumeColumn(largestLitres);
+  const least = 10 ** -own.decimals;
+  const ownStep = Math.max(least, coarser * roundingStep(own.fromLitres(Math.abs(largestLitres)), least / coarser));
+  const step = (ownStep * column.fromLitres(1)) / own.fromLitres(1);
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
   const inUnit = (litres: Known): number | null => (isNumber(litres) ? column.fromLitres(litres) : null);
   const written = (litres: Known): number | null => {
@@ -87,6 +99,7 @@ function volumeFigures(formats: Formats, largestLitres: number, coarser = 1): Vo
   };
   return {
     column,
+    largestLitres,
     step,
     figure: (of, litres) => figure(of, written(litres), column.unit, formats.figure(written(litres), decimals)),
     between: (litres, high, low) => {

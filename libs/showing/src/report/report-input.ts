@@ -46,6 +46,8 @@ export interface GivenFinding {
   readonly litres: number | null;
   /** of a month [money] */
   readonly money: number | null;
+  /** whether its litres are water that lacks, not water too much: putting it right saves none */
+  readonly isTooLittle: boolean;
   readonly resolvedWith: string | null;
 }
 

@@ -1,18 +1,17 @@
 import { ofAllProperties } from './parts/all-properties.js';
-import { largestOf, periodGauge, yearOfGauges } from './parts/drawings.js';
+import { periodGauge, yearOfGauges } from './parts/drawings.js';
 import { type Writer, writerOf } from './figures.js';
+import { pageVolumes } from './parts/page-volumes.js';
 import { methodOf, methodOfSaving, qualityOf } from './parts/method.js';
 import { ordinanceOf } from './parts/ordinance.js';
-import { nextMonth, sumsOf } from './period-sums.js';
+import { sumsOf } from './period-sums.js';
 import type { GivenMonth, GivenProperty, ReportInput, ReportPeriod } from './report-input.js';
 import type { ReportModel, ReportPage } from './report-model.js';
 import { savingFigures, savingsOf } from './parts/savings.js';
-import { sectionsOf } from './parts/sections.js';
+import { findingsIn, sectionsOf } from './parts/sections.js';
 import { monthTable, periodFigures, periodTable } from './parts/tables.js';
-import { periodInWords, verdictOf, verdictOfAll, whenInWords } from './parts/verdict.js';
-import { whyOf } from './parts/why.js';
-
-const SHOWN_MONTHS = 12;
+import { duringInWords, periodInWords, verdictOf, verdictOfAll, whenInWords } from './parts/verdict.js';
+import { isUnexplained, whyOf } from './parts/why.js';
 
 /**
  * The water report of a client: the one model that its PDF, its page, its mail and its files are made from.
@@ -23,8 +22,11 @@ export function writeReport(input: ReportInput): ReportModel {
   const writer = writerOf(input);
   const { say } = writer.words;
   const period = periodInWords(writer, input.period);
-  const all = input.properties.map(({ id, name, months }) => ({ id, name, sums: sumsOf(months, input.period) }));
-  const pages = input.properties.map((property) => pageOf(writer, property, input, period));
+  const all = input.properties.map((property) => {
+    const sums = sumsOf(property.months, input.period);
+    return { id: property.id, name: property.name, sums, volumes: pageVolumes(writer, property, sums, input.period).ofPeriod };
+  });
+  const pages = input.properties.map((property) => pageOf(writer, property, input));
   const only = pages.length === 1 ? pages[0] : undefined;
   const savings = input.properties.map((property) => savingsOf(property, input.period));
   const allMonths = input.properties.flatMap(({ months }) => months);
@@ -56,33 +58,35 @@ export function writeReport(input: ReportInput): ReportModel {
   };
 }
 
-function pageOf(writer: Writer, property: GivenProperty, input: ReportInput, period: string): ReportPage {
+function pageOf(writer: Writer, property: GivenProperty, input: ReportInput): ReportPage {
   const { months, id, name, where } = property;
   const { confidence } = input;
   const sums = sumsOf(months, input.period);
   const savings = savingsOf(property, input.period);
-  const from = nextMonth(input.period.until, 1 - SHOWN_MONTHS);
-  const shown = months.filter(({ month }) => month >= (from < input.period.from ? from : input.period.from));
-  // A month is written as the table of months writes it; longer periods are larger, and written as they deserve.
-  const volumes = writer.volumes(largestOf(input.period.from === input.period.until ? [sums, ...shown] : [sums]));
-  const figures = [...periodFigures(writer, sums, volumes), ...savingFigures(writer, savings, property.pricePerLitre)];
+  const { shown, ofMonths, ofPeriod } = pageVolumes(writer, property, sums, input.period);
+  const volumes = ofPeriod();
+  const figures = [...periodFigures(writer, sums, volumes, confidence), ...savingFigures(writer, savings, property.pricePerLitre)];
   const when = whenInWords(writer, input.period, lastDayWhereNotOver(months, input.period));
   return {
     propertyId: id,
     name,
     where,
     verdict: verdictOf(writer, { name, when, sums, volumes, confidence }),
-    why: whyOf(writer, sums, volumes, confidence),
+    why: whyOf(writer, { sums, volumes, confidence, isUntested: isUntested(property, input.period) }),
     gauge: periodGauge(writer, sums, volumes, confidence),
-    year: yearOfGauges(writer, months, input.period.until, confidence),
+    year: yearOfGauges(writer, months, { until: input.period.until, confidence, volumes: ofMonths }),
     figures,
-    sections: sectionsOf(writer, property, input.period, savings),
-    tables: [periodTable(writer, figures), monthTable(writer, shown)],
-    ordinance: ordinanceOf(writer, { property, period, sums, volumes }),
+    sections: sectionsOf(writer, property, input.period, { savings, isUnexplained: isUnexplained(sums, confidence) }),
+    tables: [periodTable(writer, figures), monthTable(writer, shown, ofMonths)],
+    ordinance: ordinanceOf(writer, { property, period: duringInWords(writer, input.period), sums, volumes }),
     method: methodOfSaving(writer, savings),
     quality: qualityOf(writer, months, input.period),
   };
 }
+
+/** Whether the flows on record did not fit the meter, and still wait for their test. */
+const isUntested = ({ findings }: GivenProperty, period: ReportPeriod): boolean =>
+  findingsIn(findings, period).some(({ kind, state }) => kind === 'flow to be tested' && (state === 'open' || state === 'in work'));
 
 /** The last day that is known of a period whose last month is not over; null where it is. */
 function lastDayWhereNotOver(months: readonly GivenMonth[], { until }: ReportPeriod): string | null {

@@ -2,7 +2,7 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import type { ClientPropertyFragment } from '../../graphql/__generated__/graphql.js';
 import type { Known } from '../../i18n/numbers.js';
 import { useFormats } from '../../i18n/LanguageProvider.js';
-import { roundVolume } from '../../says/round-volume.js';
+import { useVolumeColumn } from '../../page/use-volume-column.js';
 import { Head, Table } from '../../ui/tables/Table.js';
 
 interface Props {
@@ -16,10 +16,11 @@ const VOLUMES = ['allowed', 'needed', 'metered'] as const;
 export function MonthsOfProperty({ name, accounts }: Props) {
   const intl = useIntl();
   const formats = useFormats();
-  const column = formats.volumeColumn(Math.max(0, ...accounts.flatMap((account) => VOLUMES.map((of) => account[of].litres ?? 0))));
+  // As a report writes its table of months: one quantity, one figure.
+  const column = useVolumeColumn(Math.max(0, ...accounts.flatMap((account) => VOLUMES.map((of) => account[of].litres ?? 0))));
   const cell = (litres: Known) =>
     typeof litres === 'number' ? (
-      formats.number(roundVolume(column.fromLitres(litres)), column.decimals)
+      column.figure(litres)
     ) : (
       <span className="soft">
         <FormattedMessage id="yourWater.notKnown" />

@@ -5,16 +5,23 @@ import type { GivenMonth, ReportInput } from '../report-input.js';
 import type { ReportLine, ReportOfAll, ReportRow, ReportSection, ReportTable } from '../report-model.js';
 import type { ReportWord } from '../../words/en/report.js';
 import { withNotes } from '../table-notes.js';
+import type { PageVolumes } from './page-volumes.js';
 import type { Savings } from './savings.js';
 import { savingOfAll } from './savings-of-all.js';
+import { gapMoney } from './tables.js';
 
 const SHOWN = ['metered', 'needed', 'aboveNeed'] as const;
 const MOST_RECOMMENDED = 4;
 
+/** A property's sums, and how its own page writes them. */
+interface WrittenSums extends NamedSums {
+  readonly volumes: PageVolumes['ofPeriod'];
+}
+
 /** What a page of all properties is made from. */
 interface Given {
   readonly input: ReportInput;
-  readonly all: readonly NamedSums[];
+  readonly all: readonly WrittenSums[];
   readonly savings: readonly Savings[];
   readonly sections: readonly (readonly ReportSection[])[];
 }
@@ -36,20 +43,24 @@ export function ofAllProperties(writer: Writer, { input, all, savings, sections 
   return {
     why: whoseIsOff(writer, all, confidence),
     gauge: isKnown ? periodGauge(writer, sums, volumes, confidence) : null,
-    year: months.length > 1 ? yearOfGauges(writer, months, input.period.until, confidence) : null,
-    table: summaryTable(writer, all, sums),
+    year:
+      months.length > 1
+        ? yearOfGauges(writer, months, { until: input.period.until, confidence, volumes: writer.volumes(largestOf(months)) })
+        : null,
+    table: summaryTable(writer, all, sums, confidence),
     sections: [section('saved', savingOfAll(writer, savings, properties)), section('recommended', recommendedOfAll(all, sections))],
   };
 }
 
 /** Which took more, which less, and which about what their plants needed: a thirsty property never hides a drowned one. */
-function whoseIsOff({ words, volumes }: Writer, all: readonly NamedSums[], confidence: number): string {
-  const { said, between } = volumes(largestOf(all.map(({ sums }) => sums)));
+function whoseIsOff({ words }: Writer, all: readonly WrittenSums[], confidence: number): string {
   const known = all.filter(({ sums }) => sums.aboveNeed.litres !== null);
-  const isNear = ({ sums }: NamedSums): boolean => isWithin(sums.aboveNeed, confidence) || sums.aboveNeed.litres === 0;
-  const bySize = (a: NamedSums, b: NamedSums): number => Math.abs(b.sums.aboveNeed.litres ?? 0) - Math.abs(a.sums.aboveNeed.litres ?? 0);
-  const told = (word: 'above' | 'below' | 'near', list: readonly NamedSums[]): string[] => {
-    const names = [...list].sort(bySize).map(({ name, sums }) => {
+  const isNear = ({ sums }: WrittenSums): boolean => isWithin(sums.aboveNeed, confidence) || sums.aboveNeed.litres === 0;
+  const bySize = (a: WrittenSums, b: WrittenSums): number =>
+    Math.abs(b.sums.aboveNeed.litres ?? 0) - Math.abs(a.sums.aboveNeed.litres ?? 0);
+  const told = (word: 'above' | 'below' | 'near', list: readonly WrittenSums[]): string[] => {
+    const names = [...list].sort(bySize).map(({ name, sums, volumes }) => {
+      const { said, between } = volumes();
       const { aboveNeed, metered, needed } = sums;
       const gap = said(between(aboveNeed.litres, metered.litres, needed.litres));
       return word === 'near' ? name : words.say('why.all.one', { name, gap });
@@ -96,10 +107,12 @@ function recommendedOfAll(all: readonly NamedSums[], sections: readonly (readonl
 }
 
 /** The client's properties side by side, and what they add up to. */
-function summaryTable(writer: Writer, all: readonly NamedSums[], together: PeriodSums): ReportTable {
+function summaryTable(writer: Writer, all: readonly WrittenSums[], together: PeriodSums, confidence: number): ReportTable {
   const { say, because } = writer.words;
-  const { figure, column, between } = writer.volumes(largestOf([together, ...all.map(({ sums }) => sums)]));
-  const row = (id: string, name: string, sums: PeriodSums, isTotal: boolean): ReportRow => {
+  const widest = largestOf([together, ...all.map(({ sums }) => sums)]);
+  const { column } = writer.volumes(widest);
+  const row = ({ id, name, sums, volumes }: WrittenSums, isTotal: boolean): ReportRow => {
+    const { figure, between } = volumes(widest);
     const reason = because(sums.metered.reason ?? sums.needed.reason ?? 'volume-absent');
     const of = (part: string): FigureOf => ({
       id: `summary.${id}.${part}`,
@@ -111,12 +124,14 @@ function summaryTable(writer: Writer, all: readonly NamedSums[], together: Perio
       cells: [
         ...(['metered', 'needed'] as const).map((part) => figure(of(part), sums[part].litres)),
         figure(of('aboveNeed'), between(sums.aboveNeed.litres, sums.metered.litres, sums.needed.litres)),
-        writer.money(of('aboveNeedMoney'), sums.aboveNeed.money),
+        gapMoney(writer, of('aboveNeedMoney'), sums, confidence),
       ],
       isTotal,
     };
   };
-  const rows = [...all.map(({ id, name, sums }) => row(id, name, sums, false)), row('all', say('total'), together, true)];
+  const ofTogether: WrittenSums['volumes'] = (of) => writer.volumes(largestOf([together]), of);
+  const total = row({ id: 'all', name: say('total'), sums: together, volumes: ofTogether }, true);
+  const rows = [...all.map((each) => row(each, false)), total];
   const heads = [say('property'), ...SHOWN.map((id) => `${say(`figure.${id}`)}, ${column.unit}`), say('figure.aboveNeedMoney')];
   return withNotes({ id: 'summary', title: say('summary'), heads, rows }, (count) => say('table.more', { count }));
 }

@@ -17,6 +17,21 @@ const HEADROOM = 1.06;
 export const isWithin = ({ litres, sdLitres }: GivenGap, confidence: number): boolean =>
   litres !== null && sdLitres !== null && sdLitres > 0 && probabilityAboveZero(Math.abs(litres), sdLitres) < confidence;
 
+const HALVINGS = 40;
+const MOST_DEVIATIONS = 8;
+
+/** The size up to which a gap does not count at a confidence, found by halving; null where its deviation is not known. [L] */
+export function unseenLitres({ sdLitres }: GivenGap, confidence: number): number | null {
+  if (sdLitres === null || !(sdLitres > 0)) return null;
+  let [low, high] = [0, MOST_DEVIATIONS * sdLitres];
+  for (let halving = 0; halving < HALVINGS; halving += 1) {
+    const middle = (low + high) / 2;
+    if (probabilityAboveZero(middle, sdLitres) < confidence) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
 /** The largest of some volumes, from which unit and rounding follow. */
 export const largestOf = (months: readonly GivenVolumes[]): number =>
   Math.max(0, ...months.flatMap((month) => MARKS.map((mark) => Math.abs(month[mark].litres ?? 0))));
@@ -74,13 +89,20 @@ const yearScale = (writer: Writer, largest: number, rainiest: number): { top: st
   rain: writer.formats.quantity('depth', rainiest),
 });
 
+/** Up to which month, and how its volumes are written. */
+interface ShownYear {
+  readonly until: string;
+  readonly confidence: number;
+  readonly volumes: VolumeFigures;
+}
+
 /** The twelve months that end with the period, on one scale, with rain hanging from the top. */
-export function yearOfGauges(writer: Writer, months: readonly GivenMonth[], until: string, confidence: number): YearOfGauges {
+export function yearOfGauges(writer: Writer, months: readonly GivenMonth[], { until, confidence, volumes }: ShownYear): YearOfGauges {
   const wanted = Array.from({ length: MONTHS }, (_, at) => nextMonth(until, at + 1 - MONTHS));
   const found = wanted.map((month) => months.find((each) => each.month === month) ?? null);
   const known = found.filter((month) => month !== null);
   const largest = largestOf(known);
-  const column = writer.formats.volumeColumn(largest);
+  const { column, step } = volumes;
   const fullMm = Math.max(LEAST_RAIN_TOP_MM, ...known.map(({ rainMm }) => rainMm ?? 0));
   const shape: GaugeShape = { size: 'month', onPaper: true };
   const shown = { column, confidence, because: writer.words.because };
@@ -94,7 +116,11 @@ export function yearOfGauges(writer: Writer, months: readonly GivenMonth[], unti
       const label = writer.formats.monthShort(month);
       if (!given) return { label, drawn: { svg: '', alt: writer.words.say('year.none', { month: writer.formats.month(month) }) } };
       const rain = given.rainMm === null ? {} : { rain: { depth: given.rainMm, full: fullMm } };
-      const svg = drawGauge({ ...numbersOf(given, shown), scaleTop: column.fromLitres(largest) * HEADROOM, ...rain }, words, shape);
+      const svg = drawGauge(
+        { ...numbersOf(given, shown), leastStep: step, scaleTop: column.fromLitres(largest) * HEADROOM, ...rain },
+        words,
+        shape,
+      );
       const gauge = drawn(svg);
       const rained = writer.formats.quantity('depth', given.rainMm);
       const alt = writer.words.say('year.rain', { month: writer.formats.month(month), rain: rained, gauge: gauge.alt });

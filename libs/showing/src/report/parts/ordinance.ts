@@ -30,7 +30,7 @@ export function ordinanceOf(writer: Writer, { property, period, sums, volumes }:
           judgement: say(gap > 0 ? 'ordinance.over' : 'ordinance.within', { gap: said(gap) }),
         });
   const budget = allowance.from === 'ordinance' ? [budgetTable(writer, allowance, property.zones)] : [];
-  const tables = [...budget, hydrozones(writer, property, sums)];
+  const tables = [...budget, hydrozones(writer, property, sums, volumes)];
   return { title: say('ordinance.title'), says: `${statement} ${say('ordinance.advice')}`, tables };
 }
 
@@ -56,12 +56,14 @@ function budgetTable(writer: Writer, allowance: GivenAllowance & { from: 'ordina
 
 const areaOf = (zones: readonly GivenZone[]): number => zones.reduce((total, { areaM2 }) => total + areaM2, 0);
 
-function hydrozones(writer: Writer, { zones }: GivenProperty, { months }: PeriodSums): ReportTable {
+function hydrozones(writer: Writer, { zones }: GivenProperty, { months }: PeriodSums, volumes: VolumeFigures): ReportTable {
   const { say, because, of: word } = writer.words;
   const needs = zones.map(({ id }) => sum(months.map((month) => month.zones.find(({ zoneId }) => zoneId === id)?.neededLitres ?? null)));
   const isCounted = zones.map(({ id }) => months.some((month) => month.zones.some((zone) => zone.zoneId === id && zone.isCounted)));
   const total = sum(needs.filter((_, at) => isCounted[at]));
-  const { figure, column } = writer.volumes(Math.max(total ?? 0, ...needs.map((litres) => litres ?? 0)));
+  // Their total is the property's need: it is written as the page writes it.
+  const { column, largestLitres } = volumes;
+  const ofZones = writer.volumes(Math.max(0, ...needs.map((litres) => litres ?? 0)), largestLitres);
   const row = (
     id: string,
     name: string,
@@ -78,7 +80,7 @@ function hydrozones(writer: Writer, { zones }: GivenProperty, { months }: Period
       cells: [
         writer.quantity(of('area', say('figure.area')), 'area', areaM2),
         writer.plain(of('plantFactor', say('figure.plantFactor')), plantFactor, 2),
-        figure(of('needed', say('figure.needed')), needed),
+        (id === 'all' ? volumes : ofZones).figure(of('needed', say('figure.needed')), needed),
       ],
       isTotal: id === 'all',
     };

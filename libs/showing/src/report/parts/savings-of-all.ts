@@ -28,6 +28,7 @@ export function savingOfAll(writer: Writer, savings: readonly Savings[], propert
   const figures = [
     figure({ id: 'summary.all.saved', label: words.say('figure.saved') }, litres),
     figure({ id: 'summary.all.halfWidth', label: words.say('figure.halfWidth') }, half),
+    ...(isPriced ? [writer.money({ id: 'summary.all.savedMoney', label: words.say('figure.savedMoney') }, money)] : []),
   ];
   return [{ id: 'saved.all', says: words.say(word, values), figures, photos: [] }];
 }

@@ -10,13 +10,25 @@ const MOST_RECOMMENDED = 3;
 const MONTHS_OF_YEAR = 12;
 /** Under this an amount of money is written as 0, and left out. */
 const LEAST_MONEY = 0.5;
-/** What is put right with more water, or with as much either way: it is advised, and no saving is promised. */
-const SAVE_NOTHING = new Set(['under-programmed', 'not delivering', 'zone flow changed', 'flow to be tested']);
 /** Findings that are the office's business, not the client's. */
-const INTERNAL = new Set(['doubtful reading', 'stale', 'flow to be tested']);
+const INTERNAL = new Set(['doubtful reading', 'stale']);
+/** Findings that say what is not known: their litres are neither water lost nor water saved. */
+const WITHOUT_AMOUNT = new Set(['flow to be tested']);
+
+/** What the sections stand beside. */
+interface Beside {
+  readonly savings: Savings;
+  /** whether the meter passed more than the programs explain */
+  readonly isUnexplained: boolean;
+}
 
 /** What was found, done, saved and recommended. */
-export function sectionsOf(writer: Writer, property: GivenProperty, period: ReportPeriod, savings: Savings): ReportSection[] {
+export function sectionsOf(
+  writer: Writer,
+  property: GivenProperty,
+  period: ReportPeriod,
+  { savings, isUnexplained }: Beside,
+): ReportSection[] {
   const { say } = writer.words;
   const section = (id: ReportSection['id'], lines: ReportLine[], none: string): ReportSection => ({
     id,
@@ -26,7 +38,7 @@ export function sectionsOf(writer: Writer, property: GivenProperty, period: Repo
   });
   const findings = property.findings.filter(({ kind, state }) => !INTERNAL.has(kind) && state !== 'dismissed');
   return [
-    section('found', foundLines(writer, inPeriod(findings, period)), say('found.none')),
+    section('found', foundLines(writer, findingsIn(findings, period)), say(isUnexplained ? 'found.noCause' : 'found.none')),
     section('done', doneLines(writer, property.work, period), say('done.none')),
     section('saved', savingLines(writer, savings, property), say('saved.noWork')),
     section(
@@ -37,7 +49,8 @@ export function sectionsOf(writer: Writer, property: GivenProperty, period: Repo
   ];
 }
 
-function inPeriod(findings: readonly GivenFinding[], { from, until }: ReportPeriod): GivenFinding[] {
+/** What was seen on some day of the period. */
+export function findingsIn(findings: readonly GivenFinding[], { from, until }: ReportPeriod): GivenFinding[] {
   const [first, after] = [`${from}-01`, `${nextMonth(until)}-01`];
   return findings.filter(({ fromOn, untilOn }) => (fromOn ?? first) < after && (untilOn ?? first) >= first);
 }
@@ -47,21 +60,27 @@ const byWorth = (a: GivenFinding, b: GivenFinding): number =>
 
 function foundLines(writer: Writer, findings: readonly GivenFinding[]): ReportLine[] {
   const { words } = writer;
-  return [...findings]
-    .sort(byWorth)
-    .slice(0, MOST_FOUND)
-    .map((finding) => {
-      const amounts = amountsOf(writer, finding, `found.${finding.id}`, {
-        litres: words.say('figure.aboveNeed'),
-        money: words.say('figure.aboveNeedMoney'),
-      });
-      const what = words.of('found', finding.kind) ?? finding.kind;
-      const word: ReportWord = amounts.money ? 'found.amountMoney' : amounts.litres ? 'found.amount' : 'found.noAmount';
-      const amount = words.say(word, { litres: amounts.litres ?? '', money: amounts.money ?? '', each: amounts.each });
-      const state = words.of('state', isOverByItself(finding) ? 'over' : finding.state) ?? '';
-      const says = words.say('found.line', { what: inZones(writer, what, finding), amount, state }).trim();
-      return { id: finding.id, says, figures: amounts.figures, photos: [] };
+  const shown = [...findings].sort(byWorth).slice(0, MOST_FOUND);
+  const named = shown.map((finding) => inZones(writer, words.of('found', finding.kind) ?? finding.kind, finding));
+  return shown.map((finding, at) => {
+    const name = named[at] ?? finding.kind;
+    // Two of one kind would read as one said twice: each says when it was seen.
+    const isTwin = named.filter((other) => other === name).length > 1;
+    const what = isTwin && finding.fromOn ? words.say('found.since', { what: name, day: writer.formats.dayOfYear(finding.fromOn) }) : name;
+    const amounts = amountsOf(writer, finding, `found.${finding.id}`, {
+      litres: words.say(finding.isTooLittle ? 'figure.tooLittle' : 'figure.tooMuch', { what }),
+      money: words.say('figure.tooMuchMoney', { what }),
     });
+    const amount = words.say(foundWord(finding, amounts), { litres: amounts.litres ?? '', money: amounts.money ?? '', each: amounts.each });
+    const state = words.of('state', isOverByItself(finding) ? 'over' : finding.state) ?? '';
+    return { id: finding.id, says: words.say('found.line', { what, amount, state }).trim(), figures: amounts.figures, photos: [] };
+  });
+}
+
+function foundWord({ isTooLittle }: GivenFinding, { litres, money }: Amounts): ReportWord {
+  if (litres === null) return 'found.noAmount';
+  if (isTooLittle) return 'found.amountLess';
+  return money === null ? 'found.amount' : 'found.amountMoney';
 }
 
 /** What ended without anybody's work. */
@@ -88,13 +107,15 @@ function amountsOf(
   // What plants of different needs cost runs through the seasons: a month of it says little.
   const isOfYear = finding.kind === 'mixed water needs';
   const [times, each] = [isOfYear ? MONTHS_OF_YEAR : 1, writer.words.say(isOfYear ? 'each.year' : 'each.month')];
-  if (finding.litres === null) return { litres: null, money: null, each, figures: [] };
+  if (finding.litres === null || WITHOUT_AMOUNT.has(finding.kind)) return { litres: null, money: null, each, figures: [] };
   const size = Math.abs(finding.litres) * times;
   const { figure, said } = writer.roughly(size);
   const of = (part: 'litres' | 'money'): FigureOf => ({ id: `${id}.${part}`, label: `${labels[part]}, ${each}` });
   const volume = figure(of('litres'), size);
   const litres = said(size);
-  if (finding.money === null || Math.abs(finding.money) * times < LEAST_MONEY) return { litres, money: null, each, figures: [volume] };
+  // Water that lacks has no price.
+  if (finding.isTooLittle || finding.money === null || Math.abs(finding.money) * times < LEAST_MONEY)
+    return { litres, money: null, each, figures: [volume] };
   const money = writer.money(of('money'), Math.abs(finding.money) * times);
   return { litres, money: money.shown, each, figures: [volume, money] };
 }
@@ -159,7 +180,7 @@ function adviceLine(writer: Writer, finding: GivenFinding, after: string): Repor
   const since = isNew ? words.say('recommended.sinceThen', { day: writer.formats.dayInWords(finding.fromOn) }) : '';
   const state = since + (finding.state === 'in work' ? words.say('recommended.inWork') : '');
   const amounts = amountsOf(writer, finding, `recommended.${finding.id}`, labels);
-  if (amounts.litres === null || SAVE_NOTHING.has(finding.kind))
+  if (amounts.litres === null || finding.isTooLittle)
     return { id: finding.id, says: words.say('recommended.findingOnly', { action, state }), figures: [], photos: [] };
   const money = amounts.money ? words.say('saved.money', { money: amounts.money }) : '';
   return {

@@ -1,5 +1,5 @@
 import type { ReportWord } from '../../words/en/report.js';
-import { largestOf } from './drawings.js';
+import { isWithin } from './drawings.js';
 import type { FigureOf, VolumeFigures, Writer } from '../figures.js';
 import type { PeriodSums } from '../period-sums.js';
 import type { GivenMonth } from '../report-input.js';
@@ -9,7 +9,7 @@ import { withNotes } from '../table-notes.js';
 const VOLUMES = ['allowed', 'needed', 'programmed', 'metered'] as const;
 
 /** The figures of the period, as the table and the files have them. */
-export function periodFigures(writer: Writer, sums: PeriodSums, { figure, between }: VolumeFigures): Figure[] {
+export function periodFigures(writer: Writer, sums: PeriodSums, { figure, between }: VolumeFigures, confidence: number): Figure[] {
   const of = (id: string, reason: string | null = null): FigureOf => ({
     id,
     label: writer.words.say(`figure.${id}` as ReportWord),
@@ -21,7 +21,7 @@ export function periodFigures(writer: Writer, sums: PeriodSums, { figure, betwee
       of('aboveNeed', sums.metered.reason ?? sums.needed.reason),
       between(sums.aboveNeed.litres, sums.metered.litres, sums.needed.litres),
     ),
-    writer.money(of('aboveNeedMoney', sums.metered.reason ?? sums.needed.reason ?? 'volume-absent'), sums.aboveNeed.money),
+    gapMoney(writer, { id: 'aboveNeedMoney', label: writer.words.say('figure.aboveNeedMoney') }, sums, confidence),
     figure(
       of('aboveAllowed', sums.metered.reason ?? sums.allowed.reason),
       between(sums.aboveAllowed.litres, sums.metered.litres, sums.allowed.litres),
@@ -29,6 +29,13 @@ export function periodFigures(writer: Writer, sums: PeriodSums, { figure, betwee
     writer.quantity(of('rain', 'weather-missing'), 'depth', sums.rainMm),
     writer.quantity(of('eto', 'weather-missing'), 'depth', sums.etoMm),
   ];
+}
+
+/** What a difference to the need is worth; of one that may be chance nothing is said. */
+export function gapMoney(writer: Writer, of: Omit<FigureOf, 'reason'>, sums: PeriodSums, confidence: number): Figure {
+  const isChance = isWithin(sums.aboveNeed, confidence);
+  const reason = isChance ? 'within-measure' : (sums.metered.reason ?? sums.needed.reason ?? 'no-price');
+  return writer.money({ ...of, reason: writer.words.because(reason) }, isChance ? null : sums.aboveNeed.money);
 }
 
 /** Page 2: figures of the period, one under the other. */
@@ -43,9 +50,9 @@ export function periodTable(writer: Writer, figures: readonly Figure[]): ReportT
 const withUnit = ({ label, unit }: Figure): string => (unit && !/^[A-Z]{3}$/.test(unit) ? `${label}, ${unit}` : label);
 
 /** Page 2: the months, the newest last, in one unit and one rounding, and what they add up to. */
-export function monthTable(writer: Writer, months: readonly GivenMonth[]): ReportTable {
+export function monthTable(writer: Writer, months: readonly GivenMonth[], volumes: VolumeFigures): ReportTable {
   const { say } = writer.words;
-  const { figure, column, between } = writer.volumes(largestOf(months));
+  const { figure, column, between } = volumes;
   const label = (id: string): string => say(`figure.${id}` as ReportWord);
   const depth = writer.formats.unitOf('depth');
   const table = {

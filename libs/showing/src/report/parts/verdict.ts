@@ -1,11 +1,17 @@
-import { isWithin } from './drawings.js';
+import { isWithin, largestOf } from './drawings.js';
 import type { VolumeFigures, Writer } from '../figures.js';
-import { type PeriodSums, sum } from '../period-sums.js';
+import { type PeriodSums, sumsOfAll } from '../period-sums.js';
 import type { ReportPeriod } from '../report-input.js';
 
 /** July 2026; or May 2026 to July 2026. */
 export const periodInWords = ({ formats, words }: Writer, { from, until }: ReportPeriod): string =>
   from === until ? formats.month(from) : words.say('period', { from: formats.month(from), until: formats.month(until) });
+
+/** The period within a sentence: for July 2026; for July 2025 to June 2026. */
+export const duringInWords = ({ formats, words }: Writer, { from, until }: ReportPeriod): string =>
+  from === until
+    ? words.say('during.month', { month: formats.month(from) })
+    : words.say('during.months', monthsInWords(formats, from, until));
 
 /** What a verdict is of. */
 export interface Judged {
@@ -30,6 +36,9 @@ const monthsInWords = (formats: Writer['formats'], from: string, until: string) 
   until: formats.month(until),
 });
 
+/** Whether a volume is written as nothing. */
+const isNone = (litres: number, { column, step }: VolumeFigures): boolean => Math.abs(column.fromLitres(litres)) < step / 2;
+
 /** What a property took against what its plants needed, in one sentence; what is not known is said so. */
 export function verdictOf(writer: Writer, { name, when, sums, volumes, confidence }: Judged): string {
   const { words, formats } = writer;
@@ -39,7 +48,7 @@ export function verdictOf(writer: Writer, { name, when, sums, volumes, confidenc
   const values = { name, when, metered: said(metered.litres), needed: said(needed.litres) };
   if (needed.litres === null || aboveNeed.litres === null)
     return words.say('verdict.noNeed', { ...values, reason: words.because(needed.reason) });
-  if (isWithin(aboveNeed, confidence)) return words.say('verdict.near', values);
+  if (isWithin(aboveNeed, confidence)) return words.say(isNone(needed.litres, volumes) ? 'verdict.nearNone' : 'verdict.near', values);
   const share = needed.litres > 0 ? ` (${formats.percent(Math.abs(aboveNeed.litres) / needed.litres)})` : '';
   const money = aboveNeed.money === null ? '' : words.say('verdict.money', { money: formats.money(Math.abs(aboveNeed.money)) });
   return words.say(aboveNeed.litres > 0 ? 'verdict.above' : 'verdict.below', {
@@ -53,11 +62,11 @@ export function verdictOf(writer: Writer, { name, when, sums, volumes, confidenc
 /** What all properties of a client took, in one sentence; those that are not known are counted, never taken as zero. */
 export function verdictOfAll(writer: Writer, when: string, all: readonly PeriodSums[]): string {
   const known = all.filter(({ metered, needed }) => metered.litres !== null && needed.litres !== null);
-  const metered = sum(known.map((each) => each.metered.litres));
-  const needed = sum(known.map((each) => each.needed.litres));
+  const together = sumsOfAll(known);
+  const [metered, needed] = [together.metered.litres, together.needed.litres];
   const count = all.length;
   if (metered === null || needed === null) return writer.words.say('verdict.none', { when, count });
-  const { said } = writer.volumes(Math.max(metered, needed));
+  const { said } = writer.volumes(largestOf([together]));
   const values = { when, count, known: known.length, metered: said(metered), needed: said(needed) };
   return writer.words.say(known.length === count ? 'verdict.all' : 'verdict.some', values);
 }

@@ -26,11 +26,27 @@ export const givenZone = ({ id, name, areaM2, plantFactor: stated, waterNeed, pl
   method,
 });
 
+/** Kinds whose litres are water that did not come. */
+const TOO_LITTLE = new Set(['under-programmed', 'not delivering']);
+
+/** A zone that passes less than it did lacks water; one that passes more loses it. */
+const isTooLittle = ({ kind, says }: Finding): boolean =>
+  TOO_LITTLE.has(kind) || (kind === 'zone flow changed' && !(Number(says.details['change']) > 0));
+
 /** A finding as a report takes it, with the names of the zone or zones that it is of. */
-export function givenFinding(
-  { id, kind, state, fromOn, untilOn, litres, money, resolvedWith, zoneId }: Finding,
-  zones: readonly Zone[],
-): GivenFinding {
+export function givenFinding(finding: Finding, zones: readonly Zone[]): GivenFinding {
+  const { id, kind, state, fromOn, untilOn, litres, money, resolvedWith, zoneId } = finding;
   const names = zones.filter((zone) => zone.id === zoneId).map(({ name }) => name);
-  return { id, kind, state, zones: names, fromOn, untilOn, litres, money, resolvedWith: resolvedWith === CLEARED ? null : resolvedWith };
+  return {
+    id,
+    kind,
+    state,
+    zones: names,
+    fromOn,
+    untilOn,
+    litres,
+    money,
+    isTooLittle: isTooLittle(finding),
+    resolvedWith: resolvedWith === CLEARED ? null : resolvedWith,
+  };
 }
