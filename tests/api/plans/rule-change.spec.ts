@@ -20,6 +20,7 @@ let property: Built;
 let controller: Built;
 
 const DAYS = 390;
+const FROSTS = ['2024-11-20', '2025-01-10'];
 const RULE = () => ({ supplierId: supplier.id, name: 'Stage 2: two days a week', daysPerWeek: 2, effectiveFrom: '2026-07-01' });
 
 beforeAll(async () => {
@@ -32,7 +33,8 @@ beforeAll(async () => {
   // A dry year until the end of July of last year.
   for (let back = 0; back < DAYS; back += 1) {
     const date = new Date(Date.UTC(2025, 6, 31 - back)).toISOString().slice(0, 10);
-    await aWeatherDay(product.database, station, { day: date, tmax_c: 30 + (back % 5), tmin_c: 13 + (back % 3) });
+    const tmin = FROSTS.includes(date) ? -1 : 13 + (back % 3);
+    await aWeatherDay(product.database, station, { day: date, tmax_c: 30 + (back % 5), tmin_c: tmin });
   }
   property = await day.property({ water_supplier_id: supplier.id, weather_station_id: station.id, address: '12 Elm Street' });
   controller = await aController(product.database, property, { adjust_scope: 'program', minute_step: 1, cycle_soak: true });
@@ -61,7 +63,7 @@ const OFFER =
   '{ kind programs { name days starts stations { station minutes cycles } } result { usedLitres neededLitres unmetLitres ranOffLitres keyPresses endsAt limits breaches { rule } zones { station unmetLitres } } }';
 const PLAN = `query($id: ID!, $month: Month) { property(id: $id) { controllers { plan(month: $month) { month needMonths reason { code } present { unmetLitres breaches { rule } } leastChange ${OFFER} full ${OFFER} gapShare impossible { because } } } } }`;
 const CARD =
-  'query($id: ID!) { property(id: $id) { controllers { yearCard { reason { code } thirstiest shortStations programs { name adjustPercent } months { month isOff neededLitres usedLitres programs { name adjustPercent } } frost { months measuredDays } } } } }';
+  'query($id: ID!) { property(id: $id) { controllers { yearCard { reason { code } thirstiest shortStations programs { name adjustPercent } months { month isOff neededLitres usedLitres needMonths programs { name adjustPercent } } frost { months measuredDays } } } } }';
 const CHANGE = `query($rule: WateringRuleInput!, $replaces: ID) { ruleChange(rule: $rule, replaces: $replaces) { month properties controllers { controllerId property { id } breaches { rule kind program times } plan { full ${OFFER} leastChange { kind } } } } }`;
 const ORDER =
   'mutation($input: RuleChangeOrderInput!) { orderRuleChange(input: $input) { id state kind day controllerId plannedSettings { record state programs { days } } } }';
@@ -79,17 +81,24 @@ it('plans a controller from the same month of earlier years: two offers, replaye
 it("writes a year's card: the thirstiest month entered once, the others turned from it; frost as it was measured", async () => {
   const { data } = await day.office.send(CARD, { id: property.id });
   const { yearCard } = data.property.controllers[0];
-  expect(yearCard).toMatchObject({ reason: null, shortStations: [], frost: { months: [], measuredDays: DAYS } });
+  expect(yearCard).toMatchObject({ reason: null, shortStations: [], frost: { months: [11, 1], measuredDays: DAYS } });
   const months: {
     month: string;
     isOff: boolean;
     neededLitres: number;
     usedLitres: number;
+    needMonths: string[];
     programs: { adjustPercent: number }[] | null;
   }[] = yearCard.months;
   expect(months.map(({ month }) => month)).toEqual([
     ...['07', '08', '09', '10', '11', '12'].map((month) => `2026-${month}`),
     ...['01', '02', '03', '04', '05', '06'].map((month) => `2027-${month}`),
+  ]);
+  // One of every month is on record whole.
+  expect(months.map(({ needMonths }) => needMonths.join(' '))).toEqual([
+    '2025-07',
+    ...['2024-08', '2024-09', '2024-10', '2024-11', '2024-12'],
+    ...['2025-01', '2025-02', '2025-03', '2025-04', '2025-05', '2025-06'],
   ]);
   const most = months.find(({ month }) => month === yearCard.thirstiest)!;
   const perDay = ({ month, neededLitres }: (typeof months)[number]) =>

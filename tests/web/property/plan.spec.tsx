@@ -183,6 +183,7 @@ describe('the card for the cabinet', () => {
     isOff: false,
     neededLitres: gallons(10_000),
     usedLitres: gallons(9_500),
+    needMonths: ['2025-11', '2024-11'],
     ...given,
   });
   const card = (given: object = {}) => ({
@@ -194,8 +195,9 @@ describe('the card for the cabinet', () => {
     ],
     ...given,
   });
-  const draw = (yearCard: object) =>
+  const draw = (yearCard: object, language: 'en' | 'es' = 'en') =>
     drawPage(<CabinetCardPage />, {
+      language,
       at: '/cabinet/p1/c1',
       route: '/cabinet/:propertyId/:controllerId',
       answers: {
@@ -223,6 +225,38 @@ describe('the card for the cabinet', () => {
     expect(screen.getByText(/^Station 9 gets less than half/)).toBeTruthy();
     expect(screen.getByText(/^Frost was measured in December and January/)).toBeTruthy();
     expect(screen.getByText(/licensed electrician/)).toBeTruthy();
+    const once = within(screen.getByRole('table', { name: 'Enter once' })).getAllByRole('row');
+    expect(once[1]?.textContent).toContain('3: 40');
+    expect(once[1]?.textContent).toContain('9: 20');
+  });
+
+  it('says whose weather it is made from, and whether a month stands on one year alone', async () => {
+    draw(card());
+    expect(await screen.findByText(/the mean of the same months in 2024 and 2025, at least 2 years of each\./)).toBeTruthy();
+    cleanup();
+    draw(card({ months: [month('2026-11', { programs: programs(40), needMonths: ['2025-11'] }), month('2026-12', { isOff: true })] }));
+    expect(await screen.findByText(/from the weather of 2024 and 2025\. At least one month stands on a single year/)).toBeTruthy();
+    cleanup();
+    draw(card({ months: [month('2026-11', { programs: programs(40), needMonths: ['2025-11'] })] }), 'es');
+    expect(await screen.findByText(/sale del clima de 2025\. Cada mes se basa en un solo año/)).toBeTruthy();
+  });
+
+  it('says of one month of frost what it says of several, in both languages', async () => {
+    const frost = { months: [1], measuredDays: 700 };
+    draw(card({ frost }));
+    expect(await screen.findByText('Frost was measured in January: shut down before it begins, start up after it ends.')).toBeTruthy();
+    cleanup();
+    draw(card({ frost }), 'es');
+    expect(await screen.findByText(/^Se midieron heladas en enero: cierre antes de que empiece ese mes/)).toBeTruthy();
+  });
+
+  it('tells which night a start after midnight is in, and nothing of it where none is', async () => {
+    draw(card({ programs: programs(100).map((program) => ({ ...program, starts: ['22:00', '00:30'] })) }));
+    expect(await screen.findByText(/^Days begin at midnight: a start at 12:30 am is early on the day/)).toBeTruthy();
+    cleanup();
+    draw(card());
+    await screen.findByRole('table', { name: 'Enter once' });
+    expect(screen.queryByText(/^Days begin at midnight/)).toBeNull();
   });
 
   it('says why there is none, and the cautions all the same', async () => {

@@ -101,4 +101,40 @@ describe('what is impossible', () => {
       'the soil takes less than the shortest run',
     );
   });
+
+  it("names the timer's own percent of the month where that is 0, not the hours", () => {
+    const still = aController([zoneInInches(1, 0.2, 1, { storageDays: 3 })]);
+    const july = Array.from({ length: 12 }, (_, at) => (at === 6 ? 0 : 100));
+    const plan = planController({ ...still, traits: { ...still.traits, monthlyAdjustPercent: july } });
+    expect(plan.full.judgement.usedLitres).toBe(0);
+    expect(plan.impossible).toMatchObject([{ because: 'the percent of the month is 0', freedBy: 'another percent of the month' }]);
+  });
+});
+
+describe('when watering begins and ends', () => {
+  const hours = (starts: readonly number[], window: { from: number; until: number }, minutes = 20) => {
+    const days = { kind: 'daily' as const };
+    const stations = [{ station: 1, minutes, cycles: 1, soakMinutes: 0 }];
+    const input = aController([zoneInInches(1, 0.1, 1)], { window });
+    const { beginsAt, endsAt, limits } = judgePlan(input, [program({ days, starts, stations })]);
+    return { beginsAt, endsAt, late: limits.includes('outside the hours') };
+  };
+  const night = { from: 1320, until: 360 };
+
+  it('takes what begins before the hours as the first run of the night, not as its last', () => {
+    expect(hours([1230, 1353, 60], night)).toEqual({ beginsAt: 1230, endsAt: 80, late: true });
+    expect(hours([1310], night)).toEqual({ beginsAt: 1310, endsAt: 1330, late: true });
+    expect(hours([1330, 350], night)).toEqual({ beginsAt: 1330, endsAt: 370, late: true });
+  });
+
+  it('begins with the hours where all keeps to them, however long nothing runs between', () => {
+    expect(hours([1320, 300], night)).toEqual({ beginsAt: 1320, endsAt: 320, late: false });
+    expect(hours([600, 60], { from: 600, until: 120 })).toEqual({ beginsAt: 600, endsAt: 80, late: false });
+  });
+
+  it('has no end where something always runs, and none where nothing does', () => {
+    const always = hours([0, 240, 480, 720, 960, 1200], { from: 60, until: 360 }, 240);
+    expect(always.beginsAt).toBe(always.endsAt);
+    expect(hours([], night)).toEqual({ beginsAt: null, endsAt: null, late: false });
+  });
 });

@@ -37,4 +37,16 @@ describe("a year's card", () => {
     expect(yearCard(table)?.months[6]?.offer?.programs).toEqual(yearCard(year())?.months[6]?.offer?.programs);
     expect(yearCard([])).toBeNull();
   });
+
+  it('asks for fewer days in a month to which percents alone give far more than is needed', () => {
+    // The roots hold 0.75 in; the timer turns by halves only.
+    const { traits } = aController([], {});
+    const months = year({ traits: { ...traits, adjustStepPercent: 50, maxAdjustPercent: 100 } }).map((input, at) => ({
+      ...input,
+      zones: input.zones.map((zone) => ({ ...zone, storageDays: Math.floor(0.75 / Math.max(NEEDS[at] ?? 0, 0.01)) })),
+    }));
+    const card = yearCard(months);
+    expect(card?.months[10]).toMatchObject({ isOff: false, offer: { kind: 'percent and days', judgement: { wastedLitres: 0 } } });
+    expect(card?.months[7]).toMatchObject({ offer: { programs: [{ days: card?.programs[0]?.days }] } });
+  });
 });

@@ -6,12 +6,12 @@ import { rulesInMonth } from '../days/rules-of-zone.js';
 import { openHours } from '../layout/water-window.js';
 import type { PlanInput } from '../plan-input.js';
 import { brokenLimits } from './broken-limits.js';
+import { hoursOfRuns } from './hours-of-runs.js';
 import { judgeZone } from './judge-zone.js';
 import { keyPresses } from './key-presses.js';
 import type { PlanJudgement } from './plan-judgement.js';
 import { planRuns, traitsOfMonth } from './plan-runs.js';
 
-const DAY = 1440;
 const WEEK = 7;
 
 /**
@@ -25,15 +25,12 @@ const WEEK = 7;
  */
 export function judgePlan(input: PlanInput, programs: readonly Program[]): PlanJudgement {
   const traits = traitsOfMonth(input.traits, input.month);
-  const hours = openHours(input.window, [], input.zones);
   const runs = planRuns(programs, traits, input.month);
   const { days } = daysOfMonth(input.month);
   const zones = input.zones.map((zone) => judgeZone(zone, runs, days, input.weights));
   const presses = keyPresses(input.present, programs);
   const sum = (of: (zone: (typeof zones)[number]) => number) => zones.reduce((total, zone) => total + of(zone), 0);
-  const times = runs.all.map(({ begin, end }) => ({ after: (begin - hours.from) % DAY, minutes: end - begin }));
-  const first = times.reduce((least, { after }) => Math.min(least, positive(after)), Number.POSITIVE_INFINITY);
-  const last = times.reduce((most, { after, minutes }) => Math.max(most, positive(after) + minutes), 0);
+  const night = hoursOfRuns(runs.all, openHours(input.window, [], input.zones));
   return {
     zones: zones.map(({ zone }) => zone),
     usedLitres: sum(({ zone }) => zone.usedLitres),
@@ -43,15 +40,11 @@ export function judgePlan(input: PlanInput, programs: readonly Program[]): PlanJ
     ranOffLitres: sum(({ zone }) => zone.ranOffLitres),
     keyPresses: presses,
     cost: sum(({ cost }) => cost) + input.weights.keyPress * presses,
-    beginsAt: times.length ? (hours.from + first) % DAY : null,
-    endsAt: times.length ? (hours.from + last) % DAY : null,
+    beginsAt: night?.beginsAt ?? null,
+    endsAt: night?.endsAt ?? null,
     breaches: breachesOf(input, programs),
-    limits: brokenLimits(input, programs, runs, last > hours.minutes + 1e-6),
+    limits: brokenLimits(input, programs, runs, night?.isWithin === false),
   };
-}
-
-function positive(minutes: number): number {
-  return (minutes + DAY) % DAY;
 }
 
 // A plan is set for all of the month: a rule that is in force on any day of it is kept on all, and weeks are judged whole, so that a month that

@@ -2,6 +2,7 @@ import { rulesInMonth, rulesOfZone } from '../days/rules-of-zone.js';
 import { longestCycle } from '../demand/cycles-of-run.js';
 import { judgePlan } from '../judge/judge-plan.js';
 import type { PlanJudgement } from '../judge/plan-judgement.js';
+import { traitsOfMonth } from '../judge/plan-runs.js';
 import type { PlanInput, ZoneToPlan } from '../plan-input.js';
 import { fullProgram } from './full-program.js';
 
@@ -13,6 +14,7 @@ export type ImpossibleBecause =
   | 'a rule forbids watering'
   | 'more flow than meter and main carry'
   | 'the soil takes less than the shortest run'
+  | 'the percent of the month is 0'
   | 'the rules leave too few days or minutes'
   | 'the soil takes it too slowly for the hours'
   | 'the timer has too few starts or minutes'
@@ -34,6 +36,7 @@ export type FreedBy =
   | 'other plants, or a method that the rule exempts'
   | 'smaller nozzles, or the zone divided'
   | 'nozzles of a lower rate'
+  | 'another percent of the month'
   | 'plants of less need, deeper soil and mulch, or a method that the rule exempts'
   | 'a timer that holds more'
   | 'longer hours, or a second timer beside this one'
@@ -43,6 +46,7 @@ const FREED_BY: Readonly<Record<ImpossibleBecause, FreedBy>> = {
   'a rule forbids watering': 'other plants, or a method that the rule exempts',
   'more flow than meter and main carry': 'smaller nozzles, or the zone divided',
   'the soil takes less than the shortest run': 'nozzles of a lower rate',
+  'the percent of the month is 0': 'another percent of the month',
   'the rules leave too few days or minutes': 'plants of less need, deeper soil and mulch, or a method that the rule exempts',
   'the soil takes it too slowly for the hours': 'nozzles of a lower rate',
   'the timer has too few starts or minutes': 'a timer that holds more',
@@ -77,9 +81,14 @@ function ownCause(input: PlanInput, zone: ZoneToPlan): ImpossibleBecause | null 
   if (left.forbidden) return 'a rule forbids watering';
   if (input.flowLimitLPerMin !== null && zone.flowLPerMin > input.flowLimitLPerMin) return 'more flow than meter and main carry';
   if (longestCycle(zone.intake, input.traits.minuteStep ?? 1) === 0) return 'the soil takes less than the shortest run';
+  if (monthsPercent(input) === 0) return 'the percent of the month is 0';
   const alone: PlanInput = { ...input, zones: [zone], present: null };
   if (isMet(alone)) return null;
   return relaxed(alone, zone).find(({ without }) => isMet(without))?.because ?? 'the hours are too short for all zones';
+}
+
+function monthsPercent({ traits, month }: PlanInput): number | null {
+  return traitsOfMonth(traits, month).monthlyAdjustPercent?.[0] ?? null;
 }
 
 interface Relaxed {

@@ -5,6 +5,9 @@ import type { Program } from '../../settings/settings-fact.js';
 import { leastChange, type Offer, percentChange } from './least-change.js';
 import { planController } from './plan-controller.js';
 
+/** Waste above this share of the need is worth other days on the card. [–] */
+const WORTH_OTHER_DAYS = 0.25;
+
 /** A month on the card: the percents, or where that month's rules ask for it other days and starts too; none where nothing keeps them, or off. [L] */
 export interface CardMonth {
   readonly month: string;
@@ -38,11 +41,18 @@ export function yearCard(inputs: readonly PlanInput[]): YearCard | null {
   const programs = full.programs.map((program) => countedFrom(program, `${first.month}-01`));
   const months = plain.map((input): CardMonth => {
     const from = { ...input, present: programs };
-    const offer = percentChange(from) ?? leastChange(from);
+    const offer = turned(from);
     const dry = judgePlan({ ...input, present: null }, []);
     return { month: input.month, offer, isOff: offer !== null && dry.cost <= offer.judgement.cost, neededLitres: dry.neededLitres };
   });
   return { thirstiest: thirstiest.month, programs, judgement: full.judgement, months };
+}
+
+// Percents alone are turned fastest: other days only where percents fit nothing, or give far more than is needed.
+function turned(input: PlanInput): Offer | null {
+  const percents = percentChange(input);
+  if (percents && percents.judgement.wastedLitres <= WORTH_OTHER_DAYS * percents.judgement.neededLitres) return percents;
+  return leastChange(input) ?? percents;
 }
 
 // A program of every so many days runs from its first day on: the card's year begins earlier.

@@ -29,27 +29,28 @@ export class YearCardResolver {
   async yearCard(@Tx() tx: OrganizationTransaction, @Parent() controller: Controller): Promise<YearCard | null> {
     if (!roleIncludes(tx.actor.role, Permission.ReadPortfolio)) return null;
     const row = (await controllerOfId.of(tx).load(controller.id))!;
-    const { inputs, reason } = await gatherYear(tx, row);
+    const { inputs, needMonths, reason } = await gatherYear(tx, row);
     const card = reason ? null : yearCard(inputs);
     await setImmediate();
     const frost = await frostOf(tx, row.propertyId);
-    return Object.assign(new YearCard(), { controllerId: controller.id, reason, frost, ...(card ? showCard(card) : NO_CARD) });
+    return Object.assign(new YearCard(), { controllerId: controller.id, reason, frost, ...(card ? showCard(card, needMonths) : NO_CARD) });
   }
 }
 
 const NO_CARD = { thirstiest: null, programs: [], shortStations: [], months: [] };
 
-const showCard = ({ thirstiest, programs, judgement, months }: Card) => ({
+const showCard = ({ thirstiest, programs, judgement, months }: Card, needMonths: GatheredYear['needMonths']) => ({
   thirstiest,
   programs: programs.map(keepProgram).map(showProgram),
   shortStations: judgement.zones
     .filter(({ unmetLitres, neededLitres }) => unmetLitres > HALF * neededLitres)
     .map(({ station }) => station)
     .sort((one, other) => one - other),
-  months: months.map(showMonth),
+  months: months.map((month, at) => showMonth(month, needMonths[at] ?? [])),
 });
 
 interface GatheredYear {
+  readonly needMonths: readonly (readonly string[])[];
   readonly inputs: readonly PlanInput[];
   readonly reason: Gathered['reason'];
 }
@@ -57,17 +58,19 @@ interface GatheredYear {
 async function gatherYear(tx: OrganizationTransaction, controller: PlannableController): Promise<GatheredYear> {
   const first = Temporal.PlainYearMonth.from(todayOf(await organizations.own(tx)).slice(0, 7));
   const inputs: PlanInput[] = [];
+  const needMonths: (readonly string[])[] = [];
   for (let ahead = 0; ahead < MONTHS; ahead += 1) {
-    const { input, reason } = await gatherPlan(tx, controller, first.add({ months: ahead }).toString());
-    if (!input) return { inputs: [], reason };
-    inputs.push(input);
+    const gathered = await gatherPlan(tx, controller, first.add({ months: ahead }).toString());
+    if (!gathered.input) return { inputs: [], needMonths: [], reason: gathered.reason };
+    inputs.push(gathered.input);
+    needMonths.push(gathered.needMonths);
   }
-  return { inputs, reason: null };
+  return { inputs, needMonths, reason: null };
 }
 
-const showMonth = ({ month, isOff, offer, neededLitres }: CardMonth): YearCardMonth =>
+const showMonth = ({ month, isOff, offer, neededLitres }: CardMonth, needMonths: readonly string[]): YearCardMonth =>
   Object.assign(new YearCardMonth(), {
-    ...{ month, isOff, neededLitres },
+    ...{ month, isOff, neededLitres, needMonths: [...needMonths] },
     programs: isOff || !offer ? null : offer.programs.map(keepProgram).map(showProgram),
     usedLitres: isOff ? 0 : (offer?.judgement.usedLitres ?? null),
   });

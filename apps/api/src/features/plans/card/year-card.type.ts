@@ -20,6 +20,10 @@ export class YearCardMonth {
   @Field(() => Float)
   neededLitres: number;
 
+  /** the months whose weather the need is the mean of, latest first */
+  @Field(() => [MonthScalar])
+  needMonths: string[];
+
   /** null where there are no programs */
   @Field(() => Float, { nullable: true })
   usedLitres: number | null;
@@ -28,7 +32,7 @@ export class YearCardMonth {
 /** In which months frost was measured at the property's station. */
 @ObjectType()
 export class FrostRecord {
-  /** 1 to 12, in the order of the year */
+  /** 1 to 12, in the order of the cold season: November before January */
   @Field(() => [Int])
   months: number[];
 

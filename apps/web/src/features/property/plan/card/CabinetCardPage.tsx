@@ -16,6 +16,7 @@ import { ProgramsTable } from '../settings/ProgramsTable.js';
 import { type Card, cardDocument } from './card-document.js';
 import { MinutesOfYear } from './MinutesOfYear.js';
 import { PercentsOfYear } from './PercentsOfYear.js';
+import { NightOfStarts, WeatherOfCard } from './CardNotes.js';
 import { WinterLines } from './WinterLines.js';
 import './card.css';
 
@@ -51,6 +52,7 @@ export function CabinetCardPage() {
             <YearOfCard card={card} zones={zones} />
             <WinterLines frost={card.frost ?? null} />
             <p className="soft">
+              {card.months.length > 0 && <WeatherOfCard months={card.months} />}{' '}
               <FormattedMessage id="card.foot" values={{ organization: organization.name, day: formats.dayInWords(organization.today) }} />
             </p>
           </div>
@@ -81,6 +83,7 @@ function YearOfCard({ card, zones }: YearProps) {
     <>
       <Section heading={once} note={<FormattedMessage id="card.once.note" values={{ month: formats.month(card.thirstiest) }} />}>
         <ProgramsTable label={once} programs={card.programs} />
+        <NightOfStarts programs={card.programs} />
         {shortStations.length > 0 && (
           <p className="planned">
             <FormattedMessage

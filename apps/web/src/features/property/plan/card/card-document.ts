@@ -34,6 +34,7 @@ export const cardDocument = graphql(`
           month
           isOff
           neededLitres
+          needMonths
           usedLitres
           programs {
             ...CardProgram @unmask

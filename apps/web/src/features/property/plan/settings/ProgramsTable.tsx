@@ -65,7 +65,7 @@ function ProgramRow({ program }: { readonly program: ComparedProgram }) {
       <td className="stations">
         {stations.map(({ station, minutes, cycles, soakMinutes }) => (
           <span key={station}>
-            <span className="soft">{station}</span> {formats.number(minutes, 1)}
+            <b>{station}:</b> {formats.number(minutes, 1)}
             {typeof cycles === 'number' && cycles > 1 && <FormattedMessage id="plan.cycles" values={{ cycles, soak: soakMinutes ?? 0 }} />}
           </span>
         ))}

@@ -22,7 +22,7 @@ export const card = {
   'card.station': 'Program, station',
   'card.winter': 'Winter and spring',
   'card.frost':
-    '{count, plural, =0 {No frost on {days, number} days that this property’s weather station has measured. Watch the forecast all the same.} other {Frost was measured in {months}: shut down before the first of them, start up after the last.}}',
+    '{count, plural, =0 {No frost on {days, number} days that this property’s weather station has measured. Watch the forecast all the same.} one {Frost was measured in {months}: shut down before it begins, start up after it ends.} other {Frost was measured in {months}: shut down before the first of these months, start up after the last.}}',
   'card.frost.unknown': 'Nobody has measured the lowest temperatures here. Go by the forecast: shut down before the first night of frost.',
   'card.winter.heading': 'Before the first frost',
   'card.winter.shut': 'Close the valve that shuts off the irrigation only, and write down where it is.',
@@ -38,6 +38,8 @@ export const card = {
   'card.caution.air': 'Air and water under pressure can hurt: never stand over a head, valve or assembly under pressure.',
   'card.caution.backflow': 'Backflow assemblies are opened and tested by certified testers only.',
   'card.caution.law': 'This card is advice. Local code, the water supplier’s rules and licensed practice stand above it.',
-  'card.foot':
-    'Made by {organization} on {day}, from normal weather. Young, sick and large plants need a person’s eye before water is cut.',
+  'card.weather':
+    '{fewest, plural, one {What the plants need is from the weather of {years}. {most, plural, one {Each month} other {At least one month}} stands on a single year: turn up or down when this year is unlike it.} other {What the plants need is the mean of the same months in {years}, at least # years of each.}}',
+  'card.night': 'Days begin at midnight: a start at {clock} is early on the day that is named, in the night that leads into it.',
+  'card.foot': 'Made by {organization} on {day}. Young, sick and large plants need a person’s eye before water is cut.',
 };

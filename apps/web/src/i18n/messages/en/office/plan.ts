@@ -43,6 +43,7 @@ export const plan = {
   'plan.because.a rule forbids watering': 'a rule forbids watering it',
   'plan.because.more flow than meter and main carry': 'it takes more flow than meter and main carry',
   'plan.because.the soil takes less than the shortest run': 'the soil takes less than the shortest run gives',
+  'plan.because.the percent of the month is 0': 'the timer’s own percent for this month is 0',
   'plan.because.the rules leave too few days or minutes': 'the rules leave too few days or minutes',
   'plan.because.the soil takes it too slowly for the hours': 'the soil takes water too slowly for the hours there are',
   'plan.because.the timer has too few starts or minutes': 'the timer has too few starts or minutes',
@@ -52,6 +53,7 @@ export const plan = {
   'plan.freedBy.other plants, or a method that the rule exempts': 'other plants, or a method that the rule exempts',
   'plan.freedBy.smaller nozzles, or the zone divided': 'smaller nozzles, or the zone divided',
   'plan.freedBy.nozzles of a lower rate': 'nozzles of a lower rate',
+  'plan.freedBy.another percent of the month': 'another percent for this month on the timer',
   'plan.freedBy.plants of less need, deeper soil and mulch, or a method that the rule exempts':
     'plants of less need, deeper soil and mulch, or a method that the rule exempts',
   'plan.freedBy.a timer that holds more': 'a timer that holds more',

@@ -23,7 +23,7 @@ export const card: Record<keyof typeof english, string> = {
   'card.station': 'Programa, estación',
   'card.winter': 'Invierno y primavera',
   'card.frost':
-    '{count, plural, =0 {Ninguna helada en {days, number} días medidos por la estación meteorológica de esta propiedad. De todos modos, esté pendiente del pronóstico.} other {Se midieron heladas en {months}: cierre antes del primero de esos meses y arranque después del último.}}',
+    '{count, plural, =0 {Ninguna helada en {days, number} días medidos por la estación meteorológica de esta propiedad. De todos modos, esté pendiente del pronóstico.} one {Se midieron heladas en {months}: cierre antes de que empiece ese mes y arranque cuando haya terminado.} other {Se midieron heladas en {months}: cierre antes del primero de esos meses y arranque después del último.}}',
   'card.frost.unknown':
     'Aquí nadie ha medido las temperaturas mínimas. Guíese por el pronóstico: cierre antes de la primera noche de helada.',
   'card.winter.heading': 'Antes de la primera helada',
@@ -43,6 +43,8 @@ export const card: Record<keyof typeof english, string> = {
   'card.caution.backflow': 'Los ensambles contra reflujo los abren y los prueban solo técnicos certificados.',
   'card.caution.law':
     'Esta tarjeta es un consejo. El reglamento local, las reglas del proveedor de agua y la práctica con licencia están por encima.',
-  'card.foot':
-    'Hecha por {organization} el {day}, con clima normal. Las plantas jóvenes, enfermas o grandes se revisan en persona antes de quitarles agua.',
+  'card.weather':
+    '{fewest, plural, one {Lo que las plantas necesitan sale del clima de {years}. {most, plural, one {Cada mes} other {Por lo menos un mes}} se basa en un solo año: súbale o bájele cuando este año sea distinto.} other {Lo que las plantas necesitan es el promedio de los mismos meses de {years}, por lo menos # años de cada uno.}}',
+  'card.night': 'El día empieza a medianoche: un arranque a las {clock} es la madrugada del día indicado, no la noche que le sigue.',
+  'card.foot': 'Hecha por {organization} el {day}. Las plantas jóvenes, enfermas o grandes se revisan en persona antes de quitarles agua.',
 };

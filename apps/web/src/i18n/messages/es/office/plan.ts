@@ -46,6 +46,7 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.because.a rule forbids watering': 'una regla prohíbe regarla',
   'plan.because.more flow than meter and main carry': 'pide más caudal del que dan el medidor y la tubería principal',
   'plan.because.the soil takes less than the shortest run': 'el suelo absorbe menos de lo que da el riego más corto',
+  'plan.because.the percent of the month is 0': 'el porcentaje de este mes en el controlador es 0',
   'plan.because.the rules leave too few days or minutes': 'las reglas dejan muy pocos días o minutos',
   'plan.because.the soil takes it too slowly for the hours': 'el suelo absorbe el agua muy despacio para las horas que hay',
   'plan.because.the timer has too few starts or minutes': 'el controlador tiene muy pocos arranques o minutos',
@@ -55,6 +56,7 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.freedBy.other plants, or a method that the rule exempts': 'otras plantas, o un método que la regla exime',
   'plan.freedBy.smaller nozzles, or the zone divided': 'boquillas más chicas, o dividir la zona',
   'plan.freedBy.nozzles of a lower rate': 'boquillas de menor aplicación',
+  'plan.freedBy.another percent of the month': 'poner en el controlador otro porcentaje para este mes',
   'plan.freedBy.plants of less need, deeper soil and mulch, or a method that the rule exempts':
     'plantas que piden menos, suelo más hondo y acolchado, o un método que la regla exime',
   'plan.freedBy.a timer that holds more': 'un controlador de mayor capacidad',

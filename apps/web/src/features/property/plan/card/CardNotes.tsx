@@ -1,0 +1,36 @@
+import { FormattedMessage, useIntl } from 'react-intl';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { clockInWords } from '../../../../programs/days-in-words.js';
+import type { CardMonth, CardProgram } from './card-document.js';
+
+/** A start after this is nobody's night. */
+const MORNING = '06:00';
+
+/** Which night a start after midnight is in, told by the earliest; nothing where every day is watered, or none starts so early. */
+export function NightOfStarts({ programs }: { readonly programs: readonly CardProgram[] }) {
+  const formats = useFormats();
+  const [earliest] = programs
+    .filter(({ days }) => days !== 'daily')
+    .flatMap(({ starts }) => starts)
+    .filter((clock) => clock < MORNING)
+    .sort();
+  if (earliest === undefined) return null;
+  return (
+    <p className="soft">
+      <FormattedMessage id="card.night" values={{ clock: clockInWords(formats, earliest) }} />
+    </p>
+  );
+}
+
+/** Whose weather the card is made from: the years, and whether any month stands on one alone. */
+export function WeatherOfCard({ months }: { readonly months: readonly CardMonth[] }) {
+  const intl = useIntl();
+  const years = [...new Set(months.flatMap(({ needMonths }) => needMonths.map((month) => month.slice(0, 4))))].sort();
+  const counts = months.map(({ needMonths }) => needMonths.length);
+  const values = {
+    years: intl.formatList(years, { type: 'conjunction' }),
+    fewest: Math.min(...counts),
+    most: Math.max(...counts),
+  };
+  return <FormattedMessage id="card.weather" values={values} />;
+}
