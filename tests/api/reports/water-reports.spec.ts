@@ -1,5 +1,6 @@
 import { gunzipSync } from 'node:zlib';
 import { restoreReport } from '@rillbook/showing/report/restore-report.js';
+import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type TestApp, startApp } from '../../support/test-app.js';
 import { aProperty, insertRow } from '../../support/builders.js';
@@ -90,6 +91,25 @@ it('is of whole months, and of a property of its client', async () => {
   expect(await field({ fromOn: '2026-03-01', untilOn: '2026-03-31', propertyId: stranger.id })).toMatchObject({
     thing: 'property of this client',
   });
+});
+
+it('keeps a logo that can be printed, and refuses what would stop every report', async () => {
+  const give = (logo: string) =>
+    day.office.send('mutation($logo: String) { changeReportBrand(input: { logo: $logo }) { logo } }', { logo });
+  const png = async (width: number, height: number) =>
+    (
+      await sharp({ create: { width, height, channels: 3, background: '#2f5d3a' } })
+        .png()
+        .toBuffer()
+    ).toString('base64');
+  const expected = async (base64: string) => (await give(`data:image/png;base64,${base64}`)).errors[0]!.extensions.details.expected;
+  const broken = Buffer.concat([Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]), Buffer.from('no picture')]);
+  expect(await expected(broken.toString('base64'))).toBe('a PNG or JPEG that is whole: this one cannot be read to its end');
+  expect(await expected(await png(4100, 4000))).toBe('a picture of at most 16 million points');
+  const { logo } = (await give(`data:image/png;base64,${await png(4000, 40)}`)).data.changeReportBrand;
+  const { width, height } = await sharp(Buffer.from(logo.split(',')[1], 'base64')).metadata();
+  expect([width, height]).toEqual([960, 10]);
+  await day.office.send('mutation { changeReportBrand(input: { logo: null }) { logo } }');
 });
 
 describe('what a report says', () => {

@@ -247,6 +247,13 @@ it('gives the money of all savings as a figure of its files', () => {
   expect(saved.figures[2]!.value).not.toBeNull();
 });
 
+it('draws its gauge for a narrow screen too, with the same words', () => {
+  const { svg, phoneSvg } = page(property('Alder', july({ metered: 190_000 }))).gauge;
+  expect(svg).toContain('gauge-print');
+  expect(phoneSvg).toContain('gauge-phone');
+  expect(phoneSvg).toContain('190.0');
+});
+
 it('opens what was kept in an older shape, and adds nothing to it', () => {
   const model = writeReport(inventedReport(7));
   const { all, method: _, pages, ...rest } = model;

@@ -20,6 +20,8 @@ export interface Figure {
 export interface Drawn {
   readonly svg: string;
   readonly alt: string;
+  /** the same for a narrow screen, where there is one */
+  readonly phoneSvg?: string;
 }
 
 export interface ReportTable {

@@ -48,7 +48,8 @@ const unescaped = (text: string): string => text.replace(/&(lt|gt|quot|#39|amp);
 /** The gauge of the period, written as the page writes its volumes. */
 export function periodGauge(writer: Writer, sums: GivenVolumes & GivenGaps, { column, step }: VolumeFigures, confidence: number): Drawn {
   const numbers = { ...numbersOf(sums, { column, confidence, because: writer.words.because }), leastStep: step };
-  return drawn(drawGauge(numbers, gaugeWordsOf(writer.formats, column), { size: 'print' }));
+  const words = gaugeWordsOf(writer.formats, column);
+  return { ...drawn(drawGauge(numbers, words, { size: 'print' })), phoneSvg: drawGauge(numbers, words, { size: 'phone', onPaper: true }) };
 }
 
 interface Shown {

@@ -43,7 +43,7 @@ export class PrintReport implements OnModuleDestroy {
       throw reportsProblems.notPrinted({ why: thrown.message });
     });
     if (this.printed >= MOST_REPORTS || rss > MOST_BYTES) this.end();
-    if (!pdf) throw reportsProblems.notPrinted({ why: problem ?? 'the typesetter gave no reason' });
+    if (!pdf) throw reportsProblems.notPrinted({ why: problem || 'the typesetter gave no reason' });
     return Buffer.from(pdf);
   }
 

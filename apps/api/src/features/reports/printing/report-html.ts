@@ -48,8 +48,8 @@ function year({ title, scale, months }: YearOfGauges, level: number): string {
 }
 
 /** A drawing that keeps the size at which its words can be read: where it is wider than the screen, it is moved by hand or key. */
-const gaugeOf = ({ svg }: Drawn, name: string): string =>
-  `<div class="gauge" tabindex="0" role="group" aria-label="${text(name)}">${svg}</div>`;
+const gaugeOf = ({ svg, phoneSvg = '' }: Drawn, name: string): string =>
+  `<div class="gauge" tabindex="0" role="group" aria-label="${text(name)}">${svg}${phoneSvg}</div>`;
 
 /** All properties of a client together. */
 function allOf(verdict: string, all: ReportOfAll): string {
