@@ -24,6 +24,8 @@ const SPECIAL: Readonly<Record<string, unknown>> = {
   'visit.materials': '[]',
   'field_operation.verdict': 'conflict',
   'finding.history': '[]',
+  // Found this week: the week's page tells of it.
+  'finding.opened_at': new Date().toISOString(),
   'visit_terms.hours': '[]',
   'month_plan.before': '[]',
   'month_plan.unplaced': '[]',
