@@ -104,13 +104,25 @@ function presentOf(next, zones, programs, step) {
     .filter(({ stations }) => stations.length);
 }
 
-/** One controller and month, invented. */
-export function inventedController(seed, { mostZones = 24, mostPrograms = 4 } = {}) {
+/** One controller and month, invented; with odd limits its timer may hold less than its records say, and have percents of the months. */
+export function inventedController(seed, { mostZones = 24, mostPrograms = 4, oddLimits = false } = {}) {
   const next = numbersFrom(seed);
   const zones = Array.from({ length: 1 + Math.floor(next() * mostZones) }, (_, at) => zoneOf(next, at + 1));
   const programs = 1 + Math.floor(next() * mostPrograms);
   const step = [0.5, 1, 1, 1, 5][Math.floor(next() * 5)];
   const cycleSoak = next() < 0.7;
+  // What a timer holds has numbers of its own, so that a wider world changes no other.
+  const odd = numbersFrom(seed + 0x51ed);
+  const of = (...choices) => choices[Math.floor(odd() * choices.length)];
+  const limits = oddLimits
+    ? {
+        startsPerProgram: of(1, 2, 4, 8, null),
+        maxMinutes: of(10, 30, 59, 99, 240, null),
+        maxAdjustPercent: of(95, 100, 150, 200, null),
+        monthlyAdjustPercent: odd() < 0.5 ? Array.from({ length: 12 }, () => of(30, 55, 70, 100, 130)) : null,
+        stations: of(4, 24, null),
+      }
+    : {};
   return {
     month: '2026-07',
     traits: {
@@ -127,6 +139,7 @@ export function inventedController(seed, { mostZones = 24, mostPrograms = 4 } = 
       cycleSoak,
       rainSensor: null,
       rainSensorMm: null,
+      ...limits,
     },
     zones,
     present: next() < 0.85 ? presentOf(next, zones, programs, step) : null,

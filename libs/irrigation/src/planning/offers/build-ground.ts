@@ -77,10 +77,11 @@ function lanesOf({ traits, zones, flowLimitLPerMin }: PlanInput): number {
   );
 }
 
-// Programs that are set now keep their slot; empty slots follow as far as the timer holds them and zones could use them.
+// Programs that are set now keep their slot, as many as the timer holds; empty slots follow as far as zones could use them.
 function slotsOf({ traits, present, zones }: PlanInput): readonly (Program | undefined)[] {
-  const now = present ?? [];
-  const held = Math.min(traits.programs ?? Math.max(1, now.length), zones.length);
+  const most = traits.programs ?? Math.max(1, (present ?? []).length);
+  const now = (present ?? []).slice(0, most);
+  const held = Math.min(most, zones.length);
   return [...now, ...new Array<undefined>(Math.max(0, held - now.length)).fill(undefined)];
 }
 

@@ -25,10 +25,7 @@ export interface PercentVariant {
  */
 export function percentVariants(input: PlanInput): readonly PercentVariant[] {
   const ofMonth = input.traits.monthlyAdjustPercent?.[Number(input.month.slice(5)) - 1] ?? AS_SET;
-  const step = input.traits.adjustStepPercent ?? 1;
-  const largest = Math.min(AS_SET, input.traits.maxAdjustPercent ?? AS_SET);
-  const plain = ofMonth > AS_SET ? Math.floor((AS_SET * AS_SET) / ofMonth / step) * step : AS_SET;
-  const base = Math.min(plain, largest);
+  const base = basePercent(input, ofMonth);
   const usable = (percent: number) =>
     percent > 0 &&
     percent * ofMonth > 0 &&
@@ -46,4 +43,12 @@ export function percentVariants(input: PlanInput): readonly PercentVariant[] {
   return [...new Set([base, ...(others.length ? [] : [now])])]
     .filter(usable)
     .map((percent) => ({ percentsOf: () => [option(percent, 0)], presses: Number(percent !== now) }));
+}
+
+// 100 %, or the largest that the timer has below it.
+function basePercent({ traits }: PlanInput, ofMonth: number): number {
+  const step = traits.adjustStepPercent ?? 1;
+  const most = traits.maxAdjustPercent ?? AS_SET;
+  const largest = most < AS_SET ? Math.floor(most / step + 1e-9) * step : AS_SET;
+  return Math.min(largest, ofMonth > AS_SET ? Math.floor((AS_SET * AS_SET) / ofMonth / step) * step : AS_SET);
 }

@@ -1,5 +1,6 @@
+import type { BreachKind } from '../../rules/rule-breach.js';
 import { judgePlan } from '../judge/judge-plan.js';
-import { keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
+import { type BrokenLimit, keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
 import type { PlanInput } from '../plan-input.js';
 import { fullProgram } from './full-program.js';
 import { type Impossible, impossibleNeeds } from './impossible.js';
@@ -15,7 +16,12 @@ export interface ControllerPlan {
   /** Cost that fitting start times and soaks into the hours added, as a share. [–] */
   readonly layoutShare: number;
   readonly impossible: readonly Impossible[];
+  /** What the programs found do not keep, where no others do: then nothing is to be watered and nothing given out; else null. */
+  readonly refused: readonly Refusal[] | null;
 }
+
+/** A rule or limit that programs do not keep, or that water runs off. */
+export type Refusal = BrokenLimit | BreachKind | 'water runs off';
 
 /**
  * Plans a controller for a month: the least change and the full program, both replayed, and what rules or hardware make impossible.
@@ -34,10 +40,11 @@ export function planController(given: PlanInput): ControllerPlan {
   const least = leastChange(input);
   const asSet: readonly Offer[] =
     present && input.present && keepsAll(present) ? [{ kind: 'as set', programs: input.present, judgement: present }] : [];
-  const full = [...asSet, ...(least ? [least] : [])].reduce(
-    (best, offer) => (offer.judgement.cost < best.judgement.cost ? offer : best),
-    searched,
-  );
+  const others = [...asSet, ...(least ? [least] : [])];
+  const keeping = [searched, ...others].filter(({ judgement }) => keepsAll(judgement));
+  const full = keeping.length
+    ? keeping.reduce((best, offer) => (offer.judgement.cost < best.judgement.cost ? offer : best))
+    : { kind: 'full' as const, programs: [], judgement: judgePlan(input, []) };
   return {
     present,
     leastChange: least,
@@ -45,7 +52,12 @@ export function planController(given: PlanInput): ControllerPlan {
     gapShare: shareOf(found.costBeforeLayout - found.bound, found.costBeforeLayout),
     layoutShare: shareOf(found.cost - found.costBeforeLayout, found.cost),
     impossible: impossibleNeeds(input, full.judgement),
+    refused: keeping.length ? null : refusalsOf(searched.judgement),
   };
+}
+
+function refusalsOf({ limits, breaches, ranOffLitres }: PlanJudgement): readonly Refusal[] {
+  return [...new Set<Refusal>([...limits, ...breaches.map(({ kind }) => kind), ...(ranOffLitres > 0 ? ['water runs off' as const] : [])])];
 }
 
 function shareOf(part: number, whole: number): number {

@@ -42,7 +42,7 @@ export interface Ground {
  */
 export function priceIn(ground: Ground, zone: number, slot: number, option: SlotOption, steps: number): number {
   const choices = option.zones[zone];
-  if (!choices || steps < 1 || steps > choices.costs.most) return Number.POSITIVE_INFINITY;
+  if (!choices || steps < 1 || steps > choices.most) return Number.POSITIVE_INFINITY;
   const leaving = ground.frame.weights.keyPress * (ground.leaving[zone]?.[slot] ?? 0);
   const known = choices.table[steps];
   if (known !== undefined && !Number.isNaN(known)) return known + leaving;

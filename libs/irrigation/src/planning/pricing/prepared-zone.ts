@@ -23,10 +23,13 @@ export interface PlanFrame {
   readonly weights: PlanWeights;
   readonly cycleSoak: boolean;
   readonly mostStarts: number;
+  /** Longest run that can be entered, in whole steps. [min] */
   readonly mostMinutes: number;
+  readonly mostStation: number;
 }
 
 const WHOLE_MINUTE = 1;
+const DUST = 1e-9;
 const TIGHTEST_SOAKS = 24;
 
 /**
@@ -41,14 +44,16 @@ const TIGHTEST_SOAKS = 24;
 export function planFrame(input: PlanInput, days: number, hours: OpenHours): PlanFrame {
   const { traits, present, weights } = input;
   const used = Math.max(1, ...(present ?? []).map(({ starts }) => starts.length));
+  const step = traits.minuteStep ?? WHOLE_MINUTE;
   return {
-    step: traits.minuteStep ?? WHOLE_MINUTE,
+    step,
     days,
     hours,
     weights,
     cycleSoak: traits.cycleSoak === true,
     mostStarts: traits.startsPerProgram ?? used,
-    mostMinutes: traits.maxMinutes ?? Number.POSITIVE_INFINITY,
+    mostMinutes: traits.maxMinutes === null ? Number.POSITIVE_INFINITY : Math.floor(traits.maxMinutes / step + DUST) * step,
+    mostStation: traits.stations ?? Number.POSITIVE_INFINITY,
   };
 }
 
@@ -59,15 +64,15 @@ export function planFrame(input: PlanInput, days: number, hours: OpenHours): Pla
  * @param rules - Rules that meet the place in the month. [code]
  * @param frame - What all zones share. [code]
  * @param flowLimit - What meter and main carry; null where nobody knows. [L/min]
- * @returns The zone in minutes; a flow above the limit leaves no minute of it. [min]
+ * @returns The zone in minutes; a flow above the limit, or a station that the timer has not, leaves no minute of it. [min]
  */
 export function preparedZone(zone: ZoneToPlan, rules: readonly WateringRule[], frame: PlanFrame, flowLimit: number | null): PreparedZone {
   const left = rulesOfZone(rules, zone);
-  const { step, hours, cycleSoak, mostStarts, mostMinutes } = frame;
+  const { step, hours, cycleSoak, mostStarts, mostMinutes, mostStation } = frame;
   const needPerDay = zone.needLitresPerDay / zone.flowLPerMin;
   const mostCycles = cycleSoak ? TIGHTEST_SOAKS : mostStarts;
   const within = longestRunWithin(zone.intake, step, hours.minutes, mostCycles);
-  const tooMuch = flowLimit !== null && zone.flowLPerMin > flowLimit;
+  const tooMuch = (flowLimit !== null && zone.flowLPerMin > flowLimit) || zone.station > mostStation;
   const most = Math.min(within, left.maxMinutes, cycleSoak ? mostMinutes : mostMinutes * mostStarts);
   return {
     zone,

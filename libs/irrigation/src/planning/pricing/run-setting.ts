@@ -22,7 +22,8 @@ export interface RunSetting {
  */
 export function runSetting(prepared: PreparedZone, frame: PlanFrame, steps: number, percent: number, found: StationRun | null): RunSetting {
   const { step } = frame;
-  const asFound = found !== null && stepsAt(found.minutes, percent, frame) === steps;
+  // What the records have above the longest run is not what the timer is set to.
+  const asFound = found !== null && found.minutes <= frame.mostMinutes + DUST && stepsAt(found.minutes, percent, frame) === steps;
   const minutes = asFound ? found.minutes : Math.ceil(((steps - 0.5) * 100) / percent - DUST) * step;
   const [cycles, soakMinutes] = cyclesAndSoak(prepared, frame, steps * step, found);
   const run = { station: prepared.zone.station, minutes, cycles, soakMinutes };

@@ -22,6 +22,8 @@ export interface ZoneChoices {
   readonly prices: readonly number[];
   readonly minutesPerStep: number;
   readonly costs: RunCosts;
+  /** Longest run that the minutes a timer can be set to reach at the option's percent. [steps] */
+  readonly most: number;
   /** Price with presses of any run, by its steps; not a number until it is asked for. */
   readonly table: Float64Array;
 }
@@ -100,6 +102,7 @@ function choicesOf(prepared: PreparedZone, { present, option, costs }: Offered, 
     prices,
     minutesPerStep: frame.step * option.starts * option.days.perWeek,
     costs,
+    most,
     table: new Float64Array(Math.max(0, ...steps) + 1).fill(Number.NaN),
   };
 }

@@ -18,7 +18,13 @@ import { minutesOf, ruleOfRow } from './rule-of-row.js';
 import { zoneToPlan } from './zone-to-plan.js';
 
 /** Why a controller cannot be planned. */
-export type UnplannedCode = 'NO_ZONES' | 'NO_WEATHER' | 'FLOWS_NOT_KNOWN' | 'STATIONS_WITHOUT_ZONE' | 'STATION_OF_SEVERAL_ZONES';
+export type UnplannedCode =
+  | 'NO_ZONES'
+  | 'NO_WEATHER'
+  | 'FLOWS_NOT_KNOWN'
+  | 'STATIONS_WITHOUT_ZONE'
+  | 'STATION_OF_SEVERAL_ZONES'
+  | 'NOTHING_KEEPS_ALL';
 
 /** What a controller is planned from, or why it cannot be. */
 export type Gathered =

@@ -19,5 +19,7 @@ export async function planOfController(
   const gathered = await gatherPlan(tx, controller, month, rulesInstead);
   const plan = gathered.input && planController(gathered.input);
   await setImmediate();
+  if (plan?.refused)
+    return { gathered: { input: null, reason: { code: 'NOTHING_KEEPS_ALL', details: { broken: plan.refused } } }, plan: null };
   return { gathered, plan };
 }

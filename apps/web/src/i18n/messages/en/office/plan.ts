@@ -90,5 +90,7 @@ export const plan = {
     '{count, plural, one {Station {list} is set to run, but no zone stands there} other {Stations {list} are set to run, but no zone stands there}}. Say in Setup what they water.',
   'plan.reason.STATION_OF_SEVERAL_ZONES':
     '{count, plural, one {Station {list} is said of several zones} other {Stations {list} are said of several zones}}. Give each zone its own in Setup.',
+  'plan.reason.NOTHING_KEEPS_ALL':
+    'No programs were found that keep every rule and every limit of this controller. Check its programs, starts, minutes and percents in Setup against what the cabinet holds.',
   'plan.reason.other': 'It cannot be planned ({code}).',
 };

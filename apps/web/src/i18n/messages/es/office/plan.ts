@@ -93,5 +93,7 @@ export const plan: Record<keyof typeof english, string> = {
     '{count, plural, one {La estación {list} está programada, pero ahí no hay zona} other {Las estaciones {list} están programadas, pero ahí no hay zona}}. Diga en Preparación qué riegan.',
   'plan.reason.STATION_OF_SEVERAL_ZONES':
     '{count, plural, one {La estación {list} está en varias zonas} other {Las estaciones {list} están en varias zonas}}. Dé a cada zona la suya en Preparación.',
+  'plan.reason.NOTHING_KEEPS_ALL':
+    'No se hallaron programas que cumplan todas las reglas y todos los límites de este controlador. Compare en Preparación sus programas, arranques, minutos y porcentajes con lo que hay en el gabinete.',
   'plan.reason.other': 'No se puede planear ({code}).',
 };
