@@ -241,6 +241,16 @@ describe('the card for the cabinet', () => {
     expect(await screen.findByText(/sale del clima de 2025\. Cada mes se basa en un solo año/)).toBeTruthy();
   });
 
+  it('names the months that get far more than they need, and no other', async () => {
+    const over = month('2027-03', { programs: programs(5), usedLitres: gallons(12_600) });
+    draw(card({ months: [month('2026-11', { programs: programs(40), usedLitres: gallons(12_400) }), over] }));
+    expect(await screen.findByText(/^In March these programs give over a quarter more .* the full program of that month/)).toBeTruthy();
+    cleanup();
+    draw(card());
+    await screen.findByRole('table', { name: 'Enter once' });
+    expect(screen.queryByText(/over a quarter more/)).toBeNull();
+  });
+
   it('says of one month of frost what it says of several, in both languages', async () => {
     const frost = { months: [1], measuredDays: 700 };
     draw(card({ frost }));

@@ -5,6 +5,8 @@ import type { CardMonth, CardProgram } from './card-document.js';
 
 /** A start after this is nobody's night. */
 const MORNING = '06:00';
+/** What a month gets may be this much of its need before the card says that it is too much. [–] */
+const FAR_OVER = 1.25;
 
 /** Which night a start after midnight is in, told by the earliest; nothing where every day is watered, or none starts so early. */
 export function NightOfStarts({ programs }: { readonly programs: readonly CardProgram[] }) {
@@ -33,4 +35,17 @@ export function WeatherOfCard({ months }: { readonly months: readonly CardMonth[
     most: Math.max(...counts),
   };
   return <FormattedMessage id="card.weather" values={values} />;
+}
+
+/** Months in which percents and days give far more than is needed: what would fit them better. */
+export function MonthsOver({ months }: { readonly months: readonly CardMonth[] }) {
+  const intl = useIntl();
+  const over = months.filter(({ neededLitres, usedLitres }) => typeof usedLitres === 'number' && usedLitres > FAR_OVER * neededLitres);
+  if (over.length === 0) return null;
+  const names = over.map(({ month }) => intl.formatDate(`${month}-15`, { month: 'long', timeZone: 'UTC' }));
+  return (
+    <p className="planned">
+      <FormattedMessage id="card.over" values={{ count: over.length, months: intl.formatList(names, { type: 'conjunction' }) }} />
+    </p>
+  );
 }

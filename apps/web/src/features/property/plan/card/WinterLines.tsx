@@ -27,30 +27,32 @@ export function WinterLines({ frost }: { readonly frost: Card['frost'] | null })
         )
       }
     >
-      <div className="cabinet-seasons">
-        {SEASONS.map(({ heading, lines }) => (
-          <div key={heading}>
-            <h3>
-              <FormattedMessage id={heading} />
-            </h3>
-            <ul className="notes">
-              {lines.map((line) => (
-                <li key={line}>
-                  <FormattedMessage id={line} />
-                </li>
-              ))}
-            </ul>
-          </div>
-        ))}
-      </div>
-      <div className="cautions">
-        <ul>
-          {(['mains', 'air', 'backflow', 'law'] as const).map((caution) => (
-            <li key={caution}>
-              <FormattedMessage id={`card.caution.${caution}`} />
-            </li>
+      <div className="cabinet-winter">
+        <div className="cabinet-seasons">
+          {SEASONS.map(({ heading, lines }) => (
+            <div key={heading}>
+              <h3>
+                <FormattedMessage id={heading} />
+              </h3>
+              <ul className="notes">
+                {lines.map((line) => (
+                  <li key={line}>
+                    <FormattedMessage id={line} />
+                  </li>
+                ))}
+              </ul>
+            </div>
           ))}
-        </ul>
+        </div>
+        <div className="cautions">
+          <ul>
+            {(['mains', 'air', 'backflow', 'law'] as const).map((caution) => (
+              <li key={caution}>
+                <FormattedMessage id={`card.caution.${caution}`} />
+              </li>
+            ))}
+          </ul>
+        </div>
       </div>
     </Section>
   );
