@@ -1,9 +1,14 @@
 import { gunzipSync } from 'node:zlib';
 import { restoreReport } from '@rillbook/showing/report/restore-report.js';
+import { writeReport } from '@rillbook/showing/report/write-report.js';
+import { strFromU8, unzipSync } from 'fflate';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type TestApp, startApp } from '../../support/test-app.js';
 import { aProperty, insertRow } from '../../support/builders.js';
+import { reportCsv } from '../../../apps/api/src/features/reports/printing/report-csv.js';
+import { reportXlsx } from '../../../apps/api/src/features/reports/printing/report-xlsx.js';
+import { inventedReport } from '../../support/invented-report.mjs';
 import { pdfText } from '../../support/pdf-text.mjs';
 import { apart, figuresOfCsv, figuresOfXlsx, missingInPdf } from '../../support/report-figures.mjs';
 import { anAccountedProperty } from './accounted-property.js';
@@ -91,6 +96,23 @@ it('is of whole months, and of a property of its client', async () => {
   expect(await field({ fromOn: '2026-03-01', untilOn: '2026-03-31', propertyId: stranger.id })).toMatchObject({
     thing: 'property of this client',
   });
+});
+
+it('answers a dead link with a page in two languages, and tells nothing else', async () => {
+  for (const path of ['/api/shared/gone', '/api/shared/gone/report.pdf', `/api/stop-reports/${day.clientId}`]) {
+    const answer = await fetch(`${product.url}${path}`);
+    expect([answer.status, answer.headers.get('content-type')]).toEqual([404, 'text/html; charset=utf-8']);
+    const page = await answer.text();
+    expect(page).toContain('This link does not work any more.');
+    expect(page).toContain('<p lang="es">Este enlace ya no sirve.');
+    expect(page).not.toMatch(/SHARE_LINK|"code"/);
+  }
+});
+
+it('heads the files of a Spanish report in Spanish', () => {
+  const model = writeReport(inventedReport(1));
+  expect(reportCsv(model).split('\r\n')[0]).toBe('\ufeffpropiedad,sección,id,cifra,valor,unidad,como se muestra,motivo');
+  expect(strFromU8(unzipSync(new Uint8Array(reportXlsx(model)))['xl/worksheets/sheet1.xml']!)).toContain('>como se muestra<');
 });
 
 it('keeps a logo that can be printed, and refuses what would stop every report', async () => {

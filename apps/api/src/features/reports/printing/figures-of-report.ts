@@ -1,5 +1,11 @@
 import type { Figure, ReportModel, ReportPage, ReportSection, ReportTable } from '@rillbook/showing/report/report-model.js';
 
+/** The heads of a file of figures, in the report's language. */
+export const FIGURE_HEADS = {
+  en: ['property', 'section', 'id', 'figure', 'value', 'unit', 'shown', 'reason'],
+  es: ['propiedad', 'sección', 'id', 'cifra', 'valor', 'unidad', 'como se muestra', 'motivo'],
+} as const satisfies Record<ReportModel['language'], readonly string[]>;
+
 /** A figure with where in the report it stands. */
 export interface PlacedFigure {
   /** the property; empty for what is of all */

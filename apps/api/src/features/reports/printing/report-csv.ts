@@ -1,7 +1,6 @@
 import type { ReportModel } from '@rillbook/showing/report/report-model.js';
-import { figuresOf } from './figures-of-report.js';
+import { FIGURE_HEADS, figuresOf } from './figures-of-report.js';
 
-const HEAD = ['property', 'section', 'id', 'figure', 'value', 'unit', 'shown', 'reason'];
 /** What a spreadsheet would take for a formula (OWASP ASVS 5.0, 1.2.10). */
 const FORMULA = /^[=+\-@\t\r]/;
 
@@ -16,5 +15,5 @@ export function reportCsv(model: ReportModel): string {
   const lines = figuresOf(model).map(({ property, section, figure: { id, label, value, unit, shown, reason } }) =>
     [property, section, id, label, value, unit, shown, reason].map(cell).join(','),
   );
-  return `\ufeff${[HEAD.join(','), ...lines].join('\r\n')}\r\n`;
+  return `\ufeff${[FIGURE_HEADS[model.language].join(','), ...lines].join('\r\n')}\r\n`;
 }

@@ -1,9 +1,8 @@
 import type { ReportModel } from '@rillbook/showing/report/report-model.js';
 import { strToU8, zipSync } from 'fflate';
-import { figuresOf } from './figures-of-report.js';
+import { FIGURE_HEADS, figuresOf } from './figures-of-report.js';
 import { inMarkup } from './in-markup.js';
 
-const HEAD = ['property', 'section', 'id', 'figure', 'value', 'unit', 'shown', 'reason'];
 const WIDTHS = [26, 26, 26, 34, 14, 8, 14, 40];
 const XML = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
@@ -21,8 +20,8 @@ function cell(value: string | number | null, column: number, row: number, style 
   return `<c r="${at}"${styled} t="inlineStr"><is><t xml:space="preserve">${inMarkup(value)}</t></is></c>`;
 }
 
-function sheet(rows: readonly (readonly (string | number | null)[])[]): string {
-  const lines = [HEAD, ...rows].map((cells, at) => {
+function sheet(heads: readonly string[], rows: readonly (readonly (string | number | null)[])[]): string {
+  const lines = [heads, ...rows].map((cells, at) => {
     const written = cells.map((value, column) => cell(value, column, at + 1, at === 0 ? BOLD : 0)).join('');
     return `<row r="${at + 1}">${written}</row>`;
   });
@@ -56,7 +55,7 @@ export function reportXlsx(model: ReportModel): Buffer {
     'xl/workbook.xml': `${XML}<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets><sheet name="${inMarkup(model.periodInWords.slice(0, 31))}" sheetId="1" r:id="rId1"/></sheets></workbook>`,
     'xl/_rels/workbook.xml.rels': relations(relation(1, 'worksheet', 'worksheets/sheet1.xml') + relation(2, 'styles', 'styles.xml')),
     'xl/styles.xml': STYLES,
-    'xl/worksheets/sheet1.xml': sheet(rows),
+    'xl/worksheets/sheet1.xml': sheet(FIGURE_HEADS[model.language], rows),
   };
   return Buffer.from(zipSync(Object.fromEntries(Object.entries(files).map(([name, text]) => [name, strToU8(text)])), { level: 6 }));
 }

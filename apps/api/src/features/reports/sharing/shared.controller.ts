@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { Body, Controller, Get, Header, HttpCode, Param, Post, Res } from '@nestjs/common';
+import { Body, Controller, Get, Header, HttpCode, Param, Post, Res, UseFilters } from '@nestjs/common';
 import type { Response } from 'express';
 import { organizationActor } from '../../../platform/database/actor.js';
 import { Public } from '../../../platform/identity/allow.js';
@@ -13,6 +13,7 @@ import { AskByLink } from '../asking/ask-by-link.service.js';
 import { askedHtml } from '../printing/ask-form.js';
 import { reportHtml } from '../printing/report-html.js';
 import { reportsProblems } from '../reports.problems.js';
+import { LinkPageFilter } from './link-page.filter.js';
 import { shareLinks } from './share-link.repository.js';
 
 const PRINTING = path.resolve(import.meta.dirname, '../../../../printing');
@@ -25,6 +26,7 @@ const DRESS: Readonly<Record<string, { readonly place: string; readonly type: st
 const WHY = 'the link is its own key: to one report, until it ends or is taken back';
 
 /** A report by its link: as a page, and as files. */
+@UseFilters(LinkPageFilter)
 @Controller('api/shared')
 export class SharedController {
   constructor(

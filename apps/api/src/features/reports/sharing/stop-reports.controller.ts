@@ -1,4 +1,4 @@
-import { Controller, Get, Header, HttpCode, Param, Post } from '@nestjs/common';
+import { Controller, Get, Header, HttpCode, Param, Post, UseFilters } from '@nestjs/common';
 import { organizationActor } from '../../../platform/database/actor.js';
 import { Public } from '../../../platform/identity/allow.js';
 import type { RequestScope } from '../../../platform/identity/request-scope.js';
@@ -6,6 +6,7 @@ import { Scope } from '../../../platform/identity/tx.js';
 import { readSecret } from '../secret-link.js';
 import { inMarkup } from '../printing/in-markup.js';
 import { reportsProblems } from '../reports.problems.js';
+import { LinkPageFilter } from './link-page.filter.js';
 import { shareLinks } from './share-link.repository.js';
 
 const HTML = 'text/html; charset=utf-8';
@@ -20,6 +21,7 @@ const page = (inner: string): string =>
   `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="robots" content="noindex"><title>${inMarkup(WORDS.do)}</title></head><body><main>${inner}</main></body></html>`;
 
 /** The link by which a recipient wants no more: a look changes nothing, for scanners follow every link (RFC 8058 asks for a POST). */
+@UseFilters(LinkPageFilter)
 @Controller('api/stop-reports')
 export class StopReportsController {
   @Public(WHY)

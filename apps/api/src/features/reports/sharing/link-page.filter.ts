@@ -1,0 +1,54 @@
+import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException } from '@nestjs/common';
+import type { Response } from 'express';
+import { asProblem } from '../../../platform/problems/answer.js';
+import { platformProblems } from '../../../platform/problems/platform.problems.js';
+import { inMarkup } from '../printing/in-markup.js';
+
+/** Whoever follows a link has told no language: both are said. */
+const WORDS = {
+  gone: [
+    'This link does not work any more. Ask your landscape company for a new one.',
+    'Este enlace ya no sirve. Pida uno nuevo a su empresa de jardinería.',
+  ],
+  tooMany: ['Too many tries. Try again in some minutes.', 'Demasiados intentos. Intente otra vez en unos minutos.'],
+  refused: [
+    'Nothing was sent: the question is empty or too long. Go back and write it again.',
+    'No se envió nada: la pregunta está vacía o es demasiado larga. Regrese y escríbala otra vez.',
+  ],
+  failed: ['Something went wrong. Nothing was changed: try again later.', 'Algo salió mal. No se cambió nada: intente más tarde.'],
+} as const;
+
+/** Answers of a link are pages for people: what is not there, too much or not taken is said in two languages, and nothing else is told. */
+@Catch()
+export class LinkPageFilter implements ExceptionFilter {
+  catch(thrown: unknown, host: ArgumentsHost): void {
+    const response = host.switchToHttp().getResponse<Response>();
+    const status = thrown instanceof HttpException ? thrown.getStatus() : asProblem(thrown).status;
+    if (response.headersSent) {
+      response.end();
+      return;
+    }
+    if (status === 429 && thrown instanceof Error) response.setHeader('Retry-After', String(retryOf(thrown)));
+    response.status(status).setHeader('Content-Type', 'text/html; charset=utf-8').setHeader('Cache-Control', 'private, no-store');
+    response.end(pageOf(wordOf(status)));
+  }
+}
+
+const ONE_MINUTE_S = 60;
+
+function retryOf(thrown: Error): number {
+  const { code, details } = asProblem(thrown);
+  const seconds = code === platformProblems.tooMany({ retryInSeconds: 0 }).code ? details['retryInSeconds'] : null;
+  return typeof seconds === 'number' ? Math.ceil(seconds) : ONE_MINUTE_S;
+}
+
+function wordOf(status: number): keyof typeof WORDS {
+  if (status === 404) return 'gone';
+  if (status === 429) return 'tooMany';
+  return status < 500 ? 'refused' : 'failed';
+}
+
+function pageOf(word: keyof typeof WORDS): string {
+  const [english, spanish] = WORDS[word];
+  return `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="robots" content="noindex"><title>${inMarkup(english)}</title></head><body><main><h1>${inMarkup(english)}</h1><p lang="es">${inMarkup(spanish)}</p></main></body></html>`;
+}
