@@ -1,6 +1,6 @@
 import { judgePlan } from '@rillbook/irrigation/planning/judge/judge-plan.js';
 import { keyPresses } from '@rillbook/irrigation/planning/judge/key-presses.js';
-import { leastChange } from '@rillbook/irrigation/planning/offers/least-change.js';
+import { leastChange, percentChange } from '@rillbook/irrigation/planning/offers/least-change.js';
 import { planController } from '@rillbook/irrigation/planning/offers/plan-controller.js';
 import type { Program } from '@rillbook/irrigation/settings/settings-fact.js';
 import { describe, expect, it } from 'vitest';
@@ -57,6 +57,20 @@ describe('least change', () => {
     expect(offer?.programs[0]?.adjustPercent).toBeGreaterThan(100);
     expect(offer?.programs[0]?.stations).toEqual(present[0]?.stations);
     expect(offer?.judgement.keyPresses).toBeLessThanOrEqual(3);
+  });
+
+  it('cuts only the program that leaves the hours, and leaves the others what they need', () => {
+    const late = { starts: [330], stations: [{ station: 1, minutes: 60, cycles: 1, soakMinutes: 0 }] };
+    const early = { name: 'B', starts: [60], stations: [{ station: 2, minutes: 40, cycles: 1, soakMinutes: 0 }] };
+    const zones = [zoneInInches(1, 0.1, 1), zoneInInches(2, 0.26, 1, { storageDays: 4 })];
+    const traits = { ...aController(zones).traits, programs: 2, startsPerProgram: 1 };
+    const input = aController(zones, {
+      traits,
+      present: [program({ ...late, days: { kind: 'every', everyDays: 7, from: '2026-07-01' } }), program(early)],
+    });
+    const offer = percentChange(input);
+    expect(offer?.judgement.limits).toEqual([]);
+    expect(offer?.programs).toMatchObject([{ adjustPercent: 50 }, { adjustPercent: 90 }]);
   });
 
   it('never lets a longer run off: it leaves thirst that the full program quenches with cycles', () => {

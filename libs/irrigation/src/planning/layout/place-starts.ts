@@ -1,6 +1,6 @@
 import type { ControllerTraits } from '../../settings/controller-traits.js';
 import { layOutStart } from '../../settings/lay-out-start.js';
-import type { StationRun } from '../../settings/settings-fact.js';
+import type { Program, StationRun } from '../../settings/settings-fact.js';
 import type { OpenHours } from './water-window.js';
 
 /** Starts are set to whole steps of this: common practice, no source. [min] */
@@ -8,6 +8,9 @@ export const START_STEP = 5;
 const DAY = 1440;
 const MOST_ORDERS = 24;
 const DUST = 1e-9;
+
+/** Puts programs somewhere in the hours; null where they do not fit. */
+export type Placing = (programs: readonly Program[]) => readonly Program[] | null;
 
 /** A program without its start times: the weekdays it can fall on, stations, percent in force, starts a day, and how far apart they are at least. */
 export interface UnplacedProgram {

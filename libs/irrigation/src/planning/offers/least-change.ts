@@ -8,7 +8,9 @@ import { judgePlan } from '../judge/judge-plan.js';
 import { keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
 import { traitsOfMonth } from '../judge/plan-runs.js';
 import type { PlanInput } from '../plan-input.js';
-import { type Placing, startsMoved } from './starts-moved.js';
+import type { Placing } from '../layout/place-starts.js';
+import { giveBack } from '../percents/give-back.js';
+import { startsMoved } from './starts-moved.js';
 import { dayOfProgram, priceOfProgram } from './start-effect.js';
 
 /** What a controller's percent can be where nobody has said. [%] */
@@ -17,6 +19,8 @@ const MOST_PERCENT = 200;
 const WORTH_MOVING = 0.02;
 /** What no percent mends. */
 const BY_DAYS: readonly BreachKind[] = ['must not be watered', 'day not allowed', 'too many days a week'];
+/** Shares of the wished percents that are tried, until one keeps all. [–] */
+const SHARES = [1, 0.95, 0.9, 0.8, 0.7, 0.6, 0.5, 0.35, 0.2];
 /** Days of programs that are tried, cheapest first, until one keeps all rules and limits. */
 const MOST_TRIED = 8;
 
@@ -75,8 +79,7 @@ function percentOnly(input: PlanInput, present: readonly Program[], placing: Pla
   const wished = bestPercents(input, present, (at) =>
     pricedPercents(input, present[at] as Program, choices)(gaps[at] as readonly number[]),
   );
-  // Longer runs may leave the hours or meet a rule: the largest percents that keep all.
-  return firstThatKeeps(input, placed(shorterAndShorter(present, wished, choices), placing), false);
+  return largestThatKeep(input, { programs: present, wished, hasDays: false }, choices, placing);
 }
 
 function percentAndDays(input: PlanInput, present: readonly Program[], placing: Placing): Offer | null {
@@ -97,12 +100,9 @@ function percentAndDays(input: PlanInput, present: readonly Program[], placing: 
     const best = withDays.map((of) => [...of].sort((a, b) => least(a.at) - least(b.at))[0]);
     const moved = present.map((program, at) => ({ ...program, days: best[at]?.days ?? program.days }));
     const percents = bestPercents(input, moved, (at) => best[at]?.at ?? []);
-    return [{ programs: moved.map((program, at) => ({ ...program, adjustPercent: percents[at] as number })), moved, percents }];
+    return [{ programs: moved, wished: percents, hasDays: true }];
   });
-  const offers = tried
-    .slice(0, MOST_TRIED)
-    .flatMap(({ moved, percents }) => firstThatKeeps(input, placed(shorterAndShorter(moved, percents, choices), placing), true) ?? []);
-  return cheapest(offers);
+  return cheapest(tried.slice(0, MOST_TRIED).map((wish) => largestThatKeep(input, wish, choices, placing)));
 }
 
 interface PricedPercent {
@@ -158,26 +158,27 @@ function pricedPercents(
   return (gaps) => at.map(({ percent, day, presses }) => ({ percent, price: priceOfProgram(day, gaps, input.weights, days) + presses }));
 }
 
-function* shorterAndShorter(programs: readonly Program[], wished: readonly number[], choices: readonly number[]) {
-  for (const share of [1, 0.95, 0.9, 0.8, 0.7, 0.6, 0.5]) {
+interface Wish {
+  readonly programs: readonly Program[];
+  readonly wished: readonly number[];
+  readonly hasDays: boolean;
+}
+
+// Longer runs may leave the hours or meet a rule: all percents are cut alike until all is kept, then given back program by program.
+function largestThatKeep(input: PlanInput, wish: Wish, choices: readonly number[], placing: Placing): Offer | null {
+  const { programs, wished, hasDays } = wish;
+  for (const share of SHARES) {
     const percents = wished.map((percent) => choices.filter((choice) => choice <= percent * share + 1e-9).at(-1));
-    if (percents.every((percent) => percent !== undefined)) {
-      yield programs.map((program, at) => ({ ...program, adjustPercent: percents[at] as number }));
+    if (!percents.every((percent) => percent !== undefined)) return null;
+    const where = placing(programs.map((program, at) => ({ ...program, adjustPercent: percents[at] as number })));
+    if (!where) continue;
+    const judgement = judgePlan(input, where);
+    if (keepsAll(judgement)) {
+      const isShared = input.traits.adjustScope !== 'program' || share === 1;
+      const given = isShared ? null : giveBack(input, { programs, wished, percents, judgement }, choices, placing);
+      const best = given ?? { programs: where, judgement };
+      return { kind: kindOf(input.present ?? [], best.programs, hasDays), ...best };
     }
-  }
-}
-
-function* placed(tried: Iterable<readonly Program[]>, placing: Placing) {
-  for (const programs of tried) {
-    const where = placing(programs);
-    if (where) yield where;
-  }
-}
-
-function firstThatKeeps(input: PlanInput, tried: Iterable<readonly Program[]>, hasDays: boolean): Offer | null {
-  for (const programs of tried) {
-    const judgement = judgePlan(input, programs);
-    if (keepsAll(judgement)) return { kind: kindOf(input.present ?? [], programs, hasDays), programs, judgement };
     // Shorter runs on the same days break such a rule alike.
     if (judgement.breaches.some(({ kind }) => BY_DAYS.includes(kind))) return null;
   }

@@ -4,13 +4,10 @@ import { patternOf } from '../days/day-pattern.js';
 import { rulesInMonth } from '../days/rules-of-zone.js';
 import { soakAfter } from '../demand/cycles-of-run.js';
 import { traitsOfMonth } from '../judge/plan-runs.js';
-import { placeStarts, type UnplacedProgram } from '../layout/place-starts.js';
+import { placeStarts, type Placing, type UnplacedProgram } from '../layout/place-starts.js';
 import { openHours } from '../layout/water-window.js';
 import type { PlanInput } from '../plan-input.js';
 import { dayAfter } from './programs-of.js';
-
-/** Puts programs somewhere in the hours; null where they do not fit. */
-export type Placing = (programs: readonly Program[]) => readonly Program[] | null;
 
 /**
  * Moves the start times of programs so that all of them end within the hours; as many starts as before, one program after the other or side
