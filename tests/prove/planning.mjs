@@ -30,7 +30,8 @@ export async function prove([count = '200']) {
     if (!keepsAll(judgePlan(input, found.programs))) throw new Error(`world ${seed}: a rule or limit is not kept`);
     const answered = share(found.costBeforeLayout - found.bound, found.costBeforeLayout);
     if (answered <= GOOD_GAP) atOnce += 1;
-    const bound = answered <= GOOD_GAP ? found.bound : Math.max(found.bound, fullProgram(input, planGround(input), FOR_A_PROOF).bound);
+    const bound =
+      answered <= GOOD_GAP ? found.bound : Math.max(found.bound, fullProgram(input, planGround(input), { ...FOR_A_PROOF }).bound);
     gaps.push(share(found.costBeforeLayout - bound, found.costBeforeLayout));
     laidOut.push(share(found.cost - bound, found.cost));
   }

@@ -137,13 +137,15 @@ function byWeek(ground: Ground, options: readonly (SlotOption | null)[]): readon
   const masks = options.map((option) => option?.days.patterns.reduce((mask, pattern) => mask | pattern.mask, 0) ?? 0);
   const count = options.map((option) => (option?.days.gaps.length === 1 && option.days.perWeek !== 1 ? WEEK : (option?.days.perWeek ?? 0)));
   const limits: Limit[] = [];
-  for (let set = 1; set < 1 << options.length; set += 1) {
-    const slots = options.map((_, slot) => slot).filter((slot) => set & (1 << slot) && options[slot]);
+  const used = options.reduce((all, option, slot) => (option ? all | (1 << slot) : all), 0);
+  // Unused slots would only repeat the limits of the used ones.
+  for (let set = used; set > 0; set = (set - 1) & used) {
+    const slots = options.map((_, slot) => slot).filter((slot) => set & (1 << slot));
     const days = slots.reduce((sum, slot) => sum + (count[slot] as number), 0);
     const open = bits(slots.reduce((all, slot) => all | (masks[slot] as number), 0));
     const isIn = (slot: number) => Number(slots.includes(slot));
     // All of them share the days they may fall on; where those are too few for all to keep apart, they meet.
-    if (slots.length) limits.push({ limit: open * ground.perDay, weights: count.map((of, slot) => of * isIn(slot)) });
+    limits.push({ limit: open * ground.perDay, weights: count.map((of, slot) => of * isIn(slot)) });
     if (slots.length > 1 && days > (slots.length - 1) * open)
       limits.push({ limit: ground.perDay, weights: count.map((_, slot) => isIn(slot)) });
   }

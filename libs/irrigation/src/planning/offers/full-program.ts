@@ -8,8 +8,8 @@ import { openHours } from '../layout/water-window.js';
 import type { PlanInput } from '../plan-input.js';
 import type { Ground } from '../pricing/assignment.js';
 import { planFrame, type PlanFrame, preparedZone, type PreparedZone } from '../pricing/prepared-zone.js';
-import { FOR_AN_ANSWER, type Found, GOOD_GAP, searchPrograms } from '../search/search-programs.js';
-import type { SearchEffort } from '../search/within-hours.js';
+import { type EffortLeft, FOR_AN_ANSWER, inPart } from '../search/effort.js';
+import { type Found, GOOD_GAP, searchPrograms } from '../search/search-programs.js';
 import { buildGround, type PlanGround } from './build-ground.js';
 import { percentVariants } from './percent-variants.js';
 import { fitStarts } from './fit-starts.js';
@@ -44,11 +44,11 @@ export function planGround(input: PlanInput): PlanGround {
  *
  * @param input - The controller and the month. [code]
  * @param given - Its ground, where it is known already. [min]
- * @param effort - How much may be looked at: more of it proves more. [–]
+ * @param left - How much may be looked at, changed to what is left: more of it proves more. [–]
  * @returns The best found, and its bound. [–]
  */
-export function fullProgram(input: PlanInput, given: PlanGround = planGround(input), effort: SearchEffort = FOR_AN_ANSWER): FullProgram {
-  const { best, bound } = searchAll(input, given, effort);
+export function fullProgram(input: PlanInput, given: PlanGround = planGround(input), left: EffortLeft = { ...FOR_AN_ANSWER }): FullProgram {
+  const { best, bound } = searchAll(input, given, left);
   if (!best) return nothing(dryCost(input, given.frame));
   const costBeforeLayout = best.found.cost + best.extra;
   const { placed, cost: fitted } = fitStarts(input, best.ground, best.found.assignment);
@@ -63,18 +63,19 @@ interface Best {
 }
 
 // Percents and sets of weekdays, one after the other: each has to better those before it.
-function searchAll(input: PlanInput, given: PlanGround, effort: SearchEffort): { readonly best: Best | null; readonly bound: number } {
+function searchAll(input: PlanInput, given: PlanGround, left: EffortLeft): { readonly best: Best | null; readonly bound: number } {
   let best: Best | null = null;
   let bound = Number.POSITIVE_INFINITY;
-  for (const variant of percentVariants(input)) {
+  const weeks = weeksOf(input, given.zones);
+  const searches = percentVariants(input).flatMap((variant) => weeks.map((week) => ({ variant, week })));
+  for (const [at, { variant, week }] of searches.entries()) {
     const extra = variant.presses * input.weights.keyPress;
-    for (const week of weeksOf(input, given.zones)) {
-      const ground = buildGround(input, given, week, variant);
-      const known = best ? best.found.cost + best.extra - extra : Number.POSITIVE_INFINITY;
-      const found = searchPrograms(ground, daysOpen(ground), { known, effort });
-      bound = Math.min(bound, (found ? found.bound : known * (1 - GOOD_GAP)) + extra);
-      if (found && found.cost < known) best = { ground, found, extra };
-    }
+    const ground = buildGround(input, given, week, variant);
+    const known: number = best ? best.found.cost + best.extra - extra : Number.POSITIVE_INFINITY;
+    const isLast = at === searches.length - 1;
+    const found: Found | null = inPart(left, isLast, (effort) => searchPrograms(ground, daysOpen(ground), { known, effort }));
+    bound = Math.min(bound, (found ? found.bound : known * (1 - GOOD_GAP)) + extra);
+    if (found && found.cost < known) best = { ground, found, extra };
   }
   return { best, bound };
 }

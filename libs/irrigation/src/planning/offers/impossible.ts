@@ -4,7 +4,8 @@ import { judgePlan } from '../judge/judge-plan.js';
 import type { PlanJudgement } from '../judge/plan-judgement.js';
 import { traitsOfMonth } from '../judge/plan-runs.js';
 import type { PlanInput, ZoneToPlan } from '../plan-input.js';
-import { fullProgram } from './full-program.js';
+import type { EffortLeft } from '../search/effort.js';
+import { fullProgram, planGround } from './full-program.js';
 
 /** Unmet need below this share is the timer's resolution, not an impossibility. [–] */
 const WORTH_TELLING = 0.02;
@@ -61,30 +62,31 @@ const FREED_BY: Readonly<Record<ImpossibleBecause, FreedBy>> = {
  *
  * @param input - The controller and the month. [code]
  * @param best - What the best programs do. [L]
+ * @param left - How much may be looked at, changed to what is left. [–]
  * @returns Zones with more unmet than the timer's resolution explains, the thirstiest first. [L]
  */
-export function impossibleNeeds(input: PlanInput, best: PlanJudgement): readonly Impossible[] {
+export function impossibleNeeds(input: PlanInput, best: PlanJudgement, left: EffortLeft): readonly Impossible[] {
   const unmet = best.zones.filter(({ unmetLitres, neededLitres }) => unmetLitres > WORTH_TELLING * neededLitres);
   if (!unmet.length) return [];
-  const shared = sharedCause(input);
+  const shared = sharedCause(input, left);
   return unmet
     .map(({ zoneId, station, unmetLitres }) => {
       const zone = input.zones.find((each) => each.zoneId === zoneId);
-      const because = (zone && ownCause(input, zone)) ?? shared(zoneId);
+      const because = (zone && ownCause(input, zone, left)) ?? shared(zoneId);
       return { zoneId, station, unmetLitres, because, freedBy: FREED_BY[because] };
     })
     .sort((a, b) => b.unmetLitres - a.unmetLitres);
 }
 
-function ownCause(input: PlanInput, zone: ZoneToPlan): ImpossibleBecause | null {
-  const left = rulesOfZone(rulesInMonth(input.rules, input.month, input.place), zone);
-  if (left.forbidden) return 'a rule forbids watering';
+function ownCause(input: PlanInput, zone: ZoneToPlan, left: EffortLeft): ImpossibleBecause | null {
+  const allowed = rulesOfZone(rulesInMonth(input.rules, input.month, input.place), zone);
+  if (allowed.forbidden) return 'a rule forbids watering';
   if (input.flowLimitLPerMin !== null && zone.flowLPerMin > input.flowLimitLPerMin) return 'more flow than meter and main carry';
   if (longestCycle(zone.intake, input.traits.minuteStep ?? 1) === 0) return 'the soil takes less than the shortest run';
   if (monthsPercent(input) === 0) return 'the percent of the month is 0';
   const alone: PlanInput = { ...input, zones: [zone], present: null };
-  if (isMet(alone)) return null;
-  return relaxed(alone, zone).find(({ without }) => isMet(without))?.because ?? 'the hours are too short for all zones';
+  if (isMet(alone, left)) return null;
+  return relaxed(alone, zone).find(({ without }) => isMet(without, left))?.because ?? 'the hours are too short for all zones';
 }
 
 function monthsPercent({ traits, month }: PlanInput): number | null {
@@ -111,22 +113,23 @@ function relaxed(alone: PlanInput, zone: ZoneToPlan): readonly Relaxed[] {
 
 const PLENTY_OF_STARTS = 12;
 
-function isMet(input: PlanInput): boolean {
-  const { unmetLitres, neededLitres } = judgePlan(input, fullProgram(input).programs);
+function isMet(input: PlanInput, left: EffortLeft): boolean {
+  const { unmetLitres, neededLitres } = judgePlan(input, fullProgram(input, planGround(input), left).programs);
   return unmetLitres <= WORTH_TELLING * neededLitres;
 }
 
 // Every zone can be met alone, so they stand in each other's way: in the hours, or for want of programs.
-function sharedCause(input: PlanInput): (zoneId: string) => ImpossibleBecause {
+function sharedCause(input: PlanInput, left: EffortLeft): (zoneId: string) => ImpossibleBecause {
   let metByHours: ReadonlySet<string> | null = null;
   return (zoneId) => {
     if (!metByHours) {
-      const programs = fullProgram({
+      const freed = {
         ...input,
         present: null,
         window: { from: 0, until: 1440 },
         rules: input.rules.map((rule) => ({ ...rule, blockedFrom: null, blockedUntil: null })),
-      });
+      };
+      const programs = fullProgram(freed, planGround(freed), left);
       const judged = judgePlan({ ...input, window: { from: 0, until: 1440 } }, programs.programs);
       metByHours = new Set(judged.zones.filter((zone) => zone.unmetLitres <= WORTH_TELLING * zone.neededLitres).map((zone) => zone.zoneId));
     }

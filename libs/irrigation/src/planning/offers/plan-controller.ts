@@ -2,7 +2,8 @@ import type { BreachKind } from '../../rules/rule-breach.js';
 import { judgePlan } from '../judge/judge-plan.js';
 import { type BrokenLimit, keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
 import type { PlanInput } from '../plan-input.js';
-import { fullProgram } from './full-program.js';
+import { FOR_AN_ANSWER } from '../search/effort.js';
+import { fullProgram, planGround } from './full-program.js';
 import { type Impossible, impossibleNeeds } from './impossible.js';
 import { leastChange, type Offer } from './least-change.js';
 
@@ -34,7 +35,8 @@ export type Refusal = BrokenLimit | BreachKind | 'water runs off';
  */
 export function planController(given: PlanInput): ControllerPlan {
   const input: PlanInput = { ...given, traits: { ...given.traits, minuteStep: given.traits.minuteStep ?? 1 } };
-  const found = fullProgram(input);
+  const left = { ...FOR_AN_ANSWER };
+  const found = fullProgram(input, planGround(input), left);
   const searched: Offer = { kind: 'full', programs: found.programs, judgement: judgePlan(input, found.programs) };
   const present = input.present ? judgePlan(input, input.present) : null;
   const least = leastChange(input);
@@ -51,7 +53,7 @@ export function planController(given: PlanInput): ControllerPlan {
     full,
     gapShare: shareOf(found.costBeforeLayout - found.bound, found.costBeforeLayout),
     layoutShare: shareOf(found.cost - found.costBeforeLayout, found.cost),
-    impossible: impossibleNeeds(input, full.judgement),
+    impossible: impossibleNeeds(input, full.judgement, left),
     refused: keeping.length ? null : refusalsOf(searched.judgement),
   };
 }

@@ -13,8 +13,14 @@ export interface ChoiceProblem {
 
 /** Looks at a whole choice that may be the cheapest: an option by slot (-1: unused) and its cost. */
 export interface LeafVisitor {
-  /** Tells the cost above which nothing is of interest from now on. [–] */
-  readonly visit: (options: readonly number[], cost: number) => number;
+  /** Tells the cost above which nothing is of interest from now on; null breaks the search off. [–] */
+  readonly visit: (options: readonly number[], cost: number) => number | null;
+}
+
+/** What a search left out, as a bound, and how many partial choices it looked at. */
+export interface LookedThrough {
+  readonly leftOut: number;
+  readonly nodes: number;
 }
 
 const DUST = 1e-9;
@@ -29,9 +35,9 @@ const DUST = 1e-9;
  * @param interest - The cost from which on nothing is of interest. [–]
  * @param leaves - Is shown each whole choice that costs less, and tells what is of interest from then on. [–]
  * @param mostNodes - Partial choices looked at before the search gives up. [–]
- * @returns A bound of all that was left out when the search gave up; infinite where it came to its end. [–]
+ * @returns A bound of all that was left out when the search gave up, infinite where it came to its end; and what was looked at. [–]
  */
-export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: LeafVisitor, mostNodes: number): number {
+export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: LeafVisitor, mostNodes: number): LookedThrough {
   const { zones, costs, fixed, dry, sameAs } = problem;
   const slots = costs.length;
   // What any later slot can do for a zone.
@@ -48,6 +54,7 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
   let best = interest;
   let leftOut = Number.POSITIVE_INFINITY;
   let nodes = 0;
+  let isBrokenOff = false;
   const chosen = new Array<number>(slots).fill(-1);
   const current = Array.from({ length: slots + 1 }, () => new Float64Array(zones));
   const bounds = fixed.map(({ length }) => new Float64Array(length + 1));
@@ -58,7 +65,10 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
     if (slot === slots) {
       let cost = paid;
       for (let zone = 0; zone < zones; zone += 1) cost += here[zone] as number;
-      if (cost < best - DUST) best = leaves.visit(chosen, cost);
+      if (cost >= best - DUST) return;
+      const from = leaves.visit(chosen, cost);
+      if (from === null) isBrokenOff = true;
+      else best = from;
       return;
     }
     const of = costs[slot] as Float64Array;
@@ -86,11 +96,11 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
       for (let at = 0; at <= count; at += 1) if ((reach[at] as number) < bound) [option, bound] = [at - 1, reach[at] as number];
       if (option < -1) break;
       reach[option + 1] = Number.POSITIVE_INFINITY;
-      nodes += 1;
-      if (nodes > mostNodes) {
+      if (isBrokenOff || nodes >= mostNodes) {
         leftOut = Math.min(leftOut, bound);
         break;
       }
+      nodes += 1;
       chosen[slot] = option;
       const base = option * zones;
       for (let zone = 0; zone < zones; zone += 1) {
@@ -102,5 +112,5 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
     }
   };
   visit(0, 0);
-  return leftOut;
+  return { leftOut, nodes };
 }

@@ -4,16 +4,16 @@ import { leafBound } from '../leaf/leaf-bound.kernel.js';
 import { leafProblem } from '../leaf/leaf-problem.js';
 import { choiceProblem } from './choice-problem.js';
 import { chooseOptions } from './choose-options.kernel.js';
+import type { EffortLeft } from './effort.js';
 import { fitHours } from './fit-hours.js';
 import { turnDays } from './turn-days.js';
-import { type SearchEffort, type Sought, withinHours } from './within-hours.js';
+import { type Sought, withinHours } from './within-hours.js';
 
 const MOST_NODES = 20_000;
+/** The choice without the hours is looked for with no less, even where the effort is used up: nothing could be offered else. */
+const LEAST_NODES = 500;
 /** What cannot better the best by more than this share is closed. [–] */
 export const GOOD_GAP = 0.008;
-
-/** What an answer may take: the slowest of 200 invented controllers stays within half a second. */
-export const FOR_AN_ANSWER: SearchEffort = { nodes: 100_000, visits: 4_000, looks: 100_000 };
 
 /** The best programs found, their cost, and a bound below which no programs are. */
 export interface Found {
@@ -30,12 +30,12 @@ export interface Found {
  *
  * @param ground - Zones, slots and limits. [–]
  * @param daysOpen - Weekdays on which any program may run. [d]
- * @param sought - Cost of programs that are known already, and how much may be looked at. [–]
+ * @param sought - Cost of programs that are known already, and how much may be looked at, changed to what is left. [–]
  * @returns The best that fits, and the bound; null where nothing can better what is known by a share worth it. [–]
  */
 export function searchPrograms(ground: Ground, daysOpen: number, sought: Pick<Sought, 'known' | 'effort'>): Found | null {
   const { known, effort } = sought;
-  const free = freeChoice(ground);
+  const free = freeChoice(ground, effort);
   if (free.bound >= known * (1 - GOOD_GAP)) return null;
   const wished = turnDays(ground, free.assignment);
   if (excessOf(ground, wished.patterns, minutesOfSlots(ground, wished)) === 0) {
@@ -46,14 +46,16 @@ export function searchPrograms(ground: Ground, daysOpen: number, sought: Pick<So
   return withinHours(ground, first, { known, gap: GOOD_GAP, weekly: daysOpen * ground.perDay, effort });
 }
 
-function freeChoice(ground: Ground): Found {
+function freeChoice(ground: Ground, effort: EffortLeft): Found {
   let best: readonly number[] = ground.slots.map(() => -1);
   let cost = Number.POSITIVE_INFINITY;
   const visit = (options: readonly number[], of: number) => {
     [best, cost] = [[...options], of];
     return of;
   };
-  const leftOut = chooseOptions(choiceProblem(ground, { any: 0, bound: 0 }), Number.POSITIVE_INFINITY, { visit }, MOST_NODES);
+  const mostNodes = Math.max(LEAST_NODES, Math.min(MOST_NODES, effort.nodes));
+  const { leftOut, nodes } = chooseOptions(choiceProblem(ground, { any: 0, bound: 0 }), Number.POSITIVE_INFINITY, { visit }, mostNodes);
+  effort.nodes = Math.max(0, effort.nodes - nodes);
   const leaf = leafOf(ground, best);
   const taken = emptyChoice(ground, new Float64Array(0));
   leafBound(

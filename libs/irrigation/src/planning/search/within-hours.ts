@@ -6,6 +6,7 @@ import { leafBound, type LeafChoice } from '../leaf/leaf-bound.kernel.js';
 import { leafProblem } from '../leaf/leaf-problem.js';
 import { choiceProblem } from './choice-problem.js';
 import { chooseOptions } from './choose-options.kernel.js';
+import { type EffortLeft, visitsOf } from './effort.js';
 import { fitHours } from './fit-hours.js';
 import { boundMinutes, weekPrices } from './week-prices.js';
 
@@ -22,13 +23,6 @@ export interface Fitted {
   readonly bound: number;
 }
 
-/** How much a search may look at: partial choices of days, whole ones, and choices of runs. */
-export interface SearchEffort {
-  readonly nodes: number;
-  readonly visits: number;
-  readonly looks: number;
-}
-
 /** What is sought: what betters the known. */
 export interface Sought {
   /** Cost of programs that are known already. [–] */
@@ -37,7 +31,8 @@ export interface Sought {
   readonly gap: number;
   /** Minutes of a week in which anything may run. [min] */
   readonly weekly: number;
-  readonly effort: SearchEffort;
+  /** What it may look at; changed to what is left. */
+  readonly effort: EffortLeft;
 }
 
 interface OpenLeaf {
@@ -69,17 +64,21 @@ export function withinHours(ground: Ground, first: Fitted, sought: Sought): Fitt
   const worth = prices.any * sought.weekly + prices.bound * boundMinutes(ground);
   // Costs at these prices are more than they really are by what all minutes of the week are worth.
   const interest = () => good(stand) + worth;
-  const { nodes, visits: mostVisits } = sought.effort;
-  let visits = 0;
+  const { effort } = sought;
   const visit = (chosen: readonly number[], cost: number) => {
-    visits += 1;
-    open(stand, leafOf(ground, chosen), cost - worth);
-    return visits > mostVisits ? Number.NEGATIVE_INFINITY : interest();
+    effort.visits -= open(stand, leafOf(ground, chosen), cost - worth);
+    return effort.visits > 0 ? interest() : null;
   };
-  const leftOut = chooseOptions(choiceProblem(ground, prices), interest(), { visit }, nodes) - worth;
+  const { leftOut: dearer, nodes } = chooseOptions(
+    choiceProblem(ground, prices),
+    interest(),
+    { visit },
+    effort.visits > 0 ? effort.nodes : 0,
+  );
+  effort.nodes -= nodes;
+  const leftOut = dearer - worth;
   const ofLeaves = closeAll(stand);
-  // Broken off, nothing is known of what was not visited but the bound without the hours.
-  const bound = visits > mostVisits ? first.bound : Math.max(first.bound, Math.min(ofLeaves, leftOut, good(stand)));
+  const bound = Math.max(first.bound, Math.min(ofLeaves, leftOut, good(stand)));
   return { ...stand.best, bound };
 }
 
@@ -88,7 +87,8 @@ function good({ best, sought }: Stand): number {
   return Math.min(best.cost, sought.known) * (1 - sought.gap);
 }
 
-function open(stand: Stand, options: readonly (SlotOption | null)[], atWeekPrices: number): void {
+// Tells what the look counted.
+function open(stand: Stand, options: readonly (SlotOption | null)[], atWeekPrices: number): number {
   const { ground } = stand;
   const presses = ground.frame.weights.keyPress * options.reduce((sum, option) => sum + (option?.presses ?? 0), 0);
   const { problem, prices } = leafProblem(ground, options);
@@ -96,9 +96,11 @@ function open(stand: Stand, options: readonly (SlotOption | null)[], atWeekPrice
   const known = Math.min(stand.best.cost, stand.sought.known);
   const ofLeaf = presses + leafBound(problem, known - presses, good(stand) - presses, ROUNDS, taken);
   const leaf = { options, taken, bound: Math.max(ofLeaf, atWeekPrices) };
-  if (leaf.bound >= good(stand)) return;
+  const counted = visitsOf(problem.weights.length);
+  if (leaf.bound >= good(stand)) return counted;
   stand.open.push(leaf);
   if (stand.open.length <= EARLY_FITS) fit(stand, leaf);
+  return counted;
 }
 
 function fit(stand: Stand, { options, taken }: OpenLeaf): void {
@@ -110,14 +112,15 @@ function fit(stand: Stand, { options, taken }: OpenLeaf): void {
 function closeAll(stand: Stand): number {
   const promising = stand.open.sort((a, b) => a.bound - b.bound);
   for (const leaf of promising.slice(0, MOST_FITS)) fit(stand, leaf);
-  let [nodes, lowest] = [0, Number.POSITIVE_INFINITY];
-  const { looks } = stand.sought.effort;
+  let lowest = Number.POSITIVE_INFINITY;
+  const { effort } = stand.sought;
+  const mostOfLeaf = effort.looks * SHARE_OF_LEAF;
   for (const { options, bound } of promising) {
     if (bound >= good(stand)) break;
     const known = Math.min(stand.best.cost, stand.sought.known);
-    const mostNodes = Math.min(looks * SHARE_OF_LEAF, looks - nodes);
+    const mostNodes = Math.min(mostOfLeaf, effort.looks);
     const closed = closeLeaf(stand.ground, options, { known, gap: stand.sought.gap, mostNodes });
-    nodes += closed.nodes;
+    effort.looks -= closed.nodes;
     if (closed.better && closed.better.cost < stand.best.cost) stand.best = closed.better;
     lowest = Math.min(lowest, Math.max(bound, closed.bound));
   }

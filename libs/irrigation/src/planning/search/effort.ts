@@ -1,0 +1,41 @@
+/** What is left of what may be looked at: partial choices of days, whole ones, and choices of runs. Every search for a controller takes from it. */
+export interface EffortLeft {
+  nodes: number;
+  visits: number;
+  looks: number;
+}
+
+/** What all searches for an answer may take together: half a second of a processor for ten programs. */
+export const FOR_AN_ANSWER: Readonly<EffortLeft> = { nodes: 400_000, visits: 4_000, looks: 100_000 };
+
+/** Limits times programs of a whole choice of days that count as one visit; more of them count as more. */
+const CELLS_OF_A_VISIT = 96;
+
+/**
+ * What looking at one whole choice of days counts.
+ *
+ * @param cells - Its limits times its programs. [–]
+ * @returns Visits, one at least. [–]
+ */
+export function visitsOf(cells: number): number {
+  return Math.max(1, cells / CELLS_OF_A_VISIT);
+}
+
+/**
+ * Gives the next of several searches half of what is left, the last one all of it, and takes away what it has looked at.
+ *
+ * @param left - What is left, changed. [–]
+ * @param isLast - Whether no other search follows. [–]
+ * @param search - Is given its part, and changes it to what is left of it. [–]
+ * @returns What the search found. [–]
+ */
+export function inPart<Result>(left: EffortLeft, isLast: boolean, search: (part: EffortLeft) => Result): Result {
+  const share = isLast ? 1 : 0.5;
+  const given = { nodes: Math.floor(left.nodes * share), visits: left.visits * share, looks: Math.floor(left.looks * share) };
+  const part = { ...given };
+  const found = search(part);
+  left.nodes -= given.nodes - part.nodes;
+  left.visits -= given.visits - part.visits;
+  left.looks -= given.looks - part.looks;
+  return found;
+}

@@ -1,0 +1,42 @@
+import { leafProblem } from '@rillbook/irrigation/planning/leaf/leaf-problem.js';
+import { buildGround } from '@rillbook/irrigation/planning/offers/build-ground.js';
+import { fullProgram, planGround } from '@rillbook/irrigation/planning/offers/full-program.js';
+import { percentVariants } from '@rillbook/irrigation/planning/offers/percent-variants.js';
+import { describe, expect, it } from 'vitest';
+import { inventedController } from '../../../support/planning/controllers.mjs';
+import { aController, noRule, zoneInInches } from './a-controller.js';
+
+const zones = [1, 2, 3, 4].map((station) => zoneInInches(station, 0.1 + station * 0.03, 0.5 + station * 0.2, { storageDays: 1 + station }));
+// Hours too short for everything, and several weeks to try.
+const crowded = aController(zones, { rules: [{ ...noRule, daysPerWeek: 3 }], window: { from: 0, until: 30 } });
+
+describe('effort', () => {
+  it('is one for all searches of a controller: what they look at is taken from it, and no more than there is', () => {
+    const several = inventedController(30, { mostZones: 8, mostPrograms: 3 });
+    const given = { nodes: 20_000, visits: 10, looks: 2_000 };
+    const left = { ...given };
+    fullProgram(several, planGround(several), left);
+    expect(left.nodes).toBeLessThan(given.nodes);
+    expect(left.visits).toBeLessThan(given.visits);
+    for (const each of Object.values(left)) expect(each).toBeGreaterThanOrEqual(-1);
+  });
+
+  it('keeps its bound below the cheapest, and offers what fits, when there is none left', () => {
+    const whole = fullProgram(crowded);
+    const poor = fullProgram(crowded, planGround(crowded), { nodes: 0, visits: 0, looks: 0 });
+    expect(poor.programs.length).toBeGreaterThan(0);
+    expect(poor.bound).toBeLessThanOrEqual(whole.costBeforeLayout + 1e-6);
+    expect(poor.costBeforeLayout).toBeGreaterThanOrEqual(whole.bound - 1e-6);
+  });
+
+  it('is not spent on programs that are not used: they add no limit to a choice of days', () => {
+    const free = aController(zones);
+    const [variant] = percentVariants(free);
+    const ground = buildGround(free, planGround(free), 127, variant!);
+    const option = ground.slots[0]?.options.find(({ days }) => days.patterns.length > 1);
+    expect(option).toBeDefined();
+    const used = [option!, option!];
+    const unused = [null, null, null, null];
+    expect(leafProblem(ground, [...used, ...unused]).problem.limits).toHaveLength(leafProblem(ground, used).problem.limits.length);
+  });
+});
