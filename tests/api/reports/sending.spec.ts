@@ -15,6 +15,10 @@ const got: { to: string; raw: Buffer }[] = [];
 const server = new SMTPServer({
   authOptional: true,
   disabledCommands: ['STARTTLS'],
+  onMailFrom: ({ address }, _session, answer) => {
+    if (address.startsWith('unset@')) answer(Object.assign(new Error('Authentication required'), { responseCode: 530 }));
+    else answer();
+  },
   onRcptTo: ({ address }, _session, answer) => {
     if (address.startsWith('no-')) answer(Object.assign(new Error('no such mailbox'), { responseCode: 550 }));
     else if (address.startsWith('later-')) answer(Object.assign(new Error('try later'), { responseCode: 451 }));
@@ -88,6 +92,10 @@ const states = async (id: string) =>
 
 describe('without a mail server', () => {
   it('mails are written into the outbox folder, whole, with a way to stop them', async () => {
+    await insertRow(product.database, 'report_brand', {
+      organization_id: day.organizationId,
+      contact: '(555) 010-0142, office@meadow.example.test.',
+    });
     const { id } = await approved(['ana@example.test', 'bo@example.test'], { language: 'es', units: 'metric' });
     await send(id);
     await product.drain();
@@ -99,6 +107,7 @@ describe('without a mail server', () => {
     expect(mail!.subject).toMatch(/^Informe de agua, junio de 2026/);
     expect(mail!.text).toMatch(/m³/);
     expect(mail!.html).toContain('<h1');
+    expect(mail!.replyTo?.text).toBe('office@meadow.example.test');
     expect(mail!.attachments.map(({ contentType, content }) => [contentType, content.subarray(0, 5).toString()])).toEqual([
       ['application/pdf', '%PDF-'],
     ]);
@@ -169,11 +178,104 @@ describe('with a mail server', () => {
     expect((await send(id, '2099-01-15')).data.sendReports).toMatchObject([{ state: 'approved', sendAt: '2099-01-15T15:00:00.000Z' }]);
     await product.drain();
     expect(await states(id)).toEqual({ 'morning@example.test': 'queued' });
+    // A new day takes effect for what waits, and so does now.
+    await send(id, '2099-07-15');
+    const WAITS = 'select next_try_at::date::text as day from report_mail where report_id = $1';
+    expect(await product.database.admin(WAITS, [id])).toEqual([{ day: '2099-07-15' }]);
+    await send(id);
+    await product.drain();
+    expect(await states(id)).toEqual({ 'morning@example.test': 'sent' });
+    expect(await send(id, '2020-01-15')).toMatchObject({
+      errors: [{ message: expect.stringMatching(/^onDay: found "2020-01-15", expected today/) }],
+    });
+  });
+
+  it('a report that nobody got is not sent: a refused mail goes again, one that came back waits for a word', async () => {
+    const { id } = await approved(['no-one@example.test']);
+    await send(id);
+    await product.drain();
+    expect(await states(id)).toEqual({ 'no-one@example.test': 'refused' });
+    expect((await send(id)).data.sendReports).toMatchObject([{ state: 'approved' }]);
+    await product.drain();
+    expect(await report(id)).toMatchObject({ state: 'approved', mails: [{ state: 'refused', attempts: 1 }] });
+    await product.database.admin(`update report_mail set state = 'bounced' where report_id = $1`, [id]);
+    const answer = await send(id);
+    expect(codeOf(answer)).toBe('REPORT_REACHES_NOBODY');
+    expect(answer.errors![0]!.message).toContain('no-one@example.test (bounced)');
+    expect(await report(id)).toMatchObject({ state: 'approved', sentAt: null });
+  });
+
+  it('who wants no more is named, is not mailed, and is mailed again when the office says that they asked', async () => {
+    const { id } = await approved(['Stop@example.test', 'stop@EXAMPLE.test']);
+    await insertRow(product.database, 'mail_stop', { organization_id: day.organizationId, email: 'stop@example.test' });
+    const stopped = async () =>
+      (await day.office.send('query($id: ID!) { waterReport(id: $id) { stoppedAddresses } }', { id })).data.waterReport.stoppedAddresses;
+    expect(await stopped()).toEqual(['Stop@example.test']);
+    expect((await send(id)).data.sendReports).toMatchObject([{ state: 'sent' }]);
+    expect(await states(id)).toEqual({});
+    await day.office.send('mutation { mailAgain(email: "STOP@example.test") }');
+    expect(await stopped()).toEqual([]);
+    await send(id);
+    await product.drain();
+    expect(await states(id)).toEqual({ 'Stop@example.test': 'sent' });
+  });
+
+  it('a fault of this server’s own settings is nobody’s no: the mail waits, and each try’s link to stop works', async () => {
+    const { id } = await approved(['faulty@example.test']);
+    process.env['SMTP_FROM'] = 'unset@meadow.example.test';
+    await send(id);
+    await product.drain();
+    expect(await report(id)).toMatchObject({
+      mails: [{ state: 'queued', attempts: 1, answer: expect.stringContaining('Authentication required') }],
+    });
+    const hash = async () =>
+      (
+        await product.database.admin<{ hash: string }>(`select encode(stop_hash, 'hex') as hash from report_mail where report_id = $1`, [
+          id,
+        ])
+      )[0]!.hash;
+    const first = await hash();
+    process.env['SMTP_FROM'] = 'reports@meadow.example.test';
+    await send(id);
+    await product.drain();
+    expect(await states(id)).toEqual({ 'faulty@example.test': 'sent' });
+    expect(await hash()).not.toBe(first);
+    const kept = `select encode(unnest(former_stop_hashes), 'hex') as hash from report_mail where report_id = $1`;
+    expect(await product.database.admin(kept, [id])).toEqual([{ hash: first }]);
+  });
+
+  it('what was sent is not taken away; a new report of the same period corrects it', async () => {
+    const { id, clientId } = await approved(['right@example.test']);
+    await send(id);
+    await product.drain();
+    const RETIRE = 'mutation($id: ID!) { retireWaterReport(id: $id, version: 4) { __typename } }';
+    expect(codeOf(await day.office.send(RETIRE, { id }))).toBe('REPORT_ALREADY_OUT');
+    const draft = (fromOn: string, untilOn: string) =>
+      day.office.send('mutation($input: WaterReportInput!) { createWaterReport(input: $input) { __typename } }', {
+        input: { clientId, fromOn, untilOn },
+      });
+    expect((await draft('2026-06-01', '2026-06-30')).data.createWaterReport).toEqual({ __typename: 'WaterReport' });
+    expect((await draft('2026-06-01', '2026-06-30')).data.createWaterReport).toEqual({ __typename: 'NameTaken' });
+    expect((await draft('2099-06-01', '2099-06-30')).errors![0]!.message).toMatch(/^untilOn: found "2099-06-30", expected no month after/);
+    expect((await draft('1900-01-01', '2026-06-30')).errors![0]!.message).toMatch(
+      /^fromOn: found "1900-01-01", expected a period of 12 months/,
+    );
   });
 });
 
 it('what was approved stays as it was seen, whatever is recorded later; a draft is not sent or shared', async () => {
   const { id } = await approved(['kept@example.test']);
+  const reopened = await day.office.send('mutation($id: ID!) { reopenReport(id: $id, version: 2) { ... on WaterReport { version } } }', {
+    id,
+  });
+  expect(reopened.data.reopenReport).toEqual({ version: 3 });
+  const APPROVE =
+    'mutation($id: ID!, $seen: String!) { approveReport(id: $id, version: 3, dataVersion: $seen) { ... on WaterReport { state } } }';
+  expect(codeOf(await day.office.send(APPROVE, { id, seen: 'older' }))).toBe('REPORT_FIGURES_CHANGED');
+  const draftOf = await day.office.send('query($id: ID!) { waterReport(id: $id) { state content { dataVersion } } }', { id });
+  expect(draftOf.data.waterReport.state).toBe('draft');
+  const seen = draftOf.data.waterReport.content.dataVersion;
+  expect((await day.office.send(APPROVE, { id, seen })).data.approveReport).toEqual({ state: 'approved' });
   const CONTENT = 'query($id: ID!) { waterReport(id: $id) { content { dataVersion verdict figures { id shown } } } }';
   const before = (await day.office.send(CONTENT, { id })).data.waterReport.content;
   await product.database.admin(

@@ -28,6 +28,7 @@ const report = (id: string, state: string, more: object = {}) => ({
   sendAt: null,
   sentAt: state === 'sent' ? '2026-09-03T17:00:00Z' : null,
   mails: [],
+  stoppedAddresses: [],
   links: [],
   content: { title: 'Water report, August 2026', verdict: 'In August 2026, Quail Commons took 393,000 gal.', dataVersion: 'abc' },
   ...more,
@@ -85,6 +86,21 @@ describe('the reports of a month', () => {
     expect(lines[2]).toMatch(/^cy@example.test waiting tried 2 times, again .* 451 try later$/);
     await user.click(within(screen.getAllByRole('listitem')[1]!).getByRole('button', { name: 'It arrived' }));
     expect(calls.find(({ name }) => name === 'SettleMail')?.variables).toEqual({ id: 'bo', found: 'arrived' });
+  });
+});
+
+describe('one report', () => {
+  it('approves what is on the screen, and names who is not mailed', async () => {
+    const draft = report('r1', 'draft', { stoppedAddresses: ['board@example.test'], mails: [mail('dee', 'queued', { attempts: 3 })] });
+    const approved = { __typename: 'WaterReport', id: 'r1', version: 2, state: 'approved' };
+    const { user, calls } = page([draft], { waterReport: draft, mailAgain: true, approveReport: approved }, '/reports?report=r1');
+    expect(await screen.findByText(/^Nobody is mailed: every address/)).toBeTruthy();
+    expect(screen.queryByText(/^It goes to/)).toBeNull();
+    expect(screen.getByRole('region', { name: 'One mail waits for your word' }).textContent).toContain('dee@example.test');
+    await user.click(screen.getByRole('button', { name: 'They asked to be mailed again' }));
+    expect(calls.find(({ name }) => name === 'MailAgain')?.variables).toEqual({ email: 'board@example.test' });
+    await user.click(screen.getByRole('button', { name: 'Approve' }));
+    expect(calls.find(({ name }) => name === 'ApproveReport')?.variables).toEqual({ id: 'r1', version: 1, dataVersion: 'abc' });
   });
 });
 

@@ -16,6 +16,20 @@ export const reportsProblems = {
     (d: { reportId: string }) =>
       `Report ${d.reportId} was sent, or may have been: it stays as it is. Send a corrected one as a new report.`,
   ),
+  /** A mail that nobody got, or of which nobody knows, does not make a report sent. */
+  nobodyMailed: problem(
+    'REPORT_REACHES_NOBODY',
+    409,
+    (d: { reportId: string; mails: string }) =>
+      `Nobody was mailed report ${d.reportId}, because no mail is left to send: ${d.mails}. Say of each mail whether it arrived or is to be sent again, or give the client another address.`,
+  ),
+  /** What is approved is what was looked at. */
+  seenIsOld: problem(
+    'REPORT_FIGURES_CHANGED',
+    409,
+    (d: { reportId: string; seen: string; now: string }) =>
+      `The figures of report ${d.reportId} have changed since you looked at it (${d.seen}, now ${d.now}). Load the page again, look at it, and approve it then.`,
+  ),
   /** Only what was approved is sent. */
   notApproved: problem(
     'REPORT_NOT_APPROVED',

@@ -19,6 +19,7 @@ import { TellSmallSites20261201100000 } from './migrations/20261201-10-tell-smal
 import { CreateZoneTests20261201300000 } from './migrations/20261201-30-create-zone-tests.js';
 import { SeeOnSite20261201310000 } from './migrations/20261201-31-see-on-site.js';
 import { DraftAgain20261201500000 } from './migrations/20261201-50-draft-again.js';
+import { CorrectReports20261201550000 } from './migrations/20261201-55-correct-reports.js';
 
 const migrations = [
   CreateIdentity20261124010000,
@@ -40,6 +41,7 @@ const migrations = [
   CreateZoneTests20261201300000,
   SeeOnSite20261201310000,
   DraftAgain20261201500000,
+  CorrectReports20261201550000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

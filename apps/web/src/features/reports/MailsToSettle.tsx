@@ -16,6 +16,7 @@ export const mailsToSettle = graphql(`
       id
       recipient
       state
+      attempts
     }
   }
 `);
@@ -27,13 +28,18 @@ interface Props {
 
 const OPEN: ReadonlySet<string> = new Set(['unknown', 'refused', 'bounced']);
 
-/** Mails that wait for a person: of which nobody knows whether they arrived, and those that did not. */
+/** After so many tries the trouble does not pass by itself, and a person should look. */
+const TRIES_UNTIL_TOLD = 3;
+const waits = ({ state, attempts }: { state: string; attempts: number }): boolean =>
+  OPEN.has(state) || (state === 'queued' && attempts >= TRIES_UNTIL_TOLD);
+
+/** Mails that wait for a person: of which nobody knows whether they arrived, those that did not, and those that were tried in vain. */
 export function MailsToSettle({ reports: masked, names }: Props) {
   const intl = useIntl();
   const { search } = useLocation();
   const reports = useMaskedList(mailsToSettle, masked);
   const open = reports.flatMap(({ id, clientId, mails }) =>
-    mails.filter(({ state }) => OPEN.has(state)).map((mail) => ({ ...mail, reportId: id, client: names.get(clientId) ?? '–' })),
+    mails.filter(waits).map((mail) => ({ ...mail, reportId: id, client: names.get(clientId) ?? '–' })),
   );
   if (open.length === 0) return null;
   return (

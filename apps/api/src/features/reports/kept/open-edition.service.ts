@@ -6,6 +6,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { GatherReport } from '../gather/gather-report.service.js';
 import { PrintReport } from '../printing/print-report.service.js';
+import { reportsProblems } from '../reports.problems.js';
 import { waterReports } from './water-report.repository.js';
 import type { WaterReportRow } from './water-report.entity.js';
 
@@ -37,9 +38,10 @@ export class OpenEdition {
     return pdf ?? this.printer.run(model);
   }
 
-  /** Makes a report anew and keeps what was made. */
-  async keep(tx: OrganizationTransaction, report: WaterReportRow): Promise<ReportModel> {
+  /** Makes a report anew and keeps what was made; refused where it is not what was seen. `seen` is a data version, null where nobody looked. */
+  async keep(tx: OrganizationTransaction, report: WaterReportRow, seen: string | null): Promise<ReportModel> {
     const model = await this.gather.run(tx, report);
+    if (seen !== null && seen !== model.dataVersion) throw reportsProblems.seenIsOld({ reportId: report.id, seen, now: model.dataVersion });
     const pdf = await this.printer.run(model);
     await waterReports.keepEdition(tx, {
       reportId: report.id,

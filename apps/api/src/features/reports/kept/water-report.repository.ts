@@ -23,10 +23,12 @@ export const waterReports = {
     return tx.of(WaterReportRow).findOneBy({ organizationId: tx.organizationId, id, retiredAt: IsNull(), ...own });
   },
 
-  /** A draft for a client and period, where there is none yet; gives how many were made. */
+  /** A draft for a client and period, where there is no report in use yet, sent or not; gives how many were made. */
   async draft(tx: OrganizationTransaction, draft: Pick<WaterReportRow, 'id' | 'clientId' | 'fromOn' | 'untilOn'>): Promise<number> {
     const rows = await tx.query<{ id: string }>(
-      'insert into water_report (organization_id, id, client_id, from_on, until_on) values ($1, $2, $3, $4, $5) on conflict (organization_id, client_id, property_id, from_on, until_on) where retired_at is null do nothing returning id',
+      `insert into water_report (organization_id, id, client_id, from_on, until_on) select $1, $2, $3, $4::date, $5::date
+        where not exists (select from water_report where organization_id = $1 and client_id = $3 and property_id is null and (from_on, until_on) = ($4::date, $5::date) and retired_at is null)
+        on conflict (organization_id, client_id, property_id, from_on, until_on) where retired_at is null and state <> 'sent' do nothing returning id`,
       [tx.organizationId, draft.id, draft.clientId, draft.fromOn, draft.untilOn],
     );
     return rows.length;

@@ -10,10 +10,13 @@ import { clientOfId } from '../../portfolio/clients/client.loader.js';
 import { propertyOfId } from '../../portfolio/properties/property.loader.js';
 import { judgeWholeMonths } from './asked-period.js';
 import { reportsProblems } from '../reports.problems.js';
+import { reportMails } from '../sending/mails/report-mail.repository.js';
 import { WaterReportRow } from './water-report.entity.js';
 import { WaterReportInput } from './water-report.input.js';
 import { waterReports } from './water-report.repository.js';
 import { WaterReport, showWaterReport } from './water-report.type.js';
+
+const MAY_BE_OUT: ReadonlySet<string> = new Set(['sent', 'sending', 'unknown']);
 
 const Kept = keptThingResolver({
   name: 'WaterReport',
@@ -38,6 +41,10 @@ const Kept = keptThingResolver({
     await judgeProperty(tx, input);
     if (id !== null) await judgeUnsent(tx, id);
   },
+  needs: async (tx, id) => {
+    await judgeNotOut(tx, id);
+    return null;
+  },
 });
 
 async function judgeProperty(tx: OrganizationTransaction, { clientId, propertyId }: WaterReportInput): Promise<void> {
@@ -50,6 +57,13 @@ async function judgeProperty(tx: OrganizationTransaction, { clientId, propertyId
 async function judgeUnsent(tx: OrganizationTransaction, id: string): Promise<void> {
   const report = await waterReports.one(tx, id);
   if (report && report.state !== 'draft') throw reportsProblems.notDraft({ reportId: id, state: report.state });
+}
+
+/** What may have reached somebody does not vanish from their page: a new report of the same period corrects it. */
+async function judgeNotOut(tx: OrganizationTransaction, id: string): Promise<void> {
+  const report = await waterReports.one(tx, id);
+  const mails = await reportMails.ofReports(tx, report ? [id] : []);
+  if (report?.state === 'sent' || mails.some(({ state }) => MAY_BE_OUT.has(state))) throw reportsProblems.alreadyOut({ reportId: id });
 }
 
 /** Water reports: read, created, changed, retired. */

@@ -18,7 +18,7 @@ export class HandOver {
   }
 }
 
-async function bytesOf({ list, ...rest }: ReportMessage): Promise<Buffer> {
+async function bytesOf({ list, replyTo, ...rest }: ReportMessage): Promise<Buffer> {
   const stop = list
     ? {
         list: { unsubscribe: { url: list.unsubscribe, comment: 'stop' } },
@@ -27,6 +27,7 @@ async function bytesOf({ list, ...rest }: ReportMessage): Promise<Buffer> {
     : {};
   const composed = await createTransport({ streamTransport: true, buffer: true, newline: 'windows' }).sendMail({
     ...rest,
+    ...(replyTo ? { replyTo } : {}),
     attachments: [...rest.attachments],
     ...stop,
   });

@@ -6,6 +6,8 @@ export interface ReportMessage {
   readonly messageId: string;
   readonly from: { readonly name: string; readonly address: string };
   readonly to: string;
+  /** the office's own address, where its contact names one */
+  readonly replyTo: string | null;
   readonly subject: string;
   readonly text: string;
   readonly html: string;
@@ -51,6 +53,7 @@ export function reportMessage(model: ReportModel, pdf: Buffer, { mailId, to, fro
     messageId: `<${mailId}@${domain}>`,
     from: { name: model.brand.name, address: from },
     to,
+    replyTo: addressIn(model.brand.contact),
     subject: oneLine(`${model.title}, ${model.periodInWords}: ${model.client}`),
     text: `${paragraphs.join('\n\n')}\n\n${by.join('\n')}\n${model.footer}${stop.text}\n`,
     html: `<div style="font-family:sans-serif;font-size:16px;line-height:1.5;max-width:40em">${paragraphs.map((text, at) => (at === 0 ? `<h1 style="font-size:20px">${inMarkup(text)}</h1>` : `<p>${inMarkup(text)}</p>`)).join('')}<p>${by.map(inMarkup).join('<br>')}</p><p style="color:#47525c;font-size:13px">${inMarkup(model.footer)}</p>${stop.html}</div>`,
@@ -58,6 +61,10 @@ export function reportMessage(model: ReportModel, pdf: Buffer, { mailId, to, fro
     attachments: [{ filename: `${words.file}-${model.period.until}.pdf`, content: pdf, contentType: 'application/pdf' }],
   };
 }
+
+const ADDRESS = /[^\s<>,;:"()]+@[^\s<>,;:"()]+\.[^\s<>,;:"().]+/;
+
+const addressIn = (contact: string | null): string | null => (contact === null ? null : (ADDRESS.exec(contact)?.[0] ?? null));
 
 /** A subject is one line: nothing in a name can become a header of its own. */
 const oneLine = (text: string): string => text.replace(/[\r\n\u2028\u2029]+/g, ' ').slice(0, 200);

@@ -15,7 +15,7 @@ export class ApproveReport {
     private readonly opened: OpenEdition,
   ) {}
 
-  async run(tx: OrganizationTransaction, id: string, version: number): Promise<WaterReportRow | VersionConflict> {
+  async run(tx: OrganizationTransaction, id: string, version: number, seen: string | null): Promise<WaterReportRow | VersionConflict> {
     const report = await waterReports.one(tx, id);
     if (!report) throw platformProblems.notFound({ thing: 'report', id });
     if (report.state !== 'draft') throw reportsProblems.notDraft({ reportId: id, state: report.state });
@@ -24,7 +24,7 @@ export class ApproveReport {
       approvedAt: new Date(),
       approvedBy: tx.actor.personId,
     });
-    if (!(approved instanceof VersionConflict)) await this.opened.keep(tx, approved);
+    if (!(approved instanceof VersionConflict)) await this.opened.keep(tx, approved, seen);
     return approved;
   }
 }

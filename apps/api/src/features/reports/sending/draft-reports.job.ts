@@ -42,7 +42,7 @@ export class DraftReportsJob implements OnModuleInit {
         .within(async (tx) => {
           const report = await waterReports.one(tx, id);
           if (report?.state !== 'draft') return;
-          const approved = await this.approve.run(tx, id, report.version);
+          const approved = await this.approve.run(tx, id, report.version, null);
           if (approved instanceof VersionConflict) failed.push(id);
         })
         // One report that cannot be made must not keep the others back; it stays a draft and is named.

@@ -4,12 +4,12 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { Jobs } from '../../../platform/jobs/jobs.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { KeptRecords, VersionConflict } from '../../../platform/records/kept-records.js';
-import { clientOfId } from '../../portfolio/clients/client.loader.js';
 import { propertiesOfClient } from '../../portfolio/properties/properties-of-client.loader.js';
 import { WaterReportRow } from '../kept/water-report.entity.js';
 import { waterReports } from '../kept/water-report.repository.js';
 import { reportsProblems } from '../reports.problems.js';
-import { reportMails } from './mails/report-mail.repository.js';
+import { addressesOf } from './mails/addresses.service.js';
+import { WANTS_NO_MORE, reportMails } from './mails/report-mail.repository.js';
 import { SEND_REPORT } from './send-report.job.js';
 
 /** Mails of a day leave when people begin to read. */
@@ -34,13 +34,24 @@ export class SendReports {
     if (!report) throw platformProblems.notFound({ thing: 'report', id });
     if (report.state === 'draft') throw reportsProblems.notApproved({ reportId: id });
     const at = onDay === null ? new Date() : await morningOf(tx, report.clientId, onDay);
-    const recipients = await recipientsOf(tx, report.clientId);
-    await reportMails.queue(tx, id, recipients, at);
+    const { mailed } = await addressesOf(tx, report.clientId);
+    await reportMails.queue(tx, id, mailed, at);
     const { open } = await reportMails.counts(tx, id);
-    // Without an address it is there for the client to see on their own page, and that is all.
-    if (open === 0) return report.state === 'sent' ? report : this.change(tx, report, { state: 'sent', sentAt: new Date() });
+    if (open === 0) return this.unmailed(tx, report);
     await this.jobs.ask(tx, SEND_REPORT, { reportId: id }, at);
     return this.change(tx, report, { sendAt: at });
+  }
+
+  /** Without an address that is mailed it is there for the client to see on their own page, and that is all. */
+  private async unmailed(tx: OrganizationTransaction, report: WaterReportRow): Promise<WaterReportRow> {
+    if (report.state === 'sent') return report;
+    const mails = (await reportMails.ofReports(tx, [report.id])).filter(({ answer }) => answer !== WANTS_NO_MORE);
+    if (mails.length > 0 && mails.every(({ state }) => state !== 'sent'))
+      throw reportsProblems.nobodyMailed({
+        reportId: report.id,
+        mails: mails.map(({ recipient, state }) => `${recipient} (${state})`).join(', '),
+      });
+    return this.change(tx, report, { state: 'sent', sentAt: new Date() });
   }
 
   private async change(tx: OrganizationTransaction, report: WaterReportRow, values: Partial<WaterReportRow>): Promise<WaterReportRow> {
@@ -53,13 +64,10 @@ export class SendReports {
 
 async function morningOf(tx: OrganizationTransaction, clientId: string, day: string): Promise<Date> {
   const [first] = await propertiesOfClient.of(tx).load(clientId);
-  const at = Temporal.PlainDate.from(day).toZonedDateTime({ timeZone: first?.timeZone ?? 'UTC', plainTime: { hour: HOUR } });
+  const timeZone = first?.timeZone ?? 'UTC';
+  const today = Temporal.Now.plainDateISO(timeZone);
+  if (Temporal.PlainDate.compare(day, today) < 0)
+    throw platformProblems.valueRefused({ field: 'onDay', found: day, expected: `today (${today.toString()}) or a later day` });
+  const at = Temporal.PlainDate.from(day).toZonedDateTime({ timeZone, plainTime: { hour: HOUR } });
   return new Date(at.epochMilliseconds);
-}
-
-async function recipientsOf(tx: OrganizationTransaction, clientId: string): Promise<string[]> {
-  const client = await clientOfId.of(tx).load(clientId);
-  const emails = [...new Set((client?.emails ?? []).map((email) => email.trim()).filter(Boolean))];
-  const stopped = await reportMails.stopped(tx, emails);
-  return emails.filter((email) => !stopped.has(email.toLowerCase()));
 }

@@ -14,6 +14,8 @@ import type { WaterReportRow } from '../kept/water-report.entity.js';
 import { WaterReport, showWaterReport } from '../kept/water-report.type.js';
 import { ApproveReport } from './approve-report.service.js';
 import { APPROVE_REPORTS, DRAFT_REPORTS } from './draft-reports.job.js';
+import { addressesOf } from './mails/addresses.service.js';
+import { mailStops } from './mails/mail-stop.repository.js';
 import { mailsOfReport } from './mails/mails-of-report.loader.js';
 import { ReopenReport } from './reopen-report.service.js';
 import { MailFound, ReportMail, showMail } from './mails/report-mail.type.js';
@@ -48,6 +50,20 @@ export class SendingResolver {
     return (await mailsOfReport.of(tx).load(report.id)).map(showMail);
   }
 
+  /** addresses of the client that want no more reports; none for who may not write reports */
+  @ResolveField(() => [String])
+  async stoppedAddresses(@Tx() tx: OrganizationTransaction, @Parent() { clientId }: WaterReport): Promise<readonly string[]> {
+    return roleIncludes(tx.actor.role, Permission.WriteReports) ? (await addressesOf(tx, clientId)).stopped : [];
+  }
+
+  /** a recipient who wanted no more reports has asked for them again */
+  @Allow(Permission.WriteReports)
+  @Mutation(() => Boolean)
+  async mailAgain(@Tx() tx: OrganizationTransaction, @Args('email') email: string): Promise<boolean> {
+    await mailStops.lift(tx, email);
+    return true;
+  }
+
   /** a draft for each client with a property, where there is none for the period yet */
   @Allow(Permission.WriteReports)
   @Mutation(() => BackgroundJob)
@@ -60,14 +76,16 @@ export class SendingResolver {
     return showJob(await this.jobs.ask(tx, DRAFT_REPORTS, { fromOn, untilOn }));
   }
 
+  /** dataVersion is of the content that was looked at: where the figures are not those any more, nothing is approved */
   @Allow(Permission.WriteReports)
   @Mutation(() => ReportDecided)
   async approveReport(
     @Tx() tx: OrganizationTransaction,
     @Args('id', { type: () => ID }) id: string,
     @Args('version', { type: () => Int }) version: number,
+    @Args('dataVersion', { type: () => String, nullable: true }) dataVersion: string | null | undefined,
   ): Promise<object> {
-    return decided(await this.approve.run(tx, id, version));
+    return decided(await this.approve.run(tx, id, version, dataVersion ?? null));
   }
 
   /** many at once, in the background; those that cannot be made are named and stay drafts */

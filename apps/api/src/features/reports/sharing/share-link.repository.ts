@@ -58,10 +58,10 @@ export const shareLinks = {
 
   /** The recipient of the mail that a stop link came in. */
   async recipientOf(tx: OrganizationTransaction, stopHash: Buffer): Promise<string | null> {
-    const [row] = await tx.query<{ recipient: string }>('select recipient from report_mail where organization_id = $1 and stop_hash = $2', [
-      tx.organizationId,
-      stopHash,
-    ]);
+    const [row] = await tx.query<{ recipient: string }>(
+      'select recipient from report_mail where organization_id = $1 and (stop_hash = $2 or $2 = any(former_stop_hashes))',
+      [tx.organizationId, stopHash],
+    );
     return row?.recipient ?? null;
   },
 

@@ -8,6 +8,7 @@ import { Button } from '../../../ui/forms/Button.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { MailList } from './MailList.js';
 import { NoteForm } from './NoteForm.js';
+import { Recipients } from './Recipients.js';
 import { ReportDeeds } from './ReportDeeds.js';
 import { ShareLinks } from './ShareLinks.js';
 
@@ -22,6 +23,7 @@ export const oneReportDocument = graphql(`
       }
       ...NotedReport
       ...DecidedReport
+      ...RecipientsOfReport
       ...MailedReport
       ...SharedReport
     }
@@ -58,14 +60,8 @@ export function OneReport({ id, emails, onClose }: Props) {
                 </span>
               </p>
               <NoteForm report={report} />
-              <p className="soft">
-                {emails.length ? (
-                  <FormattedMessage id="reports.goesTo" values={{ emails: emails.join(', ') }} />
-                ) : (
-                  <FormattedMessage id="reports.goesNowhere" />
-                )}
-              </p>
-              <ReportDeeds report={report} />
+              <Recipients report={report} emails={emails} />
+              <ReportDeeds report={report} dataVersion={report.content.dataVersion} />
               <MailList report={report} />
               <ShareLinks report={report} />
               <Button kind="plain" onClick={onClose}>

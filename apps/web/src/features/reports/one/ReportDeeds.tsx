@@ -15,8 +15,8 @@ export const decidedReport = graphql(`
   }
 `);
 const approveDocument = graphql(`
-  mutation ApproveReport($id: ID!, $version: Int!) {
-    approveReport(id: $id, version: $version) {
+  mutation ApproveReport($id: ID!, $version: Int!, $dataVersion: String!) {
+    approveReport(id: $id, version: $version, dataVersion: $dataVersion) {
       __typename
       ... on WaterReport {
         id
@@ -48,8 +48,14 @@ const sendDocument = graphql(`
   }
 `);
 
+interface Props {
+  readonly report: FragmentType<DecidedReportFragment>;
+  /** of the figures that are on the screen: what is approved is what was looked at */
+  readonly dataVersion: string;
+}
+
 /** The next step of a report, and the way back as long as there is one. */
-export function ReportDeeds({ report: masked }: { readonly report: FragmentType<DecidedReportFragment> }) {
+export function ReportDeeds({ report: masked, dataVersion }: Props) {
   const { id, version, state } = useMasked(decidedReport, masked);
   const refetch = ['OneReport', 'ReportsPage'];
   const approve = useDeed(approveDocument, { refetch });
@@ -60,7 +66,7 @@ export function ReportDeeds({ report: masked }: { readonly report: FragmentType<
     <>
       <p className="form-end">
         {state === 'draft' && (
-          <Button kind="main" isBusy={approve.isBusy} onClick={() => void approve.run({ id, version })}>
+          <Button kind="main" isBusy={approve.isBusy} onClick={() => void approve.run({ id, version, dataVersion })}>
             <FormattedMessage id="reports.approve" />
           </Button>
         )}

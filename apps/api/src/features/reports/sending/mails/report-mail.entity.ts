@@ -27,6 +27,10 @@ export class ReportMailRow extends OrganizationRow {
   @Column('bytea', { name: 'stop_hash', nullable: true })
   stopHash: Buffer | null;
 
+  /** of the secrets in mails of earlier tries: their links go on working */
+  @Column('bytea', { name: 'former_stop_hashes', array: true, default: '{}' })
+  formerStopHashes: Buffer[];
+
   @Column('timestamptz', { name: 'next_try_at', default: () => 'now()' })
   nextTryAt: Date;
 

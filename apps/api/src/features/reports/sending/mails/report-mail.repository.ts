@@ -2,13 +2,12 @@ import { randomUUID } from 'node:crypto';
 import { In } from 'typeorm';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { isUuid } from '../../../../platform/records/uuid.js';
-import { MailStopRow } from './mail-stop.entity.js';
 import { ReportMailRow } from './report-mail.entity.js';
 
 /** Codes that the pages say in the person's language. */
 const NOT_KNOWN = 'no-answer';
 
-const WANTS_NO_MORE = 'wants-no-more';
+export const WANTS_NO_MORE = 'wants-no-more';
 
 /** How the mails of a report stand. */
 export interface MailCounts {
@@ -31,19 +30,17 @@ export const reportMails = {
     return isUuid(id) ? tx.of(ReportMailRow).findOneBy({ organizationId: tx.organizationId, id }) : null;
   },
 
-  /** Those of some addresses that want no more reports. */
-  async stopped(tx: OrganizationTransaction, emails: readonly string[]): Promise<Set<string>> {
-    const rows = await tx
-      .of(MailStopRow)
-      .findBy({ organizationId: tx.organizationId, email: In(emails.map((email) => email.toLowerCase())) });
-    return new Set(rows.map(({ email }) => email));
-  },
-
-  /** One mail for each recipient; a recipient who has one gets no second. */
+  /** One mail for each recipient, whatever the case of letters; one that waits or was refused is sent at the new instant, one that is out is not sent again. */
   async queue(tx: OrganizationTransaction, reportId: string, recipients: readonly string[], at: Date): Promise<void> {
+    await tx.query(
+      `update report_mail set next_try_at = $4, answer = case when state = 'refused' then null else answer end, attempts = case when state = 'refused' then 0 else attempts end, state = 'queued'
+        where organization_id = $1 and report_id = $2 and state in ('queued', 'refused') and lower(recipient) = any($3::text[])`,
+      [tx.organizationId, reportId, recipients.map((email) => email.toLowerCase()), at],
+    );
     await tx.query(
       `insert into report_mail (organization_id, id, report_id, recipient, next_try_at)
         select $1, new.id, $2, new.recipient, $5 from unnest($3::uuid[], $4::text[]) as new (id, recipient)
+        where not exists (select from report_mail there where there.organization_id = $1 and there.report_id = $2 and lower(there.recipient) = lower(new.recipient))
         on conflict on constraint report_mail_once do nothing`,
       [tx.organizationId, reportId, recipients.map(() => randomUUID()), recipients, at],
     );
@@ -55,7 +52,14 @@ export const reportMails = {
       .of(ReportMailRow)
       .createQueryBuilder()
       .update()
-      .set({ state: 'sending', attempts: () => 'attempts + 1', triedAt: () => 'now()', stopHash, answer: null })
+      .set({
+        state: 'sending',
+        attempts: () => 'attempts + 1',
+        triedAt: () => 'now()',
+        formerStopHashes: () => 'former_stop_hashes || array_remove(array[stop_hash], null)',
+        stopHash,
+        answer: null,
+      })
       .where(`organization_id = :organization and report_id = :reportId and id = :mailId and state = 'queued'`, {
         organization: tx.organizationId,
         reportId,

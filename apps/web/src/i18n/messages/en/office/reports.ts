@@ -60,6 +60,10 @@ export const reports = {
   'reports.length.year': 'the year that ends with it',
   'reports.there': 'This report is there already.',
   'reports.gone': 'This report is not there any more.',
+  'reports.allStopped':
+    'Nobody is mailed: every address of the client wants no more reports. When it is sent, it is on the client’s own page.',
+  'reports.stopped': '{email} wants no more reports by e-mail.',
+  'reports.mailAgain': 'They asked to be mailed again',
   'reports.goesTo': 'It goes to {emails}.',
   'reports.goesNowhere':
     'The client has no e-mail address: sent, it stands on the client’s own page. Addresses are kept under Setup, Clients.',
@@ -115,5 +119,5 @@ export const reports = {
   'reports.toSettle': '{count, plural, one {One mail waits for your word} other {# mails wait for your word}}',
   'reports.toSettle.how':
     'Ask the recipient of one that is unknown, and say in its report what you found. Mend the address of one that was refused or came back under Setup, Clients; then send it again.',
-  'reports.sendMore': 'Send to addresses that have come since',
+  'reports.sendMore': 'Send to new addresses, and again where it was refused',
 };

@@ -61,6 +61,10 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.length.year': 'el año que termina con él',
   'reports.there': 'Este informe ya existe.',
   'reports.gone': 'Este informe ya no está.',
+  'reports.allStopped':
+    'No se envía a nadie: ninguna dirección del cliente quiere más informes. Al enviarlo, queda en la página del cliente.',
+  'reports.stopped': '{email} no quiere más informes por correo.',
+  'reports.mailAgain': 'Pidió recibirlos otra vez',
   'reports.goesTo': 'Va a {emails}.',
   'reports.goesNowhere':
     'El cliente no tiene dirección de correo: al enviarlo, queda en la página del cliente. Las direcciones se guardan en Preparación, Clientes.',
@@ -119,5 +123,5 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.toSettle': '{count, plural, one {Un correo espera su decisión} other {# correos esperan su decisión}}',
   'reports.toSettle.how':
     'Pregunte al destinatario de uno del que no se sabe, y diga en su informe lo que averiguó. Corrija en Preparación, Clientes la dirección de uno rechazado o devuelto; luego envíelo otra vez.',
-  'reports.sendMore': 'Enviar a las direcciones que llegaron después',
+  'reports.sendMore': 'Enviar a las direcciones nuevas y otra vez a las que lo rechazaron',
 };
