@@ -1,7 +1,6 @@
-import { setImmediate } from 'node:timers/promises';
 import { Parent, ResolveField, Resolver } from '@nestjs/graphql';
 import type { PlanInput } from '@rillbook/irrigation/planning/plan-input.js';
-import { type CardMonth, type YearCard as Card, yearCard } from '@rillbook/irrigation/planning/offers/year-card.js';
+import type { CardMonth, YearCard as Card } from '@rillbook/irrigation/planning/offers/year-card.js';
 import { Temporal } from 'temporal-polyfill';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
@@ -15,6 +14,7 @@ import { keepProgram } from '../../settings/programs/keep-program.service.js';
 import { showProgram } from '../../settings/programs/program.type.js';
 import { stationSeriesOf } from '../../weather/series/station-series.loader.js';
 import { gatherPlan, type Gathered, type PlannableController } from '../gather/plan-input.service.js';
+import { planner } from '../offers/planner.js';
 import { frostMonths } from './frost-record.js';
 import { FrostRecord, YearCard, YearCardMonth } from './year-card.type.js';
 
@@ -30,8 +30,7 @@ export class YearCardResolver {
     if (!roleIncludes(tx.actor.role, Permission.ReadPortfolio)) return null;
     const row = (await controllerOfId.of(tx).load(controller.id))!;
     const { inputs, needMonths, reason } = await gatherYear(tx, row);
-    const card = reason ? null : yearCard(inputs);
-    await setImmediate();
+    const card = reason ? null : await planner.card(inputs);
     const frost = await frostOf(tx, row.propertyId);
     return Object.assign(new YearCard(), { controllerId: controller.id, reason, frost, ...(card ? showCard(card, needMonths) : NO_CARD) });
   }

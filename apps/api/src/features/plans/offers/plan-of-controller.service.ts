@@ -1,7 +1,7 @@
-import { setImmediate } from 'node:timers/promises';
-import { planController, type ControllerPlan } from '@rillbook/irrigation/planning/offers/plan-controller.js';
+import type { ControllerPlan } from '@rillbook/irrigation/planning/offers/plan-controller.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { type Gathered, gatherPlan, type PlannableController, type RulesInstead } from '../gather/plan-input.service.js';
+import { planner } from './planner.js';
 
 /** A controller's month planned, with what it was planned from; no plan where something is missing. */
 export interface PlannedMonth {
@@ -17,8 +17,7 @@ export async function planOfController(
   rulesInstead?: RulesInstead,
 ): Promise<PlannedMonth> {
   const gathered = await gatherPlan(tx, controller, month, rulesInstead);
-  const plan = gathered.input && planController(gathered.input);
-  await setImmediate();
+  const plan = gathered.input && (await planner.plan(gathered.input));
   if (plan?.refused)
     return { gathered: { input: null, reason: { code: 'NOTHING_KEEPS_ALL', details: { broken: plan.refused } } }, plan: null };
   return { gathered, plan };
