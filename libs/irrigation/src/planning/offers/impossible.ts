@@ -1,3 +1,4 @@
+import { weekdayPattern } from '../days/day-pattern.js';
 import { rulesInMonth, rulesOfZone } from '../days/rules-of-zone.js';
 import { longestCycle } from '../demand/cycles-of-run.js';
 import { judgePlan } from '../judge/judge-plan.js';
@@ -21,6 +22,7 @@ export type ImpossibleBecause =
   | 'the timer has too few starts or minutes'
   | 'the roots bridge too little'
   | 'the hours are too short for all zones'
+  | 'no way was found to lay starts and soaks into the hours'
   | 'the timer has too few programs';
 
 /** A need that no program meets: which zone, by how much, why, and what would free it. [L] in the month */
@@ -53,6 +55,7 @@ const FREED_BY: Readonly<Record<ImpossibleBecause, FreedBy>> = {
   'the timer has too few starts or minutes': 'a timer that holds more',
   'the roots bridge too little': 'plants of less need, deeper soil and mulch, or a method that the rule exempts',
   'the hours are too short for all zones': 'longer hours, or a second timer beside this one',
+  'no way was found to lay starts and soaks into the hours': 'longer hours, or a second timer beside this one',
   'the timer has too few programs': 'a timer with more programs',
 };
 
@@ -121,6 +124,9 @@ function isMet(input: PlanInput, left: EffortLeft): boolean {
 // Every zone can be met alone, so they stand in each other's way: in the hours, or for want of programs.
 function sharedCause(input: PlanInput, left: EffortLeft): (zoneId: string) => ImpossibleBecause {
   let metByHours: ReadonlySet<string> | null = null;
+  const ofHours = minutesExceedHours(input)
+    ? 'the hours are too short for all zones'
+    : 'no way was found to lay starts and soaks into the hours';
   return (zoneId) => {
     if (!metByHours) {
       const freed = {
@@ -133,6 +139,20 @@ function sharedCause(input: PlanInput, left: EffortLeft): (zoneId: string) => Im
       const judged = judgePlan({ ...input, window: { from: 0, until: 1440 } }, programs.programs);
       metByHours = new Set(judged.zones.filter((zone) => zone.unmetLitres <= WORTH_TELLING * zone.neededLitres).map((zone) => zone.zoneId));
     }
-    return metByHours.has(zoneId) ? 'the hours are too short for all zones' : 'the timer has too few programs';
+    return metByHours.has(zoneId) ? ofHours : 'the timer has too few programs';
   };
+}
+
+const WEEK = 7;
+const DAY = 1440;
+
+// A week's minutes of all zones are more than its days and hours hold, however starts and soaks are laid.
+function minutesExceedHours({ zones, rules, month, place, window, traits, flowLimitLPerMin }: PlanInput): boolean {
+  const met = rulesInMonth(rules, month, place);
+  const daysOf = ({ daysPerWeek, mask }: ReturnType<typeof rulesOfZone>) => Math.min(daysPerWeek, weekdayPattern(mask).perWeek);
+  const days = Math.max(...zones.map((zone) => daysOf(rulesOfZone(met, zone))));
+  const hours = window.until > window.from ? window.until - window.from : window.until - window.from + DAY;
+  const lanes = flowLimitLPerMin === null ? 1 : Math.max(1, Math.floor(traits.runsAtOnce ?? 1));
+  const needed = zones.reduce((sum, { needLitresPerDay, flowLPerMin }) => sum + (needLitresPerDay / flowLPerMin) * WEEK, 0);
+  return needed * (1 - WORTH_TELLING) > days * hours * lanes;
 }

@@ -49,6 +49,7 @@ export const plan = {
   'plan.because.the timer has too few starts or minutes': 'the timer has too few starts or minutes',
   'plan.because.the roots bridge too little': 'the roots hold too little from one watering to the next',
   'plan.because.the hours are too short for all zones': 'the hours are too short for all zones',
+  'plan.because.no way was found to lay starts and soaks into the hours': 'no way was found to lay all starts and soaks into the hours',
   'plan.because.the timer has too few programs': 'the timer has too few programs',
   'plan.freedBy.other plants, or a method that the rule exempts': 'other plants, or a method that the rule exempts',
   'plan.freedBy.smaller nozzles, or the zone divided': 'smaller nozzles, or the zone divided',

@@ -52,6 +52,8 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.because.the timer has too few starts or minutes': 'el controlador tiene muy pocos arranques o minutos',
   'plan.because.the roots bridge too little': 'las raíces guardan muy poca agua entre un riego y el siguiente',
   'plan.because.the hours are too short for all zones': 'las horas no alcanzan para todas las zonas',
+  'plan.because.no way was found to lay starts and soaks into the hours':
+    'no se halló cómo acomodar todos los arranques y reposos en las horas',
   'plan.because.the timer has too few programs': 'el controlador tiene muy pocos programas',
   'plan.freedBy.other plants, or a method that the rule exempts': 'otras plantas, o un método que la regla exime',
   'plan.freedBy.smaller nozzles, or the zone divided': 'boquillas más chicas, o dividir la zona',
