@@ -68,6 +68,15 @@ beforeAll(async () => {
 });
 afterAll(() => product.close());
 
+/** What a response says; of a stream that never ends, what it begins with. */
+async function textOf(response: Response): Promise<string> {
+  if (!response.headers.get('content-type')?.startsWith('text/event-stream')) return response.text();
+  const reader = response.body!.getReader();
+  const { value } = await reader.read();
+  await reader.cancel();
+  return new TextDecoder().decode(value);
+}
+
 /** Asks a route with ids of the other organization in all its places. */
 async function ask(route: Route, cookie?: string): Promise<{ status: number; text: string; code: string }> {
   const path = route.path.replaceAll(/:(\w+)/g, (_, name: string) =>
@@ -78,7 +87,7 @@ async function ask(route: Route, cookie?: string): Promise<{ status: number; tex
     headers: { ...(cookie && { cookie }), 'content-type': 'application/json' },
     ...(route.method === 'GET' ? {} : { body: '{}' }),
   });
-  const text = await response.text();
+  const text = await textOf(response);
   const [, code = ''] = /"code":"(\w+)"/.exec(text) ?? [];
   return { status: response.status, text, code };
 }

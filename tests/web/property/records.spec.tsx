@@ -20,7 +20,7 @@ describe('the controllers of a property', () => {
     const shown = await section('Controller Clubhouse has not been changed since Wed 1 Jul 2026');
     expect(shown.getByText('12 stations, 3 programs · behind the pool gate')).toBeTruthy();
     expect(rows(shown.getByRole('table', { name: 'Controller Clubhouse: the programs now' }))).toEqual([
-      ['A', 'Tue Thu Sat', '9:30 pm', '3 409 20', '100%', '60'],
+      ['A', 'Tue Thu Sat', '9:30 pm', '3: 409: 20', '100%', '60'],
     ]);
     expect(shown.getByText('Planned settings wait: A: Tue Sat, was Tue Thu Sat.')).toBeTruthy();
     expect(rows(shown.getByRole('table', { name: 'Controller Clubhouse: settings through time' }))).toEqual([
