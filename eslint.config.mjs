@@ -149,7 +149,12 @@ export default tseslint.config(
   { files: ['tests/**/*.spec.{ts,tsx}'], rules: { 'max-lines': ['error', { max: 500 }], 'max-lines-per-function': 'off' } },
   // These are called by name of their file: the tools take the default export.
   {
-    files: ['*.config.ts', 'tests/{mutation,prove/phones}/vitest.config.ts', 'apps/web/{vite.config,codegen}.ts', 'tests/support/*.global.ts'],
+    files: [
+      '*.config.ts',
+      'tests/{mutation,prove/phones}/vitest.config.ts',
+      'apps/web/{vite.config,codegen}.ts',
+      'tests/support/*.global.ts',
+    ],
     rules: { 'no-restricted-exports': 'off' },
   },
 );
