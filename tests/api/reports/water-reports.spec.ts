@@ -11,7 +11,7 @@ import { reportXlsx } from '../../../apps/api/src/features/reports/printing/repo
 import { inventedReport } from '../../support/invented-report.mjs';
 import { pdfText } from '../../support/pdf-text.mjs';
 import { apart, figuresOfCsv, figuresOfXlsx, missingInPdf } from '../../support/report-figures.mjs';
-import { anAccountedProperty } from './accounted-property.js';
+import { anAccount, anAccountedProperty } from './accounted-property.js';
 import { type FieldDay, codeOf, fieldDay } from '../fieldwork/field-day.js';
 
 let product: TestApp;
@@ -208,5 +208,67 @@ describe('what a report says', () => {
     const [kept] = await product.database.admin('select model from report_edition where report_id = $1', [made.id]);
     const model = restoreReport(gunzipSync(kept!['model'] as Buffer).toString());
     expect(missingInPdf(model, await pdfText(await file('pdf')))).toEqual([]);
+  });
+});
+
+describe('the company’s month', () => {
+  let own: FieldDay;
+  const told = async (month: string) =>
+    (
+      await own.office.send(
+        'query($month: Month!) { ownersMonth(month: $month) { savedLitres savedMoney toldOf findings { kind opened resolved open litres money } sitesToUpgrade { propertyId litres money } } }',
+        { month },
+      )
+    ).data.ownersMonth;
+  beforeAll(async () => {
+    own = await fieldDay(product);
+  });
+
+  it('counts a kind that only ended in the month, and leaves a sum unknown of which a part is', async () => {
+    const { id } = await aProperty(product.database, own.organizationId);
+    const before = { opened_at: '2025-01-05T12:00:00Z' };
+    await own.finding(id, { ...before, kind: 'steady flow', state: 'resolved', decided_at: '2025-03-10T12:00:00Z', litres: 70, money: 3 });
+    await own.finding(id, { ...before, kind: 'unexplained use', litres: 900, money: 4 });
+    await own.finding(id, { ...before, kind: 'unexplained use', litres: 100, money: null });
+    expect((await told('2025-03')).findings).toEqual([
+      { kind: 'steady flow', opened: 0, resolved: 1, open: 0, litres: 0, money: 0 },
+      { kind: 'unexplained use', opened: 0, resolved: 0, open: 2, litres: 1000, money: null },
+    ]);
+  });
+
+  it('names a site for an upgrade where its gap is as sure as the organization asks', async () => {
+    const december = 2024 * 12 - 1;
+    const needing = async (allowed: number, pricePerLitre: number | null) => {
+      const property = await aProperty(product.database, own.organizationId);
+      await anAccount(product.database, property, december, { allowed, needed: 1000, programmed: 1000, metered: 1000 }, pricePerLitre);
+      return property.id;
+    };
+    // The uncertainty is 50: a gap of 50 is no more than five in six sure.
+    await needing(950, 0.002);
+    const [priced, unpriced] = [await needing(800, 0.002), await needing(700, null)];
+    const { sitesToUpgrade } = await told('2023-12');
+    expect(sitesToUpgrade).toEqual([
+      { propertyId: unpriced, litres: 300, money: null },
+      { propertyId: priced, litres: 200, money: 0.4 },
+    ]);
+  });
+
+  it('has no money of a saving where the price of water is not known of one of its properties', async () => {
+    const worked = async (seed: number, pricePerLitre: number | null) => {
+      const property = await anAccountedProperty(product.database, own.organizationId, {}, { months: 30, seed, pricePerLitre });
+      await insertRow(product.database, 'work_order', {
+        organization_id: own.organizationId,
+        property_id: property.id,
+        kind: 'repair',
+        state: 'done',
+        done_at: '2025-07-15T12:00:00Z',
+      });
+    };
+    await worked(3, 0.0015);
+    const one = await told('2026-05');
+    expect(one.toldOf).toBe(1);
+    expect(one.savedMoney).toBeCloseTo(one.savedLitres * 0.0015, 6);
+    await worked(4, null);
+    expect(await told('2026-05')).toMatchObject({ toldOf: 2, savedMoney: null });
   });
 });

@@ -128,6 +128,13 @@ describe('the company’s month', () => {
     expect(screen.getByRole('link', { name: 'Heron Flats' }).getAttribute('href')).toBe('/properties/p1');
   });
 
+  it('names no money that is not known', async () => {
+    const findings = [{ kind: 'steady flow', opened: 0, resolved: 0, open: 2, litres: null, money: null }];
+    drawn({ ...month, savedMoney: null, findings });
+    expect(await screen.findByRole('heading', { name: /^In August 2026 the work saved .*, give or take 23,800 gal$/ })).toBeTruthy();
+    expect(screen.getAllByRole('cell', { name: 'not known' })).toHaveLength(2);
+  });
+
   it('does not call chance a saving', async () => {
     drawn({ ...month, halfWidthLitres: 500_000 });
     expect(await screen.findByRole('heading', { name: /cannot be told from chance/ })).toBeTruthy();

@@ -3,7 +3,8 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 export interface WorkedProperty {
   readonly id: string;
   readonly firstWork: string;
-  readonly pricePerLitre: number | null;
+  /** of the property's newest account up to the month: it has the price of water */
+  readonly accountId: string | null;
 }
 
 export interface KnownAccount {
@@ -19,8 +20,9 @@ export interface FindingsOfKind {
   readonly opened: number;
   readonly resolved: number;
   readonly open: number;
-  readonly litres: number;
-  readonly money: number;
+  /** of those open, a month; null where that of one of them is not known [L] */
+  readonly litres: number | null;
+  readonly money: number | null;
 }
 
 export interface CrewMonth {
@@ -30,14 +32,20 @@ export interface CrewMonth {
   readonly ordersDone: number;
 }
 
-export interface UpgradeSite {
+/** A site whose account needs more than is allowed; whether that is sure, its account says. */
+export interface SiteBeyond {
+  readonly accountId: string;
   readonly propertyId: string;
   readonly name: string;
-  readonly litres: number;
-  readonly money: number | null;
 }
 
 const LAST = `($2::date + interval '1 month')::date`;
+const BEGAN = `opened_at >= $2::date and opened_at < ${LAST}`;
+const ENDED = `state = 'resolved' and decided_at >= $2::date and decided_at < ${LAST}`;
+const OPEN = `state in ('open', 'in work')`;
+// One that is not known leaves the sum unknown; of none the sum is nothing.
+const sumOfOpen = (column: 'litres' | 'money'): string =>
+  `case when count(*) filter (where ${OPEN} and ${column} is null) = 0 then coalesce(sum(${column}) filter (where ${OPEN}), 0)::float8 end as ${column}`;
 
 /** All SQL of the company's month. */
 export const ownersMonth = {
@@ -45,7 +53,7 @@ export const ownersMonth = {
   worked(tx: OrganizationTransaction, month: string): Promise<WorkedProperty[]> {
     return tx.query(
       `select property.id, to_char(min(work_order.done_at at time zone property.time_zone), 'YYYY-MM') as "firstWork",
-          (select above_need_money / nullif(above_need_l, 0) from month_account where month_account.organization_id = $1 and month_account.property_id = property.id and meter_id is null and above_need_money is not null and month <= $2::date order by month desc limit 1) as "pricePerLitre"
+          (select month_account.id from month_account where month_account.organization_id = $1 and month_account.property_id = property.id and meter_id is null and month <= $2::date order by month desc limit 1) as "accountId"
         from work_order join property on property.organization_id = work_order.organization_id and property.id = work_order.property_id
         where work_order.organization_id = $1 and work_order.state = 'done' and work_order.kind in ('adjust', 'repair', 'upgrade') and property.retired_at is null and work_order.done_at < ${LAST}
         group by property.organization_id, property.id`,
@@ -65,11 +73,9 @@ export const ownersMonth = {
 
   findings(tx: OrganizationTransaction, month: string): Promise<FindingsOfKind[]> {
     return tx.query(
-      `select kind, count(*) filter (where opened_at >= $2::date and opened_at < ${LAST})::int as opened,
-          count(*) filter (where state = 'resolved' and decided_at >= $2::date and decided_at < ${LAST})::int as resolved,
-          count(*) filter (where state in ('open', 'in work'))::int as open,
-          coalesce(sum(litres) filter (where state in ('open', 'in work')), 0)::float8 as litres, coalesce(sum(money) filter (where state in ('open', 'in work')), 0)::float8 as money
-        from finding where organization_id = $1 group by kind having count(*) filter (where state in ('open', 'in work') or (opened_at >= $2::date and opened_at < ${LAST})) > 0 order by money desc, kind`,
+      `select kind, count(*) filter (where ${BEGAN})::int as opened, count(*) filter (where ${ENDED})::int as resolved, count(*) filter (where ${OPEN})::int as open,
+          ${sumOfOpen('litres')}, ${sumOfOpen('money')}
+        from finding where organization_id = $1 group by kind having count(*) filter (where ${OPEN} or (${BEGAN}) or (${ENDED})) > 0 order by money desc nulls last, kind`,
       [tx.organizationId, `${month}-01`],
     );
   },
@@ -87,13 +93,13 @@ export const ownersMonth = {
     );
   },
 
-  /** Sites that need more than is allowed with the settings right: no crew's visit mends that. */
-  needUpgrade(tx: OrganizationTransaction, month: string): Promise<UpgradeSite[]> {
+  /** Sites that need more than is allowed, those with the most beyond it first. */
+  beyondAllowance(tx: OrganizationTransaction, month: string): Promise<SiteBeyond[]> {
     return tx.query(
-      `select property.id as "propertyId", property.name, needed_l - allowed_l as litres, (needed_l - allowed_l) * (above_need_money / nullif(above_need_l, 0)) as money
+      `select month_account.id as "accountId", property.id as "propertyId", property.name
         from month_account join property on property.organization_id = month_account.organization_id and property.id = month_account.property_id
-        where month_account.organization_id = $1 and month = $2::date and meter_id is null and property.retired_at is null and needed_l > allowed_l + 2 * coalesce(allowed_sd_l, 0)
-        order by litres desc limit 20`,
+        where month_account.organization_id = $1 and month = $2::date and meter_id is null and property.retired_at is null and needed_l > allowed_l
+        order by needed_l - allowed_l desc, property.id`,
       [tx.organizationId, `${month}-01`],
     );
   },

@@ -6,6 +6,7 @@ import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { companySavings } from './company-savings.js';
 import { ownersMonth } from './owners-month.repository.js';
+import { sitesToUpgrade } from './sites-to-upgrade.js';
 import { CrewInMonth, FindingsInMonth, OwnersMonth, SiteToUpgrade } from './owners-month.type.js';
 
 /** The owner's report: the company's month. */
@@ -24,10 +25,10 @@ export class OwnersMonthResolver {
       rows.map((row) => Object.assign(new make(), row));
     return Object.assign(new OwnersMonth(), {
       month,
-      ...companySavings(worked, accounts, month),
+      ...(await companySavings(tx, worked, accounts, month)),
       findings: of(FindingsInMonth, await ownersMonth.findings(tx, month)),
       crews: of(CrewInMonth, await ownersMonth.crews(tx, month)),
-      sitesToUpgrade: of(SiteToUpgrade, await ownersMonth.needUpgrade(tx, month)),
+      sitesToUpgrade: of(SiteToUpgrade, await sitesToUpgrade(tx, await ownersMonth.beyondAllowance(tx, month))),
     });
   }
 }

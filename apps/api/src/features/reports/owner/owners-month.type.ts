@@ -16,11 +16,13 @@ export class FindingsInMonth {
   @Field(() => Int)
   open: number;
 
-  @Field(() => Float)
-  litres: number;
+  /** of those open, a month; null where that of one of them is not known [L] */
+  @Field(() => Float, { nullable: true })
+  litres: number | null;
 
-  @Field(() => Float)
-  money: number;
+  /** of those open, a month; null where that of one of them is not known [money] */
+  @Field(() => Float, { nullable: true })
+  money: number | null;
 }
 
 /** What a crew did in a month. */
@@ -69,8 +71,9 @@ export class OwnersMonth {
   @Field(() => Float)
   halfWidthLitres: number;
 
-  @Field(() => Float)
-  savedMoney: number;
+  /** null where the price of water of one of these properties is not known */
+  @Field(() => Float, { nullable: true })
+  savedMoney: number | null;
 
   /** properties of which the saving can be told, and those with work of which it cannot */
   @Field(() => Int)

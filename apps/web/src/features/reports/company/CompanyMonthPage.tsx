@@ -114,7 +114,7 @@ function useSavedSentence({ month, savedLitres, halfWidthLitres, savedMoney, tol
     month: formats.month(month),
     litres: volume(Math.abs(savedLitres)),
     half: volume(halfWidthLitres),
-    money: formats.money(Math.abs(savedMoney)),
+    money: typeof savedMoney === 'number' ? formats.money(Math.abs(savedMoney)) : 'none',
   };
   const isSure = Math.abs(savedLitres) > halfWidthLitres;
   const id = toldOf === 0 ? 'company.none' : !isSure ? 'company.unsure' : savedLitres > 0 ? 'company.saved' : 'company.more';

@@ -11,6 +11,9 @@ export function FindingsOfMonth({ findings }: Pick<CompanyMonthQuery['ownersMont
   const intl = useIntl();
   const { money } = useFormats();
   const { volume } = useSays();
+  // Nothing is a dash; what is not known is said to be so.
+  const ofOpen = (value: number | null | undefined, says: (value: number) => string): string =>
+    typeof value !== 'number' ? intl.formatMessage({ id: 'company.notKnown' }) : value > 0 ? says(value) : '–';
   const open = findings.reduce((sum, each) => sum + each.open, 0);
   return (
     <Section heading={intl.formatMessage({ id: 'company.findings' }, { open })}>
@@ -36,8 +39,8 @@ export function FindingsOfMonth({ findings }: Pick<CompanyMonthQuery['ownersMont
               <td className="num">{each.opened}</td>
               <td className="num">{each.resolved}</td>
               <td className="num">{each.open}</td>
-              <td className="num">{each.litres > 0 ? volume(each.litres) : '–'}</td>
-              <td className="num">{each.money > 0 ? money(each.money) : '–'}</td>
+              <td className="num">{ofOpen(each.litres, volume)}</td>
+              <td className="num">{ofOpen(each.money, money)}</td>
             </tr>
           ))}
         </Table>

@@ -85,7 +85,7 @@ export const reports = {
   'company.lede':
     'Water not used since the work began, against what the same weather would have taken before it. {told, plural, =0 {It cannot be told of any property yet} one {It is told of one property} other {It is told of # properties}}{notTold, plural, =0 {} one {; of one more with work done it cannot be told yet} other {; of # more with work done it cannot be told yet}}.',
   'company.none': '{month}: what the work saved cannot be told yet',
-  'company.saved': 'In {month} the work saved {litres}, give or take {half}, about {money}',
+  'company.saved': 'In {month} the work saved {litres}, give or take {half}{money, select, none {} other {, about {money}}}',
   'company.more': 'In {month} {litres} more was used than before the work, give or take {half}',
   'company.unsure': 'In {month} what the work saved cannot be told from chance: {litres}, give or take {half}',
   'company.findings': '{open, plural, =0 {No finding is open} one {One finding is open or in work} other {# findings are open or in work}}',
@@ -96,6 +96,7 @@ export const reports = {
   'company.open': 'Open now',
   'company.litres': 'Water a month',
   'company.money': 'Money a month',
+  'company.notKnown': 'not known',
   'company.crews': '{visits, plural, =0 {No visit was ended by a crew} one {One visit was ended} other {# visits were ended}}',
   'company.crews.table': 'The crews’ work',
   'company.crew': 'Crew',

@@ -86,7 +86,7 @@ export const reports: Record<keyof typeof english, string> = {
   'company.lede':
     'Agua no usada desde que empezó el trabajo, frente a lo que el mismo clima habría pedido antes. {told, plural, =0 {Todavía no se puede decir de ninguna propiedad} one {Se dice de una propiedad} other {Se dice de # propiedades}}{notTold, plural, =0 {} one {; de otra con trabajo hecho todavía no se puede decir} other {; de otras # con trabajo hecho todavía no se puede decir}}.',
   'company.none': '{month}: todavía no se puede decir lo que ahorró el trabajo',
-  'company.saved': 'En {month} el trabajo ahorró {litres}, más o menos {half}, unos {money}',
+  'company.saved': 'En {month} el trabajo ahorró {litres}, más o menos {half}{money, select, none {} other {, unos {money}}}',
   'company.more': 'En {month} se usaron {litres} más que antes del trabajo, más o menos {half}',
   'company.unsure': 'En {month} lo que ahorró el trabajo no se distingue del azar: {litres}, más o menos {half}',
   'company.findings':
@@ -98,6 +98,7 @@ export const reports: Record<keyof typeof english, string> = {
   'company.open': 'Abiertos ahora',
   'company.litres': 'Agua al mes',
   'company.money': 'Dinero al mes',
+  'company.notKnown': 'no se sabe',
   'company.crews':
     '{visits, plural, =0 {Ninguna cuadrilla terminó una visita} one {Se terminó una visita} other {Se terminaron # visitas}}',
   'company.crews.table': 'El trabajo de las cuadrillas',
