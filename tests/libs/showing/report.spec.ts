@@ -1,3 +1,4 @@
+import { dateFormats } from '@rillbook/showing/formats/dates.js';
 import type { GivenMonth, GivenProperty, ReportInput } from '@rillbook/showing/report/report-input.js';
 import { restoreReport } from '@rillbook/showing/report/restore-report.js';
 import { writeReport } from '@rillbook/showing/report/write-report.js';
@@ -271,4 +272,8 @@ it('opens what was kept in an older shape, and adds nothing to it', () => {
   expect(opened.all!.table.rows).toEqual(JSON.parse(JSON.stringify(all!.table.rows)));
   expect(opened.pages.map(({ verdict, why }) => [verdict, why])).toEqual(pages.map(({ verdict }) => [verdict, '']));
   expect(restoreReport(JSON.stringify(model))).toEqual(JSON.parse(JSON.stringify(model)));
+});
+
+it('writes a stretch of days as Spanish says it', () => {
+  expect(dateFormats('es', 'UTC').days('2026-06-01', '2026-06-30')).toBe('1 al 30 de junio de 2026');
 });

@@ -99,7 +99,7 @@ describe('dates', () => {
     expect(us.dayInWords('2026-09-24')).toBe('Thursday 24 September');
     expect(spanish.dayInWords('2026-09-24')).toBe('jueves 24 de septiembre');
     expect(spanish.month('2026-09')).toBe('septiembre de 2026');
-    expect(spanish.days('2026-09-01', '2026-09-24')).toBe('1 a 24 de septiembre de 2026');
+    expect(spanish.days('2026-09-01', '2026-09-24')).toBe('1 al 24 de septiembre de 2026');
     expect(spanish.day('2026-09-24')).toBe('jue 24 sept');
     expect([us.month('2026-09'), us.monthShort('2026-09')]).toEqual(['September 2026', 'Sep']);
   });
@@ -108,7 +108,7 @@ describe('dates', () => {
     expect(us.days('2026-09-01', '2026-09-24')).toBe('1 to 24 September 2026');
     expect(us.days('2026-08-28', '2026-09-02')).toBe('28 August to 2 September 2026');
     expect(us.days('2025-12-28', '2026-01-02')).toBe('28 December 2025 to 2 January 2026');
-    expect(spanish.days('2026-09-01', '2026-09-24')).toBe('1 a 24 de septiembre de 2026');
+    expect(spanish.days('2026-09-01', '2026-09-24')).toBe('1 al 24 de septiembre de 2026');
   });
 
   it('are told on the clocks of the place, on both sides of a change of clocks', () => {

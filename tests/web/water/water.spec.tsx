@@ -70,7 +70,7 @@ describe('a client’s water', () => {
     });
     page({ reports: [report('r1', 'sent'), report('r2', 'draft')], language: 'es' });
     expect(await screen.findByRole('heading', { name: 'Un informe del agua' })).toBeTruthy();
-    expect(screen.getByText('1 a 31 de agosto de 2026')).toBeTruthy();
+    expect(screen.getByText('1 al 31 de agosto de 2026')).toBeTruthy();
     expect(screen.getByRole('link', { name: /\(PDF\)/ }).getAttribute('href')).toBe('/api/reports/r1/report.pdf');
   });
 

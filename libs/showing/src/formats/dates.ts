@@ -38,7 +38,7 @@ const inOrder = (found: Partial<Record<Part, string>>, order: readonly Part[], l
 /** What stands between day, month and year where they are written out. */
 const links = { en: ' ', es: ' de ' } as const;
 
-const until = { en: 'to', es: 'a' } as const;
+const until = { en: 'to', es: 'al' } as const;
 
 /** Days and times in one language; an instant is told on the clocks of `timeZone` unless another place's are named. */
 export function dateFormats(language: Language, timeZone: string): DateFormats {

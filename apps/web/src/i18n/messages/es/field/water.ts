@@ -23,7 +23,7 @@ export const water: Record<keyof typeof english, string> = {
   'yourWater.noReports': 'Llega un informe por mes, trimestre o año. Aparece aquí cuando se envía.',
   'yourWater.sent': 'enviado {when}',
   'yourWater.foot': 'Presupuestos y horarios son consejos. Las normas locales y las reglas de su proveedor de agua están por encima.',
-  'yourWater.file.pdf': 'El informe de {days} (PDF)',
+  'yourWater.file.pdf': 'El informe del {days} (PDF)',
   'yourWater.file.xlsx': 'Sus cifras (XLSX)',
   'yourWater.file.csv': 'Sus cifras (CSV)',
   'yourWater.questions': '{count, plural, =0 {Pregunte a la oficina} one {Su pregunta} other {Sus # preguntas}}',
