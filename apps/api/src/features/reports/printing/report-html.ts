@@ -52,10 +52,14 @@ const gaugeOf = ({ svg, phoneSvg = '' }: Drawn, name: string): string =>
   `<div class="gauge" tabindex="0" role="group" aria-label="${text(name)}">${svg}${phoneSvg}</div>`;
 
 /** All properties of a client together. */
-function allOf(verdict: string, all: ReportOfAll): string {
+/** What the office wrote, where the PDF has it too: above what was counted. */
+const noteOf = (note: ReportModel['note']): string => (note ? `<aside><b>${text(note.title)}</b><p>${text(note.text)}</p></aside>` : '');
+
+function allOf({ verdict, note }: ReportModel, all: ReportOfAll): string {
   return [
     `<h1>${text(verdict)}</h1>`,
     all.why ? `<p class="lede">${text(all.why)}</p>` : '',
+    noteOf(note),
     all.gauge ? gaugeOf(all.gauge, all.table.title) : '',
     table(all.table, 2),
     all.year ? year(all.year, 2) : '',
@@ -93,7 +97,7 @@ const rule = (colour: string | null): string =>
 /** The report as a page of its own, made from the same model as its PDF. */
 export function reportHtml(model: ReportModel, { style, files, ask }: PageLinks): string {
   const isOnly = model.pages.length === 1;
-  const { brand, note } = model;
+  const { brand } = model;
   const links = files.map(({ href, name }) => `<a href="${text(href)}">${text(name)}</a>`).join(' ');
   return [
     `<!doctype html><html lang="${model.language}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="robots" content="noindex">`,
@@ -101,8 +105,7 @@ export function reportHtml(model: ReportModel, { style, files, ask }: PageLinks)
     `<header><div>${brand.logo ? picture(brand.logo, brand.name) : `<b>${text(brand.name)}</b>`}</div><p class="soft">${text(model.title)} · ${text(model.periodInWords)}<br>${text(model.client)}${brand.contact ? `<br>${text(brand.contact)}` : ''}</p></header>`,
     rule(brand.colour),
     `<p class="files">${links}</p>`,
-    model.all ? allOf(model.verdict, model.all) : '',
-    note ? `<aside><b>${text(note.title)}</b><p>${text(note.text)}</p></aside>` : '',
+    model.all ? allOf(model, model.all) : noteOf(model.note),
     model.pages.map((each) => page(each, isOnly)).join(''),
     methodOf(model.method, 2),
     askForm(model.language, ask),
