@@ -7,7 +7,7 @@ import { SMTPServer } from 'smtp-server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { aProperty, insertRow } from '../../support/builders.js';
 import { type TestApp, startApp } from '../../support/test-app.js';
-import { type FieldDay, codeOf, fieldDay } from '../fieldwork/field-day.js';
+import { type FieldDay, assign, codeOf, fieldDay } from '../fieldwork/field-day.js';
 import { anAccountedProperty } from './accounted-property.js';
 
 // A server of its own: what it is told to say to an address is in the address.
@@ -342,7 +342,14 @@ it('a client asks, the office answers; a client says yes to what waits for it, o
   expect((await client.send('{ clientQuestions { question answer } }')).data.clientQuestions).toEqual([
     { question: 'Why so much?', answer: 'A valve stuck.' },
   ]);
-  const waits = { organization_id: day.organizationId, kind: 'upgrade', state: 'waiting for approval', what: 'Drip line' };
+  const waits = {
+    organization_id: day.organizationId,
+    kind: 'upgrade',
+    state: 'waiting for approval',
+    what: 'Drip line',
+    labour_hours: 4,
+    labour_rate: 90,
+  };
   const mine = await insertRow(product.database, 'work_order', { ...waits, property_id: own.id });
   const theirs = await insertRow(product.database, 'work_order', { ...waits, property_id: other.id });
   const plants = await day.finding(own.id, { kind: 'mixed water needs', says: { code: 'mixed water needs', details: {} } });
@@ -356,15 +363,33 @@ it('a client asks, the office answers; a client says yes to what waits for it, o
   expect(codeOf(await day.office.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: mine.id }))).toBe('NOT_ALLOWED');
   await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: mine.id });
   const left = await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: plants.id });
-  expect(left.data.approveRecommended).toEqual([]);
+  // What has no price is not approved by a yes: an offer of it is wanted, and waits for its price.
+  const [offer] = left.data.approveRecommended;
+  expect(left.data.approveRecommended).toEqual([{ id: expect.not.stringContaining(plants.id) }]);
+  expect(codeOf(await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: offer.id }))).toBe('OFFER_NOT_MADE');
+  expect((await assign(day.office, { id: offer.id, version: 1 }, day.crewId, '2026-07-06')).data.assignWorkOrder.state).toBe(
+    'waiting for approval',
+  );
   const orders = await product.database.admin(
     'select kind, state, approved_by from work_order where property_id = $1 order by created_at, approved_by nulls last',
     [own.id],
   );
   expect(orders).toEqual([
     { kind: 'upgrade', state: 'open', approved_by: client.personId },
-    { kind: 'upgrade', state: 'open', approved_by: null },
+    { kind: 'upgrade', state: 'waiting for approval', approved_by: null },
   ]);
+  // The price is the offer, however small: the client has not agreed to it yet.
+  const price = { propertyId: own.id, kind: 'upgrade', what: 'Separate lines', labourHours: 1, labourRate: 80 };
+  for (const version of [1, 2]) {
+    const priced = await day.office.send(
+      'mutation($id: ID!, $version: Int!, $input: WorkOrderInput!) { changeWorkOrder(id: $id, version: $version, input: $input) { ... on WorkOrder { state cost } } }',
+      { id: offer.id, version, input: price },
+    );
+    expect(priced.data.changeWorkOrder).toEqual({ state: 'waiting for approval', cost: 80 });
+  }
+  expect(
+    (await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: offer.id })).data.approveRecommended,
+  ).toEqual([]);
 });
 
 it('whoever has a link may ask about its report, and reaches nothing else; the office answers, and the client reads it', async () => {

@@ -85,6 +85,11 @@ describe('routes', () => {
     expect((await screen.findByRole('alert')).textContent).toContain('Changed by Ana at 9:10 am');
   });
 
+  it('says of an order without a price that an offer is wanted', async () => {
+    page({ workOrders: ({ state }: { state: string[] }) => (state[0] === 'open' ? [] : [{ ...waiting, cost: null }]) });
+    expect(await screen.findByRole('cell', { name: 'offer wanted' })).toBeTruthy();
+  });
+
   it('shows no way to approve to those who may not', async () => {
     page({}, viewerOf({ role: 'crewLead', permissions: ['assign work', 'read routes'] }));
     await screen.findByRole('table', { name: 'One order waits for approval' });

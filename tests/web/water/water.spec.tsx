@@ -131,9 +131,29 @@ describe('a client’s water', () => {
     expect(await screen.findByText('Quail Commons: Drip for the shrubs. It costs about $2,400.')).toBeTruthy();
     const words =
       'Quail Commons, Beds: Give plants with different needs lines of their own. It would save about 3,170 gal a year, about $24.';
-    await user.click(screen.getByRole('button', { name: `Approve: ${words}` }));
+    await user.click(screen.getByRole('button', { name: `Ask for an offer: ${words}` }));
     expect(calls.some(({ name }) => name === 'ApproveRecommended')).toBe(false);
-    await user.click(screen.getByRole('button', { name: 'Yes, I approve' }));
+    expect(screen.getByText(/^Its price is not known yet/)).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Yes, make me an offer' }));
     expect(calls.find(({ name }) => name === 'ApproveRecommended')?.variables).toEqual({ id: 'f1' });
+    expect(await screen.findByText(/^Thank you. The office makes you an offer/)).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: /^Approve: .*Drip for the shrubs/ }));
+    expect(screen.getByRole('button', { name: 'Yes, I approve' })).toBeTruthy();
+  });
+
+  it('lets nobody approve what has no price yet, and says that it is on its way', async () => {
+    const wanted = {
+      id: 'w2',
+      from: 'work order',
+      propertyName: 'Quail Commons',
+      zoneName: null,
+      kind: 'upgrade',
+      what: 'New lines.',
+      cost: null,
+    };
+    page({ more: { recommendations: [wanted] } });
+    expect(await screen.findByRole('heading', { name: 'The office is preparing an offer for you' })).toBeTruthy();
+    expect(screen.getByText(/^An offer is wanted: the office has not named its price yet/)).toBeTruthy();
+    expect(screen.queryByRole('button', { name: /^(Approve|Ask for an offer):/ })).toBeNull();
   });
 });

@@ -30,6 +30,13 @@ export const reportsProblems = {
     (d: { reportId: string; seen: string; now: string }) =>
       `The figures of report ${d.reportId} have changed since you looked at it (${d.seen}, now ${d.now}). Load the page again, look at it, and approve it then.`,
   ),
+  /** Nobody approves a price that is not known. */
+  noOfferYet: problem(
+    'OFFER_NOT_MADE',
+    409,
+    (d: { workOrderId: string }) =>
+      `The price of work order ${d.workOrderId} is not known yet. Wait for the office’s offer, and approve it then.`,
+  ),
   /** Only what was approved is sent. */
   notApproved: problem(
     'REPORT_NOT_APPROVED',

@@ -34,21 +34,51 @@ const approveDocument = graphql(`
   }
 `);
 
-/** What the office recommends and waits for: a yes makes work of it. Said twice, for it costs money. */
+/** What the office recommends and waits for: a yes makes work of it, or asks for its price. Said twice, for it costs money. */
 export function ToApprove({ lines: masked }: { readonly lines: readonly FragmentType<ToApproveFragment>[] }) {
   const intl = useIntl();
   const lines = useMaskedList(toApprove, masked);
   if (lines.length === 0) return null;
   return (
-    <Section heading={intl.formatMessage({ id: 'yourWater.toApprove' }, { count: lines.length })}>
+    <Section heading={intl.formatMessage({ id: 'yourWater.toApprove' }, { count: lines.filter((line) => !isOfferAwaited(line)).length })}>
       <ul className="reports">
-        {lines.map((line) => (
-          <OneToApprove key={line.id} line={line} />
-        ))}
+        {lines.map((line) =>
+          isOfferAwaited(line) ? <OfferAwaited key={line.id} line={line} /> : <OneToApprove key={line.id} line={line} />,
+        )}
       </ul>
     </Section>
   );
 }
+
+/** Whether the office has yet to name the price: until then nothing can be approved. */
+const isOfferAwaited = ({ from, cost }: ToApproveFragment): boolean => from === 'work order' && typeof cost !== 'number';
+
+function OfferAwaited({ line }: { readonly line: ToApproveFragment }) {
+  return (
+    <li>
+      <p>{useWhat(line)}</p>
+      <p className="soft">
+        <FormattedMessage id="yourWater.offer.awaited" />
+      </p>
+    </li>
+  );
+}
+
+const APPROVES = {
+  begin: 'yourWater.approve',
+  beginThis: 'yourWater.approveThis',
+  sure: 'yourWater.sure.order',
+  yes: 'yourWater.yes',
+  thanks: 'yourWater.approved',
+} as const;
+/** What has no price is not approved: its price is asked for. */
+const ASKS_OFFER = {
+  begin: 'yourWater.offer',
+  beginThis: 'yourWater.offer.this',
+  sure: 'yourWater.offer.sure',
+  yes: 'yourWater.offer.yes',
+  thanks: 'yourWater.offer.asked',
+} as const;
 
 function OneToApprove({ line }: { readonly line: ToApproveFragment }) {
   const intl = useIntl();
@@ -56,8 +86,9 @@ function OneToApprove({ line }: { readonly line: ToApproveFragment }) {
   const [asked, setAsked] = useState(false);
   const approve = useDeed(approveDocument, { refetch: ['YourWater'] });
   const what = useWhat(line);
+  const { thanks, sure, yes, begin, beginThis } = typeof line.cost === 'number' ? APPROVES : ASKS_OFFER;
   const say = async (): Promise<void> => {
-    if (await approve.run({ id: line.id })) toast({ words: intl.formatMessage({ id: 'yourWater.approved' }) });
+    if (await approve.run({ id: line.id })) toast({ words: intl.formatMessage({ id: thanks }) });
   };
   return (
     <li>
@@ -66,18 +97,18 @@ function OneToApprove({ line }: { readonly line: ToApproveFragment }) {
         {asked ? (
           <>
             <span>
-              <FormattedMessage id={line.from === 'work order' ? 'yourWater.sure.order' : 'yourWater.sure.finding'} />
+              <FormattedMessage id={sure} />
             </span>
             <Button kind="main" isBusy={approve.isBusy} onClick={() => void say()}>
-              <FormattedMessage id="yourWater.yes" />
+              <FormattedMessage id={yes} />
             </Button>
             <Button kind="plain" onClick={() => setAsked(false)}>
               <FormattedMessage id="yourWater.notNow" />
             </Button>
           </>
         ) : (
-          <Button onClick={() => setAsked(true)} aria-label={intl.formatMessage({ id: 'yourWater.approveThis' }, { what })}>
-            <FormattedMessage id="yourWater.approve" />
+          <Button onClick={() => setAsked(true)} aria-label={intl.formatMessage({ id: beginThis }, { what })}>
+            <FormattedMessage id={begin} />
           </Button>
         )}
       </p>

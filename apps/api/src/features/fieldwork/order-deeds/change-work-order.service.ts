@@ -10,7 +10,7 @@ import { WorkOrderRow } from '../orders/work-order.entity.js';
 import type { WorkOrderInput } from '../orders/work-order.input.js';
 import { type OrderValues, orderValues } from './order-values.js';
 
-/** Changes what is said of a work order; one that now costs more than was approved waits, off its route. */
+/** Changes what is said of a work order; one that now costs more than was approved waits, off its route; one of which an offer is wanted waits on. */
 @Injectable()
 export class ChangeWorkOrder {
   constructor(
@@ -30,7 +30,8 @@ export class ChangeWorkOrder {
     if (input.findingId && input.findingId !== held.findingId)
       throw platformProblems.valueRefused({ field: 'findingId', found: input.findingId, expected: 'the finding it was made for' });
     const values = await orderValues(tx, input, null);
-    const waits = exceeds(values, await notToExceedOfProperty.of(tx).load(held.propertyId)) && !wasApproved(held, values);
+    const limit = await notToExceedOfProperty.of(tx).load(held.propertyId);
+    const waits = mustWait(held, values, limit);
     const changed = await this.records.change(tx, WorkOrderRow, id, version, {
       ...values,
       ...(waits
@@ -41,6 +42,13 @@ export class ChangeWorkOrder {
     return changed;
   }
 }
+
+/** What waits though no limit asks for it waits for an offer, or for the client's word on its price. */
+const isOffer = (held: WorkOrderRow, limit: number | null): boolean => held.state === 'waiting for approval' && !exceeds(held, limit);
+
+/** Whether it waits for approval with its new values. */
+const mustWait = (held: WorkOrderRow, values: OrderValues, limit: number | null): boolean =>
+  (exceeds(values, limit) && !wasApproved(held, values)) || isOffer(held, limit);
 
 /** An approval covers what costs no more than what was approved. */
 const wasApproved = (held: WorkOrderRow, values: OrderValues): boolean => held.approvedAt !== null && leastCost(values) <= leastCost(held);

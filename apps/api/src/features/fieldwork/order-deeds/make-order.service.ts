@@ -10,11 +10,14 @@ import type { OrderSubject } from '../orders/work-order.repository.js';
 import type { WorkOrderInput } from '../orders/work-order.input.js';
 import { nowIn } from '../organization-clock.js';
 import { PlanSettings } from '../planned-settings/plan-settings.service.js';
-import { orderValues } from './order-values.js';
+import { type OrderValues, orderValues } from './order-values.js';
+
+/** What is wished: the work itself, or an offer of it first. */
+export type Wish = 'work' | 'offer';
 
 /**
- * Keeps a new work order: open, or waiting for approval where it costs more than the client lets be spent without asking. An adjustment for
- * which no settings are planned yet plans them.
+ * Keeps a new work order: open, or waiting for approval where it costs more than the client lets be spent without asking, or where an
+ * offer of it is wanted. An adjustment for which no settings are planned yet plans them.
  */
 @Injectable()
 export class MakeOrder {
@@ -28,11 +31,11 @@ export class MakeOrder {
     input: WorkOrderInput,
     finding: (OrderSubject & { readonly id: string }) | null,
     planned: string | null = null,
+    wish: Wish = 'work',
   ): Promise<WorkOrderRow> {
     const values = await orderValues(tx, input, finding);
-    const waits = exceeds(values, await notToExceedOfProperty.of(tx).load(values.propertyId));
-    const plannedSettingsId =
-      planned ?? (values.kind === 'adjust' && values.controllerId ? await this.plan.run(tx, values.controllerId) : null);
+    const waits = wish === 'offer' || exceeds(values, await notToExceedOfProperty.of(tx).load(values.propertyId));
+    const plannedSettingsId = planned ?? (await this.planned(tx, values));
     const state = waits ? 'waiting for approval' : 'open';
     try {
       return await tx.attempt(async () =>
@@ -49,5 +52,9 @@ export class MakeOrder {
         throw fieldworkProblems.workOrderExists({ findingId: finding.id, kind: values.kind });
       throw problem;
     }
+  }
+
+  private async planned(tx: OrganizationTransaction, { kind, controllerId }: OrderValues): Promise<string | null> {
+    return kind === 'adjust' && controllerId ? this.plan.run(tx, controllerId) : null;
   }
 }

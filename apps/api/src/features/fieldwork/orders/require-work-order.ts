@@ -4,7 +4,7 @@ import { type KeptRecords, VersionConflict } from '../../../platform/records/kep
 import { fieldworkProblems } from '../fieldwork.problems.js';
 import { WorkOrderRow } from './work-order.entity.js';
 import { notToExceedOfProperty } from './not-to-exceed.loader.js';
-import { exceeds } from './work-order-cost.js';
+import { exceeds, isUnpriced } from './work-order-cost.js';
 import { hasEnded } from './work-order-kinds.js';
 import { workOrders } from './work-order.repository.js';
 
@@ -29,7 +29,8 @@ export async function holdWorkOrder(
   return held;
 }
 
-/** Whether it waits for approval, and still must: the client may let more be spent since. */
+/** Whether it waits for approval, and still must: it has no price yet, or costs more than the client now lets be spent. */
 export async function stillWaits(tx: OrganizationTransaction, order: WorkOrderRow): Promise<boolean> {
-  return order.state === 'waiting for approval' && exceeds(order, await notToExceedOfProperty.of(tx).load(order.propertyId));
+  if (order.state !== 'waiting for approval') return false;
+  return isUnpriced(order) || exceeds(order, await notToExceedOfProperty.of(tx).load(order.propertyId));
 }

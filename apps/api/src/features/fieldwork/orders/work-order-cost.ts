@@ -21,6 +21,9 @@ export function costOf(stated: StatedCost): number | null {
   return labour || parts.length ? leastCost(stated) : null;
 }
 
+/** Whether nothing is known of its cost: what waits so waits for an offer. */
+export const isUnpriced = (stated: StatedCost): boolean => costOf(stated) === null && leastCost(stated) === 0;
+
 /** Whether what is known of the cost already exceeds what the client lets be spent without asking. */
 export const exceeds = (stated: StatedCost, notToExceed: number | null): notToExceed is number =>
   notToExceed !== null && leastCost(stated) > notToExceed;

@@ -7,7 +7,7 @@ import { ApproveAsClient } from '../../fieldwork/order-deeds/approval/approve-as
 import { reportsProblems } from '../reports.problems.js';
 import { type RecommendationLine, recommendations } from './recommendation.repository.js';
 
-/** The client says yes: work that waited is open, and of a finding a work order is made. */
+/** The client says yes: work that waited is open; of a finding a work order is made, which waits for an offer where no price is known. */
 @Injectable()
 export class ApproveRecommended {
   constructor(
@@ -20,13 +20,14 @@ export class ApproveRecommended {
     if (clientId === null) throw platformProblems.notAllowed({ permission: 'approve what is recommended: for clients' });
     const line = (await recommendations.ofClient(tx, clientId)).find((each) => each.id === id);
     if (!line) throw platformProblems.notFound({ thing: 'recommendation', id });
+    if (line.from === 'work order' && line.cost === null) throw reportsProblems.noOfferYet({ workOrderId: id });
     const outcome = line.from === 'work order' ? await this.approve.run(tx, id, line.version) : await this.makeOrder(tx, line);
     if (outcome instanceof VersionConflict) throw reportsProblems.changedMeanwhile({ reportId: id });
     return recommendations.ofClient(tx, clientId);
   }
 
-  private makeOrder(tx: OrganizationTransaction, { id, version, propertyId, zoneName }: RecommendationLine): Promise<unknown> {
-    const what = `Separate lines for plants with different needs${zoneName ? `: ${zoneName}` : ''}. Approved by the client on their page.`;
-    return this.accept.run(tx, id, version, { propertyId, findingId: id, kind: 'upgrade', what });
+  private makeOrder(tx: OrganizationTransaction, { id, version, propertyId, zoneName, cost }: RecommendationLine): Promise<unknown> {
+    const what = `Separate lines for plants with different needs${zoneName ? `: ${zoneName}` : ''}${cost === null ? '. The client wants an offer.' : '. Approved by the client on their page.'}`;
+    return this.accept.run(tx, id, version, { propertyId, findingId: id, kind: 'upgrade', what }, cost === null ? 'offer' : 'work');
   }
 }

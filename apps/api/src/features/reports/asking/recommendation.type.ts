@@ -7,7 +7,7 @@ export class Recommendation {
   @Field(() => ID)
   id: string;
 
-  /** work order: it waits for approval; finding: a yes makes a work order of it */
+  /** work order: it waits for approval; finding: a yes makes a work order of it, which waits for an offer where the cost is not known */
   @Field(() => String)
   from: string;
 
@@ -30,6 +30,7 @@ export class Recommendation {
   @Field(() => String)
   what: string;
 
+  /** null where it is not known: an offer is to be made before it can be approved [money] */
   @Field(() => Float, { nullable: true })
   cost: number | null;
 

@@ -9,7 +9,7 @@ import { fieldworkProblems } from '../../fieldwork.problems.js';
 import type { WorkOrderRow } from '../../orders/work-order.entity.js';
 import type { WorkOrderInput } from '../../orders/work-order.input.js';
 import { personNameOfId } from '../../../../platform/records/person-name.loader.js';
-import { MakeOrder } from '../make-order.service.js';
+import { MakeOrder, type Wish } from '../make-order.service.js';
 
 /** A finding in work, and the work order that answers it. */
 export interface Accepted {
@@ -25,7 +25,13 @@ export class AcceptFinding {
     private readonly make: MakeOrder,
   ) {}
 
-  async run(tx: OrganizationTransaction, id: string, version: number, input: WorkOrderInput): Promise<Accepted | VersionConflict> {
+  async run(
+    tx: OrganizationTransaction,
+    id: string,
+    version: number,
+    input: WorkOrderInput,
+    wish: Wish = 'work',
+  ): Promise<Accepted | VersionConflict> {
     const row = await findingOfId.of(tx).load(id);
     if (!row) throw platformProblems.notFound({ thing: 'finding', id });
     // The same decision sent twice is one decision for the finding; for its work order it is not.
@@ -41,6 +47,6 @@ export class AcceptFinding {
     const moved = await this.settle.toWork(tx, id, version);
     if (moved instanceof VersionConflict) return moved;
     findingOfId.of(tx).clear(id).prime(id, moved);
-    return { finding: showFinding(moved), order: await this.make.run(tx, input, row) };
+    return { finding: showFinding(moved), order: await this.make.run(tx, input, row, null, wish) };
   }
 }

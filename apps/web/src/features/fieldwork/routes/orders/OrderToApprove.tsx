@@ -86,7 +86,7 @@ export function OrderToApprove({ order: masked, mayApprove }: Props) {
       <td>
         <Link to={paths.property(property.id)}>{property.name}</Link> <span className="soft xs">{property.client.name}</span>
       </td>
-      <Num>{money(cost)}</Num>
+      <Num>{typeof cost === 'number' ? money(cost) : <FormattedMessage id="routes.offerWanted" />}</Num>
       <Num>{money(notToExceed)}</Num>
       <td className="num">
         {mayApprove && (

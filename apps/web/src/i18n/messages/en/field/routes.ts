@@ -29,7 +29,9 @@ export const routes = {
   'routes.giveOut': 'Give out',
   'routes.giveOutOf': 'Give out: {what}, {name}',
   'routes.waiting.title': '{count, plural, one {One order waits for approval} other {# orders wait for approval}}',
-  'routes.waiting.note': 'It costs more than its client lets be spent without asking. Approve it once the client has agreed.',
+  'routes.waiting.note':
+    'It costs more than its client lets be spent without asking, or its client wants an offer first. Approve it once the client has agreed to the price.',
+  'routes.offerWanted': 'offer wanted',
   'routes.approve': 'Approve',
   'routes.approveOf': 'Approve: {what}, {name}',
   'routes.approved': 'Approved. The work on {name} can be given out.',

@@ -30,14 +30,21 @@ export const water = {
   'yourWater.ask': 'Your question',
   'yourWater.ask.empty': 'Write your question first.',
   'yourWater.ask.send': 'Send the question',
-  'yourWater.toApprove': '{count, plural, one {One thing waits for your yes} other {# things wait for your yes}}',
+  'yourWater.toApprove':
+    '{count, plural, =0 {The office is preparing an offer for you} one {One thing waits for your yes} other {# things wait for your yes}}',
   'yourWater.toApprove.line':
     '{where}: {what}{cost, select, none {} other {. It costs about {cost}}}{litres, select, none {} other {. It would save about {litres} a year{money, select, none {} other {, about {money}}}}}.',
   'yourWater.upgrade.mixed water needs': 'Give plants with different needs lines of their own',
   'yourWater.approve': 'Approve',
   'yourWater.approveThis': 'Approve: {what}',
   'yourWater.sure.order': 'The work will be done and charged as said. Do you approve it?',
-  'yourWater.sure.finding': 'The office makes a work order of it and tells you its price before the work begins. Do you want that?',
+  'yourWater.offer': 'Ask for an offer',
+  'yourWater.offer.this': 'Ask for an offer: {what}',
+  'yourWater.offer.sure':
+    'Its price is not known yet. The office makes you an offer, and no work begins before you approve it. Do you want the offer?',
+  'yourWater.offer.yes': 'Yes, make me an offer',
+  'yourWater.offer.asked': 'Thank you. The office makes you an offer; no work begins before you approve it.',
+  'yourWater.offer.awaited': 'An offer is wanted: the office has not named its price yet. No work begins before you approve it.',
   'yourWater.yes': 'Yes, I approve',
   'yourWater.notNow': 'Not now',
   'yourWater.approved': 'Thank you. The office has your approval.',

@@ -31,7 +31,9 @@ export const routes: Record<keyof typeof english, string> = {
   'routes.giveOut': 'Repartir',
   'routes.giveOutOf': 'Repartir: {what}, {name}',
   'routes.waiting.title': '{count, plural, one {Una orden espera aprobación} other {# órdenes esperan aprobación}}',
-  'routes.waiting.note': 'Cuesta más de lo que su cliente deja gastar sin preguntar. Apruébela cuando el cliente esté de acuerdo.',
+  'routes.waiting.note':
+    'Cuesta más de lo que su cliente deja gastar sin preguntar, o su cliente quiere antes una oferta. Apruébela cuando el cliente esté de acuerdo con el precio.',
+  'routes.offerWanted': 'se pide oferta',
   'routes.approve': 'Aprobar',
   'routes.approveOf': 'Aprobar: {what}, {name}',
   'routes.approved': 'Aprobada. El trabajo en {name} ya se puede repartir.',

@@ -33,14 +33,22 @@ export const water: Record<keyof typeof english, string> = {
   'yourWater.ask': 'Su pregunta',
   'yourWater.ask.empty': 'Escriba primero su pregunta.',
   'yourWater.ask.send': 'Enviar la pregunta',
-  'yourWater.toApprove': '{count, plural, one {Una cosa espera su aprobación} other {# cosas esperan su aprobación}}',
+  'yourWater.toApprove':
+    '{count, plural, =0 {La oficina le prepara una oferta} one {Una cosa espera su aprobación} other {# cosas esperan su aprobación}}',
   'yourWater.toApprove.line':
     '{where}: {what}{cost, select, none {} other {. Cuesta unos {cost}}}{litres, select, none {} other {. Ahorraría unos {litres} al año{money, select, none {} other {, unos {money}}}}}.',
   'yourWater.upgrade.mixed water needs': 'Dar líneas propias a las plantas con distintas necesidades',
   'yourWater.approve': 'Aprobar',
   'yourWater.approveThis': 'Aprobar: {what}',
   'yourWater.sure.order': 'El trabajo se hará y se cobrará como se dice. ¿Lo aprueba?',
-  'yourWater.sure.finding': 'La oficina hace con ello una orden de trabajo y le dice su precio antes de empezar. ¿Lo quiere?',
+  'yourWater.offer': 'Pedir una oferta',
+  'yourWater.offer.this': 'Pedir una oferta: {what}',
+  'yourWater.offer.sure':
+    'Todavía no se sabe su precio. La oficina le hace una oferta, y no se empieza nada antes de que usted la apruebe. ¿Quiere la oferta?',
+  'yourWater.offer.yes': 'Sí, háganme una oferta',
+  'yourWater.offer.asked': 'Gracias. La oficina le hará una oferta; no se empieza nada antes de que usted la apruebe.',
+  'yourWater.offer.awaited':
+    'Se pidió una oferta: la oficina todavía no ha dicho su precio. No se empieza nada antes de que usted la apruebe.',
   'yourWater.yes': 'Sí, lo apruebo',
   'yourWater.notNow': 'Ahora no',
   'yourWater.approved': 'Gracias. La oficina tiene su aprobación.',
