@@ -54,6 +54,10 @@ const findOf = (field) => async (page) => {
   return answer.data;
 };
 const quail = async (page) => (await findOf('{ properties(text: "Quail Commons") { id } }')(page)).properties[0].id;
+const quailAndController = async (page) => {
+  const [{ id, controllers }] = (await findOf('{ properties(text: "Quail Commons") { id controllers { id } } }')(page)).properties;
+  return `${id}/${controllers[0].id}`;
+};
 const supplier = async (page) => (await findOf('{ waterSuppliers { id } }')(page)).waterSuppliers[0].id;
 const seenByHours = async (page) =>
   (await findOf('{ findings(state: ["open"]) { id kind usageStrip { meterId } } }')(page)).findings
@@ -70,6 +74,7 @@ const PICTURES = [
   ['sign-in', null, '/sign-in'],
   ['portfolio', 'owner', '/'],
   ['property', 'owner', async (page) => `/properties/${await quail(page)}`],
+  ['card', 'office', async (page) => `/cabinet/${await quailAndController(page)}`],
   ['month', 'office', '/month'],
   ['finding', 'office', '/findings'],
   ['finding-hours', 'office', async (page) => `/findings/${await seenByHours(page)}`],
@@ -77,6 +82,7 @@ const PICTURES = [
   ['usefulness', 'office', '/findings/usefulness'],
   ['routes', 'office', '/routes'],
   ['month-plan', 'office', '/routes/month'],
+  ['phones', 'office', '/routes/phones'],
   ['rule-change', 'office', async (page) => `/rule-change/${await supplier(page)}`],
   ['reports', 'office', '/reports'],
   ['company-month', 'office', '/reports/company'],
@@ -89,6 +95,7 @@ const PICTURES = [
   ['stop-meter', 'crewLead', async (page) => `/today/${await firstStop(page)}?step=meter`],
   ['stop-settings', 'crewLead', async (page) => `/today/${await firstStop(page)}?step=settings`],
   ['stop-zones', 'crewLead', async (page) => `/today/${await firstStop(page)}?step=zones`],
+  ['stop-tests', 'crewLead', async (page) => `/today/${await firstStop(page)}?step=tests`],
   ['stop-done', 'crewLead', async (page) => `/today/${await firstStop(page)}?step=done`],
   ['phone', 'crewLead', '/today/phone'],
   ['water', 'client', '/water'],
@@ -155,12 +162,12 @@ async function enter(context, url, role) {
 const folder = mkdtempSync(path.join(tmpdir(), 'rillbook-pictures-'));
 chmodSync(folder, 0o755);
 mkdirSync(out, { recursive: true });
-const wish = process.argv[2];
+const wishes = process.argv.slice(2);
 const { child, url } = await start(folder);
 const browser = await launch();
 try {
   for (const look of LOOKS) {
-    for (const [name, role, address] of PICTURES.filter(([one]) => look.of(one) && (!wish || one === wish))) {
+    for (const [name, role, address] of PICTURES.filter(([one]) => look.of(one) && (wishes.length === 0 || wishes.includes(one)))) {
       const context = await browser.newContext({
         viewport: look.viewport,
         colorScheme: look.colorScheme,
