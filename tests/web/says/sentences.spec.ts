@@ -110,6 +110,11 @@ describe('sentences', () => {
     expect(findingSentence(sayingOf('en', 'us', several), says)).toMatch(/^Controller Clubhouse: programs A and B/);
   });
 
+  it('tells a clock as the language does', () => {
+    expect(findingSentence(sayingOf('en'), { code: 'off-schedule run', details })).toContain('outside every program, about 2:15 am:');
+    expect(findingSentence(sayingOf('es'), { code: 'off-schedule run', details })).toContain('hacia las 2:15 am:');
+  });
+
   it('projects a month that is under way only', () => {
     const whole = { code: 'over allowance', details: { ...details, daysCovered: 30 } };
     expect(findingSentence(sayingOf('en'), whole)).toBe('137,500 gal more metered than is allowed.');

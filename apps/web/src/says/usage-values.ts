@@ -1,3 +1,4 @@
+import { clockInWords } from '../programs/days-in-words.js';
 import type { Details } from './reason.js';
 import { aboutVolume, type Saying, wordOf } from './saying.js';
 import { zoneName, zoneValues } from './zone-values.js';
@@ -19,6 +20,8 @@ type Values = Record<string, string | number>;
 
 const oneZone = (saying: Saying, details: Details): Values => zoneValues(saying, [details.text('zoneId') ?? ''].filter(Boolean));
 
+const clockOf = (formats: Saying['formats'], clock: string | null): string => (clock ? clockInWords(formats, clock) : 'none');
+
 /** The values of their messages, by code. */
 export const usageValues: Readonly<Record<UsageCode | DryCode, (saying: Saying, details: Details) => Values>> = {
   'steady flow': ({ formats }, details) => ({
@@ -28,7 +31,7 @@ export const usageValues: Readonly<Record<UsageCode | DryCode, (saying: Saying, 
   'off-schedule run': ({ formats }, details) => ({
     times: details.number('times') ?? 0,
     each: aboutVolume(formats, details.number('litresEach')),
-    clock: details.text('clockTime') ?? 'none',
+    clock: clockOf(formats, details.text('clockTime')),
   }),
   'watered in rain': ({ formats }, details) => ({
     rain: formats.quantity('depth', details.number('rainMm')),
