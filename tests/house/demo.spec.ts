@@ -76,6 +76,7 @@ const json = (
   members?: Row[];
   crews?: { name: string; members: string[] }[];
   visits?: { properties: string[] }[];
+  finished?: { property: string; doneAt: string; by: string; photos: { picture: string; at: string; kind: string }[] }[];
 }[] => JSON.parse(readFileSync(path.join(DEMO, name), 'utf8'));
 
 describe('the generator', () => {
@@ -83,7 +84,7 @@ describe('the generator', () => {
   beforeAll(() => {
     into = mkdtempSync(path.join(tmpdir(), 'rillbook-demo-'));
     execFileSync(process.execPath, [path.join(DEMO, 'generate.mjs'), '--into', into]);
-  });
+  }, 60_000);
   afterAll(() => rmSync(into, { recursive: true, force: true }));
 
   it.each(FOLDERS)('writes %s as it is committed, byte for byte', (folder) => {
@@ -300,5 +301,49 @@ describe('the people', () => {
       for (const name of company.crews?.flatMap((crew) => crew.members) ?? [])
         expect(members.map((member) => member['name'])).toContain(name);
     }
+  });
+});
+
+describe('the finished work', () => {
+  it('is of properties and people that exist, done before the demo’s day, with each drawing used and none missing', () => {
+    const used = new Set<string>();
+    for (const { folder, finished } of json('finished-work.json')) {
+      const properties = namesIn(table(folder, 'properties'), 'property');
+      const people = json('members.json')
+        .find((company) => company.folder === folder)
+        ?.members?.map((member) => member['name']);
+      for (const { property, by, doneAt, photos } of finished ?? []) {
+        expect(properties).toContain(property);
+        expect(people).toContain(by);
+        expect(doneAt < '2026-09-24').toBe(true);
+        expect(photos.map(({ kind }) => kind)).toEqual(['before', 'after']);
+        for (const { picture, at } of photos) {
+          used.add(picture);
+          expect(at.slice(0, 10)).toBe(doneAt.slice(0, 10));
+          expect(at < doneAt).toBe(true);
+        }
+      }
+    }
+    expect([...used].sort()).toEqual(filesOf(path.join(DEMO, 'pictures')));
+    for (const picture of used) expect(readFileSync(path.join(DEMO, 'pictures', picture), 'utf8')).not.toMatch(/<text|href|url\(/);
+  });
+
+  it('shows in the year: the faults end with the work, in settings and registers alike', () => {
+    const settings = table('larkspur-grounds', 'settings').filter((row) => row['property'] === 'Goldfinch House' && row['state'] === 'on');
+    const minutes = (at: string): number[] => settings.filter((row) => row['effective_at'] === at).map((row) => Number(row['minutes']));
+    const left = [...namesIn(settings, 'effective_at')].filter((at) => at <= '2026-05-06T14:40').sort();
+    const [before, after] = [minutes(left.at(-2) ?? ''), minutes('2026-05-06T14:40')];
+    expect(before).toHaveLength(4);
+    for (const [at, mended] of after.entries()) expect(Math.abs((before[at] ?? 0) / mended - 1.45)).toBeLessThan(0.05);
+    // With every timer off, 0.16 gpm is 2.1 hundred cubic feet between two readings 28 days apart.
+    const winter = table('larkspur-grounds', 'readings')
+      .filter(
+        (row) =>
+          row['property'] === 'Larkrise Court' &&
+          (row['read_at'] ?? '').slice(0, 7) >= '2026-01' &&
+          (row['read_at'] ?? '').slice(0, 7) <= '2026-02',
+      )
+      .map((row) => Number(row['register']));
+    expect((winter.at(-1) ?? 0) - (winter[0] ?? 0)).toBeGreaterThan(5);
   });
 });

@@ -277,3 +277,17 @@ it('opens what was kept in an older shape, and adds nothing to it', () => {
 it('writes a stretch of days as Spanish says it', () => {
   expect(dateFormats('es', 'UTC').days('2026-06-01', '2026-06-30')).toBe('1 al 30 de junio de 2026');
 });
+
+it('tells the months that a saving leaves out as stretches, not one by one', () => {
+  const [given] = inventedReport(4).properties;
+  const model = writeReport({
+    ...inventedReport(4),
+    language: 'en',
+    period: { from: '2025-06', until: '2026-06' },
+    properties: [{ ...given!, firstWork: '2025-11' }],
+  });
+  const lines = model.pages[0]!.sections.find(({ id }) => id === 'saved')!.lines;
+  expect(lines.find(({ id }) => id === 'saved.leftOut')?.says).toBe(
+    'Left out: June 2025 to November 2025 (not known in full, or the work was done then).',
+  );
+});

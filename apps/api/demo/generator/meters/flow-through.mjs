@@ -16,10 +16,13 @@ function pour(hours, start, minutes, gpm) {
   }
 }
 
+/** A fault that somebody mended ends; the others last. */
+const endOf = (fault) => (fault.until ? minuteOf(fault.until) : END);
+
 function faultFactor(property, zone, minute) {
   let factor = 1;
   for (const fault of property.faults) {
-    if (fault.zone === zone.name && minute >= minuteOf(fault.since)) factor *= fault.factor;
+    if (fault.zone === zone.name && minute >= minuteOf(fault.since) && minute < endOf(fault)) factor *= fault.factor;
   }
   return factor;
 }
@@ -36,8 +39,9 @@ function pourRuns(hours, meter, property, dice) {
 function pourLeaks(hours, meter, property, dice) {
   for (const fault of property.faults) {
     if (fault.leak !== meter.name) continue;
-    for (let at = minuteOf(fault.since); at < END; at = FIRST + (Math.floor((at - FIRST) / 60) + 1) * 60) {
-      const untilNext = 60 - ((at - FIRST) % 60);
+    const end = endOf(fault);
+    for (let at = minuteOf(fault.since); at < end; at = FIRST + (Math.floor((at - FIRST) / 60) + 1) * 60) {
+      const untilNext = Math.min(60 - ((at - FIRST) % 60), end - at);
       pour(hours, at, untilNext, fault.gpm * (1 + 0.012 * dice.normal()));
     }
   }

@@ -22,10 +22,24 @@ function applyToPrograms(settings, change, controller) {
   }
 }
 
-/** A change adds its own record and stays in force in every later one. */
+/** What was set wrong from the beginning, until the day on which somebody put it right and wrote down what was left. */
+function mendedSettings(facts, change, controller) {
+  const until = minuteOf(change.until);
+  const before = facts.filter((fact) => fact.at < until);
+  const mended = { ...copy(before.at(-1)), at: until, record: 'left' };
+  const wrong = before.map(copy);
+  for (const fact of wrong) applyToPrograms(fact, change, controller);
+  return [...wrong, mended, ...facts.filter((fact) => fact.at > until)];
+}
+
+/** A change adds its own record and stays in force in every later one; one that has only an end was so from the beginning. */
 export function changedSettings(facts, controller) {
   let changed = facts;
   for (const change of controller.history.changes ?? []) {
+    if (change.until) {
+      changed = mendedSettings(changed, change, controller);
+      continue;
+    }
     const at = minuteOf(change.at);
     const before = changed.filter((fact) => fact.at < at);
     const after = changed.filter((fact) => fact.at > at);

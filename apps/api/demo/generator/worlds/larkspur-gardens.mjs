@@ -99,6 +99,8 @@ const larkriseCourt = {
       ],
     },
   ],
+  // It ran day and night from before the first reading until it was found and mended.
+  faults: [{ leak: 'Irrigation', since: '2025-06-28T00:00', until: '2026-05-12T11:30', gpm: 0.16 }],
   backflow: [['Court assembly', 'stair 2', 'reduced pressure', '2026-06-25', '2027-06-25']],
 };
 
@@ -132,7 +134,8 @@ const goldfinchHouse = {
       name: 'A',
       model: 'plain',
       location: 'Garage',
-      history: { style: 'minutes' },
+      // Too long from the beginning, until the technician set the minutes with the family.
+      history: { style: 'minutes', changes: [{ until: '2026-05-06T14:40', times: 1.45 }] },
       zones: [
         ['Césped delantero', 'cool spray', 1_400, 'A'],
         ['Césped trasero', 'warm spray', 1_900, 'A'],

@@ -163,6 +163,8 @@ const brackenWayStrip = {
       ],
     },
   ],
+  // Two bubblers of the trees stood broken until the crew replaced them.
+  faults: [{ zone: 'Strip trees', since: '2025-06-28T00:00', until: '2026-05-19T13:20', factor: 1.8 }],
   backflow: [['Strip assembly', 'post at the crossing', 'double check', '2025-12-01', '2026-12-01']],
 };
 

@@ -4,9 +4,11 @@ import { fitNeedBaseline, type NeedBaseline } from '@rillbook/metering/savings/n
 import { fitLimits } from '@rillbook/metering/statistics/fit-limits.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import type { Writer } from '../figures.js';
+import { nextMonth } from '../period-sums.js';
 import type { GivenProperty, ReportPeriod } from '../report-input.js';
 import type { Figure, ReportLine } from '../report-model.js';
 import type { ReportWord } from '../../words/en/report.js';
+import { periodInWords } from './verdict.js';
 
 /** The share of cases that a saving's band is to hold. */
 const CONFIDENCE = 0.9;
@@ -83,7 +85,10 @@ export function savingLines(writer: Writer, savings: Savings, property: GivenPro
   if (!avoided || !split || property.firstWork === null) return [];
   const figures = savingFigures(writer, savings, property.pricePerLitre);
   const says = line('saved', savingSentence(writer, avoided, property.firstWork, property.pricePerLitre));
-  const list = (months: readonly string[]): string => months.map(formats.month).join(', ');
+  const list = (months: readonly string[]): string =>
+    runsOf(months)
+      .map((run) => periodInWords(writer, run))
+      .join(', ');
   return [
     { ...says, figures },
     ...(avoided.monthsOutsideRange.length
@@ -91,6 +96,15 @@ export function savingLines(writer: Writer, savings: Savings, property: GivenPro
       : []),
     ...(split.leftOut.length ? [line('saved.leftOut', words.say('saved.leftOut', { months: list(split.leftOut) }))] : []),
   ];
+}
+
+/** Months that follow each other are told as one stretch. */
+function runsOf(months: readonly string[]): ReportPeriod[] {
+  return months.reduce<ReportPeriod[]>((runs, month) => {
+    const last = runs.at(-1);
+    if (last && nextMonth(last.until) === month) return [...runs.slice(0, -1), { from: last.from, until: month }];
+    return [...runs, { from: month, until: month }];
+  }, []);
 }
 
 function savingSentence({ words, formats, volumes }: Writer, avoided: AvoidedUse, firstWork: string, pricePerLitre: number | null): string {

@@ -12,6 +12,7 @@ import { ImportDeed } from '../import/import-deed.service.js';
 import { problemSentence } from '../problems/problem-sentence.js';
 import { DEMO_FOLDER, type DemoCompany, demoCompanies } from './demo-world.js';
 import { demo } from './demo.repository.js';
+import { finishWork } from './finish-work.service.js';
 import { giveOutWork } from './give-out-work.service.js';
 import { admitPeople } from './people-of-demo.service.js';
 import { DEMO_DAY } from './work-of-demo.js';
@@ -20,7 +21,7 @@ type Say = (line: string) => void;
 
 /**
  * Loads the demonstration into a server that has no organization and never had one, through the product's own import: two companies
- * with their people and crews, their accounts and findings, and some work given out. RILLBOOK_DEMO=no leaves the server empty.
+ * with their people and crews, their accounts and findings, work that was finished with its pictures, and some given out. RILLBOOK_DEMO=no leaves the server empty.
  *
  * @returns whether it was loaded
  */
@@ -51,6 +52,7 @@ async function loadCompany(
   const queue = { source: transactions.source, adminUrl: database.adminUrl, jobs: app.get(Jobs) };
   for (const { says, isDone } of await settleQueue(queue, organizationId)) if (!isDone) say(`  ${company.organization}: ${says}`);
   const office = await transactions.within(organizationActor(organizationId, 'job'), (tx) => demo.office(tx));
+  await transactions.within(office, (tx) => finishWork(app, tx, company.finished));
   const inWork = await transactions.within(office, (tx) => giveOutWork(app, tx, company.folder));
   say(`  ${company.organization}: accounts and findings are there${inWork ? `, ${inWork} findings in work` : ''}.`);
 }
