@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import { YearCardResolver } from './card/year-card.field-resolver.js';
 import { ControllerPlanResolver } from './offers/controller-plan.field-resolver.js';
+import { PlanGroundResolver } from './ground/plan-ground.field-resolver.js';
 import { BreakersOfRules } from './rule-change/breakers-of-rules.service.js';
 import { RuleChangeResolver } from './rule-change/rule-change.resolver.js';
 import { WhatARuleChanges } from './rule-change/what-a-rule-changes.service.js';
@@ -11,6 +12,7 @@ import { PlanSettingResolver } from './weights/plan-setting.resolver.js';
 @Module({
   providers: [
     ControllerPlanResolver,
+    PlanGroundResolver,
     YearCardResolver,
     RuleChangeResolver,
     WhatARuleChanges,

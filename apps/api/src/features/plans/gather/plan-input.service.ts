@@ -1,3 +1,5 @@
+import type { PlanGround } from '@rillbook/irrigation/at-the-controller/change-from-found.js';
+import { stationsWithoutZone } from '@rillbook/irrigation/at-the-controller/stations-without-zone.js';
 import type { PlanInput, ZoneToPlan } from '@rillbook/irrigation/planning/plan-input.js';
 import type { WateringRule } from '@rillbook/irrigation/rules/watering-rule.js';
 import type { Program } from '@rillbook/irrigation/settings/settings-fact.js';
@@ -26,15 +28,26 @@ export type UnplannedCode =
   | 'STATION_OF_SEVERAL_ZONES'
   | 'NOTHING_KEEPS_ALL';
 
+/** Why a controller cannot be planned, with what is meant. */
+interface Unplanned {
+  readonly code: UnplannedCode;
+  readonly details: Record<string, unknown>;
+}
+
+interface NeedsOfPlan {
+  readonly needMonths: readonly string[];
+  readonly accountZones: ReadonlyMap<string, AccountZone>;
+}
+
 /** What a controller is planned from, or why it cannot be. */
 export type Gathered =
-  | {
-      readonly input: PlanInput;
-      readonly needMonths: readonly string[];
-      readonly accountZones: ReadonlyMap<string, AccountZone>;
-      readonly reason: null;
-    }
-  | { readonly input: null; readonly reason: { readonly code: UnplannedCode; readonly details: Record<string, unknown> } };
+  | (NeedsOfPlan & { readonly input: PlanInput; readonly reason: null })
+  | { readonly input: null; readonly reason: Unplanned };
+
+/** The same without what is set on it now. */
+type GatheredGround =
+  | (NeedsOfPlan & { readonly ground: PlanGround; readonly reason: null })
+  | { readonly ground: null; readonly reason: Unplanned };
 
 /** A controller as its table has it. */
 export type PlannableController = NonNullable<Awaited<ReturnType<ReturnType<(typeof controllerOfId)['of']>['load']>>>;
@@ -44,7 +57,7 @@ type PropertyRow = NonNullable<Awaited<ReturnType<ReturnType<(typeof propertyOfI
 export type RulesInstead = (rules: readonly { readonly id: string; readonly rule: WateringRule }[]) => readonly WateringRule[];
 
 const asTheyAre: RulesInstead = (rules) => rules.map(({ rule }) => rule);
-const unplanned = (code: UnplannedCode, details: Record<string, unknown> = {}): Gathered => ({ input: null, reason: { code, details } });
+const because = (code: UnplannedCode, details: Record<string, unknown> = {}) => ({ reason: { code, details } });
 
 /**
  * Gathers what a controller is planned from in one month: zones with their need, present programs, rules, hours, weights and what the meter
@@ -56,25 +69,36 @@ export async function gatherPlan(
   month: string,
   rulesInstead: RulesInstead = asTheyAre,
 ): Promise<Gathered> {
-  const property = (await propertyOfId.of(tx).load(controller.propertyId))!;
+  const { ground, ...about } = await gatherGround(tx, controller, month, rulesInstead);
+  if (!ground) return { input: null, reason: about.reason! };
   const present = await presentPrograms(tx, controller.id);
+  const stations = stationsWithoutZone(ground.zones, present ?? []);
+  if (stations.length) return { input: null, ...because('STATIONS_WITHOUT_ZONE', { stations }) };
+  return { ...(about as NeedsOfPlan), input: { ...ground, present }, reason: null };
+}
+
+/** Gathers all of it but what is set on the controller: for who stands before it and sees that. */
+export async function gatherGround(
+  tx: OrganizationTransaction,
+  controller: PlannableController,
+  month: string,
+  rulesInstead: RulesInstead = asTheyAre,
+): Promise<GatheredGround> {
+  const property = (await propertyOfId.of(tx).load(controller.propertyId))!;
   const zones = await gatherZones(tx, property, controller.id, month);
-  if ('reason' in zones) return zones;
-  const strange = unknownStations(present, zones.zones);
-  if (strange.length) return unplanned('STATIONS_WITHOUT_ZONE', { stations: strange });
+  if ('reason' in zones) return { ground: null, ...zones };
   const { waterFrom, waterUntil, thirst, waste, keyPress, watering } = await planSettings.own(tx);
-  const input: PlanInput = {
+  const ground: PlanGround = {
     month,
     traits: { ...controller, adjustScope: controller.adjustScope ?? 'program' },
     zones: zones.zones,
-    present,
     rules: rulesInstead(await rulesOf(tx, property)),
     place: { addressNumber: addressNumberOf(property.address), water: zones.water },
     window: { from: minutesOf(waterFrom), until: minutesOf(waterUntil) },
     flowLimitLPerMin: zones.flowLimit,
     weights: { thirst, waste, keyPress, watering },
   };
-  return { input, needMonths: zones.months, accountZones: zones.accountZones, reason: null };
+  return { ground, needMonths: zones.months, accountZones: zones.accountZones, reason: null };
 }
 
 async function rulesOf(tx: OrganizationTransaction, property: PropertyRow) {
@@ -100,22 +124,21 @@ async function gatherZones(
   property: PropertyRow,
   controllerId: string,
   month: string,
-): Promise<GatheredZones | Extract<Gathered, { input: null }>> {
+): Promise<GatheredZones | { readonly reason: Unplanned }> {
   const rows = (await zonesOfProperty.of(tx).load(property.id)).filter(
     (zone) => zone.controllerId === controllerId && zone.station !== null,
   );
-  if (!rows.length) return unplanned('NO_ZONES') as Extract<Gathered, { input: null }>;
+  if (!rows.length) return because('NO_ZONES');
   const twice = rows.filter((zone, at) => rows.findIndex(({ station }) => station === zone.station) !== at);
-  if (twice.length)
-    return unplanned('STATION_OF_SEVERAL_ZONES', { stations: twice.map(({ station }) => station) }) as Extract<Gathered, { input: null }>;
+  if (twice.length) return because('STATION_OF_SEVERAL_ZONES', { stations: twice.map(({ station }) => station) });
   const needs = await needOfMonth(tx, property, month, todayOf(await organizations.own(tx)));
-  if (!needs) return unplanned('NO_WEATHER') as Extract<Gathered, { input: null }>;
+  if (!needs) return because('NO_WEATHER');
   const planned = rows.map((zone) => {
     const need = needs.zones.get(zone.id);
     return { name: zone.name, plan: need ? zoneToPlan({ ...zone, station: zone.station! }, need) : null };
   });
   const missing = planned.filter(({ plan }) => plan === null).map(({ name }) => name);
-  if (missing.length) return unplanned('FLOWS_NOT_KNOWN', { zones: missing }) as Extract<Gathered, { input: null }>;
+  if (missing.length) return because('FLOWS_NOT_KNOWN', { zones: missing });
   const meters = (await metersOfProperty.of(tx).load(property.id)).filter(({ id }) =>
     rows.some(({ meterId }) => meterId === null || meterId === id),
   );
@@ -128,12 +151,6 @@ async function gatherZones(
     water: waters.size === 1 ? (meters[0]?.water ?? null) : null,
     flowLimit: limits.length ? Math.min(...limits) : null,
   };
-}
-
-function unknownStations(present: readonly Program[] | null, zones: readonly ZoneToPlan[]): number[] {
-  const known = new Set(zones.map(({ station }) => station));
-  const run = (present ?? []).flatMap(({ stations }) => stations.filter(({ minutes }) => minutes > 0).map(({ station }) => station));
-  return [...new Set(run)].filter((station) => !known.has(station)).sort((a, b) => a - b);
 }
 
 /** The number of a house, by which streets are parted: the first one of the address. */

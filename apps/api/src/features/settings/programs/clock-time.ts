@@ -6,7 +6,3 @@ export function minutesOfClock(text: string): number | null {
   const [, hours, minutes] = CLOCK.exec(text) ?? [];
   return hours && minutes ? Number(hours) * MINUTES_PER_HOUR + Number(minutes) : null;
 }
-
-/** The clock time 'HH:MM' of minutes after midnight. */
-export const clockOfMinutes = (minutes: number): string =>
-  [Math.floor(minutes / MINUTES_PER_HOUR), minutes % MINUTES_PER_HOUR].map((part) => String(part).padStart(2, '0')).join(':');

@@ -13,12 +13,6 @@ export function programDaysOf(words: string): ProgramDays | null {
   return known ? { kind: 'weekdays', weekdays } : null;
 }
 
-/** The words of a program's days. */
-export function wordsOfDays(days: ProgramDays): string {
-  if (days.kind === 'weekdays') return days.weekdays.join(' ');
-  return days.kind === 'every' ? `every ${days.everyDays} from ${days.from}` : days.kind;
-}
-
 /** February has no 30th: the calendar gives another day back. */
 function isDate(text: string): boolean {
   const instant = new Date(`${text}T00:00:00Z`);

@@ -3,6 +3,7 @@ import { type ReactNode, useState } from 'react';
 import { useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
 import type { ControllerToSetFragment } from '../../../../graphql/__generated__/graphql.js';
+import { localTimeAt } from '../../../../page/values/local-instant.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
 import { SentLine } from '../../device/SentLine.js';
@@ -10,12 +11,11 @@ import type { NamedStation } from '../../../../programs/named-station.js';
 import type { StepProps } from '../step-props.js';
 import { CautionWords } from '../arrive/CautionWords.js';
 import { namedAs } from '../named.js';
-import { KeptSettings } from './KeptSettings.js';
-import { PlannedBesidePresent } from './PlannedBesidePresent.js';
-import { countOfDifferences } from './plan-rows.js';
-import { SettingsActions } from './SettingsActions.js';
+import { ControllerActions } from './ControllerActions.js';
+import { ControllerBody } from './ControllerBody.js';
+import { type LeastToEnter, useLeastToEnter } from '../enter/use-least-to-enter.js';
 import { SettingsEditor } from './SettingsEditor.js';
-import { begunFrom, type GivenProgram } from '../../../../programs/settings-fact.js';
+import { begunFrom, type GivenProgram, type GivenSettings } from '../../../../programs/settings-fact.js';
 import { SeemsSetTo } from '../../../../programs/SeemsSetTo.js';
 import { useSettings } from './use-settings.js';
 
@@ -28,6 +28,16 @@ export const controllerToSet = graphql(`
     startsPerProgram
     maxMinutes
     maxAdjustPercent
+    planGround {
+      month
+      gatheredAt
+      form
+      ground
+      reason {
+        code
+        details
+      }
+    }
     inferredSettings {
       through
       programs {
@@ -88,60 +98,70 @@ interface Props extends Pick<StepProps, 'frame' | 'now'> {
   readonly switcher: (content: ReactNode) => ReactNode;
 }
 
-/** Planned beside present, only what differs bold; set as planned in one tap. */
+/** Planned beside present, only what differs bold; set as planned in one tap. Found different: the least to enter, reckoned here. */
 export function ControllerSettings({ controller: masked, stations, stopId, timeZone, hasMains, frame, now, next, switcher }: Props) {
   const intl = useIntl();
   const controller = useMasked(controllerToSet, masked);
-  const { planned, present, inferred, base } = knownOf(controller);
-  const [isEditing, setEditing] = useState(false);
-  const { record, kept, again } = useSettings({ controller, stopId, timeZone, now });
+  const { planned, present, inferred, base, ground, canReckon } = knownOf(controller);
+  const [editing, setEditing] = useState<'found' | 'left' | null>(null);
+  const deed = useSettings({ controller, stopId, timeZone, now });
+  const { record, kept, found } = deed;
+  const least = useLeastToEnter({ carried: ground, found, month: localTimeAt(now().getTime(), timeZone).slice(0, 7), now });
   const heading = namedAs(intl, 'field.named.controller', controller.name);
-  const as = planned ? 'found' : 'left';
-  const save = async (state: string, programs: readonly GivenProgram[]): Promise<boolean> => {
+  const setAsPlanned = (): void => void (planned && record('left', planned.state, planned.programs));
+  const save = async (as: 'found' | 'left', state: string, programs: readonly GivenProgram[]): Promise<boolean> => {
     const isKept = await record(as, state, programs);
-    if (isKept) setEditing(false);
+    if (isKept) setEditing(null);
     return isKept;
   };
-  if (isEditing && !kept)
+  if (editing && !kept)
     return (
       <SettingsEditor
-        draftKey={`settings.${stopId}.${controller.id}`}
-        base={base}
+        key={editing}
+        {...startOfEditing({ editing, stopId, controllerId: controller.id, found, least, base })}
         stations={stations}
         mostStations={controller.stations}
         holds={controller}
-        record={as}
+        record={editing}
         frame={frame}
         heading={heading}
-        onSave={save}
-        onCancel={() => setEditing(false)}
+        onSave={(state, programs) => save(editing, state, programs)}
+        onCancel={() => setEditing(null)}
       />
     );
-  const actions = (
-    <SettingsActions
-      isKept={kept !== null}
-      isPlanned={planned !== null}
-      differ={countOfDifferences(planned, present)}
-      isKnown={present !== null}
-      next={next}
-      onAgain={again}
-      onEdit={() => setEditing(true)}
-      onSetAsPlanned={() => void (planned && record('left', planned.state, planned.programs))}
-    />
-  );
+  const given = { planned, present, stations, next, canReckon, deed, least, onEdit: setEditing, onSetAsPlanned: setAsPlanned };
   return (
-    <PhoneFrame {...frame} status={<SentLine />} actions={actions}>
+    <PhoneFrame {...frame} status={<SentLine />} actions={<ControllerActions {...given} />}>
       <ControllerHead heading={heading} location={controller.location ?? null} hasMains={hasMains} />
-      {!kept && inferred && <SeemsSetTo inferred={inferred} />}
-      {switcher(kept ? <KeptSettings kept={kept} /> : <PlannedBesidePresent planned={planned} present={present} stations={stations} />)}
+      {!kept && !found && inferred && <SeemsSetTo inferred={inferred} />}
+      {switcher(<ControllerBody {...given} />)}
     </PhoneFrame>
   );
 }
 
+interface Editing {
+  readonly editing: 'found' | 'left';
+  readonly stopId: string;
+  readonly controllerId: string;
+  readonly found: GivenSettings | null;
+  readonly least: LeastToEnter | null;
+  readonly base: GivenSettings | null;
+}
+
+/** What an editor begins from. What is left after something was found is typed apart from what was found. */
+function startOfEditing({ editing, stopId, controllerId, found, least, base }: Editing) {
+  const draftKey = `settings.${stopId}.${controllerId}`;
+  if (!found) return { draftKey, base };
+  if (editing === 'found') return { draftKey, base: found };
+  return { draftKey: `${draftKey}.left`, base: least?.kind === 'enter' ? { ...found, programs: least.programs } : found };
+}
+
 /** What is known of the controller, and what an editor begins from. */
-function knownOf({ plannedSettings, presentSettings, inferredSettings }: ControllerToSetFragment) {
+function knownOf({ plannedSettings, presentSettings, inferredSettings, planGround }: ControllerToSetFragment) {
   const [planned, present, inferred] = [plannedSettings ?? null, presentSettings ?? null, inferredSettings ?? null];
-  return { planned, present, inferred, base: present ?? planned ?? (inferred && begunFrom(inferred)) };
+  const ground = planGround ?? null;
+  const canReckon = ground !== null && !ground.reason;
+  return { planned, present, inferred, ground, canReckon, base: present ?? planned ?? (inferred && begunFrom(inferred)) };
 }
 
 interface HeadProps {

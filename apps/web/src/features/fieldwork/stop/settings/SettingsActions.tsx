@@ -4,6 +4,8 @@ import { Button, ButtonLink } from '../../../../ui/forms/Button.js';
 interface Props {
   readonly isKept: boolean;
   readonly isPlanned: boolean;
+  /** Whether the least to enter can be reckoned here from what is found. */
+  readonly canReckon: boolean;
   readonly differ: number;
   /** Whether it is known what the controller is set to. */
   readonly isKnown: boolean;
@@ -14,7 +16,7 @@ interface Props {
 }
 
 /** What acts on a controller: found different, set as planned; once kept, on to the next. */
-export function SettingsActions({ isKept, isPlanned, differ, isKnown, next, onAgain, onEdit, onSetAsPlanned }: Props) {
+export function SettingsActions({ isKept, isPlanned, canReckon, differ, isKnown, next, onAgain, onEdit, onSetAsPlanned }: Props) {
   const onward = (kind: 'main' | 'plain') => (
     <ButtonLink kind={kind} to={next.to}>
       {next.words ?? <FormattedMessage id="field.settings.toZones" />}
@@ -34,7 +36,7 @@ export function SettingsActions({ isKept, isPlanned, differ, isKnown, next, onAg
       <>
         {onward('plain')}
         <Button kind="main" onClick={onEdit}>
-          <FormattedMessage id="field.settings.recordLeft" />
+          <FormattedMessage id={canReckon ? 'field.settings.recordFound' : 'field.settings.recordLeft'} />
         </Button>
       </>
     );

@@ -1,10 +1,10 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useIntl } from 'react-intl';
 import type { Operation } from '../../../../offline/operation.js';
 import { useOutbox } from '../../../../offline/PhoneProvider.js';
 import { localTimeAt } from '../../../../page/values/local-instant.js';
 import { useSave } from '../../device/use-save.js';
-import { type GivenProgram, sentPrograms } from '../../../../programs/settings-fact.js';
+import { type GivenProgram, type GivenSettings, sentPrograms } from '../../../../programs/settings-fact.js';
 
 export interface KeptFact {
   readonly record: string;
@@ -13,6 +13,8 @@ export interface KeptFact {
   readonly by: string | null;
 }
 
+type FoundFact = GivenSettings & { readonly effectiveAt: string };
+
 interface Options {
   readonly controller: { readonly id: string; readonly name: string };
   readonly stopId: string;
@@ -20,9 +22,11 @@ interface Options {
   readonly now: () => Date;
 }
 
-interface SettingsDeed {
+export interface SettingsDeed {
   readonly record: (record: 'found' | 'left', state: string, programs: readonly GivenProgram[]) => Promise<boolean>;
   readonly kept: KeptFact | null;
+  /** what was found here, as it was saved; null where nobody said that it is different */
+  readonly found: FoundFact | null;
   readonly again: () => void;
 }
 
@@ -34,6 +38,9 @@ export function useSettings({ controller, stopId, timeZone, now }: Options): Set
   const [passedOver, setPassedOver] = useState<string | null>(null);
   const subjectOf = (as: 'found' | 'left'): string => `settings ${as} ${stopId} ${controller.id}`;
   const left = operations.findLast(({ subject, state }) => subject === subjectOf('left') && state !== 'refused') ?? null;
+  const foundHere = operations.findLast(({ subject, state }) => subject === subjectOf('found') && state !== 'refused');
+  const foundBody = foundHere?.body ?? null;
+  const found = useMemo(() => (foundBody === null ? null : (JSON.parse(foundBody) as FoundFact)), [foundBody]);
   const record: SettingsDeed['record'] = async (as, state, programs) => {
     const at = now();
     const body = {
@@ -46,11 +53,11 @@ export function useSettings({ controller, stopId, timeZone, now }: Options): Set
     };
     const words = intl.formatMessage({ id: 'field.what.settings' }, { name: controller.name });
     const saved = await save({ kind: 'settings', payloadVersion: 1, subject: subjectOf(as), words, body: JSON.stringify(body) });
-    if (saved) setPassedOver(null);
+    if (saved && as === 'left') setPassedOver(null);
     return saved !== null;
   };
   const isKept = left !== null && left.key !== passedOver;
-  return { record, kept: isKept ? keptOf(left) : null, again: () => setPassedOver(left?.key ?? null) };
+  return { record, kept: isKept ? keptOf(left) : null, found, again: () => setPassedOver(left?.key ?? null) };
 }
 
 interface Told {

@@ -1,6 +1,6 @@
 import { FormattedMessage, useIntl } from 'react-intl';
-import { Table } from '../../../../ui/tables/Table.js';
-import type { NamedStation } from '../../../../programs/named-station.js';
+import { Table } from '../../../ui/tables/Table.js';
+import type { NamedStation } from '../../../programs/named-station.js';
 import { PlanLine } from './PlanLine.js';
 import type { PlanProgram } from './plan-rows.js';
 
@@ -8,14 +8,16 @@ interface Props {
   readonly program: PlanProgram;
   readonly stations: readonly NamedStation[];
   readonly hasPlan: boolean;
+  /** The table's name and the heads of its two columns, where they are not planned beside now. */
+  readonly words?: { readonly table: string; readonly planned: string; readonly present: string };
 }
 
 /** One program's lines, planned beside now. */
-export function PlanTable({ program, stations, hasPlan }: Props) {
+export function PlanTable({ program, stations, hasPlan, words }: Props) {
   const intl = useIntl();
   return (
     <Table
-      name={intl.formatMessage({ id: 'field.settings.table' }, { name: program.name })}
+      name={words?.table ?? intl.formatMessage({ id: 'field.settings.table' }, { name: program.name })}
       look="plan"
       head={
         <tr>
@@ -24,13 +26,9 @@ export function PlanTable({ program, stations, hasPlan }: Props) {
               <FormattedMessage id="field.settings.setting" />
             </span>
           </th>
-          {hasPlan && (
-            <th scope="col">
-              <FormattedMessage id="field.settings.planned" />
-            </th>
-          )}
+          {hasPlan && <th scope="col">{words?.planned ?? <FormattedMessage id="field.settings.planned" />}</th>}
           <th scope="col" className={hasPlan ? 'was' : undefined}>
-            <FormattedMessage id="field.settings.now" />
+            {words?.present ?? <FormattedMessage id="field.settings.now" />}
           </th>
         </tr>
       }

@@ -1,11 +1,11 @@
 import { FormattedMessage, type IntlShape, useIntl } from 'react-intl';
-import type { Formats } from '../../../../i18n/formats.js';
-import { useFormats } from '../../../../i18n/LanguageProvider.js';
-import { NOT_KNOWN } from '../../../../i18n/numbers.js';
-import type { NamedStation } from '../../../../programs/named-station.js';
+import type { Formats } from '../../../i18n/formats.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { NOT_KNOWN } from '../../../i18n/numbers.js';
+import type { NamedStation } from '../../../programs/named-station.js';
 import { DaysInWords } from './DaysInWords.js';
 import { type PlanRow, stationIn } from './plan-rows.js';
-import { type GivenProgram, type GivenStation, minutesOfClock } from '../../../../programs/settings-fact.js';
+import { type GivenProgram, type GivenStation, minutesOfClock } from '../../../programs/settings-fact.js';
 
 interface Props {
   readonly row: PlanRow;

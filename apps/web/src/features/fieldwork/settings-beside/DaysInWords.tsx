@@ -1,6 +1,6 @@
 import { FormattedMessage, useIntl } from 'react-intl';
-import { useFormats } from '../../../../i18n/LanguageProvider.js';
-import { daysOf, WEEKDAYS } from '../../../../programs/settings-fact.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { daysOf, WEEKDAYS } from '../../../programs/settings-fact.js';
 
 /** The days of a program: how many, and which. */
 export function DaysInWords({ days }: { readonly days: string }) {

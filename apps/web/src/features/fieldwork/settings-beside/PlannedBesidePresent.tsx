@@ -1,21 +1,23 @@
 import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
-import { useFormats } from '../../../../i18n/LanguageProvider.js';
-import { useSays } from '../../../../says/use-says.js';
-import { Tabs } from '../../../../ui/dialogs/Tabs.js';
-import type { NamedStation } from '../../../../programs/named-station.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { useSays } from '../../../says/use-says.js';
+import { Tabs } from '../../../ui/dialogs/Tabs.js';
+import type { NamedStation } from '../../../programs/named-station.js';
 import { PlanTable } from './PlanTable.js';
 import { planPrograms, stateDiffers } from './plan-rows.js';
-import type { GivenSettings } from '../../../../programs/settings-fact.js';
+import type { GivenSettings } from '../../../programs/settings-fact.js';
 
 interface Props {
   readonly planned: GivenSettings | null;
   readonly present: (GivenSettings & { readonly effectiveAt: string }) | null;
   readonly stations: readonly NamedStation[];
+  /** Whether the least to enter can be reckoned here from what is found. */
+  readonly canReckon: boolean;
 }
 
 /** The programs, one at a time: what is planned beside what is on the controller now. */
-export function PlannedBesidePresent({ planned, present, stations }: Props) {
+export function PlannedBesidePresent({ planned, present, stations, canReckon }: Props) {
   const intl = useIntl();
   const { word } = useSays();
   const programs = planPrograms(planned, present);
@@ -33,11 +35,7 @@ export function PlannedBesidePresent({ planned, present, stations }: Props) {
           <FormattedMessage id="field.settings.stateDiffers" values={{ planned: state(planned), present: state(present) }} />
         </p>
       )}
-      {!planned && (
-        <p className="after">
-          <FormattedMessage id="field.settings.noPlan" />
-        </p>
-      )}
+      {!planned && <NoPlan canReckon={canReckon} />}
       {program && (
         <Tabs
           label={intl.formatMessage({ id: 'field.settings.programs' })}
@@ -49,6 +47,14 @@ export function PlannedBesidePresent({ planned, present, stations }: Props) {
         </Tabs>
       )}
     </>
+  );
+}
+
+function NoPlan({ canReckon }: { readonly canReckon: boolean }) {
+  return (
+    <p className="after">
+      <FormattedMessage id={canReckon ? 'field.enter.noPlan' : 'field.settings.noPlan'} />
+    </p>
   );
 }
 

@@ -1,5 +1,5 @@
 import { settingsDifferences } from '@rillbook/irrigation/settings/settings-differences.js';
-import { factOf, type GivenProgram, type GivenSettings, type GivenStation } from '../../../../programs/settings-fact.js';
+import { factOf, type GivenProgram, type GivenSettings, type GivenStation } from '../../../programs/settings-fact.js';
 
 /** One line of the table: what is planned beside what is on the controller. */
 export interface PlanRow {
