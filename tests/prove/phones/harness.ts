@@ -9,6 +9,8 @@ import type { Operation, Said } from '../../../apps/web/src/offline/operation.js
 let phone: Phone;
 let sender: Sender;
 let skewMs = 0;
+/** A request that hangs is given up sooner than on a real line, so that a proof of many histories ends. */
+const HANGS_MS = 1500;
 const now = (): Date => new Date(Date.now() + skewMs);
 
 /** What the test asks of a phone. */
@@ -33,7 +35,11 @@ const harness: Harness = {
   async open(name, ahead) {
     skewMs = ahead;
     phone = await Phone.open(name, { now });
-    sender = new Sender(phone, postOf(makeClient({ onSignedOut: () => undefined }), 'proof'), now);
+    sender = new Sender(
+      phone,
+      postOf(makeClient({ onSignedOut: () => undefined }), 'proof', () => HANGS_MS),
+      now,
+    );
   },
   setClock(ahead) {
     skewMs = ahead;

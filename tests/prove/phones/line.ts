@@ -10,6 +10,7 @@ export type Fault =
   | 'server breaks'
   | 'too large'
   | 'half answered'
+  | 'hangs'
   | 'killed';
 
 interface Sent {
@@ -17,6 +18,9 @@ interface Sent {
   readonly headers: Record<string, string>;
   readonly body: string;
 }
+
+/** A record with this in it breaks the server, and so does everything that comes with it. */
+export const POISON = 'breaks the server';
 
 const isFieldwork = (body: string | null): body is string => body !== null && body.includes('SendFieldwork');
 
@@ -55,12 +59,12 @@ export class Line {
     const { fault } = this;
     if (fault !== 'good') this.isDead = true;
     this.deliveries += 1;
-    const isText = route.request().method() === 'POST';
+    if (isPoisoned(route)) return route.fulfill(BREAKS);
     switch (fault) {
       case 'cut before':
         return route.abort('connectionreset');
       case 'server breaks':
-        return route.fulfill({ status: 200, contentType: 'application/json', body: BROKEN });
+        return route.fulfill(BREAKS);
       case 'too large':
         return route.fulfill({ status: 413, contentType: 'text/plain', body: 'too large' });
       case 'killed': {
@@ -70,7 +74,7 @@ export class Line {
         return route.abort('connectionreset');
       }
       default:
-        return isText ? this.text(route, fault) : this.picture(route, fault);
+        return route.request().method() === 'POST' ? this.text(route, fault) : this.picture(route, fault);
     }
   }
 
@@ -80,6 +84,8 @@ export class Line {
     this.copies.push({ url: request.url(), headers: await request.allHeaders(), body });
     if (fault === 'twice') await route.fetch({ postData: body });
     const response = await route.fetch({ postData: body });
+    // Nobody answers, and nobody says so.
+    if (fault === 'hangs') return;
     if (fault === 'cut after') return route.abort('connectionreset');
     if (fault !== 'half answered') return route.fulfill({ response });
     const answer = (await response.json()) as { data: { sendFieldwork: unknown[] } };
@@ -91,11 +97,15 @@ export class Line {
   private async picture(route: Route, fault: Fault): Promise<void> {
     if (fault === 'twice') await route.fetch();
     const response = await route.fetch();
+    if (fault === 'hangs') return;
     return fault === 'cut after' ? route.abort('connectionreset') : route.fulfill({ response });
   }
 }
 
 const BROKEN = JSON.stringify({ data: null, errors: [{ message: 'The server broke.', extensions: { code: 'UNFORESEEN' } }] });
+const BREAKS = { status: 200, contentType: 'application/json', body: BROKEN };
+
+const isPoisoned = (route: Route): boolean => route.request().method() === 'POST' && (route.request().postData() ?? '').includes(POISON);
 
 function reordered(body: string): string {
   const sent = JSON.parse(body) as { variables: { operations: unknown[] } };

@@ -3,7 +3,7 @@ import type { Said } from '../../../apps/web/src/offline/operation.js';
 import type { Step } from '../../web/offline/fleet.js';
 import type { Person } from './door.js';
 import type { Harness } from './harness.js';
-import type { Fault, Line } from './line.js';
+import { type Fault, type Line, POISON } from './line.js';
 import type { KillableProduct } from './server.js';
 
 declare const harness: Harness;
@@ -24,12 +24,15 @@ const DAY_MS = 86_400_000;
 const SMALLEST_QUOTA = 1;
 const ARRIVED = '2026-09-24T15:00:00.000Z';
 const MINUTE_MS = 60_000;
+const MOST_ROUNDS = 60;
 
 /** The phones of one history on the real stack: the steps of the model, done to the product's own code in Chromium. */
 export class RealFleet {
   operations = 0;
   readonly conflicts = new Set<string>();
   private readonly acknowledged = new Map<string, string>();
+  /** keys of records on which the server breaks: they stay on the phone, refused */
+  private readonly poisoned = new Set<string>();
   private readonly skews: number[];
   private elapsedMs = 0;
   private made = 0;
@@ -75,7 +78,8 @@ export class RealFleet {
       device.line.set('good');
       await this.open(at);
       await device.person.page.evaluate(() => harness.askAgain(true));
-      for (let round = 0; round < 10 && (await this.isWaiting(at)); round += 1) await device.person.page.evaluate(() => harness.send());
+      for (let round = 0; round < MOST_ROUNDS && (await this.isWaiting(at)); round += 1)
+        await device.person.page.evaluate(() => harness.send());
     }
   }
 
@@ -97,7 +101,7 @@ export class RealFleet {
     const told = new Set<string>();
     for (const { person } of this.devices)
       for (const one of await person.page.evaluate(() => harness.operations())) {
-        if (one.state !== 'sent' || one.picture === 'here' || one.picture === 'refused')
+        if (one.state !== (this.poisoned.has(one.key) ? 'refused' : 'sent') || one.picture === 'here' || one.picture === 'refused')
           throw new Error(`${one.key} (${one.subject}) is still ${one.state}, its picture ${one.picture}: ${JSON.stringify(one.told)}`);
         if (one.told?.verdict === 'conflict') told.add(one.key);
       }
@@ -148,6 +152,8 @@ export class RealFleet {
       case 'photo':
         await this.save(at, this.photo(), this.made + 1);
         return;
+      case 'poison':
+        return this.poison(at);
       case 'withdraw':
         return this.withdraw(at, `subject ${step.subject}`);
       case 'full':
@@ -232,6 +238,15 @@ export class RealFleet {
     return { kind: zoneId ? 'note-zone' : 'close-visit', subject: `subject ${subject}`, body: JSON.stringify(body) };
   }
 
+  private async poison(at: number): Promise<void> {
+    const { body } = this.said(0, 0);
+    const said = { kind: 'note-zone', subject: `poison ${this.made}`, body: JSON.stringify({ ...JSON.parse(body), word: POISON }) };
+    const key = await this.save(at, said, 0);
+    if (!key) return;
+    this.acknowledged.delete(key);
+    this.poisoned.add(key);
+  }
+
   private photo(): Omit<Said, 'payloadVersion' | 'words'> {
     const takenAt = new Date(Date.parse(ARRIVED) + this.made * 1000).toISOString();
     return { kind: 'photo', subject: 'photo', body: JSON.stringify({ visitId: this.visitId, kind: 'other', takenAt }) };
@@ -264,7 +279,7 @@ export class RealFleet {
 
   private async isWaiting(at: number): Promise<boolean> {
     const all = await this.devices[at]!.person.page.evaluate(() => harness.operations());
-    return all.some(({ state, picture }) => state !== 'sent' || picture === 'here');
+    return all.some(({ state, picture }) => state === 'queued' || state === 'sending' || picture === 'here');
   }
 }
 

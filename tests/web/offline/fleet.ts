@@ -3,12 +3,13 @@ import { afterEvent, EMPTY, type Event, nextBatch, nextPicture, type Outbox } fr
 import { restoreOutbox, storedOperation } from '../../../apps/web/src/offline/restore.js';
 import { ModelServer } from './model-server.js';
 
-type Line = 'good' | 'cut before' | 'cut after' | 'twice' | 'reordered' | 'server breaks' | 'too large' | 'half answered';
+type Line = 'good' | 'cut before' | 'cut after' | 'twice' | 'reordered' | 'server breaks' | 'too large' | 'half answered' | 'hangs';
 
 /** Something that happens to the phones, the line, the server or the office. */
 export type Step =
   | { readonly what: 'save'; readonly device: number; readonly subject: number; readonly value: number }
   | { readonly what: 'photo'; readonly device: number }
+  | { readonly what: 'poison'; readonly device: number }
   | { readonly what: 'withdraw'; readonly device: number; readonly subject: number }
   | { readonly what: 'send'; readonly device: number; readonly line: Line }
   | { readonly what: 'picture'; readonly device: number; readonly line: 'good' | 'cut before' | 'cut after' }
@@ -31,6 +32,18 @@ interface Phone {
   facts: Readonly<Record<string, unknown>>;
   isFull: boolean;
   skewMs: number;
+  /** what is on its way and never answered; until it is given up nothing else is sent */
+  hanging: readonly string[] | null;
+}
+
+/** What the proof leaves out, to see that it would notice. */
+interface Wish {
+  /** the server does again what it has done */
+  readonly forgets?: boolean;
+  /** the phone waits without end for an answer */
+  readonly waits?: boolean;
+  /** the phone blames a whole batch for one record in it */
+  readonly blamesAll?: boolean;
 }
 
 /** Several phones, a line between, one server: the product's own reducer and restore, the rest a model. */
@@ -41,12 +54,17 @@ export class Fleet {
   private readonly copies: (readonly Operation[])[] = [];
   /** what a person was told is saved, by key; its last body */
   private readonly acknowledged = new Map<string, string>();
+  /** keys of records on which the server breaks, and everything that comes with them */
+  private readonly poisoned = new Set<string>();
   private made = 0;
   private elapsedMs = 0;
 
-  constructor(count: number, wish: { readonly forgets?: boolean } = {}) {
+  constructor(
+    count: number,
+    private readonly wish: Wish = {},
+  ) {
     this.server = new ModelServer(wish.forgets ?? false);
-    this.phones = Array.from({ length: count }, () => ({ outbox: EMPTY, rows: [], facts: {}, isFull: false, skewMs: 0 }));
+    this.phones = Array.from({ length: count }, () => ({ outbox: EMPTY, rows: [], facts: {}, isFull: false, skewMs: 0, hanging: null }));
   }
 
   get conflicts(): number {
@@ -58,7 +76,7 @@ export class Fleet {
     switch (step.what) {
       case 'late copy':
         // A delivery that was held up somewhere comes when nobody waits for it any more.
-        return void (this.copies.length > 0 && this.server.take(this.copies[step.nth % this.copies.length]!));
+        return this.late(step.nth);
       case 'office':
         return this.server.edit(step.subject, step.value);
       case 'passes':
@@ -76,7 +94,7 @@ export class Fleet {
   quiet(): void {
     for (const phone of this.phones) {
       phone.isFull = false;
-      this.happen(phone, { type: 'restarted', at: this.now(phone) });
+      this.giveUp(phone);
       this.happen(phone, {
         type: 'asked again',
         keys: phone.outbox.operations.filter(({ state }) => state === 'refused').map(({ key }) => key),
@@ -88,10 +106,9 @@ export class Fleet {
 
   /** What must hold once it is quiet; throws with what does not. */
   judge(): void {
-    for (const phone of this.phones)
-      for (const one of phone.outbox.operations)
-        if (one.state !== 'sent' || one.picture === 'here') throw new Error(`${one.key} is still ${one.state}, its picture ${one.picture}`);
+    for (const phone of this.phones) for (const one of phone.outbox.operations) this.judgeOne(one);
     for (const [key, body] of this.acknowledged) {
+      if (this.poisoned.has(key)) continue;
       if (this.server.bodyOf(key) !== body) throw new Error(`${key} was told as saved and is lost or another: ${this.server.bodyOf(key)}`);
     }
     this.server.judge();
@@ -101,12 +118,19 @@ export class Fleet {
     for (const key of told) if (!this.server.conflicts.has(key)) throw new Error(`${key} is a conflict that the office does not see`);
   }
 
+  /** On what the server breaks the person is told; everything else has arrived. */
+  private judgeOne({ key, state, picture }: Operation): void {
+    if (state !== (this.poisoned.has(key) ? 'refused' : 'sent') || picture === 'here')
+      throw new Error(`${key} is still ${state}, its picture ${picture}`);
+  }
+
   private doOn(phone: Phone, step: Exclude<Step, { what: 'late copy' | 'office' | 'passes' | 'full' | 'clock' }>): void {
     switch (step.what) {
       case 'save':
         return this.save(phone, `subject ${step.subject}`, JSON.stringify({ subject: step.subject, value: step.value }), false);
       case 'photo':
-        return this.save(phone, 'photo', JSON.stringify({ photo: this.made }), true);
+      case 'poison':
+        return this.saveOther(phone, step.what);
       case 'withdraw':
         return this.withdraw(phone, `subject ${step.subject}`);
       case 'send':
@@ -120,6 +144,11 @@ export class Fleet {
         this.happen(phone, { type: 'asked again', keys: phone.outbox.operations.map(({ key }) => key) });
         return;
     }
+  }
+
+  private late(nth: number): void {
+    const copy = this.copies[nth % Math.max(1, this.copies.length)];
+    if (copy && !copy.some(({ key }) => this.poisoned.has(key))) this.server.take(copy);
   }
 
   private crash(phone: Phone, step: Extract<Step, { what: 'crash' | 'upgrade' }>): void {
@@ -137,27 +166,55 @@ export class Fleet {
     this.acknowledged.set(saved.key, body);
   }
 
+  private saveOther(phone: Phone, what: 'photo' | 'poison'): void {
+    const subject = what === 'photo' ? what : `${what} ${this.made}`;
+    this.save(phone, subject, JSON.stringify({ [what]: this.made }), what === 'photo');
+    const last = phone.outbox.operations.at(-1);
+    if (last?.subject.startsWith('poison')) this.poisoned.add(last.key);
+  }
+
   private withdraw(phone: Phone, subject: string): void {
     const gone = phone.outbox.operations.filter((one) => one.subject === subject && !one.hasLeft);
     if (this.happen(phone, { type: 'withdrawn', subject })) for (const { key } of gone) this.acknowledged.delete(key);
   }
 
+  /** Its time is over: it was not answered. */
+  private giveUp(phone: Phone): void {
+    if (!phone.hanging || this.wish.waits) return;
+    this.happen(phone, { type: 'unanswered', keys: phone.hanging });
+    phone.hanging = null;
+  }
+
   private send(phone: Phone, line: Line): void {
+    this.giveUp(phone);
+    if (phone.hanging) return;
     const batch = nextBatch(phone.outbox);
     const keys = batch.map(({ key }) => key);
     if (keys.length === 0 || !this.happen(phone, { type: 'sending', keys })) return;
     this.deliveries += 1;
     if (line === 'too large') return void this.happen(phone, { type: 'too large', keys });
     if (line === 'cut before') return void this.happen(phone, { type: 'unanswered', keys });
-    if (line === 'server breaks')
-      return void this.happen(phone, { type: 'failed', keys, problem: { code: 'UNFORESEEN', message: 'broke' } });
+    if (line === 'server breaks' || keys.some((key) => this.poisoned.has(key))) return this.broke(phone, keys);
     this.copies.push(batch);
+    if (line === 'hangs') phone.hanging = keys;
+    else this.carry(phone, batch, line);
+  }
+
+  /** The server is reached, in whatever way. */
+  private carry(phone: Phone, batch: readonly Operation[], line: Line): void {
+    const keys = batch.map(({ key }) => key);
     const verdicts = this.server.take(line === 'reordered' ? batch.toReversed() : batch);
     if (line === 'twice') this.server.take(batch);
     if (line === 'cut after') return void this.happen(phone, { type: 'unanswered', keys });
     const heard = line === 'half answered' ? verdicts.slice(0, Math.floor(verdicts.length / 2)) : verdicts;
     this.happen(phone, { type: 'answered', verdicts: heard, at: this.now(phone) });
     this.happen(phone, { type: 'unanswered', keys });
+  }
+
+  private broke(phone: Phone, keys: readonly string[]): void {
+    const problem = { code: 'UNFORESEEN', message: 'broke' };
+    const blamed = this.wish.blamesAll ? keys.map((key) => [key]) : [keys];
+    for (const these of blamed) this.happen(phone, { type: 'failed', keys: these, problem });
   }
 
   private picture(phone: Phone, line: 'good' | 'cut before' | 'cut after'): void {
@@ -172,12 +229,13 @@ export class Fleet {
     if (phone.isFull && event.type === 'saved') return false;
     phone.outbox = afterEvent(phone.outbox, event);
     phone.rows = phone.outbox.operations.map((one) => structuredClone(storedOperation(one)));
-    const { nextSeq, batch, lastSentAt } = phone.outbox;
-    phone.facts = { nextSeq, batch, lastSentAt };
+    const { nextSeq, batch, narrowed, lastSentAt } = phone.outbox;
+    phone.facts = { nextSeq, batch, narrowed, lastSentAt };
     return true;
   }
 
   private restart(phone: Phone): void {
+    phone.hanging = null;
     phone.outbox = restoreOutbox(structuredClone(phone.rows), {}, phone.facts);
     this.happen(phone, { type: 'restarted', at: this.now(phone) });
   }

@@ -33,3 +33,24 @@ it('would notice a server that forgets what it had done', () => {
   fleet.quiet();
   expect(() => fleet.judge()).toThrow(/done 2 times/);
 });
+
+it('would notice a phone that waits without end for an answer', () => {
+  const fleet = new Fleet(1, { waits: true });
+  fleet.do({ what: 'save', device: 0, subject: 0, value: 1 });
+  fleet.do({ what: 'send', device: 0, line: 'hangs' });
+  fleet.quiet();
+  expect(() => fleet.judge()).toThrow(/still sending/);
+});
+
+it('would notice a phone that blames a whole batch for the one record on which the server breaks', () => {
+  const judged = (blamesAll: boolean) => {
+    const fleet = new Fleet(1, { blamesAll });
+    fleet.do({ what: 'save', device: 0, subject: 0, value: 1 });
+    fleet.do({ what: 'poison', device: 0 });
+    fleet.do({ what: 'save', device: 0, subject: 1, value: 1 });
+    fleet.quiet();
+    return () => fleet.judge();
+  };
+  expect(judged(true)).toThrow(/still refused/);
+  expect(judged(false)).not.toThrow();
+});

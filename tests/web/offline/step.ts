@@ -6,6 +6,7 @@ const device = fc.nat(1);
 export const step: fc.Arbitrary<Step> = fc.oneof(
   { weight: 6, arbitrary: fc.record({ what: fc.constant('save' as const), device, subject: fc.nat(3), value: fc.nat(5) }) },
   { weight: 2, arbitrary: fc.record({ what: fc.constant('photo' as const), device }) },
+  { weight: 1, arbitrary: fc.record({ what: fc.constant('poison' as const), device }) },
   { weight: 2, arbitrary: fc.record({ what: fc.constant('withdraw' as const), device, subject: fc.nat(3) }) },
   {
     weight: 8,
@@ -21,6 +22,7 @@ export const step: fc.Arbitrary<Step> = fc.oneof(
         'server breaks' as const,
         'too large' as const,
         'half answered' as const,
+        'hangs' as const,
       ),
     }),
   },

@@ -1,4 +1,5 @@
 import { CombinedGraphQLErrors, ServerError, ServerParseError } from '@apollo/client/errors';
+import { TimeoutError } from 'rxjs';
 
 /** What went wrong between here and the server: no answer, or an answer that refuses with a code and a sentence. */
 export type Problem = { readonly kind: 'noAnswer' } | { readonly kind: 'refused'; readonly code: string; readonly says: string };
@@ -7,6 +8,9 @@ const codeOf = (extensions: Readonly<Record<string, unknown>> | undefined): stri
   const code = extensions?.['code'];
   return typeof code === 'string' ? code : 'UNKNOWN';
 };
+
+/** No line, nobody in time, or something between here and the server that answered in its place. */
+const isNoAnswer = (error: unknown): boolean => ServerParseError.is(error) || error instanceof TypeError || error instanceof TimeoutError;
 
 /** Reads any error of the link as a problem that can be told to a person. */
 export function problemOf(error: unknown): Problem {
@@ -17,8 +21,6 @@ export function problemOf(error: unknown): Problem {
   if (ServerError.is(error)) {
     return error.statusCode === 401 ? { kind: 'refused', code: 'SIGN_IN_NEEDED', says: error.message } : { kind: 'noAnswer' };
   }
-  // Something between here and the server answered in its place.
-  if (ServerParseError.is(error)) return { kind: 'noAnswer' };
-  if (error instanceof TypeError) return { kind: 'noAnswer' };
+  if (isNoAnswer(error)) return { kind: 'noAnswer' };
   return { kind: 'refused', code: 'UNKNOWN', says: error instanceof Error ? error.message : String(error) };
 }

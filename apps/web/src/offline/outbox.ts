@@ -10,6 +10,8 @@ export interface Outbox {
   readonly nextSeq: number;
   /** how many are sent at once: halved when the server finds them too many */
   readonly batch: number;
+  /** how many are sent at once while the one is looked for on which the server breaks: halved when it breaks, doubled when it answers */
+  readonly narrowed: number;
   readonly lastSentAt: string | null;
 }
 
@@ -31,7 +33,15 @@ export type Event =
 
 export const MOST_AT_ONCE = 64;
 
-export const EMPTY: Outbox = { operations: [], drafts: {}, typedAt: {}, nextSeq: 1, batch: MOST_AT_ONCE, lastSentAt: null };
+export const EMPTY: Outbox = {
+  operations: [],
+  drafts: {},
+  typedAt: {},
+  nextSeq: 1,
+  batch: MOST_AT_ONCE,
+  narrowed: MOST_AT_ONCE,
+  lastSentAt: null,
+};
 
 const DAY_MS = 86_400_000;
 
@@ -87,7 +97,7 @@ function afterSending(outbox: Outbox, event: OfSending): Outbox {
       // Nobody answered: that says nothing of the operation, so it is no try.
       return changed(outbox, sending, (one) => ({ ...one, state: 'queued' }));
     case 'failed':
-      return changed(outbox, sending, (one) => afterTry(one, event.problem));
+      return failed(outbox, event, sending);
     case 'too large':
       return tooLarge(outbox, event.keys.length, sending);
     case 'asked again':
@@ -161,7 +171,15 @@ function answered(outbox: Outbox, verdicts: Extract<Event, { type: 'answered' }>
       return verdict === 'refused' ? { ...one, state: 'refused', tries: one.tries + 1, told } : { ...one, state: 'sent', sentAt: at, told };
     },
   );
-  return { ...next, lastSentAt: isSent ? at : outbox.lastSentAt };
+  // An answer ends the search: nothing of what was sent broke the server.
+  const narrowed = Math.min(MOST_AT_ONCE, outbox.narrowed * 2);
+  return { ...next, narrowed, lastSentAt: isSent ? at : outbox.lastSentAt };
+}
+
+/** The server broke on them: on fewer at once, until the one on which it breaks is alone. The others are no worse for its company. */
+function failed(outbox: Outbox, { keys, problem }: Extract<Event, { type: 'failed' }>, which: (one: Operation) => boolean): Outbox {
+  if (keys.length > 1) return { ...changed(outbox, which, (one) => ({ ...one, state: 'queued' })), narrowed: Math.floor(keys.length / 2) };
+  return changed(outbox, which, (one) => afterTry(one, problem));
 }
 
 /** The server broke, and said so: a few tries, then the person is told. */
@@ -187,8 +205,8 @@ function swept(outbox: Outbox, at: string): Outbox {
 }
 
 /** What is sent next: the oldest that wait, as many as the server takes at once. */
-export const nextBatch = ({ operations, batch }: Outbox): readonly Operation[] =>
-  operations.filter(({ state }) => state === 'queued').slice(0, batch);
+export const nextBatch = ({ operations, batch, narrowed }: Outbox): readonly Operation[] =>
+  operations.filter(({ state }) => state === 'queued').slice(0, Math.min(batch, narrowed));
 
 /** The next picture: text goes first, and a photo is told of before its picture goes. */
 export const nextPicture = ({ operations }: Outbox): Operation | null =>

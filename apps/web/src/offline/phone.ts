@@ -249,8 +249,8 @@ async function put(tx: OutboxWrite, before: Outbox, after: Outbox, facts: { read
   const drafts = tx.objectStore('drafts');
   for (const [name, value] of Object.entries(after.drafts)) if (before.drafts[name] !== value) await drafts.put({ name, value });
   for (const name of Object.keys(before.drafts)) if (!(name in after.drafts)) await drafts.delete(name);
-  const { nextSeq, batch, lastSentAt, typedAt } = after;
-  await tx.objectStore('facts').put({ nextSeq, batch, lastSentAt, typedAt }, 'outbox');
+  const { nextSeq, batch, narrowed, lastSentAt, typedAt } = after;
+  await tx.objectStore('facts').put({ nextSeq, batch, narrowed, lastSentAt, typedAt }, 'outbox');
   await tx.objectStore('facts').put(FORM, 'form');
   await tx.objectStore('facts').put(facts.stamp, 'stamp');
 }

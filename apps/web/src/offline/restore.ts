@@ -41,6 +41,7 @@ export function restoreOutbox(rows: readonly Row[], drafts: Outbox['drafts'], fa
     typedAt: (facts['typedAt'] ?? {}) as Outbox['typedAt'],
     nextSeq: Math.max(last + 1, Number(facts['nextSeq'] ?? 1)),
     batch: Number(facts['batch'] ?? EMPTY.batch),
+    narrowed: Number(facts['narrowed'] ?? EMPTY.narrowed),
     lastSentAt: typeof facts['lastSentAt'] === 'string' ? facts['lastSentAt'] : null,
   };
 }

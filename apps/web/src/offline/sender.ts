@@ -82,7 +82,8 @@ export class Sender {
         return false;
       case 'failed':
         await this.phone.happen({ type: 'failed', keys, problem: delivered.problem });
-        return false;
+        // The one on which the server breaks is looked for at once; alone it is tried again later.
+        return keys.length > 1 || this.phone.outbox.operations.some(({ key, state }) => key === keys[0] && state === 'refused');
       case 'too large':
         await this.phone.happen({ type: 'too large', keys });
         return true;

@@ -22,6 +22,14 @@ const sendFieldworkDocument = graphql(`
 
 const TOO_LARGE = 413;
 
+/** Where a line hangs nobody answers: so long is waited for an answer to what is small. [ms] */
+const LEAST_MS = 30_000;
+/** A quarter of 64 kbit/s: a line slower than this is taken for one that hangs. [B/s] */
+const SLOWEST_BYTES_PER_S = 2000;
+
+/** How long something of this size may be on its way before it is given up and sent again. [ms] */
+const timeLimit = (bytes: number): number => LEAST_MS + (bytes / SLOWEST_BYTES_PER_S) * 1000;
+
 /** What a thrown answer says of a delivery. */
 function undelivered(thrown: unknown): Delivered {
   if (ServerError.is(thrown) && thrown.statusCode === TOO_LARGE) return { kind: 'too large' };
@@ -31,8 +39,8 @@ function undelivered(thrown: unknown): Delivered {
   return { kind: 'failed', problem: { code: problem.code, message: problem.says } };
 }
 
-/** The way to the server: operations by GraphQL, pictures by HTTP. */
-export const postOf = (client: ApolloClient, version: string): Post => ({
+/** The way to the server: operations by GraphQL, pictures by HTTP. Nothing is waited for without end: what hangs is given up, and sent again. */
+export const postOf = (client: ApolloClient, version: string, limitMs: (bytes: number) => number = timeLimit): Post => ({
   async operations(deviceId, batch, { waiting, photos, refused, oldestAt }): Promise<Delivered> {
     // What is on its way is not counted as what stays here.
     const device = {
@@ -52,7 +60,8 @@ export const postOf = (client: ApolloClient, version: string): Post => ({
       body,
     }));
     try {
-      const answer = (await ask(client, sendFieldworkDocument, { device, operations })) as SendFieldworkMutation;
+      const bytes = JSON.stringify(operations).length;
+      const answer = (await ask(client, sendFieldworkDocument, { device, operations }, limitMs(bytes))) as SendFieldworkMutation;
       return {
         kind: 'answered',
         verdicts: answer.sendFieldwork.map(({ key, verdict, problem, other }) => ({
@@ -68,8 +77,11 @@ export const postOf = (client: ApolloClient, version: string): Post => ({
   },
 
   async picture({ key }, bytes): Promise<DeliveredPicture> {
+    const giveUp = new AbortController();
+    const limit = setTimeout(() => giveUp.abort(), limitMs(bytes.byteLength));
     try {
-      const response = await fetch(`/api/photos/${key}`, { method: 'PUT', body: bytes, headers: { 'content-type': 'image/jpeg' } });
+      const headers = { 'content-type': 'image/jpeg' };
+      const response = await fetch(`/api/photos/${key}`, { method: 'PUT', body: bytes, headers, signal: giveUp.signal });
       const answer: unknown = await response.json();
       if (response.ok) return (await isSame(answer, bytes)) ? { kind: 'kept' } : { kind: 'unanswered' };
       // A server that broke may be well again; what it refuses by name it refuses again.
@@ -79,6 +91,8 @@ export const postOf = (client: ApolloClient, version: string): Post => ({
     } catch {
       // No answer, or something between here and the server answered in its place: tried again later, for ever.
       return { kind: 'unanswered' };
+    } finally {
+      clearTimeout(limit);
     }
   },
 });
