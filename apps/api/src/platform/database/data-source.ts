@@ -20,6 +20,7 @@ import { CreateZoneTests20261201300000 } from './migrations/20261201-30-create-z
 import { SeeOnSite20261201310000 } from './migrations/20261201-31-see-on-site.js';
 import { DraftAgain20261201500000 } from './migrations/20261201-50-draft-again.js';
 import { CorrectReports20261201550000 } from './migrations/20261201-55-correct-reports.js';
+import { NoteComputedProperties20261202300000 } from './migrations/20261202-30-note-computed-properties.js';
 
 const migrations = [
   CreateIdentity20261124010000,
@@ -42,6 +43,7 @@ const migrations = [
   SeeOnSite20261201310000,
   DraftAgain20261201500000,
   CorrectReports20261201550000,
+  NoteComputedProperties20261202300000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

@@ -10,6 +10,7 @@ import { PropertiesComputed } from '../accounts-computed.event.js';
 import { EtoSeries } from '../gather/eto-series.js';
 import { propertyFacts } from '../gather/property-facts.repository.js';
 import { monthAccounts } from '../months/month-account.repository.js';
+import { type PropertyInputs, standingProperties } from '../standing/standing-properties.service.js';
 import type { ComputingThreads } from './computing-threads.js';
 import { type PropertyMonths, propertyMonths, type PropertyWork } from './property-months.js';
 
@@ -19,6 +20,8 @@ export interface SharedInJob {
   readonly series: Map<string, Promise<EtoSeries>>;
   /** null where the job's own thread computes */
   readonly threads: ComputingThreads | null;
+  /** from what each property is computed; null where nobody has asked, as some were named */
+  readonly inputs: ReadonlyMap<string, PropertyInputs> | null;
 }
 
 interface OwnSettings {
@@ -66,6 +69,7 @@ export class RecomputeProperties {
       tx,
       done.flatMap(({ rows }) => rows),
     );
+    await standingProperties.note(tx, propertyIds, shared.inputs);
     await this.events.emit(tx, new PropertiesComputed(done.map(({ event }) => event)));
     return done.reduce((sum, { renewed }) => sum + renewed, 0);
   }

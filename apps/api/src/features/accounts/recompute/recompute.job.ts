@@ -1,6 +1,7 @@
 import { Inject, Injectable, type OnModuleInit } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { type JobRun, Jobs } from '../../../platform/jobs/jobs.js';
+import { standingProperties } from '../standing/standing-properties.service.js';
 import { ComputingThreads } from './computing-threads.js';
 import { RecomputeProperties, type SharedInJob } from './recompute-properties.service.js';
 
@@ -29,9 +30,12 @@ export class RecomputeJob implements OnModuleInit {
   private async run(run: JobRun): Promise<string> {
     const named = run.payload['propertyIds'] as readonly string[] | undefined;
     const ids = await run.within((tx) => propertyIds(tx, named));
-    const threads = ComputingThreads.forJob(ids.length);
+    // Who is named has changed.
+    const inputs = named ? null : await run.within((tx) => standingProperties.inputs(tx));
+    const changed = ids.filter((id) => !inputs?.get(id)?.stands);
+    const threads = ComputingThreads.forJob(changed.length);
     try {
-      const months = await this.inLanes(run, ids, { series: new Map(), threads });
+      const months = await this.inLanes(run, changed, { series: new Map(), threads, inputs });
       return `${ids.length} ${ids.length === 1 ? 'property' : 'properties'}, ${months} ${months === 1 ? 'month' : 'months'} computed`;
     } finally {
       await threads?.close();

@@ -3,6 +3,7 @@ import { type DismissReason, dismissReasons } from '@rillbook/metering/detection
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
+import { standingProperties } from '../../accounts/standing/standing-properties.service.js';
 import { requireProperty } from '../../portfolio/properties/property-scope.service.js';
 import type { FindingRow } from '../finding.entity.js';
 import { findings } from '../finding.repository.js';
@@ -59,6 +60,7 @@ export class SettleFinding {
       return new VersionConflict(id, present.version, await nameOfPerson(tx, present.decidedBy), present.decidedAt);
     const values = { ...to, decidedBy: tx.actor.personId, decidedAt: new Date(), version: present.version + 1 };
     await findings.update(tx, [{ id, values }]);
+    await standingProperties.forget(tx, present.propertyId);
     return { ...present, ...values } as FindingRow;
   }
 }
