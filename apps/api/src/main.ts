@@ -1,4 +1,5 @@
 import { loadDemo } from './features/exchange/demo/load-demo.service.js';
+import { mailWarnings } from './features/reports/posting/mail-settings.js';
 import { appDataSource } from './platform/database/data-source.js';
 import { type DatabaseAddress, findDatabase } from './platform/database/database-url.js';
 import { migrate } from './platform/database/migrate.js';
@@ -52,6 +53,7 @@ async function serve(database: DatabaseAddress, port: number): Promise<void> {
   process.on('SIGINT', () => void end());
 
   await loadDemo(app, database).catch((problem: unknown) => console.error('The demonstration could not be loaded:', problem));
+  for (const warning of mailWarnings()) console.warn(warning);
   const address = (server as { address(): { port: number } }).address();
   console.log(`Rillbook is at http://localhost:${address.port}  (${database.says})`);
 }

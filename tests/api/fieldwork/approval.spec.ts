@@ -109,6 +109,19 @@ it('lets it be given out when the client lets more be spent', async () => {
   });
 });
 
+it('approves no price that is not named: hours without a rate are none', async () => {
+  const place = await day.property();
+  const made = await product.database.admin<{ id: string }>(
+    `insert into work_order (organization_id, property_id, kind, state, labour_hours, parts) values ($1, $2, 'repair', 'waiting for approval', 2, '[{"name":"Valve","count":9,"price":40}]') returning id`,
+    [day.organizationId, place.id],
+  );
+  expect(codeOf(await day.office.send(APPROVE, { id: made[0]!.id, version: 1 }))).toBe('WORK_ORDER_NOT_PRICED');
+  const price = { propertyId: place.id, kind: 'repair', labourHours: 2, labourRate: 60, parts: [{ name: 'Valve', count: 9, price: 40 }] };
+  const priced = (await day.office.send(CHANGE, { id: made[0]!.id, version: 1, input: price })).data.changeWorkOrder;
+  expect(priced).toMatchObject({ __typename: 'ApprovalNeeded', needed: 480 });
+  expect((await day.office.send(APPROVE, priced.workOrder)).data.approveWorkOrder).toMatchObject({ state: 'open', cost: 480 });
+});
+
 it('says what cannot be kept: kind, numbers, parts, things of another property', async () => {
   const refused = async (input: Record<string, unknown>) =>
     (await create(day.office, { propertyId: property.id, kind: 'repair', ...input })).errors[0]!.extensions;

@@ -306,9 +306,9 @@ it('a link shows one report as page and files, is counted, and ends when it is t
   expect((await fetch(`${product.url}${place}/report.pdf`)).headers.get('content-type')).toBe('application/pdf');
   expect((await fetch(`${product.url}${place.slice(0, -3)}AAA`)).status).toBe(404);
   const links = async () =>
-    (await day.office.send('query($id: ID!) { waterReport(id: $id) { links { id visits revokedAt path } } }', { id })).data.waterReport
-      .links;
-  expect(await links()).toEqual([{ id: linkId, visits: 2, revokedAt: null, path: null }]);
+    (await day.office.send('query($id: ID!) { waterReport(id: $id) { links { id visits downloads revokedAt path } } }', { id })).data
+      .waterReport.links;
+  expect(await links()).toEqual([{ id: linkId, visits: 1, downloads: 1, revokedAt: null, path: null }]);
   await day.office.send('mutation($id: ID!) { revokeShareLink(id: $id) { id } }', { id: linkId });
   expect((await fetch(`${product.url}${place}`)).status).toBe(404);
   expect((await fetch(`${product.url}${place}/report.csv`)).status).toBe(404);
@@ -378,6 +378,9 @@ it('a client asks, the office answers; a client says yes to what waits for it, o
     { kind: 'upgrade', state: 'open', approved_by: client.personId },
     { kind: 'upgrade', state: 'waiting for approval', approved_by: null },
   ]);
+  expect(
+    codeOf(await day.office.send('mutation($id: ID!) { approveWorkOrder(id: $id, version: 1) { __typename } }', { id: offer.id })),
+  ).toBe('WORK_ORDER_NOT_PRICED');
   // The price is the offer, however small: the client has not agreed to it yet.
   const price = { propertyId: own.id, kind: 'upgrade', what: 'Separate lines', labourHours: 1, labourRate: 80 };
   for (const version of [1, 2]) {
@@ -387,9 +390,14 @@ it('a client asks, the office answers; a client says yes to what waits for it, o
     );
     expect(priced.data.changeWorkOrder).toEqual({ state: 'waiting for approval', cost: 80 });
   }
-  expect(
-    (await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: offer.id })).data.approveRecommended,
-  ).toEqual([]);
+  expect((await assign(day.office, { id: offer.id, version: 2 }, day.crewId, '2026-07-06')).data.assignWorkOrder.state).toBe(
+    'waiting for approval',
+  );
+  // A yes is to the price that was looked at: here it was named after the client had opened the page.
+  const YES = 'mutation($id: ID!, $version: Int) { approveRecommended(id: $id, version: $version) { id } }';
+  expect(codeOf(await client.send(YES, { id: offer.id, version: 1 }))).toBe('OFFER_CHANGED');
+  expect((await client.send(YES, { id: offer.id, version: 2 })).data.approveRecommended).toEqual([]);
+  expect((await assign(day.office, { id: offer.id, version: 3 }, day.crewId, '2026-07-06')).data.assignWorkOrder.state).toBe('given out');
 });
 
 it('whoever has a link may ask about its report, and reaches nothing else; the office answers, and the client reads it', async () => {

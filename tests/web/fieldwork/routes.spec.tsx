@@ -85,9 +85,44 @@ describe('routes', () => {
     expect((await screen.findByRole('alert')).textContent).toContain('Changed by Ana at 9:10 am');
   });
 
-  it('says of an order without a price that an offer is wanted', async () => {
-    page({ workOrders: ({ state }: { state: string[] }) => (state[0] === 'open' ? [] : [{ ...waiting, cost: null }]) });
+  it('names the price of an order of which an offer is wanted; nobody approves it before, and it waits for the client', async () => {
+    const wanted = { ...waiting, cost: null, isOffer: true };
+    const { user, calls } = page({
+      workOrders: ({ state }: { state: string[] }) => (state[0] === 'open' ? [] : [wanted]),
+      changeWorkOrder: { __typename: 'WorkOrder', ...wanted, cost: 420, version: 2 },
+    });
     expect(await screen.findByRole('cell', { name: 'offer wanted' })).toBeTruthy();
+    expect(screen.queryByRole('button', { name: /^(Approve|The client said yes)/ })).toBeNull();
+    await user.click(screen.getByRole('button', { name: 'Price of: Repair: Replace the valve, Quail Commons' }));
+    const dialog = within(screen.getByRole('dialog', { name: 'What does it cost? Repair: Replace the valve' }));
+    await user.click(dialog.getByRole('button', { name: 'Keep the price' }));
+    expect(dialog.getByRole('alert').textContent).toContain('Name hours and the price of an hour, or a part with its price.');
+    await user.type(dialog.getByLabelText(/Hours of labour/), '4');
+    await user.type(dialog.getByLabelText(/Price of an hour/), '90');
+    await user.type(dialog.getByLabelText(/Part 1: what it is/), 'Valve');
+    await user.type(dialog.getByLabelText('Part 1: price of one'), '60');
+    await user.click(dialog.getByRole('button', { name: 'Keep the price' }));
+    await waitFor(() =>
+      expect(variables(calls, 'PriceWorkOrder')).toMatchObject({
+        id: 'w9',
+        version: 1,
+        input: {
+          kind: 'repair',
+          what: 'Replace the valve',
+          labourHours: 4,
+          labourRate: 90,
+          parts: [{ name: 'Valve', count: 1, price: 60 }],
+        },
+      }),
+    );
+    expect(await screen.findByText(/^The price is kept. It waits for the client’s yes/)).toBeTruthy();
+  });
+
+  it('says of an order that still waits for its client that it is given to nobody', async () => {
+    const { user } = page({ assignWorkOrder: { __typename: 'WorkOrder', ...open, state: 'waiting for approval' } });
+    await user.click(await screen.findByRole('button', { name: 'Give out: Inspect: Walk the main line, Quail Commons' }));
+    await user.click(within(screen.getByRole('dialog')).getByRole('button', { name: 'Give out' }));
+    expect((await screen.findByRole('alert')).textContent).toContain('It still waits: its client has not agreed to its price yet.');
   });
 
   it('shows no way to approve to those who may not', async () => {

@@ -27,6 +27,7 @@ const report = (id: string, state: string, more: object = {}) => ({
   note: null,
   sendAt: null,
   sentAt: state === 'sent' ? '2026-09-03T17:00:00Z' : null,
+  approvedVersion: state === 'draft' ? null : 'f00d',
   mails: [],
   stoppedAddresses: [],
   links: [],
@@ -45,6 +46,7 @@ const page = (reports: readonly object[], more: Record<string, unknown> = {}, at
       properties: [{ id: 'p1', name: 'Quail Commons', client: { id: 'c1' } }],
       portfolio,
       clientQuestions: [],
+      reportMailing: { hasServer: true, hasLinks: true },
       jobs: [],
       ...more,
     },
@@ -86,6 +88,34 @@ describe('the reports of a month', () => {
     expect(lines[2]).toMatch(/^cy@example.test waiting tried 2 times, again .* 451 try later$/);
     await user.click(within(screen.getAllByRole('listitem')[1]!).getByRole('button', { name: 'It arrived' }));
     expect(calls.find(({ name }) => name === 'SettleMail')?.variables).toEqual({ id: 'bo', found: 'arrived' });
+  });
+});
+
+describe('what clients asked', () => {
+  const asked = (id: string, more: object = {}) => ({
+    ...{ id, clientName: 'Quail Commons HOA', about: null, question: `${id}?`, askedAt: '2026-09-03T17:00:00Z' },
+    ...{ answer: null, answeredAt: null, email: null, mailState: null, dismissedAt: null, ...more },
+  });
+
+  it('waits for an answer that says where it goes, or is put away; what is settled stands behind one press', async () => {
+    const clientQuestions = [
+      asked('why', { email: 'ana@example.test' }),
+      asked('when', { answer: 'On Friday.', email: 'bo@example.test', mailState: 'refused' }),
+      asked('pumps', { dismissedAt: '2026-09-04T17:00:00Z' }),
+    ];
+    const { user, calls } = page([], { clientQuestions, dismissQuestion: asked('why', { dismissedAt: '2026-09-04T17:00:00Z' }) });
+    const section = within(await screen.findByRole('region', { name: 'One question of a client' }));
+    expect(section.getByText('It goes to ana@example.test, and is shown where it was asked.')).toBeTruthy();
+    expect(section.getByText('2 answered or put away')).toBeTruthy();
+    expect(section.getByText(/The mail to bo@example.test was refused\./)).toBeTruthy();
+    await user.click(section.getByRole('button', { name: 'No answer needed' }));
+    expect(calls.find(({ name }) => name === 'DismissQuestion')?.variables).toEqual({ id: 'why', dismissed: true });
+  });
+
+  it('says where mails carry no links, and with which data a report was approved', async () => {
+    page([report('r1', 'approved')], { reportMailing: { hasServer: true, hasLinks: false } });
+    expect(await screen.findByText(/^Mails carry no link by which a recipient/)).toBeTruthy();
+    expect(screen.getByText(/f00d/)).toBeTruthy();
   });
 });
 

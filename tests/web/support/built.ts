@@ -146,6 +146,7 @@ export function builtWorkOrder(id: string, kind: string, given: Given = {}) {
     what: 'Adjust the controller',
     skills: [],
     parts: [],
+    isOffer: false,
     crew: null,
     day: null,
     createdAt: '2026-09-20T15:00:00Z',

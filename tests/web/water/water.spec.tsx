@@ -106,6 +106,7 @@ describe('a client’s water', () => {
         recommendations: [
           {
             id: 'w1',
+            version: 1,
             from: 'work order',
             propertyName: 'Quail Commons',
             zoneName: null,
@@ -115,6 +116,7 @@ describe('a client’s water', () => {
           },
           {
             id: 'f1',
+            version: 3,
             from: 'finding',
             propertyName: 'Quail Commons',
             zoneName: 'Beds',
@@ -135,7 +137,7 @@ describe('a client’s water', () => {
     expect(calls.some(({ name }) => name === 'ApproveRecommended')).toBe(false);
     expect(screen.getByText(/^Its price is not known yet/)).toBeTruthy();
     await user.click(screen.getByRole('button', { name: 'Yes, make me an offer' }));
-    expect(calls.find(({ name }) => name === 'ApproveRecommended')?.variables).toEqual({ id: 'f1' });
+    expect(calls.find(({ name }) => name === 'ApproveRecommended')?.variables).toEqual({ id: 'f1', version: 3 });
     expect(await screen.findByText(/^Thank you. The office makes you an offer/)).toBeTruthy();
     await user.click(screen.getByRole('button', { name: /^Approve: .*Drip for the shrubs/ }));
     expect(screen.getByRole('button', { name: 'Yes, I approve' })).toBeTruthy();
@@ -144,6 +146,7 @@ describe('a client’s water', () => {
   it('lets nobody approve what has no price yet, and says that it is on its way', async () => {
     const wanted = {
       id: 'w2',
+      version: 1,
       from: 'work order',
       propertyName: 'Quail Commons',
       zoneName: null,

@@ -23,6 +23,13 @@ export const fieldworkProblems = {
     (d: { workOrderId: string; state: string }) =>
       `Work order ${d.workOrderId} does not wait for approval: it is ${d.state}. Load the page again.`,
   ),
+  /** Nobody approves a price that is not named. */
+  notPriced: problem(
+    'WORK_ORDER_NOT_PRICED',
+    409,
+    (d: { workOrderId: string }) =>
+      `Work order ${d.workOrderId} has no price yet, or hours without a rate. Name its price first, and approve it then.`,
+  ),
   /** The finding was resolved or dismissed. */
   findingSettled: problem(
     'FINDING_SETTLED',

@@ -37,6 +37,12 @@ export const reportsProblems = {
     (d: { workOrderId: string }) =>
       `The price of work order ${d.workOrderId} is not known yet. Wait for the office’s offer, and approve it then.`,
   ),
+  /** What is agreed to is what was looked at. */
+  offerChanged: problem(
+    'OFFER_CHANGED',
+    409,
+    (d: { id: string }) => `What is offered, or its price, has changed since you looked at it (${d.id}). Load the page again and decide.`,
+  ),
   /** Only what was approved is sent. */
   notApproved: problem(
     'REPORT_NOT_APPROVED',

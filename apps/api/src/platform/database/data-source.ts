@@ -19,6 +19,8 @@ import { TellSmallSites20261201100000 } from './migrations/20261201-10-tell-smal
 import { CreateZoneTests20261201300000 } from './migrations/20261201-30-create-zone-tests.js';
 import { SeeOnSite20261201310000 } from './migrations/20261201-31-see-on-site.js';
 import { DraftAgain20261201500000 } from './migrations/20261201-50-draft-again.js';
+import { AnswerQuestions20261202510000 } from './migrations/20261202-51-answer-questions.js';
+import { NoteOffers20261202500000 } from './migrations/20261202-50-note-offers.js';
 import { CorrectReports20261201550000 } from './migrations/20261201-55-correct-reports.js';
 import { NoteComputedProperties20261202300000 } from './migrations/20261202-30-note-computed-properties.js';
 
@@ -44,6 +46,8 @@ const migrations = [
   DraftAgain20261201500000,
   CorrectReports20261201550000,
   NoteComputedProperties20261202300000,
+  NoteOffers20261202500000,
+  AnswerQuestions20261202510000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

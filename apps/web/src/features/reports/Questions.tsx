@@ -3,9 +3,10 @@ import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../graphql/__generated__/gql.js';
 import type { ClientQuestionFragment } from '../../graphql/__generated__/graphql.js';
+import type { MessageId } from '../../i18n/catalogue.js';
 import { useFormats } from '../../i18n/LanguageProvider.js';
 import { useDeed } from '../../page/use-deed.js';
-import { useMasked } from '../../page/use-masked.js';
+import { useMaskedList } from '../../page/use-masked.js';
 import { Button } from '../../ui/forms/Button.js';
 import { TextAreaField } from '../../ui/forms/Field.js';
 import { Section } from '../../ui/frame/Section.js';
@@ -19,6 +20,9 @@ export const clientQuestion = graphql(`
     question
     askedAt
     answer
+    email
+    mailState
+    dismissedAt
   }
 `);
 const answerDocument = graphql(`
@@ -26,33 +30,63 @@ const answerDocument = graphql(`
     answerQuestion(id: $id, answer: $answer) {
       id
       answer
+      answeredAt
+      mailState
+      dismissedAt
+    }
+  }
+`);
+
+const dismissDocument = graphql(`
+  mutation DismissQuestion($id: ID!, $dismissed: Boolean!) {
+    dismissQuestion(id: $id, dismissed: $dismissed) {
+      id
+      dismissedAt
     }
   }
 `);
 
 type Masked = FragmentType<ClientQuestionFragment> & { readonly id: string };
 
-/** What clients have asked, the newest first, and the office's answers. */
-export function Questions({ questions }: { readonly questions: readonly Masked[] }) {
+/** What clients have asked, the newest first: what waits for an answer, and behind one press what was answered or put away. */
+export function Questions({ questions: masked }: { readonly questions: readonly Masked[] }) {
   const intl = useIntl();
+  const questions = useMaskedList(clientQuestion, masked);
   if (questions.length === 0) return null;
+  const waiting = questions.filter(({ answer, dismissedAt }) => !answer && !dismissedAt);
+  const settled = questions.filter((question) => !waiting.includes(question));
   return (
-    <Section heading={intl.formatMessage({ id: 'reports.questions' }, { count: questions.length })}>
+    <Section heading={intl.formatMessage({ id: 'reports.questions' }, { count: waiting.length })}>
       <ul className="mails">
-        {questions.map((question) => (
+        {waiting.map((question) => (
           <OneQuestion key={question.id} question={question} />
         ))}
       </ul>
+      {settled.length > 0 && (
+        <details>
+          <summary>
+            <FormattedMessage id="reports.questions.settled" values={{ count: settled.length }} />
+          </summary>
+          <ul className="mails">
+            {settled.map((question) => (
+              <OneQuestion key={question.id} question={question} />
+            ))}
+          </ul>
+        </details>
+      )}
     </Section>
   );
 }
 
-function OneQuestion({ question: masked }: { readonly question: Masked }) {
+function OneQuestion({ question: asked }: { readonly question: ClientQuestionFragment }) {
   const intl = useIntl();
   const { moment } = useFormats();
-  const { id, clientName, about, question, askedAt, answer } = useMasked(clientQuestion, masked);
+  const { id, clientName, about, question, askedAt, answer, email, mailState, dismissedAt } = asked;
   const [written, setWritten] = useState('');
   const keep = useDeed(answerDocument);
+  const dismiss = useDeed(dismissDocument);
+  const problem = keep.problem ?? dismiss.problem;
+  const putAway = (dismissed: boolean) => () => void dismiss.run({ id, dismissed });
   return (
     <li>
       <p>
@@ -60,17 +94,38 @@ function OneQuestion({ question: masked }: { readonly question: Masked }) {
         <span className="soft">{moment(askedAt)}</span>
       </p>
       <p>{question}</p>
-      {answer ? (
-        <p className="soft">{answer}</p>
-      ) : (
-        <>
-          <TextAreaField label={intl.formatMessage({ id: 'reports.answer' })} value={written} onChange={setWritten} />
-          <Button isBusy={keep.isBusy} onClick={() => void keep.run({ id, answer: written })}>
-            <FormattedMessage id="reports.giveAnswer" />
+      {answer && (
+        <p className="soft">
+          {answer} {mailState && <FormattedMessage id={`reports.answerMail.${mailState}` as MessageId} values={{ email }} />}
+        </p>
+      )}
+      {dismissedAt && (
+        <p className="soft">
+          <FormattedMessage id="reports.dismissed" />{' '}
+          <Button kind="plain" isBusy={dismiss.isBusy} onClick={putAway(false)}>
+            <FormattedMessage id="reports.dismiss.back" />
           </Button>
-          {keep.problem ? <ErrorState problem={keep.problem} /> : null}
+        </p>
+      )}
+      {!answer && !dismissedAt && (
+        <>
+          <TextAreaField
+            label={intl.formatMessage({ id: 'reports.answer' })}
+            hint={intl.formatMessage({ id: email ? 'reports.answer.byMail' : 'reports.answer.shown' }, { email })}
+            value={written}
+            onChange={setWritten}
+          />
+          <p className="form-end">
+            <Button isBusy={keep.isBusy} onClick={() => void keep.run({ id, answer: written })}>
+              <FormattedMessage id="reports.giveAnswer" />
+            </Button>
+            <Button kind="plain" isBusy={dismiss.isBusy} onClick={putAway(true)}>
+              <FormattedMessage id="reports.dismiss" />
+            </Button>
+          </p>
         </>
       )}
+      {problem ? <ErrorState problem={problem} /> : null}
     </li>
   );
 }

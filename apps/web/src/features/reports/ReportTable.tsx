@@ -22,6 +22,7 @@ export const reportRow = graphql(`
     state
     sendAt
     sentAt
+    approvedVersion
     mails {
       id
       state
@@ -113,6 +114,11 @@ function Row({ report, name, isChosen, isOpen, onToggle, ofProperty }: RowProps)
       <td>{isOfMonth ? sentenceCase(month(report.untilOn)) : days(report.fromOn, report.untilOn)}</td>
       <td>
         <StateWords report={report} />
+        {report.approvedVersion && (
+          <span className="soft reason">
+            <FormattedMessage id="reports.dataVersion" values={{ version: report.approvedVersion }} />
+          </span>
+        )}
       </td>
       <td>
         <MailWords mails={report.mails} />

@@ -51,6 +51,10 @@ export const reportsDocument = graphql(`
       id
       ...ClientQuestion
     }
+    reportMailing {
+      hasServer
+      hasLinks
+    }
   }
 `);
 
@@ -119,6 +123,7 @@ function Reports({ data, children }: Props) {
         approved={chosenIn('approved')}
         onDone={() => setChosen([])}
       />
+      <MailingNote mailing={data.reportMailing} />
       {children}
       {place.report && (
         <OneReport key={place.report} id={place.report} emails={emailsOf(data, place.report)} onClose={() => change({ report: null })} />
@@ -130,6 +135,16 @@ function Reports({ data, children }: Props) {
       <MailsToSettle reports={reports} names={names} />
       <Questions questions={clientQuestions} />
     </>
+  );
+}
+
+/** What whoever runs the server should set before mails leave. */
+function MailingNote({ mailing: { hasLinks, hasServer } }: { readonly mailing: ReportsPageQuery['reportMailing'] }) {
+  if (hasLinks) return null;
+  return (
+    <p className="soft" role="note">
+      <FormattedMessage id={hasServer ? 'reports.mailing.noLinks' : 'reports.mailing.outbox'} />
+    </p>
   );
 }
 

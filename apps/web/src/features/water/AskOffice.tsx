@@ -20,6 +20,7 @@ export const ownQuestion = graphql(`
     askedAt
     answer
     answeredAt
+    dismissedAt
   }
 `);
 const askDocument = graphql(`
@@ -54,7 +55,7 @@ export function AskOffice({ questions: masked, properties }: Props) {
   return (
     <Section heading={intl.formatMessage({ id: 'yourWater.questions' }, { count: questions.length })}>
       <ul className="reports">
-        {questions.map(({ id, about, question, askedAt, answer, answeredAt }) => (
+        {questions.map(({ id, about, question, askedAt, answer, answeredAt, dismissedAt }) => (
           <li key={id}>
             <p>
               <span className="soft">{[about, moment(askedAt)].filter(Boolean).join(', ')}</span>
@@ -62,7 +63,7 @@ export function AskOffice({ questions: masked, properties }: Props) {
               {question}
             </p>
             <p className={answer ? 'answer' : 'soft'}>
-              {answer ?? <FormattedMessage id="yourWater.notAnswered" />}
+              {answer ?? <FormattedMessage id={dismissedAt ? 'yourWater.closed' : 'yourWater.notAnswered'} />}
               {answer && <span className="soft"> {moment(answeredAt)}</span>}
             </p>
           </li>

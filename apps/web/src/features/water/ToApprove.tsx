@@ -16,6 +16,7 @@ import { ErrorState } from '../../ui/states/States.js';
 export const toApprove = graphql(`
   fragment ToApprove on Recommendation {
     id
+    version
     from
     propertyName
     zoneName
@@ -27,8 +28,8 @@ export const toApprove = graphql(`
   }
 `);
 const approveDocument = graphql(`
-  mutation ApproveRecommended($id: ID!) {
-    approveRecommended(id: $id) {
+  mutation ApproveRecommended($id: ID!, $version: Int!) {
+    approveRecommended(id: $id, version: $version) {
       id
     }
   }
@@ -88,7 +89,7 @@ function OneToApprove({ line }: { readonly line: ToApproveFragment }) {
   const what = useWhat(line);
   const { thanks, sure, yes, begin, beginThis } = typeof line.cost === 'number' ? APPROVES : ASKS_OFFER;
   const say = async (): Promise<void> => {
-    if (await approve.run({ id: line.id })) toast({ words: intl.formatMessage({ id: thanks }) });
+    if (await approve.run({ id: line.id, version: line.version })) toast({ words: intl.formatMessage({ id: thanks }) });
   };
   return (
     <li>

@@ -43,12 +43,9 @@ export class ChangeWorkOrder {
   }
 }
 
-/** What waits though no limit asks for it waits for an offer, or for the client's word on its price. */
-const isOffer = (held: WorkOrderRow, limit: number | null): boolean => held.state === 'waiting for approval' && !exceeds(held, limit);
-
-/** Whether it waits for approval with its new values. */
+/** Whether it waits for approval with its new values: an offer for the client's word on its price, the rest where it exceeds their limit. */
 const mustWait = (held: WorkOrderRow, values: OrderValues, limit: number | null): boolean =>
-  (exceeds(values, limit) && !wasApproved(held, values)) || isOffer(held, limit);
+  (held.isOffer || exceeds(values, limit)) && !wasApproved(held, values);
 
 /** An approval covers what costs no more than what was approved. */
 const wasApproved = (held: WorkOrderRow, values: OrderValues): boolean => held.approvedAt !== null && leastCost(values) <= leastCost(held);

@@ -43,6 +43,7 @@ export class MakeOrder {
           ...values,
           findingId: finding?.id ?? null,
           plannedSettingsId,
+          isOffer: wish === 'offer',
           state,
           createdAt: await nowIn(tx),
         }),

@@ -29,8 +29,8 @@ export async function holdWorkOrder(
   return held;
 }
 
-/** Whether it waits for approval, and still must: it has no price yet, or costs more than the client now lets be spent. */
+/** Whether it waits for approval, and still must: the client decides on its price, it has none yet, or it costs more than the client now lets be spent. */
 export async function stillWaits(tx: OrganizationTransaction, order: WorkOrderRow): Promise<boolean> {
   if (order.state !== 'waiting for approval') return false;
-  return isUnpriced(order) || exceeds(order, await notToExceedOfProperty.of(tx).load(order.propertyId));
+  return order.isOffer || isUnpriced(order) || exceeds(order, await notToExceedOfProperty.of(tx).load(order.propertyId));
 }

@@ -62,6 +62,10 @@ export class WorkOrderRow extends KeptRow {
   @Column('jsonb', { default: [] })
   parts: PartOfOrder[];
 
+  /** whether the client asked for its price and decides on it, whatever they let be spent without asking */
+  @Column('boolean', { name: 'is_offer', default: false })
+  isOffer: boolean;
+
   @Column('uuid', { name: 'planned_settings_id', nullable: true })
   plannedSettingsId: string | null;
 

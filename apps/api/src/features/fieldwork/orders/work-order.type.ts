@@ -69,6 +69,10 @@ export class WorkOrder {
   @Field(() => [Part])
   parts: Part[];
 
+  /** whether the client asked for its price and decides on it */
+  @Field(() => Boolean)
+  isOffer: boolean;
+
   /** labour hours x rate, and the parts; null where nothing is stated */
   @Field(() => Float, { nullable: true })
   cost: number | null;

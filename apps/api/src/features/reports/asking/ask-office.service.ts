@@ -19,6 +19,7 @@ export class AskOffice {
     const property = propertyId && (await propertyOfId.of(tx).load(propertyId));
     if (propertyId && (!property || property.clientId !== clientId)) throw platformProblems.notFound({ thing: 'property', id: propertyId });
     if (reportId && !(await waterReports.one(tx, reportId))) throw platformProblems.notFound({ thing: 'report', id: reportId });
-    return clientQuestions.add(tx, { clientId, propertyId, reportId, question: words('question', question) });
+    const asker = await clientQuestions.askerOf(tx, tx.actor.personId);
+    return clientQuestions.add(tx, { clientId, propertyId, reportId, shareLinkId: null, ...asker, question: words('question', question) });
   }
 }

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { IsNull } from 'typeorm';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { isUuid } from '../../../platform/records/uuid.js';
 import { ClientQuestionRow } from './client-question.entity.js';
@@ -21,7 +22,7 @@ export const clientQuestions = {
 
   async add(
     tx: OrganizationTransaction,
-    asked: Pick<ClientQuestionRow, 'clientId' | 'propertyId' | 'reportId' | 'question'>,
+    asked: Pick<ClientQuestionRow, 'clientId' | 'propertyId' | 'reportId' | 'question' | 'shareLinkId' | 'email' | 'language'>,
   ): Promise<ClientQuestionRow> {
     const id = randomUUID();
     await tx.of(ClientQuestionRow).insert({ ...asked, organizationId: tx.organizationId, id, askedBy: tx.actor.personId });
@@ -37,9 +38,31 @@ export const clientQuestions = {
     return row!.count;
   },
 
-  async answer(tx: OrganizationTransaction, id: string, answer: string): Promise<void> {
-    await tx
+  /** What was asked by a link, the oldest first, as it is shown on that link. */
+  ofLink(tx: OrganizationTransaction, shareLinkId: string): Promise<ClientQuestionRow[]> {
+    return tx
       .of(ClientQuestionRow)
-      .update({ organizationId: tx.organizationId, id }, { answer, answeredBy: tx.actor.personId, answeredAt: new Date() });
+      .find({ where: { organizationId: tx.organizationId, shareLinkId, dismissedAt: IsNull() }, order: { askedAt: 'ASC', id: 'ASC' } });
+  },
+
+  async change(tx: OrganizationTransaction, id: string, values: Partial<ClientQuestionRow>): Promise<void> {
+    await tx.of(ClientQuestionRow).update({ organizationId: tx.organizationId, id }, values);
+  },
+
+  /** The mail of an answer becomes `sending`, for one worker alone; null where it does not wait. */
+  async claimMail(tx: OrganizationTransaction, id: string): Promise<ClientQuestionRow | null> {
+    const { affected } = await tx
+      .of(ClientQuestionRow)
+      .update(
+        { organizationId: tx.organizationId, id, mailState: 'queued' },
+        { mailState: 'sending', mailAttempts: () => 'mail_attempts + 1' },
+      );
+    return affected === 1 ? this.one(tx, id) : null;
+  },
+
+  /** Where the answer to a member goes, and in which language. */
+  async askerOf(tx: OrganizationTransaction, personId: string | null): Promise<Pick<ClientQuestionRow, 'email' | 'language'>> {
+    const [row] = await tx.query<{ email: string; language: 'en' | 'es' }>('select email, language from person where id = $1', [personId]);
+    return row ?? { email: null, language: 'en' };
   },
 };

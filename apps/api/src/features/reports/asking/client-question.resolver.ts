@@ -6,15 +6,18 @@ import { Tx } from '../../../platform/identity/tx.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { clientOfId } from '../../portfolio/clients/client.loader.js';
 import { propertyOfId } from '../../portfolio/properties/property.loader.js';
+import { AnswerQuestion } from './answering/answer-question.service.js';
 import { AskOffice } from './ask-office.service.js';
 import { clientQuestions } from './client-question.repository.js';
 import { ClientQuestion, showQuestion } from './client-question.type.js';
-import { words } from './words-of-question.js';
 
 /** Questions of clients to the office. */
 @Resolver(() => ClientQuestion)
 export class ClientQuestionResolver {
-  constructor(private readonly asking: AskOffice) {}
+  constructor(
+    private readonly asking: AskOffice,
+    private readonly answering: AnswerQuestion,
+  ) {}
 
   /** the newest first; a client's own, or all */
   @Allow(Permission.ReadReports)
@@ -46,6 +49,7 @@ export class ClientQuestionResolver {
     return showQuestion(await this.asking.run(tx, { question, propertyId: propertyId ?? null, reportId: reportId ?? null }));
   }
 
+  /** the answer is shown where it was asked, and goes by mail to whoever asked, where an address is known */
   @Allow(Permission.WriteReports)
   @Mutation(() => ClientQuestion)
   async answerQuestion(
@@ -53,8 +57,19 @@ export class ClientQuestionResolver {
     @Args('id', { type: () => ID }) id: string,
     @Args('answer') answer: string,
   ): Promise<ClientQuestion> {
+    return showQuestion(await this.answering.run(tx, id, answer));
+  }
+
+  /** puts a question away that needs no answer; `dismissed: false` takes it back */
+  @Allow(Permission.WriteReports)
+  @Mutation(() => ClientQuestion)
+  async dismissQuestion(
+    @Tx() tx: OrganizationTransaction,
+    @Args('id', { type: () => ID }) id: string,
+    @Args('dismissed', { type: () => Boolean, defaultValue: true }) dismissed: boolean,
+  ): Promise<ClientQuestion> {
     if (!(await clientQuestions.one(tx, id))) throw platformProblems.notFound({ thing: 'question', id });
-    await clientQuestions.answer(tx, id, words('answer', answer));
+    await clientQuestions.change(tx, id, { dismissedAt: dismissed ? new Date() : null, dismissedBy: dismissed ? tx.actor.personId : null });
     return showQuestion((await clientQuestions.one(tx, id))!);
   }
 }

@@ -28,9 +28,22 @@ export class ClientQuestion {
 
   @Field(() => DateTimeScalar, { nullable: true })
   answeredAt: Date | null;
+
+  /** put away by the office without an answer */
+  @Field(() => DateTimeScalar, { nullable: true })
+  dismissedAt: Date | null;
+
+  /** where the answer goes by mail; null where whoever asked left no address */
+  @Field(() => String, { nullable: true })
+  email: string | null;
+
+  /** of the mail with the answer; null where none went */
+  @Field(() => String, { nullable: true })
+  mailState: string | null;
 }
 
 export function showQuestion(row: ClientQuestionRow): ClientQuestion {
-  const { organizationId: _, askedBy: __, answeredBy: ___, ...shown } = row;
+  const { id, clientId, propertyId, reportId, question, askedAt, answer, answeredAt, dismissedAt, email, mailState } = row;
+  const shown = { id, clientId, propertyId, reportId, question, askedAt, answer, answeredAt, dismissedAt, email, mailState };
   return Object.assign(new ClientQuestion(), shown);
 }

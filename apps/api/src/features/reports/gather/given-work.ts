@@ -13,8 +13,9 @@ export function givenWork(order: Order, timeZone: string, photos: readonly Given
   return { id, kind, state, what, doneOn: doneAt && dayIn(timeZone, doneAt), doneNote, cost: costOf(order), photos };
 }
 
-/** Labour and parts; null where neither is known. */
+/** Labour and parts; null where neither is known, or hours have no rate. */
 function costOf({ labourHours, labourRate, parts }: Order): number | null {
+  if (labourHours !== null && labourRate === null) return null;
   const labour = labourHours === null || labourRate === null ? null : labourHours * labourRate;
   if (labour === null && parts.length === 0) return null;
   return (labour ?? 0) + parts.reduce((sum, { count, price }) => sum + count * price, 0);

@@ -3,6 +3,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { Allow } from '../../../platform/identity/allow.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
+import { approvedVersionOfReport } from './approved-version.loader.js';
 import { OpenEdition } from './open-edition.service.js';
 import { ReportContent, showContent } from './report-content.type.js';
 import { waterReports } from './water-report.repository.js';
@@ -18,6 +19,12 @@ export class ReportContentResolver {
   async one(@Tx() tx: OrganizationTransaction, @Args('id', { type: () => ID }) id: string): Promise<WaterReport | null> {
     const row = await waterReports.one(tx, id);
     return row && showWaterReport(row);
+  }
+
+  /** the version of the data with which it was approved; null for a draft */
+  @ResolveField(() => String, { nullable: true })
+  approvedVersion(@Tx() tx: OrganizationTransaction, @Parent() { id }: WaterReport): Promise<string | null> {
+    return approvedVersionOfReport.of(tx).load(id);
   }
 
   /** a draft from what is on record now; what was approved or sent as it was made then */

@@ -39,6 +39,17 @@ export const waterReports = {
     return tx.of(ReportEditionRow).findOneBy({ organizationId: tx.organizationId, reportId });
   },
 
+  /** The data versions with which some reports were approved; a draft's former approval counts no more. */
+  async approvedVersions(tx: OrganizationTransaction, reportIds: readonly string[]): Promise<Map<string, string>> {
+    const rows = await tx.query<{ id: string; version: string }>(
+      `select water_report.id, report_edition.data_version as version from report_edition
+         join water_report on water_report.organization_id = report_edition.organization_id and water_report.id = report_edition.report_id
+        where report_edition.organization_id = $1 and report_id = any($2::uuid[]) and water_report.state <> 'draft'`,
+      [tx.organizationId, reportIds],
+    );
+    return new Map(rows.map(({ id, version }) => [id, version]));
+  },
+
   /** Keeps what was made of a report in place of what was made before. */
   async keepEdition(tx: OrganizationTransaction, edition: Omit<ReportEditionRow, 'organizationId' | 'id' | 'madeAt'>): Promise<void> {
     await tx.of(ReportEditionRow).delete({ organizationId: tx.organizationId, reportId: edition.reportId });

@@ -39,18 +39,13 @@ interface Addressed {
 /** The mail of a report: its sentences as text and as HTML, its PDF attached. The same mail has the same Message-ID whenever it is tried. */
 export function reportMessage(model: ReportModel, pdf: Buffer, { mailId, to, from, stopUrl }: Addressed): ReportMessage {
   const words = WORDS[model.language];
-  const domain =
-    from
-      .split('@')
-      .at(-1)
-      ?.replace(/[<>\s]/g, '') || 'localhost';
   const paragraphs = [model.verdict, ...told(model), words.attached];
   const stop = stopUrl
     ? { text: `\n\n${words.stop}: ${stopUrl}`, html: `<p><a href="${inMarkup(stopUrl)}">${words.stop}</a></p>` }
     : { text: '', html: '' };
   const by = [model.brand.name, model.brand.contact].filter((line) => line !== null);
   return {
-    messageId: `<${mailId}@${domain}>`,
+    messageId: `<${mailId}@${domainOf(from)}>`,
     from: { name: model.brand.name, address: from },
     to,
     replyTo: addressIn(model.brand.contact),
@@ -62,9 +57,17 @@ export function reportMessage(model: ReportModel, pdf: Buffer, { mailId, to, fro
   };
 }
 
+/** What stands behind the @ of the sender. */
+export const domainOf = (from: string): string =>
+  from
+    .split('@')
+    .at(-1)
+    ?.replace(/[<>\s]/g, '') || 'localhost';
+
 const ADDRESS = /[^\s<>,;:"()]+@[^\s<>,;:"()]+\.[^\s<>,;:"().]+/;
 
-const addressIn = (contact: string | null): string | null => (contact === null ? null : (ADDRESS.exec(contact)?.[0] ?? null));
+/** The first address of mail that a contact names. */
+export const addressIn = (contact: string | null): string | null => (contact === null ? null : (ADDRESS.exec(contact)?.[0] ?? null));
 
 /** A subject is one line: nothing in a name can become a header of its own. */
-const oneLine = (text: string): string => text.replace(/[\r\n\u2028\u2029]+/g, ' ').slice(0, 200);
+export const oneLine = (text: string): string => text.replace(/[\r\n\u2028\u2029]+/g, ' ').slice(0, 200);

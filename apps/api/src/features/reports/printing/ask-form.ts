@@ -4,26 +4,58 @@ import { inMarkup as text } from './in-markup.js';
 const WORDS = {
   en: {
     title: 'Ask us',
-    label: 'Your question about this report. Say who you are, so that we can answer.',
+    label: 'Your question about this report. Say who you are.',
+    email: 'Your e-mail address, if the answer should come by mail too',
+    where: 'Question and answer are shown here, to whoever has this link.',
+    before: 'Asked by this link',
+    waits: 'Not answered yet.',
     send: 'Send the question',
     asked: 'Your question has reached the office.',
     back: 'Back to the report',
   },
   es: {
     title: 'Pregúntenos',
-    label: 'Su pregunta sobre este informe. Diga quién es, para que podamos responderle.',
+    label: 'Su pregunta sobre este informe. Diga quién es.',
+    email: 'Su correo electrónico, si quiere la respuesta también por correo',
+    where: 'La pregunta y la respuesta se muestran aquí, a quien tenga este enlace.',
+    before: 'Preguntado por este enlace',
+    waits: 'Todavía sin respuesta.',
     send: 'Enviar la pregunta',
     asked: 'Su pregunta llegó a la oficina.',
     back: 'Volver al informe',
   },
 } as const;
 
-type Language = ReportModel['language'];
+export type Language = ReportModel['language'];
 
-/** The form by which whoever has the link asks the office. */
-export function askForm(language: Language, action: string): string {
-  const { title, label, send } = WORDS[language];
-  return `<section class="ask"><h2>${text(title)}</h2><form method="post" action="${text(action)}"><label for="question">${text(label)}</label><textarea id="question" name="question" rows="4" maxlength="4000" required></textarea><button>${text(send)}</button></form></section>`;
+/** What was asked by a link, and the office's answer. */
+export interface AskedBefore {
+  readonly question: string;
+  readonly askedOn: string;
+  readonly answer: string | null;
+  readonly answeredOn: string | null;
+}
+
+function askedBefore(language: Language, asked: readonly AskedBefore[]): string {
+  if (asked.length === 0) return '';
+  const { before, waits } = WORDS[language];
+  const answerOf = ({ answer, answeredOn }: AskedBefore): string =>
+    answer === null
+      ? `<dd class="soft">${text(waits)}</dd>`
+      : `<dd>${text(answer)} <span class="soft">${text(answeredOn ?? '')}</span></dd>`;
+  const lines = asked.map((each) => `<dt>${text(each.question)} <span class="soft">${text(each.askedOn)}</span></dt>${answerOf(each)}`);
+  return `<h2>${text(before)}</h2><dl>${lines.join('')}</dl>`;
+}
+
+/** What was asked by the link, and the form by which whoever has it asks the office. */
+export function askForm(language: Language, action: string, asked: readonly AskedBefore[]): string {
+  const { title, label, email, where, send } = WORDS[language];
+  return [
+    `<section class="ask">${askedBefore(language, asked)}<h2>${text(title)}</h2><form method="post" action="${text(action)}">`,
+    `<label for="question">${text(label)}</label><textarea id="question" name="question" rows="4" maxlength="4000" required></textarea>`,
+    `<label for="email">${text(email)}</label><input id="email" name="email" type="email" maxlength="254" autocomplete="email">`,
+    `<p class="soft">${text(where)}</p><button>${text(send)}</button></form></section>`,
+  ].join('');
 }
 
 /** Said when the question is kept. */

@@ -9,7 +9,7 @@ import type {
   ReportTable,
   YearOfGauges,
 } from '@rillbook/showing/report/report-model.js';
-import { askForm } from './ask-form.js';
+import { type AskedBefore, askForm } from './ask-form.js';
 import { inMarkup as text } from './in-markup.js';
 
 /** What the page offers beside the report. */
@@ -17,6 +17,8 @@ export interface PageLinks {
   readonly style: string;
   /** where a question goes */
   readonly ask: string;
+  /** what was asked by the same link */
+  readonly asked: readonly AskedBefore[];
   readonly files: readonly { readonly href: string; readonly name: string }[];
 }
 
@@ -95,7 +97,7 @@ const rule = (colour: string | null): string =>
   `<svg class="rule" height="3" aria-hidden="true"><rect width="100%" height="3" fill="${text(colour ?? '#0b5c7a')}"/></svg>`;
 
 /** The report as a page of its own, made from the same model as its PDF. */
-export function reportHtml(model: ReportModel, { style, files, ask }: PageLinks): string {
+export function reportHtml(model: ReportModel, { style, files, ask, asked }: PageLinks): string {
   const isOnly = model.pages.length === 1;
   const { brand } = model;
   const links = files.map(({ href, name }) => `<a href="${text(href)}">${text(name)}</a>`).join(' ');
@@ -108,7 +110,7 @@ export function reportHtml(model: ReportModel, { style, files, ask }: PageLinks)
     model.all ? allOf(model, model.all) : noteOf(model.note),
     model.pages.map((each) => page(each, isOnly)).join(''),
     methodOf(model.method, 2),
-    askForm(model.language, ask),
+    askForm(model.language, ask, asked),
     `<footer class="soft">${text(model.footer)}</footer></main></body></html>`,
   ].join('\n');
 }

@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { type JobRun, Jobs } from '../../../platform/jobs/jobs.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
+import { clientOfId } from '../../portfolio/clients/client.loader.js';
 import { waterReports } from '../kept/water-report.repository.js';
 import { ApproveReport } from './approve-report.service.js';
 
@@ -37,20 +38,33 @@ export class DraftReportsJob implements OnModuleInit {
   private async approveAll(run: JobRun): Promise<string> {
     const ids = run.payload['reportIds'] as readonly string[];
     const failed: string[] = [];
+    const reasons: string[] = [];
+    const versions: string[] = [];
     for (const [at, id] of ids.entries()) {
       await run
         .within(async (tx) => {
           const report = await waterReports.one(tx, id);
           if (report?.state !== 'draft') return;
           const approved = await this.approve.run(tx, id, report.version, null);
-          if (approved instanceof VersionConflict) failed.push(id);
+          if (approved instanceof VersionConflict) failed.push(await clientNameOf(tx, id));
+          else versions.push((await waterReports.approvedVersions(tx, [id])).get(id) ?? '');
         })
         // One report that cannot be made must not keep the others back; it stays a draft and is named.
-        .catch((problem: Error) => failed.push(`${id}: ${problem.message}`));
+        .catch(async (problem: Error) => {
+          failed.push(await run.within((tx) => clientNameOf(tx, id)));
+          reasons.push(problem.message);
+        });
       await run.progress(at + 1, ids.length);
     }
-    return failed.length ? `${ids.length - failed.length} approved; not approved: ${failed.join('; ')}` : `${ids.length} approved`;
+    const said = `${versions.length} of ${ids.length} approved${versions.length ? `, of data versions ${versions.join(', ')}` : ''}`;
+    return [said, ...(failed.length ? [`not approved: ${failed.join(', ')}`] : []), ...reasons].join('; ');
   }
+}
+
+/** Whose report it is: what could not be approved is named by its client. */
+async function clientNameOf(tx: OrganizationTransaction, reportId: string): Promise<string> {
+  const report = await waterReports.one(tx, reportId);
+  return (report && (await clientOfId.of(tx).load(report.clientId))?.name) ?? reportId;
 }
 
 async function clientsWithProperties(tx: OrganizationTransaction): Promise<string[]> {

@@ -12,8 +12,8 @@ const WORDS = {
   ],
   tooMany: ['Too many tries. Try again in some minutes.', 'Demasiados intentos. Intente otra vez en unos minutos.'],
   refused: [
-    'Nothing was sent: the question is empty or too long. Go back and write it again.',
-    'No se envió nada: la pregunta está vacía o es demasiado larga. Regrese y escríbala otra vez.',
+    'Nothing was sent: the question is empty or too long, or the e-mail address is none. Go back and write it again.',
+    'No se envió nada: la pregunta está vacía o es demasiado larga, o el correo electrónico no es válido. Regrese y escríbalo otra vez.',
   ],
   failed: ['Something went wrong. Nothing was changed: try again later.', 'Algo salió mal. No se cambió nada: intente más tarde.'],
 } as const;

@@ -8,6 +8,15 @@ import { ShareVisitRow } from './share-visit.entity.js';
 
 const MOST_LETTERS = 200;
 
+/** How often a link's page was opened, and one of its files taken: a download is not a visit. */
+export interface LinkUse {
+  readonly visits: number;
+  readonly downloads: number;
+}
+
+/** Of a link that nobody has used. */
+export const UNUSED: LinkUse = { visits: 0, downloads: 0 };
+
 /** All SQL of links that show a report, and of links that stop its mails. */
 export const shareLinks = {
   ofReports(tx: OrganizationTransaction, reportIds: readonly string[]): Promise<ShareLinkRow[]> {
@@ -20,13 +29,14 @@ export const shareLinks = {
     return isUuid(id) ? tx.of(ShareLinkRow).findOneBy({ organizationId: tx.organizationId, id }) : null;
   },
 
-  /** How often some links were opened. */
-  async visits(tx: OrganizationTransaction, ids: readonly string[]): Promise<Map<string, number>> {
-    const rows = await tx.query<{ id: string; count: number }>(
-      'select share_link_id as id, count(*)::int as count from share_visit where organization_id = $1 and share_link_id = any($2::uuid[]) group by 1',
+  /** How often the pages of some links were opened, and their files taken. */
+  async use(tx: OrganizationTransaction, ids: readonly string[]): Promise<Map<string, LinkUse>> {
+    const rows = await tx.query<LinkUse & { id: string }>(
+      `select share_link_id as id, count(*) filter (where file = 'page')::int as visits, count(*) filter (where file like 'report.%')::int as downloads
+         from share_visit where organization_id = $1 and share_link_id = any($2::uuid[]) group by 1`,
       [tx.organizationId, ids],
     );
-    return new Map(rows.map(({ id, count }) => [id, count]));
+    return new Map(rows.map(({ id, visits, downloads }) => [id, { visits, downloads }]));
   },
 
   async add(tx: OrganizationTransaction, link: Pick<ShareLinkRow, 'reportId' | 'tokenHash' | 'expiresAt'>): Promise<ShareLinkRow> {

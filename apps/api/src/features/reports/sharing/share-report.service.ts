@@ -4,7 +4,7 @@ import { platformProblems } from '../../../platform/problems/platform.problems.j
 import { newSecret } from '../secret-link.js';
 import { waterReports } from '../kept/water-report.repository.js';
 import { reportsProblems } from '../reports.problems.js';
-import { shareLinks } from './share-link.repository.js';
+import { shareLinks, UNUSED } from './share-link.repository.js';
 import { type ShareLink, showLink } from './share-link.type.js';
 
 const DAY_MS = 86_400_000;
@@ -21,6 +21,6 @@ export class ShareReport {
     if (report.state === 'draft') throw reportsProblems.notApproved({ reportId });
     const { link, hash } = newSecret(tx.organizationId);
     const row = await shareLinks.add(tx, { reportId, tokenHash: hash, expiresAt: new Date(Date.now() + days * DAY_MS) });
-    return showLink(row, 0, `/api/shared/${link}`);
+    return showLink(row, UNUSED, `/api/shared/${link}`);
   }
 }

@@ -6,7 +6,7 @@ import { Tx } from '../../../platform/identity/tx.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { WaterReport } from '../kept/water-report.type.js';
 import { linksOfReport } from './links-of-report.loader.js';
-import { shareLinks } from './share-link.repository.js';
+import { shareLinks, UNUSED } from './share-link.repository.js';
 import { ShareLink, showLink } from './share-link.type.js';
 import { ShareReport } from './share-report.service.js';
 
@@ -36,7 +36,7 @@ export class SharingResolver {
   async revokeShareLink(@Tx() tx: OrganizationTransaction, @Args('id', { type: () => ID }) id: string): Promise<ShareLink> {
     if (!(await shareLinks.one(tx, id))) throw platformProblems.notFound({ thing: 'link', id });
     await shareLinks.revoke(tx, id);
-    const visits = await shareLinks.visits(tx, [id]);
-    return showLink((await shareLinks.one(tx, id))!, visits.get(id) ?? 0);
+    const use = await shareLinks.use(tx, [id]);
+    return showLink((await shareLinks.one(tx, id))!, use.get(id) ?? UNUSED);
   }
 }

@@ -59,11 +59,12 @@ function Going({ job: { kind, done, total } }: { readonly job: Job }) {
 function Over({ job: { kind, state, total, says } }: { readonly job: Job }) {
   const intl = useIntl();
   const what = intl.formatMessage({ id: `reports.job.${kind}` });
-  const isTold = says && (state === 'failed' || says.includes('not approved'));
+  const [, notApproved] = /not approved: ([^;]*)/.exec(says ?? '') ?? [];
   return (
     <p className="soft" role="status">
       <FormattedMessage id={state === 'failed' ? 'reports.job.failed' : 'reports.job.over'} values={{ what, count: total }} />
-      {isTold ? ` ${says}` : null}
+      {state === 'failed' && says ? ` ${says}` : null}
+      {notApproved ? <> {intl.formatMessage({ id: 'reports.job.notApproved' }, { names: notApproved })}</> : null}
     </p>
   );
 }

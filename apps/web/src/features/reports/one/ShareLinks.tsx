@@ -19,6 +19,7 @@ export const sharedReport = graphql(`
       expiresAt
       revokedAt
       visits
+      downloads
     }
   }
 `);
@@ -70,7 +71,7 @@ export function ShareLinks({ report: masked }: { readonly report: FragmentType<S
             <li key={link.id}>
               <FormattedMessage
                 id="reports.link"
-                values={{ made: moment(link.createdAt), ends: moment(link.expiresAt), visits: link.visits }}
+                values={{ made: moment(link.createdAt), ends: moment(link.expiresAt), visits: link.visits, downloads: link.downloads }}
               />{' '}
               {link.revokedAt ? (
                 <span className="soft">

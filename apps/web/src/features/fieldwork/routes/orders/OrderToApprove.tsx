@@ -1,4 +1,5 @@
 import type { FragmentType } from '@apollo/client';
+import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Link } from 'react-router';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
@@ -11,6 +12,7 @@ import { ErrorState } from '../../../../ui/states/States.js';
 import { Button } from '../../../../ui/forms/Button.js';
 import { Num } from '../../../../ui/tables/Table.js';
 import { useOrderWords } from '../../use-order-words.js';
+import { PriceDialog } from './PriceDialog.js';
 import { useOrderOutcome } from './use-order-outcome.js';
 
 export const orderToApprove = graphql(`
@@ -21,6 +23,8 @@ export const orderToApprove = graphql(`
     what
     cost
     notToExceed
+    isOffer
+    ...OrderToPrice
     property {
       id
       name
@@ -60,12 +64,16 @@ interface Props {
   readonly mayApprove: boolean;
 }
 
-/** One order with what it costs and what may be spent; approved, it can be given out. */
+/** One order with what it costs and what may be spent: first its price is named, then the client agrees to it; approved, it can be given out. */
 export function OrderToApprove({ order: masked, mayApprove }: Props) {
   const intl = useIntl();
   const { money } = useFormats();
   const orderWords = useOrderWords();
-  const { id, version, kind, what, cost, notToExceed, property } = useMasked(orderToApprove, masked);
+  const order = useMasked(orderToApprove, masked);
+  const { id, version, kind, what, cost, notToExceed, isOffer, property } = order;
+  const [isPricing, setPricing] = useState(false);
+  const isPriced = typeof cost === 'number';
+  const named = { what: orderWords({ kind, what }), name: property.name };
   const approve = useDeed(approveDocument, { refetch: ['Routes'] });
   const { refusal, settle } = useOrderOutcome(intl.formatMessage({ id: 'routes.approved' }, { name: property.name }));
   const press = async (): Promise<void> => {
@@ -86,19 +94,48 @@ export function OrderToApprove({ order: masked, mayApprove }: Props) {
       <td>
         <Link to={paths.property(property.id)}>{property.name}</Link> <span className="soft xs">{property.client.name}</span>
       </td>
-      <Num>{typeof cost === 'number' ? money(cost) : <FormattedMessage id="routes.offerWanted" />}</Num>
+      <Num>{isPriced ? money(cost) : <FormattedMessage id="routes.offerWanted" />}</Num>
       <Num>{money(notToExceed)}</Num>
       <td className="num">
         {mayApprove && (
-          <Button
+          <Acts
+            isPriced={isPriced}
+            isOffer={isOffer}
+            named={named}
             isBusy={approve.isBusy}
-            aria-label={intl.formatMessage({ id: 'routes.approveOf' }, { what: orderWords({ kind, what }), name: property.name })}
-            onClick={() => void press()}
-          >
-            <FormattedMessage id="routes.approve" />
-          </Button>
+            onPrice={() => setPricing(true)}
+            onYes={press}
+          />
         )}
+        <PriceDialog order={isPricing ? order : null} what={named.what} onClose={() => setPricing(false)} />
       </td>
     </tr>
+  );
+}
+
+interface ActsProps {
+  readonly isPriced: boolean;
+  readonly isOffer: boolean;
+  readonly named: { readonly what: string; readonly name: string };
+  readonly isBusy: boolean;
+  readonly onPrice: () => void;
+  readonly onYes: () => Promise<void>;
+}
+
+/** What has no price gets one first; nobody approves it before. */
+function Acts({ isPriced, isOffer, named, isBusy, onPrice, onYes }: ActsProps) {
+  const intl = useIntl();
+  const yes = isOffer ? 'routes.clientYes' : 'routes.approve';
+  return (
+    <span className="row-acts">
+      {isPriced && (
+        <Button isBusy={isBusy} aria-label={intl.formatMessage({ id: `${yes}Of` }, named)} onClick={() => void onYes()}>
+          <FormattedMessage id={yes} />
+        </Button>
+      )}
+      <Button kind={isPriced ? 'plain' : 'main'} aria-label={intl.formatMessage({ id: 'routes.price.of' }, named)} onClick={onPrice}>
+        <FormattedMessage id={isPriced ? 'routes.price.change' : 'routes.price'} />
+      </Button>
+    </span>
   );
 }

@@ -25,6 +25,11 @@ export function useOrderOutcome(done: string): Outcome {
   const settle = (answer: OrderAnswer): boolean => {
     switch (answer.__typename) {
       case 'WorkOrder':
+        // Whose price the client has not agreed to stays where it is.
+        if (answer.state === 'waiting for approval') {
+          setRefusal(intl.formatMessage({ id: 'routes.stillWaits' }));
+          return false;
+        }
         setRefusal(null);
         toast({ words: done });
         return true;

@@ -24,6 +24,7 @@ export const water = {
   'yourWater.file.xlsx': 'Its figures (XLSX)',
   'yourWater.file.csv': 'Its figures (CSV)',
   'yourWater.questions': '{count, plural, =0 {Ask the office} one {Your question} other {Your # questions}}',
+  'yourWater.closed': 'The office has closed this question without an answer. Ask again if you still want to know.',
   'yourWater.notAnswered': 'The office has it; no answer yet.',
   'yourWater.about': 'About',
   'yourWater.aboutAll': 'your water in general',

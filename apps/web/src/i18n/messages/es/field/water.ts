@@ -27,6 +27,7 @@ export const water: Record<keyof typeof english, string> = {
   'yourWater.file.xlsx': 'Sus cifras (XLSX)',
   'yourWater.file.csv': 'Sus cifras (CSV)',
   'yourWater.questions': '{count, plural, =0 {Pregunte a la oficina} one {Su pregunta} other {Sus # preguntas}}',
+  'yourWater.closed': 'La oficina cerró esta pregunta sin respuesta. Pregunte otra vez si todavía quiere saberlo.',
   'yourWater.notAnswered': 'La oficina la tiene; todavía no hay respuesta.',
   'yourWater.about': 'Sobre',
   'yourWater.aboutAll': 'su agua en general',

@@ -45,11 +45,28 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.changedMeanwhile': 'Alguien lo cambió mientras tanto. Cargue la página otra vez.',
   'reports.share': 'Hacer un enlace para mostrarlo',
   'reports.shareMade': 'Cópielo ahora, solo se dice una vez:',
-  'reports.link': 'Enlace de {made}, hasta {ends}: abierto {visits, plural, =0 {nunca} one {una vez} other {# veces}}.',
+  'reports.link':
+    'Enlace de {made}, hasta {ends}: abierto {visits, plural, =0 {nunca} one {una vez} other {# veces}}{downloads, plural, =0 {} one {, un archivo bajado} other {, # archivos bajados}}.',
   'reports.linkRevoked': 'retirado',
   'reports.revoke': 'Retirarlo',
-  'reports.questions': '{count, plural, one {Una pregunta de un cliente} other {# preguntas de clientes}}',
+  'reports.questions':
+    '{count, plural, =0 {No espera ninguna pregunta de clientes} one {Una pregunta de un cliente} other {# preguntas de clientes}}',
   'reports.answer': 'Su respuesta',
+  'reports.questions.settled': '{count, plural, one {Una respondida o archivada} other {# respondidas o archivadas}}',
+  'reports.answer.byMail': 'Va a {email}, y se muestra donde se preguntó.',
+  'reports.answer.shown': 'No se dejó dirección: se muestra donde se preguntó.',
+  'reports.dismiss': 'No necesita respuesta',
+  'reports.dismissed': 'Archivada sin respuesta.',
+  'reports.dismiss.back': 'Recuperarla',
+  'reports.answerMail.queued': 'El correo a {email} espera.',
+  'reports.answerMail.sending': 'El correo a {email} se está enviando.',
+  'reports.answerMail.sent': 'Enviada a {email}.',
+  'reports.answerMail.refused': 'El correo a {email} fue rechazado.',
+  'reports.answerMail.unknown': 'No se sabe si el correo a {email} llegó.',
+  'reports.mailing.noLinks':
+    'Los correos no llevan el enlace con el que un destinatario dice que no quiere más: este servidor no sabe su propia dirección. Quien lo administra pone PUBLIC_URL.',
+  'reports.mailing.outbox':
+    'No hay servidor de correo: los correos se escriben en la carpeta de salida, sin enlaces, pues tampoco está puesta PUBLIC_URL. Quien administra este servidor pone las dos.',
   'reports.giveAnswer': 'Responder',
   'reports.draft.one': 'Preparar un solo informe',
   'reports.draft.make': 'Prepararlo',
@@ -76,6 +93,7 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.job.approve reports': 'Aprobación',
   'reports.job.send report': 'Envío',
   'reports.job.over': '{what}: listo{count, plural, =0 {} other {, # en total}}.',
+  'reports.job.notApproved': 'Sin aprobar, siguen como borradores: {names}. Abra uno para ver por qué.',
   'reports.job.failed': '{what}: se interrumpió.',
   'reports.mail.again': '{count, plural, one {un intento} other {# intentos}}, otra vez {when}',
   'reports.answer.no-answer':

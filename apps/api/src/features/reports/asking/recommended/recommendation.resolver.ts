@@ -1,8 +1,8 @@
-import { Args, ID, Mutation, Query, Resolver } from '@nestjs/graphql';
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { Allow } from '../../../platform/identity/allow.js';
-import { Permission } from '../../../platform/identity/permission.js';
-import { Tx } from '../../../platform/identity/tx.js';
+import { Args, ID, Int, Mutation, Query, Resolver } from '@nestjs/graphql';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+import { Allow } from '../../../../platform/identity/allow.js';
+import { Permission } from '../../../../platform/identity/permission.js';
+import { Tx } from '../../../../platform/identity/tx.js';
 import { ApproveRecommended } from './approve-recommended.service.js';
 import { recommendations } from './recommendation.repository.js';
 import { Recommendation, showRecommendation } from './recommendation.type.js';
@@ -20,10 +20,14 @@ export class RecommendationResolver {
     return clientId === null ? [] : (await recommendations.ofClient(tx, clientId)).map(showRecommendation);
   }
 
-  /** the client says yes; gives what is left to decide */
+  /** the client says yes to what they looked at, which version tells; gives what is left to decide */
   @Allow(Permission.ReadReports)
   @Mutation(() => [Recommendation])
-  async approveRecommended(@Tx() tx: OrganizationTransaction, @Args('id', { type: () => ID }) id: string): Promise<Recommendation[]> {
-    return (await this.approve.run(tx, id)).map(showRecommendation);
+  async approveRecommended(
+    @Tx() tx: OrganizationTransaction,
+    @Args('id', { type: () => ID }) id: string,
+    @Args('version', { type: () => Int, nullable: true }) version: number | null | undefined,
+  ): Promise<Recommendation[]> {
+    return (await this.approve.run(tx, id, version ?? null)).map(showRecommendation);
   }
 }

@@ -1,4 +1,4 @@
-import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 
 /** Something that a client may say yes to. */
 export interface RecommendationLine {
@@ -15,7 +15,8 @@ export interface RecommendationLine {
   readonly money: number | null;
 }
 
-const COST = `case when labour_hours is not null and labour_rate is not null then labour_hours * labour_rate + parts.cost when parts.cost > 0 then parts.cost end`;
+/** As everywhere: hours without a rate are no price. */
+const COST = `case when labour_hours is not null then labour_hours * labour_rate + parts.cost when jsonb_array_length(work_order.parts) > 0 then parts.cost end`;
 
 /** All SQL of what is recommended to a client. */
 export const recommendations = {

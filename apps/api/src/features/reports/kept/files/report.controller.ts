@@ -1,11 +1,11 @@
 import { Controller, Get, Param, Res } from '@nestjs/common';
 import type { Response } from 'express';
-import { Allow } from '../../../platform/identity/allow.js';
-import { Permission } from '../../../platform/identity/permission.js';
-import type { RequestScope } from '../../../platform/identity/request-scope.js';
-import { Scope } from '../../../platform/identity/tx.js';
+import { Allow } from '../../../../platform/identity/allow.js';
+import { Permission } from '../../../../platform/identity/permission.js';
+import type { RequestScope } from '../../../../platform/identity/request-scope.js';
+import { Scope } from '../../../../platform/identity/tx.js';
 import { answerReport } from './answer-report.js';
-import { OpenEdition } from './open-edition.service.js';
+import { OpenEdition } from '../open-edition.service.js';
 
 /** A report as files: what the preview shows is what is sent. */
 @Controller('api/reports')

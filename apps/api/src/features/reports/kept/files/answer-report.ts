@@ -1,8 +1,8 @@
 import type { Response } from 'express';
-import { platformProblems } from '../../../platform/problems/platform.problems.js';
-import { reportCsv } from '../printing/report-csv.js';
-import { reportXlsx } from '../printing/report-xlsx.js';
-import type { OpenEdition, OpenReport } from './open-edition.service.js';
+import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { reportCsv } from '../../printing/report-csv.js';
+import { reportXlsx } from '../../printing/report-xlsx.js';
+import type { OpenEdition, OpenReport } from '../open-edition.service.js';
 
 interface Kind {
   readonly type: string;

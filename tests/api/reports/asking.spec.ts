@@ -1,0 +1,152 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { simpleParser } from 'mailparser';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { mailSettings, mailWarnings } from '../../../apps/api/src/features/reports/posting/mail-settings.js';
+import { insertRow } from '../../support/builders.js';
+import { type TestApp, startApp } from '../../support/test-app.js';
+import { type FieldDay, codeOf, fieldDay } from '../fieldwork/field-day.js';
+import { anAccountedProperty } from './accounted-property.js';
+
+let product: TestApp;
+let day: FieldDay;
+const outbox = mkdtempSync(path.join(tmpdir(), 'rillbook-answers-'));
+
+beforeAll(async () => {
+  process.env['DATA_DIR'] = outbox;
+  product = await startApp();
+  day = await fieldDay(product);
+});
+afterAll(async () => {
+  delete process.env['DATA_DIR'];
+  await product.close();
+  rmSync(outbox, { recursive: true, force: true });
+});
+
+/** An approved report of a client who reads Spanish, and a link to it. */
+async function aLink(): Promise<{ place: string; id: string; clientId: string; propertyId: string }> {
+  const columns = { organization_id: day.organizationId, name: `Familia ${Math.random()}`, language: 'es' };
+  const client = await insertRow(product.database, 'client', columns);
+  const { id: propertyId } = await anAccountedProperty(
+    product.database,
+    day.organizationId,
+    { client_id: client.id },
+    { months: 14, seed: 5 },
+  );
+  const made = await day.office.send(
+    'mutation($input: WaterReportInput!) { createWaterReport(input: $input) { ... on WaterReport { id version } } }',
+    { input: { clientId: client.id, fromOn: '2026-06-01', untilOn: '2026-06-30' } },
+  );
+  const { id, version } = made.data.createWaterReport;
+  await day.office.send('mutation($id: ID!, $version: Int!) { approveReport(id: $id, version: $version) { __typename } }', { id, version });
+  const link = await day.office.send('mutation($id: ID!) { shareReport(reportId: $id) { path } }', { id });
+  return { place: `${product.url}${link.data.shareReport.path}`, id, clientId: client.id, propertyId };
+}
+
+const mails = async () => {
+  const folder = path.join(outbox, 'rillbook-outbox', day.organizationId);
+  return Promise.all(readdirSync(folder).map((name) => simpleParser(readFileSync(path.join(folder, name)))));
+};
+const QUESTIONS = '{ clientQuestions { id question answer email mailState dismissedAt } }';
+const ANSWER = 'mutation($id: ID!, $answer: String!) { answerQuestion(id: $id, answer: $answer) { mailState } }';
+
+it('an answer goes by mail to the address that was left, in its language, once, and stands on the link where it was asked', async () => {
+  const { place } = await aLink();
+  const other = await aLink();
+  const ask = (fields: Record<string, string>) => fetch(`${place}/question`, { method: 'POST', body: new URLSearchParams(fields) });
+  expect((await ask({ question: '¿Cuándo?', email: 'no address' })).status).toBe(400);
+  expect((await ask({ question: '¿Cuándo vienen? <Ana>', email: ' ana@casa.example.test ' })).status).toBe(200);
+  const page = async (at: string) => (await fetch(at)).text();
+  expect(await page(place)).toContain('¿Cuándo vienen? &lt;Ana&gt;');
+  expect(await page(place)).toContain('Todavía sin respuesta.');
+  expect(await page(other.place)).not.toContain('¿Cuándo vienen?');
+  const [asked] = (await day.office.send(QUESTIONS)).data.clientQuestions;
+  expect(asked).toMatchObject({ email: 'ana@casa.example.test', mailState: null });
+  const given = { id: asked.id, answer: 'El viernes.' };
+  expect((await day.office.send(ANSWER, given)).data.answerQuestion).toEqual({ mailState: 'queued' });
+  await day.office.send(ANSWER, given);
+  await product.drain();
+  const sent = await mails();
+  expect(sent).toHaveLength(1);
+  expect((sent[0]!.to as { text: string }).text).toBe('ana@casa.example.test');
+  expect(sent[0]!.subject).toMatch(/^Su pregunta a /);
+  expect(sent[0]!.text).toMatch(/Usted preguntó:\s+¿Cuándo vienen\? <Ana>\s+Nuestra respuesta:\s+El viernes\./);
+  expect(sent[0]!.html).toContain('&lt;Ana&gt;');
+  expect((await day.office.send(QUESTIONS)).data.clientQuestions[0]).toMatchObject({ answer: 'El viernes.', mailState: 'sent' });
+  expect(await page(place)).toContain('El viernes.');
+});
+
+it('a member of the client is answered at their own address', async () => {
+  const { clientId } = await aLink();
+  const client = await product.somebody(day.organizationId, 'client', clientId);
+  const { data } = await client.send('mutation { askOffice(question: "Why so much?") { id } }');
+  await day.office.send(ANSWER, { id: data.askOffice.id, answer: 'A valve stuck.' });
+  await product.drain();
+  expect((await mails()).map((mail) => (mail.to as { text: string }).text)).toContain(client.email);
+});
+
+it('a question that needs no answer is put away, is not on its link any more, and comes back when it is taken back', async () => {
+  const { place } = await aLink();
+  await fetch(`${place}/question`, { method: 'POST', body: new URLSearchParams({ question: 'Buy my pumps!' }) });
+  const find = async () =>
+    (await day.office.send(QUESTIONS)).data.clientQuestions.find(({ question }: { question: string }) => question === 'Buy my pumps!');
+  const { id } = await find();
+  const DISMISS = 'mutation($id: ID!, $dismissed: Boolean!) { dismissQuestion(id: $id, dismissed: $dismissed) { dismissedAt answer } }';
+  expect((await day.office.send(DISMISS, { id, dismissed: true })).data.dismissQuestion).toEqual({
+    dismissedAt: expect.any(String),
+    answer: null,
+  });
+  expect(await (await fetch(place)).text()).not.toContain('Buy my pumps!');
+  expect(
+    codeOf(await (await product.somebody(day.organizationId, 'client', (await aLink()).clientId)).send(DISMISS, { id, dismissed: false })),
+  ).toBe('NOT_ALLOWED');
+  await day.office.send(DISMISS, { id, dismissed: false });
+  expect(await find()).toMatchObject({ dismissedAt: null });
+  expect(await (await fetch(place)).text()).toContain('Buy my pumps!');
+});
+
+it('an order that a client’s yes made speaks the office’s language', async () => {
+  await product.database.admin(`update organization set language = 'es' where id = $1`, [day.organizationId]);
+  const { clientId, propertyId } = await aLink();
+  const client = await product.somebody(day.organizationId, 'client', clientId);
+  const plants = await day.finding(propertyId, { kind: 'mixed water needs', says: { code: 'mixed water needs', details: {} } });
+  const { data } = await client.send('mutation($id: ID!) { approveRecommended(id: $id) { what } }', { id: plants.id });
+  await product.database.admin(`update organization set language = 'en' where id = $1`, [day.organizationId]);
+  expect(data.approveRecommended).toEqual([
+    { what: 'Líneas separadas para plantas con necesidades distintas. El cliente pide una oferta.' },
+  ]);
+});
+
+it('many approvals at once say with which data each was made; what fails is named by its client and stays a draft', async () => {
+  const made = [];
+  for (const seed of [1, 2]) {
+    const client = await insertRow(product.database, 'client', { organization_id: day.organizationId, name: `Client ${seed} of many` });
+    if (seed === 1) await anAccountedProperty(product.database, day.organizationId, { client_id: client.id }, { months: 3, seed });
+    const report = { organization_id: day.organizationId, client_id: client.id, from_on: '2026-06-01', until_on: '2026-06-30' };
+    made.push((await insertRow(product.database, 'water_report', report)).id);
+  }
+  const { data } = await day.office.send('mutation($ids: [ID!]!) { approveReports(ids: $ids) { id } }', { ids: made });
+  await product.drain();
+  const { waterReports } = (await day.office.send('{ waterReports { id state approvedVersion } }')).data;
+  const of = (id: string) => waterReports.find((report: { id: string }) => report.id === id);
+  expect(of(made[0]!)).toMatchObject({ state: 'approved', approvedVersion: expect.stringMatching(/^[0-9a-f]{12}$/) });
+  expect(of(made[1]!)).toMatchObject({ state: 'draft', approvedVersion: null });
+  const job = (await day.office.send('{ jobs { id says } }')).data.jobs.find(({ id }: { id: string }) => id === data.approveReports.id);
+  expect(job.says).toContain(`1 of 2 approved, of data versions ${of(made[0]!).approvedVersion}; not approved: Client 2 of many; `);
+});
+
+it('says at start and on the page that mails carry no links where the server does not know its address', async () => {
+  const server = { SMTP_URL: 'smtp://mail.example.test' };
+  expect(mailWarnings(server)[0]).toMatch(/^Mail leaves by SMTP_URL, but PUBLIC_URL is not set: .* Set PUBLIC_URL/);
+  expect(mailWarnings({ ...server, PUBLIC_URL: 'water.example.test' })[0]).toContain(
+    'PUBLIC_URL is "water.example.test", which is no address',
+  );
+  expect(mailSettings({ ...server, PUBLIC_URL: 'javascript:alert(1)' }).publicUrl).toBeNull();
+  expect(mailWarnings({ ...server, PUBLIC_URL: 'https://water.example.test/' })).toEqual([]);
+  expect(mailWarnings({})).toEqual([]);
+  expect((await day.office.send('{ reportMailing { hasServer hasLinks } }')).data.reportMailing).toEqual({
+    hasServer: false,
+    hasLinks: false,
+  });
+});
