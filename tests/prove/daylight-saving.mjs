@@ -124,7 +124,7 @@ function judgeAccount(zone, feed, days) {
   });
   const meter = { id: METER, installedOn: null, removedOn: null };
   const { intervals } = meteredIntervals({ id: METER, meters: [meter] }, { readings: [], bills: [], usageDays }, null);
-  const sums = meteredDays(intervals, firstDay, lastDay - firstDay + 2, () => 1, { share: 0, run: 0 }).days;
+  const sums = meteredDays(intervals, firstDay, lastDay - firstDay + 2, () => () => 1, { share: 0, run: 0 }).days;
   const found = sums.reduce((sum, { litres }) => sum + litres, 0);
   return {
     misses: Math.abs(

@@ -50,7 +50,7 @@ const REFUSED: [kind: string, field: string, value: unknown, expected: string][]
   ['Property', 'timeZone', 'America/Elderbrook', 'a time zone by its IANA name, such as America/Los_Angeles'],
   ['Property', 'timeZone', '-08:00', 'a time zone by its IANA name, such as America/Los_Angeles'],
   ['Property', 'allowanceFrom', 'habit', 'one of ordinance, contract'],
-  ['Property', 'allowanceEtaf', 2.5, 'above 0 and at most 2'],
+  ['Property', 'allowanceEtaf', 1.2, 'above 0 and at most 1'],
   ['Property', 'allowanceLitresPerMonth', [1, 2, 3], 'twelve numbers, January to December'],
   ['Property', 'allowanceLitresPerMonth', [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, -12], 'twelve numbers, each 0 to 10000000000 L'],
   ['Property', 'specialLandscapeAreaM2', -5, '0 to 100000000 m²'],

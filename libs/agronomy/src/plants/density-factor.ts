@@ -3,8 +3,8 @@ import { DomainError } from '@rillbook/units/domain-error.js';
 /** Density factor where none is stated: an ordinary full cover (Costello et al. 2000). */
 const ORDINARY_DENSITY = 1;
 
-/** Highest density factor that is believed; the guide's table ends at 1.3. */
-const HIGHEST_DENSITY = 1.5;
+/** Highest density factor that is believed; the guide's table ends at 1.3. [–] */
+export const HIGHEST_DENSITY = 1.5;
 
 /**
  * Density factor, kd: how much more or less leaf there is than in an ordinary full cover (Costello et al., landscape coefficient method).

@@ -41,8 +41,8 @@ const BY_PLANTS: Readonly<Record<Plants, Range>> = {
   mixed: { middle: 0.5, low: 0.3, high: 0.7 },
 };
 
-/** Highest plant factor that is believed: above it a number was likely meant as percent. */
-const HIGHEST_PLANT_FACTOR = 1.5;
+/** Highest plant factor that is believed: above it a number was likely meant as percent. [–] */
+export const HIGHEST_PLANT_FACTOR = 1.5;
 
 /** Standard deviation of a factor that somebody stated. An assumption. */
 const STATED_SD = 0.05;

@@ -23,8 +23,8 @@ const INCHES_BY_PLANTS: Readonly<Record<Plants, number>> = {
   mixed: 12,
 };
 
-/** Deepest root zone that is believed for irrigation. */
-const DEEPEST = 3000;
+/** Deepest root zone that is believed for irrigation. [mm] */
+export const DEEPEST_ROOTS = millimetres(3000);
 
 /**
  * Depth of the root zone of a zone's plants, Zr: as stated, else by kind of plant.
@@ -37,6 +37,6 @@ const DEEPEST = 3000;
  */
 export function rootDepth(stated: Quantity<'mm'> | null, plants: Plants | null): RootDepth {
   if (stated === null) return { rootDepth: millimetresFromInches(INCHES_BY_PLANTS[plants ?? 'mixed']), assumed: true };
-  if (!(stated > 0 && stated <= DEEPEST)) throw new DomainError('ROOT_DEPTH_OUT_OF_DOMAIN', { rootDepth: stated });
+  if (!(stated > 0 && stated <= DEEPEST_ROOTS)) throw new DomainError('ROOT_DEPTH_OUT_OF_DOMAIN', { rootDepth: stated });
   return { rootDepth: millimetres(stated), assumed: false };
 }

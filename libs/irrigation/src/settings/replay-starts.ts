@@ -103,16 +103,8 @@ export function visitStarts(input: StartsInput, timeline: readonly FactInForce[]
     const begin = Math.max(start.at, freeAt[lane] as number);
     const layOut = layOutOf(start, input.traits);
     visit({ program: start.program.name, begin, stop, layOut });
-    freeAt[lane] = Math.max(begin, lastEnd(layOut, begin, stop));
+    freeAt[lane] = Math.max(begin, Math.min(begin + layOut.end, stop));
   }
-}
-
-function lastEnd({ segments, end }: LayOut, begin: number, stop: number): number {
-  if (begin + end <= stop) return begin + end;
-  return segments.reduce(
-    (last, segment) => (begin + segment.begin < stop ? Math.max(last, Math.min(begin + segment.end, stop)) : last),
-    begin,
-  );
 }
 
 /**

@@ -1,5 +1,6 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
+import { weightBesideSteadyUse } from '../intervals/apportion-interval.js';
 import { type Contradiction, contradictions } from '../intervals/contradictions.js';
 import { type MeteredDay, type MeteredDays, meteredDays } from '../intervals/metered-days.js';
 import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
@@ -23,7 +24,8 @@ interface IndoorUse {
 }
 
 /**
- * Metered water of one meter: intervals apportioned to the month by ET weight, one source per instant, less the indoor share of a mixed meter.
+ * Metered water of one meter: intervals apportioned to the month, one source per instant, less the indoor share of a mixed
+ * meter: that share runs every day alike, the rest follows the weather.
  *
  * M = Σ share · volume − indoor · days; never clipped at zero
  *
@@ -39,15 +41,15 @@ export function meteredOfMeter(meter: AccountMeter, month: CoveredMonth, neededB
     if (!good) throw new DomainError('USAGE_INTERVAL_OUT_OF_DOMAIN', { meterId: meter.id, ...interval });
   }
   // Also of days outside the month: an interval that crosses its end is divided alike in both months.
-  const dayWeight = (day: number) => etoOfDay(month.weather, day);
+  const weightIn = weightBesideSteadyUse(indoorUse(meter)?.litresPerDay ?? 0, (day) => etoOfDay(month.weather, day));
   const touching = meter.intervals.filter((each) => each.toLocalDay > month.firstDay && each.fromLocalDay < month.firstDay + month.days);
-  const metered = meteredDays(touching, month.firstDay, month.days, dayWeight, defaultRelativeSd.apportioning);
+  const metered = meteredDays(touching, month.firstDay, month.days, weightIn, defaultRelativeSd.apportioning);
   const holeAt = metered.days.findIndex(({ coveredShare }) => coveredShare < 1);
   const reached = holeAt < 0 ? month.days : holeAt;
   return {
     figure: figureOf(meter, month, metered, holeAt < 0 ? null : neededByDay()),
     meteredThrough: reached === 0 ? null : dateOfDayNumber(month.firstDay + reached - 1),
-    contradictions: contradictions(touching, dayWeight),
+    contradictions: contradictions(touching, weightIn),
   };
 }
 

@@ -1,7 +1,32 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
+import type { UsageInterval } from './usage-interval.js';
 
 /** ET weight of a local day by day number; null where reference evapotranspiration is not known. */
 export type DayWeight = (dayNumber: number) => number | null;
+
+/** Weight of the days of an interval, which may differ from interval to interval. */
+export type IntervalWeight = (interval: Pick<UsageInterval, 'fromLocalDay' | 'toLocalDay' | 'litres'>) => DayWeight;
+
+/**
+ * Weights for a meter that also passes a steady use: that use counts every day alike, only what is beside it follows the weather; an interval
+ * that holds no more than the steady use is divided by days.
+ *
+ * @param steadyLitresPerDay - What runs every day alike, indoors; 0 where nothing does. [L/d]
+ * @param dayWeight - ET weight of a day. [mm]
+ * @returns The weight of a day, by interval. [L] where something is steady, else [mm]
+ */
+export function weightBesideSteadyUse(steadyLitresPerDay: number, dayWeight: DayWeight): IntervalWeight {
+  if (steadyLitresPerDay === 0) return () => dayWeight;
+  return ({ fromLocalDay: from, toLocalDay: to, litres }) => {
+    const rest = litres - steadyLitresPerDay * (to - from);
+    if (rest <= 0) return () => null;
+    const shareOf = sharesOfInterval([from, to], dayWeight);
+    return (day) => {
+      const [begin, end] = [Math.max(from, day), Math.min(to, day + 1)];
+      return steadyLitresPerDay + (rest * shareOf(begin, end)) / (end - begin);
+    };
+  };
+}
 
 /**
  * Share of an interval's volume that falls between two instants within it, by the days' ET weight, by day count where that is unknown.

@@ -1,4 +1,4 @@
-import { type DayWeight, shareOfInterval } from './apportion-interval.js';
+import { type IntervalWeight, shareOfInterval } from './apportion-interval.js';
 import { type CountedStretch, oneSourcePerInstant } from './one-source-per-instant.js';
 import type { IntervalSource, UsageInterval } from './usage-interval.js';
 
@@ -31,16 +31,16 @@ const SMALLEST_RELATIVE_SD = 0.01;
  * Contradictions between sources beyond resolution: an interval that better sources cover whole and that tells another volume.
  *
  * @param intervals - Usage intervals of one meter, of all sources, in any order. [L]
- * @param dayWeight - ET weight of a day, to divide intervals that cross an end. [mm]
+ * @param weightIn - Weight of a day, by interval, to divide those that cross an end. [mm]
  * @returns One for each interval that is contradicted, in order of time. [L]
  */
-export function contradictions(intervals: readonly UsageInterval[], dayWeight: DayWeight): readonly Contradiction[] {
+export function contradictions(intervals: readonly UsageInterval[], weightIn: IntervalWeight): readonly Contradiction[] {
   // One source has no other to contradict it.
   if (intervals.every(({ source }) => source === intervals[0]?.source)) return [];
   const found: Contradiction[] = [];
   for (const interval of intervals.filter(({ source }) => source !== 'usage')) {
     const better = oneSourcePerInstant(intervals.filter((other) => isBetter(other, interval) && overlaps(other, interval)));
-    const contradiction = contradicted(interval, better, dayWeight);
+    const contradiction = contradicted(interval, better, weightIn);
     if (contradiction) found.push(contradiction);
   }
   return found.sort((a, b) => a.fromLocalDay - b.fromLocalDay);
@@ -60,7 +60,7 @@ function cutVariance({ fromLocalDay, toLocalDay, litres }: UsageInterval, share:
   return (isOneDay ? 1 : SHARE_SD ** 2 * share * (1 - share)) * share * (1 - share) * litres ** 2;
 }
 
-function contradicted(interval: UsageInterval, better: readonly CountedStretch[], dayWeight: DayWeight): Contradiction | null {
+function contradicted(interval: UsageInterval, better: readonly CountedStretch[], weightIn: IntervalWeight): Contradiction | null {
   const { fromLocalDay, toLocalDay } = interval;
   const days = toLocalDay - fromLocalDay;
   let covered = 0;
@@ -71,7 +71,7 @@ function contradicted(interval: UsageInterval, better: readonly CountedStretch[]
     const to = Math.min(stretch.to, toLocalDay);
     if (to <= from) continue;
     const { interval: other } = stretch;
-    const share = shareOfInterval([other.fromLocalDay, other.toLocalDay], [from, to], dayWeight);
+    const share = shareOfInterval([other.fromLocalDay, other.toLocalDay], [from, to], weightIn(other));
     covered += to - from;
     litres += share * other.litres;
     variance += (share * other.sdLitres) ** 2 + cutVariance(other, share);

@@ -1,4 +1,4 @@
-import { type DayWeight, sharesOfInterval } from './apportion-interval.js';
+import { type IntervalWeight, sharesOfInterval } from './apportion-interval.js';
 import { oneSourcePerInstant } from './one-source-per-instant.js';
 import type { UsageInterval } from './usage-interval.js';
 
@@ -24,7 +24,7 @@ const ALMOST = 1e-6;
  * @param intervals - Usage intervals of one meter, of all sources, in any order. [L]
  * @param firstDay - First local day wanted, as a day number. [d]
  * @param days - Number of days wanted. [d]
- * @param dayWeight - ET weight of a day. [mm]
+ * @param weightIn - Weight of a day, by interval. [mm]
  * Where an interval is cut, two things are not known: how its water follows the weather (sd = share's · share · (1 − share) · volume) and on
  * which side of the cut the nearest run fell (sd = run's · the interval's mean day).
  *
@@ -37,7 +37,7 @@ export function meteredDays(
   intervals: readonly UsageInterval[],
   firstDay: number,
   days: number,
-  dayWeight: DayWeight,
+  weightIn: IntervalWeight,
   cutSd: { readonly share: number; readonly run: number },
 ): MeteredDays {
   const litres = new Array<number>(days).fill(0);
@@ -47,7 +47,7 @@ export function meteredDays(
     const begin = Math.max(counted, firstDay);
     const end = Math.min(to, firstDay + days);
     if (!(begin < end)) continue;
-    const shareOf = sharesOfInterval([interval.fromLocalDay, interval.toLocalDay], dayWeight);
+    const shareOf = sharesOfInterval([interval.fromLocalDay, interval.toLocalDay], weightIn(interval));
     for (let day = Math.floor(begin); day < end; day += 1) {
       const [from, until] = [Math.max(begin, day), Math.min(end, day + 1)];
       const share = shareOf(from, until);

@@ -52,7 +52,7 @@ function addEffects(inputs: UncertainInput[], effects: number[], weight: number,
   for (let each = 0; each < own.length; each += 1) {
     const input = own[each] as UncertainInput;
     const effect = weight * (term.effects[each] as number);
-    if (input.place >= standsAt.length) standsAt = new Int32Array(2 * (input.place + 1));
+    if (input.place >= standsAt.length) grow(input.place);
     const at = standsAt[input.place] as number;
     if (at < inputs.length && inputs[at] === input) {
       effects[at] = (effects[at] as number) + effect;
@@ -62,6 +62,12 @@ function addEffects(inputs: UncertainInput[], effects: number[], weight: number,
       effects.push(effect);
     }
   }
+}
+
+function grow(place: number): void {
+  const larger = new Int32Array(2 * (place + 1));
+  larger.set(standsAt);
+  standsAt = larger;
 }
 
 /**

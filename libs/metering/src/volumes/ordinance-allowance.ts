@@ -8,6 +8,9 @@ import { litresFromGallons } from '@rillbook/units/volume.js';
 /** Gallons of an inch of water on a square foot as the ordinance rounds it; part of its law, not of physics. */
 const GALLONS_PER_INCH_SQUARE_FOOT = 0.62;
 
+/** Highest adjustment factor that an ordinance can give: special landscape areas have 1. [–] */
+export const HIGHEST_ETAF = 1;
+
 /** An area that an ordinance limits. The special landscape area is part of the irrigated area. */
 export interface OrdinanceArea {
   readonly etaf: number;
@@ -29,7 +32,7 @@ export interface OrdinanceArea {
  */
 export function ordinanceAllowance(referenceEvapotranspiration: Quantity<'mm'>, area: OrdinanceArea): Quantity<'L'> {
   const { etaf, irrigatedAreaM2, specialLandscapeAreaM2 } = area;
-  const good = referenceEvapotranspiration >= 0 && etaf >= 0 && etaf <= 1 && specialLandscapeAreaM2 >= 0;
+  const good = referenceEvapotranspiration >= 0 && etaf >= 0 && etaf <= HIGHEST_ETAF && specialLandscapeAreaM2 >= 0;
   if (!(good && specialLandscapeAreaM2 <= irrigatedAreaM2)) {
     throw new DomainError('ORDINANCE_OUT_OF_DOMAIN', { referenceEvapotranspiration, etaf, irrigatedAreaM2, specialLandscapeAreaM2 });
   }

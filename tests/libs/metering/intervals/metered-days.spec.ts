@@ -1,4 +1,4 @@
-import { shareOfInterval } from '@rillbook/metering/intervals/apportion-interval.js';
+import { shareOfInterval, weightBesideSteadyUse } from '@rillbook/metering/intervals/apportion-interval.js';
 import { contradictions } from '@rillbook/metering/intervals/contradictions.js';
 import { meteredDays } from '@rillbook/metering/intervals/metered-days.js';
 import { oneSourcePerInstant } from '@rillbook/metering/intervals/one-source-per-instant.js';
@@ -18,17 +18,35 @@ const interval = (fromLocalDay: number, toLocalDay: number, litres: number, sour
   source,
 });
 const total = (intervals: readonly UsageInterval[], first: number, days: number, weight: (day: number) => number | null = unknown) =>
-  meteredDays(intervals, first, days, weight, CUT).days.reduce((sum, { litres }) => sum + litres, 0);
+  meteredDays(intervals, first, days, () => weight, CUT).days.reduce((sum, { litres }) => sum + litres, 0);
 
 describe('apportioning to days', () => {
   it('follows evapotranspiration where it is known, a day of unknown weight being the mean', () => {
     const weight = (day: number) => [2, 6, null, 4][day] ?? null;
-    const days = meteredDays([interval(0, 4, 160)], 0, 4, weight, CUT).days.map(({ litres }) => litres);
+    const days = meteredDays([interval(0, 4, 160)], 0, 4, () => weight, CUT).days.map(({ litres }) => litres);
     expect(days).toEqual([20, 60, 40, 40].map((litres) => expect.closeTo(litres, 9)));
   });
 
+  it('takes a steady use as the same every day: only what is beside it follows evapotranspiration', () => {
+    const weight = (day: number) => (day < 28 ? 1.5 : 3.5);
+    const twoMonths = (litres: number) => [interval(0, 59, litres)];
+    const halves = (litres: number, steady: number) =>
+      [[0, 28] as const, [28, 31] as const].map(([first, days]) =>
+        meteredDays(twoMonths(litres), first, days, weightBesideSteadyUse(steady, weight), CUT).days.reduce(
+          (sum, day) => sum + day.litres,
+          0,
+        ),
+      );
+    // All of it ran indoors, a thousand litres a day: nothing follows the weather, also where the bill is a little low.
+    expect(halves(59_000, 1000)).toEqual([expect.closeTo(28_000, 6), expect.closeTo(31_000, 6)]);
+    expect(halves(57_820, 1000)).toEqual([expect.closeTo(27_440, 6), expect.closeTo(30_380, 6)]);
+    // Beside it 15,050 L were watered: 28 days of 1.5 and 31 of 3.5 are 42 and 108.5 parts.
+    expect(halves(74_050, 1000)).toEqual([expect.closeTo(28_000 + 4200, 6), expect.closeTo(31_000 + 10_850, 6)]);
+    expect(halves(15_050, 0)).toEqual([expect.closeTo(4200, 6), expect.closeTo(10_850, 6)]);
+  });
+
   it('counts parts of days', () => {
-    const { days } = meteredDays([interval(0.5, 2.25, 175)], 0, 3, unknown, CUT);
+    const { days } = meteredDays([interval(0.5, 2.25, 175)], 0, 3, () => unknown, CUT);
     expect(days.map(({ litres }) => litres)).toEqual([50, 100, 25].map((litres) => expect.closeTo(litres, 9)));
     expect(days.map(({ coveredShare }) => coveredShare)).toEqual([0.5, 1, 0.25]);
   });
@@ -50,8 +68,8 @@ describe('apportioning to days', () => {
   });
 
   it('is surer of whole intervals than of divided ones', () => {
-    expect(meteredDays([interval(0, 30, 900)], 0, 30, unknown, CUT).apportioningVariance).toBeCloseTo(0, 9);
-    expect(Math.sqrt(meteredDays([interval(0, 30, 900)], 0, 15, unknown, CUT).apportioningVariance)).toBeCloseTo(
+    expect(meteredDays([interval(0, 30, 900)], 0, 30, () => unknown, CUT).apportioningVariance).toBeCloseTo(0, 9);
+    expect(Math.sqrt(meteredDays([interval(0, 30, 900)], 0, 15, () => unknown, CUT).apportioningVariance)).toBeCloseTo(
       Math.hypot(0.2 * 0.25 * 900, 1.25 * 30),
       6,
     );
@@ -94,18 +112,18 @@ describe('one source per instant', () => {
 describe('contradictions', () => {
   it('are sources that differ beyond resolution for the same time', () => {
     const readings = [interval(0, 15, 1000), interval(15, 31, 1000)];
-    expect(contradictions([...readings, interval(0, 31, 2040, 'bills')], unknown)).toEqual([]);
-    expect(contradictions([...readings, interval(0, 31, 3000, 'bills')], unknown)).toEqual([
+    expect(contradictions([...readings, interval(0, 31, 2040, 'bills')], () => unknown)).toEqual([]);
+    expect(contradictions([...readings, interval(0, 31, 3000, 'bills')], () => unknown)).toEqual([
       { fromLocalDay: 0, toLocalDay: 31, source: 'bills', litres: 3000, betterSource: 'readings', betterLitres: 2000 },
     ]);
   });
 
   it('allow for a coarse register', () => {
     const coarse = { ...interval(0, 31, 2000), sdLitres: 500 };
-    expect(contradictions([coarse, interval(0, 31, 3000, 'bills')], unknown)).toEqual([]);
+    expect(contradictions([coarse, interval(0, 31, 3000, 'bills')], () => unknown)).toEqual([]);
   });
 
   it('are not claimed where the better source has a hole', () => {
-    expect(contradictions([interval(0, 10, 1000), interval(0, 31, 9000, 'bills')], unknown)).toEqual([]);
+    expect(contradictions([interval(0, 10, 1000), interval(0, 31, 9000, 'bills')], () => unknown)).toEqual([]);
   });
 });

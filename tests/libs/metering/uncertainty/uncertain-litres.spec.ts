@@ -29,6 +29,19 @@ describe('uncertain litres', () => {
     expect(standardDeviation(exactly(7))).toBe(0);
   });
 
+  it('count a shared input once while the sum grows past all sums before', () => {
+    const own = new UncertainInputs();
+    const weather = own.input('eto', null);
+    const zones = Array.from({ length: 5000 }, (_, at) => ({
+      litres: 1000,
+      inputs: [own.input('area', `z${at}`), weather],
+      effects: [50, 80],
+    }));
+    const sum = combined(zones.map((zone) => [1, zone]));
+    expect(sum.inputs).toHaveLength(5001);
+    expect(standardDeviation(sum)).toBeCloseTo(Math.hypot(5000 * 80, 50 * Math.sqrt(5000)), 6);
+  });
+
   it('keep inputs apart however many there are, whatever was added up before', () => {
     const many = Array.from({ length: 600 }, (_, at) => of.input('flow', `z${at}`));
     const sum = combined(many.map((input, at) => [1, { litres: 1, inputs: [input, of.input('rain', null)], effects: [at, 1] }]));

@@ -114,6 +114,20 @@ function usageIntervals(day: UsageDayFact, nextSeconds: number): UsageInterval[]
   }));
 }
 
+/** Steps that bills are rounded to, in the meter's own unit, coarsest first. */
+const BILLED_STEPS = [1, 0.1, 0.01, 0.001];
+/** A volume that is off a whole step by less than this share of one is whole: litres were converted. */
+const WHOLE = 1e-6;
+
+/** Bills as volumes: registers are rounded to the step of which all of the meter's bills are whole. */
+function billedIntervals({ unit, multiplier, digits }: MeterFact, bills: PropertyFacts['bills']): UsageInterval[] {
+  const volumes = bills.map(({ litres }) => litres / litresFrom(1, unit));
+  const isWhole = (step: number) => volumes.every((volume) => Math.abs(volume / step - Math.round(volume / step)) < WHOLE);
+  const step = BILLED_STEPS.find(isWhole) ?? 0;
+  const sdLitres = resolutionSd(step / multiplier, { unit, multiplier, digits });
+  return bills.map(({ startDay, endDay, litres }) => ({ fromLocalDay: startDay, toLocalDay: endDay, litres, sdLitres, source: 'bills' }));
+}
+
 /** All volumes that one place of measuring has on record, of every source, and its readings as they are judged. */
 export function meteredIntervals(
   chain: MeterChain,
@@ -131,16 +145,9 @@ export function meteredIntervals(
   const feed = facts.usageDays.filter((day) => ids.has(day.meterId));
   const seconds = new Map(feed.map((day) => [`${day.meterId} ${day.dayNumber}`, day.daySeconds]));
   const usage = feed.flatMap((day) => usageIntervals(day, seconds.get(`${day.meterId} ${day.dayNumber + 1}`) ?? SECONDS_PER_DAY));
-  const bills = facts.bills
-    .filter((bill) => ids.has(bill.meterId))
-    .map(
-      (bill): UsageInterval => ({
-        fromLocalDay: bill.startDay,
-        toLocalDay: bill.endDay,
-        litres: bill.litres,
-        sdLitres: 0,
-        source: 'bills',
-      }),
-    );
+  const bills = billedIntervals(
+    chain.meters.at(-1)!,
+    facts.bills.filter((bill) => ids.has(bill.meterId)),
+  );
   return { intervals: [...read.flatMap((one, at) => readingIntervals(chain.meters[at]!, one)), ...usage, ...bills], read };
 }

@@ -71,7 +71,8 @@ function rootZoneOf(zone: ZoneFact, month: string | null) {
  */
 export function zoneInput(zone: ZoneFact, meterOf: (meterId: string) => string, month: string | null): AccountZone {
   const { assumed, ...rootZone } = rootZoneOf(zone, month);
-  const hand = zone.method === 'hand' || zone.controllerId === null;
+  // What a sprayed zone without a controller puts out is not known; its water is metered all the same.
+  const hand = zone.method === 'hand' || (zone.controllerId === null && zone.handLPerWeek !== null);
   return {
     id: zone.id,
     name: zone.name,

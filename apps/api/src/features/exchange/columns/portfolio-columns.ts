@@ -1,3 +1,8 @@
+import { HIGHEST_DENSITY } from '@rillbook/agronomy/plants/density-factor.js';
+import { HIGHEST_PLANT_FACTOR } from '@rillbook/agronomy/plants/plant-factor.js';
+import { DEEPEST_ROOTS } from '@rillbook/agronomy/plants/root-depth.js';
+import { HIGHEST_ETAF } from '@rillbook/metering/volumes/ordinance-allowance.js';
+import { inchesFromMillimetres } from '@rillbook/units/length.js';
 import { volumeUnits } from '@rillbook/units/volume.js';
 import { type Columns, may, must, or } from './column.js';
 import { asWritten, feet, gallons, gallonsPerMinute, inches, inchesPerHour, psi, squareFeet } from './column-units.js';
@@ -65,7 +70,7 @@ export const properties = {
   weather_station: may('weatherStation', name()),
   water_supplier: may('waterSupplier', name()),
   allowance_from: may('allowanceFrom', oneOf('ordinance', 'contract')),
-  allowance_etaf: may('allowanceEtaf', number(asWritten, { min: 0, max: 2 })),
+  allowance_etaf: may('allowanceEtaf', number(asWritten, { min: 0, above: true, max: HIGHEST_ETAF })),
   allowance_gal_per_month: may('allowanceLitresPerMonth', twelve(gallons, gallonsAMonth)),
   special_landscape_area_sqft: may('specialLandscapeAreaM2', number(squareFeet, { min: 0, max: 1e9 })),
   notes: may('notes', text),
@@ -121,7 +126,7 @@ export const zones = {
   area_sqft: must('areaM2', number(squareFeet, { min: 0, above: true, max: 1e8 })),
   plants: may('plants', oneOf(...PLANTS)),
   water_need: may('waterNeed', waterNeed),
-  plant_factor: may('plantFactor', number(asWritten, { min: 0, max: 2 })),
+  plant_factor: may('plantFactor', number(asWritten, { min: 0, max: HIGHEST_PLANT_FACTOR })),
   method: must('method', oneOf(...METHODS)),
   precip_in_per_hr: may('precipMmPerH', number(inchesPerHour, { min: 0, above: true, max: 50 })),
   flow_gpm: may('flowLPerMin', number(gallonsPerMinute, { min: 0, above: true, max: 10_000 })),
@@ -131,8 +136,8 @@ export const zones = {
   soil: may('soil', oneOf(...SOILS)),
   slope_percent: may('slopePercent', number(asWritten, { min: 0, max: 300 })),
   sun: may('sun', oneOf('full', 'part', 'shade')),
-  density: or('density', number(asWritten, { min: 0, max: 2 }), 1),
-  root_depth_in: may('rootDepthMm', number(inches, { min: 0, above: true, max: 400 })),
+  density: or('density', number(asWritten, { min: 0, above: true, max: HIGHEST_DENSITY }), 1),
+  root_depth_in: may('rootDepthMm', number(inches, { min: 0, above: true, max: Math.floor(inchesFromMillimetres(DEEPEST_ROOTS)) })),
   mulch_in: may('mulchMm', number(inches, { min: 0, max: 40 })),
   leaching_fraction: may('leachingFraction', number(asWritten, { min: 0, max: 1, below: true })),
   established_on: may('establishedOn', date),

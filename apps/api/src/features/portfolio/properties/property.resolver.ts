@@ -1,4 +1,5 @@
 import { Args, ID, Parent, Query, ResolveField, Resolver } from '@nestjs/graphql';
+import { HIGHEST_ETAF } from '@rillbook/metering/volumes/ordinance-allowance.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { keptThingResolver } from '../../../platform/kept-things/kept-thing.resolver.js';
 import { Allow } from '../../../platform/identity/allow.js';
@@ -23,7 +24,7 @@ const RULES = {
   elevationM: between(-500, 9000, 'm'),
   timeZone,
   allowanceFrom: oneOf('ordinance', 'contract'),
-  allowanceEtaf: above(0, 2),
+  allowanceEtaf: above(0, HIGHEST_ETAF),
   allowanceLitresPerMonth: twelve(between(0, 1e10, 'L')),
   specialLandscapeAreaM2: between(0, 1e8, 'm²'),
   notes: text,

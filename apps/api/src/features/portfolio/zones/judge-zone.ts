@@ -1,3 +1,6 @@
+import { HIGHEST_DENSITY } from '@rillbook/agronomy/plants/density-factor.js';
+import { HIGHEST_PLANT_FACTOR } from '@rillbook/agronomy/plants/plant-factor.js';
+import { DEEPEST_ROOTS } from '@rillbook/agronomy/plants/root-depth.js';
 import { plantsWords, sunWords, waterNeeds } from '@rillbook/agronomy/plants/plant-words.js';
 import { soilTextures } from '@rillbook/agronomy/soil/soil-texture.js';
 import { irrigationMethods } from '@rillbook/irrigation/hardware/irrigation-method.js';
@@ -17,7 +20,7 @@ const RULES = {
   areaM2: above(0, 1e7, 'm²'),
   plants: oneOf(...plantsWords),
   waterNeed: oneOf(...waterNeeds),
-  plantFactor: between(0, 2),
+  plantFactor: between(0, HIGHEST_PLANT_FACTOR),
   method: oneOf(...irrigationMethods),
   precipMmPerH: above(0, 1300, 'mm/h'),
   flowLPerMin: above(0, 40_000, 'L/min'),
@@ -27,8 +30,8 @@ const RULES = {
   soil: oneOf(...soilTextures),
   slopePercent: between(0, 300, '%'),
   sun: oneOf(...sunWords),
-  density: between(0, 2),
-  rootDepthMm: above(0, 10_000, 'mm'),
+  density: above(0, HIGHEST_DENSITY),
+  rootDepthMm: above(0, DEEPEST_ROOTS, 'mm'),
   mulchMm: between(0, 1000, 'mm'),
   leachingFraction: shareBelowOne,
 };
