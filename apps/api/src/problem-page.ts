@@ -5,6 +5,7 @@ import { sentencesEn } from './features/exchange/problems/sentences.en.js';
 import { reportsProblems } from './features/reports/reports.problems.js';
 import { fieldworkProblems } from './features/fieldwork/fieldwork.problems.js';
 import { phonesProblems } from './features/phones/phones.problems.js';
+import { accountsProblems } from './features/accounts/accounts.problems.js';
 import { findingsProblems } from './features/findings/findings.problems.js';
 import { filesProblems } from './platform/files/files.problems.js';
 import { identityProblems } from './platform/identity/sessions/identity.problems.js';
@@ -23,6 +24,7 @@ export const catalogues: readonly Catalogue[] = [
   { file: 'platform/problems/platform.problems.ts', title: 'Everywhere', problems: platformProblems },
   { file: 'platform/identity/sessions/identity.problems.ts', title: 'Signing in and members', problems: identityProblems },
   { file: 'platform/files/files.problems.ts', title: 'Pictures', problems: filesProblems },
+  { file: 'features/accounts/accounts.problems.ts', title: 'Month accounts', problems: accountsProblems },
   { file: 'features/findings/findings.problems.ts', title: 'Findings', problems: findingsProblems },
   { file: 'features/fieldwork/fieldwork.problems.ts', title: 'Field work', problems: fieldworkProblems },
   { file: 'features/phones/phones.problems.ts', title: 'Phones', problems: phonesProblems },

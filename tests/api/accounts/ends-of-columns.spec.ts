@@ -129,3 +129,38 @@ it('a number that no account could be computed from is refused in its row, and t
     expect(problemsOf(report).find((problem) => problem.column === column)).toMatchObject({ code: 'OUT_OF_RANGE', found: String(value) });
   expect(await product.database.admin('select 1 from zone where organization_id = $1', [organizationId])).toHaveLength(1);
 });
+
+it('a property on record whose numbers the library refuses is named, and keeps no other from its accounts', async () => {
+  const organizationId = await product.organization();
+  await product.database.admin(`update organization set stands_still_on = '2026-07-05' where id = $1`, [organizationId]);
+  const cases = [1, 1.1, 1.2].map((value) => ({ of: 'zone', column: 'density', value }));
+  await importInto(product, organizationId, filesOf(cases));
+  // An older gate let it through.
+  await product.database.admin(
+    `update zone set density = 1.9 where property_id = (select id from property where organization_id = $1 and name = 'Place 1')`,
+    [organizationId],
+  );
+  await product.drain();
+  const jobs = await product.database.admin<{ state: string; says: string }>(
+    `select state, says from background_job where organization_id = $1 and kind = 'compute accounts'`,
+    [organizationId],
+  );
+  expect(jobs).toEqual([
+    {
+      state: 'failed',
+      says: 'No account could be computed of Place 1 (DENSITY_FACTOR_OUT_OF_DOMAIN {"densityFactor":1.9}). Correct the value and compute again; the accounts of 2 others are up to date.',
+    },
+  ]);
+  const { 'accounts.csv': accounts } = await exportOf(product, organizationId);
+  expect(
+    [
+      ...new Set(
+        accounts!
+          .trim()
+          .split('\n')
+          .slice(1)
+          .map((line) => line.split(',')[0]),
+      ),
+    ].sort(),
+  ).toEqual(['Place 0', 'Place 2']);
+});

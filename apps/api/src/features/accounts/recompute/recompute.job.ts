@@ -1,6 +1,8 @@
 import { Inject, Injectable, type OnModuleInit } from '@nestjs/common';
+import { DomainError } from '@rillbook/units/domain-error.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { type JobRun, Jobs } from '../../../platform/jobs/jobs.js';
+import { accountsProblems } from '../accounts.problems.js';
 import { standingProperties } from '../standing/standing-properties.service.js';
 import { ComputingThreads } from './computing-threads.js';
 import { RecomputeProperties, type SharedInJob } from './recompute-properties.service.js';
@@ -14,6 +16,12 @@ const BATCH = 40;
 const LANES_BESIDES = 1;
 /** With threads one is read, one is written. */
 const LANES_BESIDES_THREADS = 2;
+
+/** A property whose facts the library refuses, and what it says of them. */
+interface Refused {
+  readonly id: string;
+  readonly why: string;
+}
 
 /** Brings accounts up to date in the background, some properties at a time. Doing it again changes nothing. */
 @Injectable()
@@ -45,12 +53,12 @@ export class RecomputeJob implements OnModuleInit {
   /** Gives how many months were computed anew. */
   private async inLanes(run: JobRun, ids: readonly string[], shared: SharedInJob): Promise<number> {
     let [next, done, months] = [0, 0, 0];
+    const refused: Refused[] = [];
     const lane = async (): Promise<void> => {
       for (let at = next; at < ids.length; at = next) {
         next = at + BATCH;
         const batch = ids.slice(at, next);
-        const renewed = await run.within((tx) => this.recompute.run(tx, batch, shared));
-        months += renewed;
+        months += await this.batch(run, batch, shared, refused);
         done += batch.length;
         await run.progress(done, ids.length);
       }
@@ -59,8 +67,35 @@ export class RecomputeJob implements OnModuleInit {
     // A lane that fails must not leave the others at work behind its back.
     const failed = (await Promise.allSettled(Array.from({ length: lanes }, lane))).find((each) => each.status === 'rejected');
     if (failed) throw failed.reason;
+    if (refused.length) throw await run.within((tx) => notComputed(tx, refused, ids.length - refused.length));
     return months;
   }
+
+  /** Property by property where one has facts that no account can be computed from: it does not keep the others from theirs. */
+  private async batch(run: JobRun, ids: readonly string[], shared: SharedInJob, refused: Refused[]): Promise<number> {
+    try {
+      return await run.within((tx) => this.recompute.run(tx, ids, shared));
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error;
+      if (ids.length === 1) {
+        refused.push({ id: ids[0]!, why: error.message });
+        return 0;
+      }
+      let months = 0;
+      for (const id of ids) months += await this.batch(run, [id], { ...shared, threads: null }, refused);
+      return months;
+    }
+  }
+}
+
+async function notComputed(tx: OrganizationTransaction, refused: readonly Refused[], others: number): Promise<Error> {
+  const ids = refused.map(({ id }) => id);
+  const rows = await tx.query<{ id: string; name: string }>(
+    'select id, name from property where organization_id = $1 and id = any($2) order by name',
+    [tx.organizationId, ids],
+  );
+  const whyOf = new Map(refused.map(({ id, why }) => [id, why]));
+  return accountsProblems.notComputed({ properties: rows.map(({ id, name }) => `${name} (${whyOf.get(id)})`).join(', '), others });
 }
 
 async function propertyIds(tx: OrganizationTransaction, named: readonly string[] | undefined): Promise<string[]> {
