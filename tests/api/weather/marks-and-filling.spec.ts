@@ -77,6 +77,8 @@ beforeAll(async () => {
   valley = await aWeatherStation(database, organizationId, { name: 'Valley', latitude: 38.5, longitude: -121.7, elevation_m: 18 });
   // 0.1° of latitude are 11 km.
   hill = await aWeatherStation(database, organizationId, { name: 'Hill', latitude: 38.6, longitude: -121.7, elevation_m: 200 });
+  // Nearer, and without a single day: it has none to lend.
+  await aWeatherStation(database, organizationId, { name: 'Yard', latitude: 38.51, longitude: -121.7, elevation_m: 20 });
   for (let at = 0; at < DAYS; at += 1) {
     const day = date(at);
     const stuck = day >= STUCK[0] && day <= STUCK[1] ? { rh_max_percent: 71, rh_min_percent: 45 } : {};

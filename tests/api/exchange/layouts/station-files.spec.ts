@@ -99,6 +99,12 @@ describe('hourly values with verdicts', () => {
     expect(outcome.warnings).toEqual(['f:2:tair HOURS_TOO_FEW', 'f:2:tair HOURS_TOO_FEW']);
   });
 
+  it('do not read what the network rejected, whatever number it is', async () => {
+    const outcome = await laidOut({ f: flagged((at) => (at < 3 ? FLAGGED_CELLS.replace('20, ', '999,R') : FLAGGED_CELLS)) });
+    expect(outcome.problems).toEqual([]);
+    expect(outcome.values.weather).toMatchObject([{ tmaxC: null, tminC: null, windMPerS: 2 }]);
+  });
+
   it('keep a value with another verdict', async () => {
     expect(await days(flagged(() => FLAGGED_CELLS.replace('20, ', '20,H')))).toMatchObject([{ tmaxC: 20 }]);
   });
@@ -157,6 +163,12 @@ describe('a year of GHCN-Daily', () => {
     ]);
     expect(outcome.warnings).toEqual(['2024.csv:4:value VALUE_FAILED_CHECK']);
     expect(outcome.problems).toEqual([]);
+  });
+
+  it('does not read what failed a check, whatever number it is', async () => {
+    const outcome = await laidOut({ f: GHCN.replace('TMIN,133', 'TMIN,9999') }, { station: 'S1' });
+    expect([outcome.problems, outcome.warnings]).toEqual([[], ['f:4:value VALUE_FAILED_CHECK']]);
+    expect(outcome.values.weather).toMatchObject([{ tmaxC: near(28.9), tminC: null }, {}]);
   });
 
   it('may name its columns, by either of their names', async () => {

@@ -54,9 +54,11 @@ const measuredOf = (row: RecordedValues): WeatherDay => ({
   givenEto: known(row.givenEto),
 });
 
-/** The neighbour of a station among all of an organization's: one in use. */
+/** The neighbour of a station among all of an organization's: one in use that has days to lend. */
 export function neighbourOf(station: StationRow, all: readonly StationRow[]): Neighbour | null {
-  const others = all.filter((one) => one.isInUse && one.id !== station.id).map((one) => ({ ...placeOf(one), station: one }));
+  const others = all
+    .filter((one) => one.isInUse && one.lastDay !== null && one.id !== station.id)
+    .map((one) => ({ ...placeOf(one), station: one }));
   const found = neighbourStation(placeOf(station), others);
   return found && { station: found.neighbour.station, distanceKm: found.distance };
 }

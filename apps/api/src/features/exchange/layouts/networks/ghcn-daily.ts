@@ -21,8 +21,8 @@ const ELEMENTS: Readonly<Record<string, readonly [DayField, 'tenths c' | 'tenths
 };
 
 function valueOf(line: StationLine, unit: string): number | null {
-  const value = line.numberAs('value', unit);
-  if (value === null || line.text('qflag') === '') return value;
+  // What failed a check may be any number, and is not read.
+  if (line.text('qflag') === '') return line.numberAs('value', unit);
   line.note('VALUE_FAILED_CHECK', 'value', { expected: `${line.text('element')}, QFLAG ${line.text('qflag')}` });
   return null;
 }

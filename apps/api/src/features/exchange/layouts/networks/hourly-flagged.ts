@@ -20,10 +20,9 @@ const HOUR = /^(?:(?:[01]?\d|2[0-3])00|2400|0)$/;
 /** Anemometers of the network stand at 2 m. Common practice of the network, from memory. [m] */
 const WIND_HEIGHT_M = 2;
 
-/** A value that the network's checks let stand. */
+/** A value that the network's checks let stand: what they rejected may be any number, and is not read. */
 function passed(line: StationLine, column: string): number | null {
-  const value = line.number(column);
-  return MISSING_FLAGS.includes(line.text(`${column} qc`).toUpperCase()) ? null : value;
+  return MISSING_FLAGS.includes(line.text(`${column} qc`).toUpperCase()) ? null : line.number(column);
 }
 
 function clockHour(line: StationLine): number | null {
