@@ -10,7 +10,7 @@ export const readsShared = false;
 
 const GOOD_GAP = 0.01;
 /** What a proof may look at. */
-const FOR_A_PROOF = { nodes: 3_000_000, visits: 200_000, looks: 3_000_000 };
+const FOR_A_PROOF = { nodes: 3_000_000, visits: 200_000, looks: 3_000_000, layouts: 20_000 };
 const share = (part, whole) => (whole > 0 ? part / whole : 0);
 const at = (sorted, place) => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * place))];
 const percent = (value) => `${(value * 100).toFixed(1)} %`;

@@ -12,18 +12,19 @@ const crowded = aController(zones, { rules: [{ ...noRule, daysPerWeek: 3 }], win
 
 describe('effort', () => {
   it('is one for all searches of a controller: what they look at is taken from it, and no more than there is', () => {
-    const several = inventedController(30, { mostZones: 8, mostPrograms: 3 });
-    const given = { nodes: 20_000, visits: 10, looks: 2_000 };
+    const several = inventedController(26, { mostZones: 8, mostPrograms: 3 });
+    const given = { nodes: 20_000, visits: 10, looks: 2_000, layouts: 100 };
     const left = { ...given };
     fullProgram(several, planGround(several), left);
     expect(left.nodes).toBeLessThan(given.nodes);
     expect(left.visits).toBeLessThan(given.visits);
+    expect(left.layouts).toBeLessThan(given.layouts);
     for (const each of Object.values(left)) expect(each).toBeGreaterThanOrEqual(-1);
   });
 
   it('keeps its bound below the cheapest, and offers what fits, when there is none left', () => {
     const whole = fullProgram(crowded);
-    const poor = fullProgram(crowded, planGround(crowded), { nodes: 0, visits: 0, looks: 0 });
+    const poor = fullProgram(crowded, planGround(crowded), { nodes: 0, visits: 0, looks: 0, layouts: 0 });
     expect(poor.programs.length).toBeGreaterThan(0);
     expect(poor.bound).toBeLessThanOrEqual(whole.costBeforeLayout + 1e-6);
     expect(poor.costBeforeLayout).toBeGreaterThanOrEqual(whole.bound - 1e-6);

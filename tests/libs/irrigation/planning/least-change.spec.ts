@@ -112,7 +112,7 @@ describe('what is impossible', () => {
     const many = Array.from({ length: 12 }, (_, at) => zoneInInches(at + 1, 0.3, 0.5, { storageDays: 2 }));
     expect(because(aController(many, { window: { from: 0, until: 240 } }))).toBe('the hours are too short for all zones');
     // Its zones want fewer minutes than the week has, but their soaks do not go together.
-    const soaking = { ...inventedController(2, { mostZones: 8, mostPrograms: 2 }), window: { from: 0, until: 120 } };
+    const soaking = { ...inventedController(17, { mostZones: 8, mostPrograms: 2 }), window: { from: 0, until: 120 } };
     expect(because(soaking)).toBe('no way was found to lay starts and soaks into the hours');
     expect(because(aController([zoneInInches(1, 0.2, 1)], { flowLimitLPerMin: 5 }))).toBe('more flow than meter and main carry');
     expect(because(aController([zoneInInches(1, 0.2, 3, { intake: intakeInInches(3, 0.01, 0.01) })]))).toBe(

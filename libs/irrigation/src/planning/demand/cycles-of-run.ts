@@ -1,6 +1,7 @@
 import { cycleLimit } from '../../hardware/run-time/cycle-limit.js';
 import type { ZoneIntake } from '../plan-input.js';
 
+const MINUTES_PER_HOUR = 60;
 /** Floating-point dust of steps. */
 const DUST = 1e-9;
 
@@ -52,7 +53,28 @@ export function cyclesOfRun(intake: ZoneIntake | null, minutes: number, step: nu
 }
 
 /**
- * Longest run of a day that goes in within some hours: as many cycles, with their soaks between, as fit.
+ * Shortest pause between cycles with which nothing runs off: what stands on the ground need not have gone in wholly, if what comes next still
+ * finds room on it. After k cycles of t minutes k · t · (PR − IR) − (k − 1) · pause · IR may stand, at most ASA.
+ *
+ * @param intake - Rate and soil of the zone; null is no pause. [mm/h] and [mm]
+ * @param minutes - The run. [min]
+ * @param run - Its cycles and the longest of them, at most what the soil takes at once; the last may be shorter. [min]
+ * @returns Whole minutes, never more than `soakAfter` the longest cycle. [min]
+ * @source The storage picture behind the Irrigation Association's (2005) cycle limit, as `runOffMinutes`.
+ */
+export function shortestSoak(intake: ZoneIntake | null, minutes: number, run: Omit<CyclesOfRun, 'soakMinutes'>): number {
+  const { cycles, longest } = run;
+  if (intake === null || cycles < 2 || intake.precipitationRate <= intake.intakeRate) return 0;
+  const { precipitationRate, intakeRate, surfaceAccumulation } = intake;
+  const growing = precipitationRate - intakeRate;
+  const held = surfaceAccumulation * MINUTES_PER_HOUR;
+  const atEnd = (minutes * growing - held) / (cycles - 1);
+  const before = cycles > 2 ? ((cycles - 1) * longest * growing - held) / (cycles - 2) : 0;
+  return Math.max(0, Math.ceil(Math.max(atEnd, before) / intakeRate - DUST));
+}
+
+/**
+ * Longest run of a start that goes in within some hours: in as many cycles as the timer can make, with the shortest pauses between.
  *
  * @param intake - Rate and soil of the zone; null is no limit. [mm/h] and [mm]
  * @param step - Resolution of the timer. [min]
@@ -63,7 +85,15 @@ export function cyclesOfRun(intake: ZoneIntake | null, minutes: number, step: nu
 export function longestRunWithin(intake: ZoneIntake | null, step: number, hours: number, mostCycles: number): number {
   const most = longestCycle(intake, step);
   const within = Math.floor(hours / step + DUST) * step;
-  if (most === 0 || most >= within) return most === 0 ? 0 : within;
-  const soak = soakAfter(intake, most);
-  return most * Math.max(1, Math.min(mostCycles, Math.floor((within + soak) / (most + soak) + DUST)));
+  if (most === 0 || most >= within || intake === null) return most === 0 ? 0 : within;
+  // What goes in, and what still stands when the last cycle ends.
+  const taken = (hours * intake.intakeRate + intake.surfaceAccumulation * MINUTES_PER_HOUR) / intake.precipitationRate;
+  let minutes = Math.min(within, most * mostCycles, Math.floor(taken / step + DUST) * step);
+  while (minutes > most && lengthAlone(intake, minutes, step) > hours + DUST) minutes -= step;
+  return minutes;
+}
+
+function lengthAlone(intake: ZoneIntake, minutes: number, step: number): number {
+  const run = cyclesOfRun(intake, minutes, step);
+  return minutes + (run.cycles - 1) * shortestSoak(intake, minutes, run);
 }

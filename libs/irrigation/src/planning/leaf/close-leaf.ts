@@ -1,4 +1,4 @@
-import { type Assignment, costOf, type Ground } from '../pricing/assignment.js';
+import { type Assignment, costOf, type Ground, programLimit } from '../pricing/assignment.js';
 import { coreProblem, type Priced } from './core-problem.js';
 import { leafBound, type LeafChoice } from './leaf-bound.kernel.js';
 import { searchCore } from './leaf-core.kernel.js';
@@ -52,7 +52,10 @@ function closeWay(
   const { known, gap, mostNodes } = asked;
   const alone = options.flatMap((option, slot) => (option ? [1 << slot] : []));
   const sets = Int32Array.from([...alone, ...together]);
-  const limits = Float64Array.from([...alone.map(() => ground.perProgram), ...together.map(() => ground.perDay)]);
+  const limits = Float64Array.from([
+    ...options.flatMap((option) => (option ? [programLimit(ground, option)] : [])),
+    ...together.map(() => ground.perDay),
+  ]);
   const presses = ground.frame.weights.keyPress * options.reduce((sum, option) => sum + (option?.presses ?? 0), 0);
   const taken: LeafChoice = { program: new Int32Array(ground.zones.length), steps: new Int32Array(ground.zones.length), prices };
   const below = known * (1 - gap);

@@ -1,5 +1,5 @@
 import type { DayPattern } from '../days/day-pattern.js';
-import type { Ground } from '../pricing/assignment.js';
+import { type Ground, programLimit } from '../pricing/assignment.js';
 import type { SlotOption } from '../pricing/slots.js';
 import type { LeafColumn, LeafProblem } from './leaf-bound.kernel.js';
 import { type Meeting, meetings } from './meetings.js';
@@ -66,7 +66,7 @@ export function waysToMeet(ground: Ground, options: readonly (SlotOption | null)
 function byDays(ground: Ground, options: readonly (SlotOption | null)[]): SharedByDays {
   const ofGround = shared.get(ground) ?? new Map<string, SharedByDays>();
   shared.set(ground, ofGround);
-  const key = options.map((option) => option?.days.key ?? '').join('|');
+  const key = options.map((option) => (option ? `${option.days.key} ${option.starts > 1}` : '')).join('|');
   const known = ofGround.get(key);
   if (known) return known;
   const { limits, weights } = limitsOf(ground, options);
@@ -110,7 +110,7 @@ interface Limits {
 
 function limitsOf(ground: Ground, options: readonly (SlotOption | null)[]): Limits {
   const alone = options.flatMap((option, slot) =>
-    option ? [{ limit: ground.perProgram, weights: options.map((_, at) => Number(at === slot)) }] : [],
+    option ? [{ limit: programLimit(ground, option), weights: options.map((_, at) => Number(at === slot)) }] : [],
   );
   const patterns = options.map((option) => option?.days.patterns ?? []);
   const settled = patterns.every((of) => of.length < 2);

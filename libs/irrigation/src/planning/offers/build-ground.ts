@@ -2,6 +2,8 @@ import { feltThirst } from '../demand/felt-thirst.js';
 import type { Program } from '../../settings/settings-fact.js';
 import { patternOf } from '../days/day-pattern.js';
 import { classOfPattern, type PatternClass, patternClasses } from '../days/pattern-classes.js';
+import { longestStart } from '../layout/longest-start.js';
+import { MOST_STARTS } from '../layout/water-window.js';
 import type { PlanInput } from '../plan-input.js';
 import type { Ground } from '../pricing/assignment.js';
 import type { PlanFrame, PreparedZone } from '../pricing/prepared-zone.js';
@@ -9,9 +11,6 @@ import type { RunCosts } from '../pricing/run-costs.js';
 import { stationNow } from '../pricing/run-setting.js';
 import { type OptionOfSlot, pricedSlots } from '../pricing/slots.js';
 import type { PercentVariant } from './percent-variants.js';
-
-/** Starts a day that are worth a look on a timer that cannot pause between cycles. */
-const MOST_STARTS = 3;
 
 /** What rules and month make of a controller; prices of runs are kept, for they are the same in every search of the month. */
 export interface PlanGround {
@@ -53,7 +52,6 @@ export function buildGround(input: PlanInput, base: PlanGround, daysOfWeek: numb
     ),
     frame,
     perDay: frame.hours.minutes * lanes,
-    perProgram: frame.hours.minutes,
     week: daysOfWeek & rules.reduce((mask, each) => mask & each.mask, daysOfWeek),
   };
 }
@@ -96,7 +94,7 @@ interface About {
 function optionsOf(present: Program | undefined, classes: readonly PatternClass[], about: About): readonly OptionOfSlot[] {
   const { rules, daysOfWeek, frame, variant, from } = about;
   const asSet = present ? classOfPattern(rules, daysOfWeek, patternOf(present.days, from)) : null;
-  const starts = frame.cycleSoak ? [1] : Array.from({ length: Math.min(MOST_STARTS, frame.mostStarts) }, (_, at) => at + 1);
+  const starts = startsToTry(frame);
   const days = [...(asSet ? [{ of: asSet, presses: 0 }] : []), ...classes.map((of) => ({ of, presses: 1 }))];
   return days.flatMap(({ of, presses }) =>
     starts.flatMap((count) =>
@@ -109,4 +107,12 @@ function optionsOf(present: Program | undefined, classes: readonly PatternClass[
       })),
     ),
   );
+}
+
+// A timer that pauses between cycles needs another start only where the hours are in pieces, and hold more of it so.
+function startsToTry({ cycleSoak, mostStarts, hours }: PlanFrame): readonly number[] {
+  const all = Array.from({ length: Math.max(1, Math.min(MOST_STARTS, mostStarts)) }, (_, at) => at + 1);
+  if (!cycleSoak) return all;
+  const held = (starts: number) => starts * longestStart(hours, starts, true);
+  return all.filter((starts) => all.every((fewer) => fewer >= starts || held(fewer) < held(starts)));
 }

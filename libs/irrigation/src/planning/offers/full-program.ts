@@ -12,7 +12,8 @@ import { type EffortLeft, FOR_AN_ANSWER, inPart } from '../search/effort.js';
 import { type Found, GOOD_GAP, searchPrograms } from '../search/search-programs.js';
 import { buildGround, type PlanGround } from './build-ground.js';
 import { percentVariants } from './percent-variants.js';
-import { fitStarts } from './fit-starts.js';
+import { fitStarts } from './fitting/fit-starts.js';
+import { programsOf } from './fitting/programs-of.js';
 
 /**
  * The full program: what to enter, its cost as the search counts it (water and presses without start times), the bound below which no zones,
@@ -33,8 +34,7 @@ export interface FullProgram {
  */
 export function planGround(input: PlanInput): PlanGround {
   const rules = rulesInMonth(input.rules, input.month, input.place);
-  // Several starts of one program fall on one date.
-  const hours = openHours(input.window, rules, input.zones, input.traits.cycleSoak !== true);
+  const hours = openHours(input.window, rules, input.zones);
   const frame = planFrame(input, daysOfMonth(input.month).days, hours);
   return { frame, zones: input.zones.map((zone) => preparedZone(zone, rules, frame, input.flowLimitLPerMin)), known: new Map() };
 }
@@ -51,9 +51,9 @@ export function fullProgram(input: PlanInput, given: PlanGround = planGround(inp
   const { best, bound } = searchAll(input, given, left);
   if (!best) return nothing(dryCost(input, given.frame));
   const costBeforeLayout = best.found.cost + best.extra;
-  const { placed, cost: fitted } = fitStarts(input, best.ground, best.found.assignment);
-  const cost = fitted + best.extra;
-  return { programs: placed.programs, cost, bound: Math.min(bound, costBeforeLayout), costBeforeLayout };
+  const fitted = fitStarts(input, best.ground, [best.found.assignment, ...best.found.others], left);
+  const cost = fitted.cost + best.extra;
+  return { programs: programsOf(input, best.ground, fitted), cost, bound: Math.min(bound, costBeforeLayout), costBeforeLayout };
 }
 
 interface Best {

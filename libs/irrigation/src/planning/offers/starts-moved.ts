@@ -1,3 +1,5 @@
+import type { ControllerTraits } from '../../settings/controller-traits.js';
+import { layOutStart } from '../../settings/lay-out-start.js';
 import { percentInForce } from '../../settings/percent-in-force.js';
 import type { Program } from '../../settings/settings-fact.js';
 import { patternOf } from '../days/day-pattern.js';
@@ -7,7 +9,7 @@ import { traitsOfMonth } from '../judge/plan-runs.js';
 import { placeStarts, type Placing, type UnplacedProgram } from '../layout/place-starts.js';
 import { openHours } from '../layout/water-window.js';
 import type { PlanInput } from '../plan-input.js';
-import { dayAfter } from './programs-of.js';
+import { dayAfter } from './fitting/programs-of.js';
 
 /**
  * Moves the start times of programs so that all of them end within the hours; as many starts as before, one program after the other or side
@@ -18,26 +20,26 @@ import { dayAfter } from './programs-of.js';
  */
 export function startsMoved(input: PlanInput): Placing {
   const rules = rulesInMonth(input.rules, input.month, input.place);
-  const hours = openHours(input.window, rules, input.zones, input.traits.cycleSoak !== true);
+  const hours = openHours(input.window, rules, input.zones);
   const traits = traitsOfMonth(input.traits, input.month);
   const limits = { runsAtOnce: Math.max(1, Math.floor(input.traits.runsAtOnce ?? 1)), flowLimitLPerMin: input.flowLimitLPerMin };
   return (programs) => {
-    const { starts, excess } = placeStarts(
-      programs.map((program) => unplaced(input, program)),
+    const { starts, dayLater, excess } = placeStarts(
+      programs.map((program) => unplaced(input, program, traits)),
       hours,
-      traits,
       limits,
     );
     if (excess > 0) return null;
-    return programs.map((program, at) => {
-      const own = starts[at] ?? [];
-      return { ...program, days: (own[0] ?? 0) < hours.from ? dayAfter(program.days) : program.days, starts: own };
-    });
+    return programs.map((program, at) => ({
+      ...program,
+      days: dayLater[at] ? dayAfter(program.days) : program.days,
+      starts: starts[at] ?? [],
+    }));
   };
 }
 
-function unplaced(input: PlanInput, program: Program): UnplacedProgram {
-  const inForce = percentInForce(program.adjustPercent, traitsOfMonth(input.traits, input.month), Number(input.month.slice(5)) - 1);
+function unplaced(input: PlanInput, program: Program, traits: ControllerTraits): UnplacedProgram {
+  const inForce = percentInForce(program.adjustPercent, traits, Number(input.month.slice(5)) - 1);
   const starts = new Set(program.starts).size;
   const zones = program.stations.flatMap((run) =>
     input.zones.filter(({ station }) => station === run.station).map((zone) => ({ run, zone })),
@@ -47,10 +49,11 @@ function unplaced(input: PlanInput, program: Program): UnplacedProgram {
     const minutes = (run.minutes * inForce) / 100;
     return minutes + soakAfter(zone.intake, minutes);
   });
+  const { mask, perWeek } = patternOf(program.days, `${input.month}-01`);
   return {
-    mask: patternOf(program.days, `${input.month}-01`).mask,
-    stations: program.stations,
-    inForce,
+    mask,
+    isDaily: perWeek === 7,
+    length: Math.max(0, ...layOutStart(program.stations, inForce, traits).map(({ end }) => end)),
     starts,
     apart: starts > 1 ? Math.max(0, ...apart) : 0,
     flowLPerMin: Math.max(0, ...zones.map(({ zone }) => zone.flowLPerMin)),

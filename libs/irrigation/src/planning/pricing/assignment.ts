@@ -1,4 +1,5 @@
 import type { DayPattern } from '../days/day-pattern.js';
+import { longestStart } from '../layout/longest-start.js';
 import type { PlanFrame, PreparedZone } from './prepared-zone.js';
 import { runSetting, stationNow } from './run-setting.js';
 import type { Slot, SlotOption } from './slots.js';
@@ -11,8 +12,6 @@ export interface Assignment {
   readonly patterns: readonly (DayPattern | null)[];
   readonly slotOf: readonly number[];
   readonly steps: readonly number[];
-  /** Cycles that every station of a slot is divided into at least, so that all soak together. [–] */
-  readonly split?: readonly number[];
 }
 
 /** The search's ground: zones, slots, what a zone costs dry, and what all share. */
@@ -23,9 +22,8 @@ export interface Ground {
   /** Presses that a zone costs in a slot because it has to leave others. [–] */
   readonly leaving: readonly (readonly number[])[];
   readonly frame: PlanFrame;
-  /** Minutes that may run on one day, by all programs and by one. [min] */
+  /** Minutes that may run on one day. [min] */
   readonly perDay: number;
-  readonly perProgram: number;
   /** Weekdays that rules leave ruled zones, Monday the lowest bit. [code] */
   readonly week: number;
 }
@@ -63,12 +61,16 @@ export function priceIn(ground: Ground, zone: number, slot: number, option: Slot
  */
 export function costOf(ground: Ground, assignment: Assignment): number {
   const { options, slotOf, steps } = assignment;
-  const zones = slotOf.map((slot, zone) => {
+  const { keyPress } = ground.frame.weights;
+  let [cost, used] = [0, 0];
+  for (let zone = 0; zone < slotOf.length; zone += 1) {
+    const slot = slotOf[zone] as number;
     const option = slot < 0 ? null : options[slot];
-    return option ? priceIn(ground, zone, slot, option, steps[zone] as number) : (ground.dry[zone] as number);
-  });
-  const used = options.filter((option, slot) => option && slotOf.includes(slot));
-  return sum(zones) + ground.frame.weights.keyPress * sum(used.map((option) => option?.presses ?? 0));
+    cost += option ? priceIn(ground, zone, slot, option, steps[zone] as number) : (ground.dry[zone] as number);
+    if (option && !(used & (1 << slot))) cost += keyPress * option.presses;
+    if (option) used |= 1 << slot;
+  }
+  return cost;
 }
 
 /**
@@ -89,25 +91,37 @@ export function minutesOfSlots(ground: Ground, assignment: Assignment): number[]
 }
 
 /**
+ * Minutes that a program may run on one of its days: its starts are alike, and each has to lie within one piece of the hours.
+ *
+ * @param ground - Hours. [min]
+ * @param option - What the program is given. [–]
+ * @returns Minutes. [min]
+ */
+export function programLimit(ground: Ground, option: SlotOption): number {
+  const { starts, days } = option;
+  return starts * longestStart(ground.frame.hours, starts, days.perWeek === DAYS_PER_WEEK);
+}
+
+/**
  * Minutes by which programs and weekdays are too long.
  *
  * @param ground - Limits of a day and a program. [min]
- * @param patterns - Days of the slots. [d]
+ * @param chosen - What the slots are given, and their days. [d]
  * @param minutes - Minutes of the slots on one of their days. [min]
  * @returns Sum of all excess; 0 where everything fits. [min]
  */
-export function excessOf(ground: Ground, patterns: readonly (DayPattern | null)[], minutes: readonly number[]): number {
-  const { perDay, perProgram } = ground;
+export function excessOf(ground: Ground, chosen: Pick<Assignment, 'options' | 'patterns'>, minutes: readonly number[]): number {
+  const { perDay } = ground;
+  const { options, patterns } = chosen;
   let excess = 0;
-  for (let slot = 0; slot < minutes.length; slot += 1) excess += Math.max(0, (minutes[slot] as number) - perProgram);
+  for (let slot = 0; slot < minutes.length; slot += 1) {
+    const option = options[slot];
+    if (option) excess += Math.max(0, (minutes[slot] as number) - programLimit(ground, option));
+  }
   for (let bit = 1; bit < 1 << DAYS_PER_WEEK; bit <<= 1) {
     let load = -perDay;
     for (let slot = 0; slot < minutes.length; slot += 1) if ((patterns[slot]?.mask ?? 0) & bit) load += minutes[slot] as number;
     if (load > 0) excess += load;
   }
   return excess > 1e-6 ? excess : 0;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -5,13 +5,14 @@ import type { PlanInput, ZoneToPlan } from '../plan-input.js';
 import type { PlanWeights } from '../plan-weights.js';
 import type { WateringRule } from '../../rules/watering-rule.js';
 
-/** A zone as the search takes it: need and storage in minutes of its own flow, and the longest cycle and day that soil, rules and hours leave. */
+/** A zone as the search takes it: need and storage in minutes of its own flow, and the longest cycle, start and day that soil, rules and hours leave. */
 export interface PreparedZone {
   readonly zone: ZoneToPlan;
   readonly rules: RulesOfZone;
   readonly needPerDay: number;
   readonly storage: number;
   readonly longestCycle: number;
+  readonly mostPerStart: number;
   readonly mostPerDay: number;
 }
 
@@ -70,16 +71,18 @@ export function preparedZone(zone: ZoneToPlan, rules: readonly WateringRule[], f
   const left = rulesOfZone(rules, zone);
   const { step, hours, cycleSoak, mostStarts, mostMinutes, mostStation } = frame;
   const needPerDay = zone.needLitresPerDay / zone.flowLPerMin;
-  const mostCycles = cycleSoak ? TIGHTEST_SOAKS : mostStarts;
-  const within = longestRunWithin(zone.intake, step, hours.minutes, mostCycles);
+  const cycle = longestCycle(zone.intake, step);
+  const [longest = 0] = hours.longest;
+  const mostPerStart = cycleSoak ? longestRunWithin(zone.intake, step, longest, TIGHTEST_SOAKS) : Math.min(cycle, longest);
   const tooMuch = (flowLimit !== null && zone.flowLPerMin > flowLimit) || zone.station > mostStation;
-  const most = Math.min(within, left.maxMinutes, cycleSoak ? mostMinutes : mostMinutes * mostStarts);
+  const most = Math.min(hours.minutes, left.maxMinutes, mostMinutes * mostStarts);
   return {
     zone,
     rules: left,
     needPerDay,
     storage: zone.storageDays === null ? Number.POSITIVE_INFINITY : Math.max(1, zone.storageDays) * needPerDay,
-    longestCycle: longestCycle(zone.intake, step),
+    longestCycle: cycle,
+    mostPerStart,
     mostPerDay: tooMuch || left.forbidden ? 0 : Math.max(0, most),
   };
 }

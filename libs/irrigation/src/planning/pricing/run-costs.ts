@@ -1,7 +1,9 @@
 import { feltThirst } from '../demand/felt-thirst.js';
 import { steadyWater } from '../demand/steady-water.kernel.js';
+import { longestStart } from '../layout/longest-start.js';
 import type { PlanFrame, PreparedZone } from './prepared-zone.js';
 
+const MINUTES_PER_HOUR = 60;
 /** Floating-point dust of steps and slopes. */
 const DUST = 1e-9;
 
@@ -32,8 +34,9 @@ export function runCosts(prepared: PreparedZone, gaps: readonly number[], starts
   const priceOf = pricing(prepared, gaps, starts, frame);
   const perStart = Math.min(
     prepared.mostPerDay / starts,
+    Math.min(prepared.mostPerStart, longestStart(frame.hours, starts, Math.max(...gaps) === 1)),
     frame.mostMinutes,
-    frame.cycleSoak ? Number.POSITIVE_INFINITY : inStarts(prepared, starts, frame),
+    starts > 1 ? inStarts(prepared, starts, frame) : Number.POSITIVE_INFINITY,
   );
   const most = Math.floor(perStart / step + DUST);
   const useful = Math.min(Math.max(...gaps) * needPerDay, storage) / starts + zone.fillMinutes;
@@ -44,11 +47,12 @@ export function runCosts(prepared: PreparedZone, gaps: readonly number[], starts
   return { bends, prices: bends.map(priceOf), most, priceOf };
 }
 
-// Starts of one program wait for each other's soaks, and the last one has to end within the hours.
-function inStarts({ zone, longestCycle }: PreparedZone, starts: number, { hours }: PlanFrame): number {
-  const perMinute =
-    zone.intake && zone.intake.precipitationRate > zone.intake.intakeRate ? zone.intake.precipitationRate / zone.intake.intakeRate : 1;
-  return Math.min(longestCycle, hours.minutes / (1 + (starts - 1) * perMinute));
+// All that a day's starts put out goes in between the first and the end of the hours, but for what then still stands.
+function inStarts({ zone }: PreparedZone, starts: number, { hours }: PlanFrame): number {
+  const { intake } = zone;
+  if (!intake || intake.precipitationRate <= intake.intakeRate) return Number.POSITIVE_INFINITY;
+  const span = hours.pieces.reduce((end, { after, minutes }) => Math.max(end, after + minutes), 0);
+  return (span * intake.intakeRate + intake.surfaceAccumulation * MINUTES_PER_HOUR) / intake.precipitationRate / starts;
 }
 
 const scratch = new Float64Array(2);

@@ -1,12 +1,16 @@
-/** What is left of what may be looked at: partial choices of days, whole ones, and choices of runs. Every search for a controller takes from it. */
+/**
+ * What is left of what may be looked at: partial choices of days, whole ones, choices of runs, and ways to lay starts and soaks into the hours.
+ * Every search for a controller takes from it.
+ */
 export interface EffortLeft {
   nodes: number;
   visits: number;
   looks: number;
+  layouts: number;
 }
 
 /** What all searches for an answer may take together: half a second of a processor for ten programs. */
-export const FOR_AN_ANSWER: Readonly<EffortLeft> = { nodes: 400_000, visits: 4_000, looks: 100_000 };
+export const FOR_AN_ANSWER: Readonly<EffortLeft> = { nodes: 250_000, visits: 2_000, looks: 80_000, layouts: 600 };
 
 /** Limits times programs of a whole choice of days that count as one visit; more of them count as more. */
 const CELLS_OF_A_VISIT = 96;
@@ -31,7 +35,8 @@ export function visitsOf(cells: number): number {
  */
 export function inPart<Result>(left: EffortLeft, isLast: boolean, search: (part: EffortLeft) => Result): Result {
   const share = isLast ? 1 : 0.5;
-  const given = { nodes: Math.floor(left.nodes * share), visits: left.visits * share, looks: Math.floor(left.looks * share) };
+  const { layouts } = left;
+  const given = { nodes: Math.floor(left.nodes * share), visits: left.visits * share, looks: Math.floor(left.looks * share), layouts };
   const part = { ...given };
   const found = search(part);
   left.nodes -= given.nodes - part.nodes;

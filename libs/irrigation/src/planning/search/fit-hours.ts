@@ -1,7 +1,9 @@
 import type { DayPattern } from '../days/day-pattern.js';
-import { type Assignment, excessOf, type Ground, minutesOfSlots, priceIn } from '../pricing/assignment.js';
+import { type Assignment, type Ground, priceIn } from '../pricing/assignment.js';
+import { excessAfter, type HoursTaken, hoursTaken, take } from './hours-taken.kernel.js';
 import { turnDays } from './turn-days.js';
 
+const WEEK = 7;
 const MOST_ROUNDS = 200;
 const DUST = 1e-6;
 
@@ -11,7 +13,7 @@ interface Stand {
   readonly options: Assignment['options'];
   readonly slotOf: number[];
   readonly steps: number[];
-  readonly minutes: number[];
+  readonly hours: HoursTaken;
   patterns: readonly (DayPattern | null)[];
 }
 
@@ -38,7 +40,7 @@ export function fitHours(ground: Ground, wished: Assignment): Assignment {
     patterns,
     slotOf: [...turned.slotOf],
     steps: [...turned.steps],
-    minutes: minutesOfSlots(ground, turned),
+    hours: hoursTaken(ground, turned),
   };
   shorten(stand);
   cheapen(stand);
@@ -46,16 +48,16 @@ export function fitHours(ground: Ground, wished: Assignment): Assignment {
 }
 
 function shorten(stand: Stand): void {
-  const { ground, minutes } = stand;
+  const { hours } = stand;
   const best: Move = { zone: -1, slot: -1, steps: 0 };
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const excess = excessOf(ground, stand.patterns, minutes);
+    const excess = excessAfter(hours, -1, 0, -1, 0);
     if (excess === 0) return;
     let least = Number.POSITIVE_INFINITY;
     eachMove(stand, excess, (move, cost) => {
       // What costs more than the best for all of the excess cannot be better.
       if (cost / excess >= least) return;
-      const freed = excess - excessAfter(stand, move);
+      const freed = excess - excessOfMove(stand, move);
       if (freed > DUST && cost / freed < least) {
         Object.assign(best, move);
         least = cost / freed;
@@ -64,10 +66,11 @@ function shorten(stand: Stand): void {
     if (least === Number.POSITIVE_INFINITY) break;
     make(stand, best);
   }
-  if (excessOf(ground, stand.patterns, minutes) === 0) return;
+  if (excessAfter(hours, -1, 0, -1, 0) === 0) return;
   stand.slotOf.fill(-1);
   stand.steps.fill(0);
-  minutes.fill(0);
+  hours.minutes.fill(0);
+  hours.loads.fill(0);
 }
 
 function cheapen(stand: Stand): void {
@@ -75,7 +78,7 @@ function cheapen(stand: Stand): void {
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     let least = -DUST;
     eachMove(stand, 0, (move, cost) => {
-      if (cost >= least || excessAfter(stand, move) > 0) return;
+      if (cost >= least || excessOfMove(stand, move) > 0) return;
       Object.assign(best, move);
       least = cost;
     });
@@ -129,42 +132,26 @@ function minutesAt({ ground, options }: Stand, slot: number, steps: number): num
 }
 
 function roomFor(stand: Stand, zone: number, slot: number): number {
-  const { ground, minutes, patterns, slotOf, steps } = stand;
+  const { ground, hours, slotOf, steps } = stand;
   const from = slotOf[zone] as number;
   const freed = from >= 0 && from !== slot ? minutesAt(stand, from, steps[zone] as number) : 0;
-  let room = ground.perProgram - (minutes[slot] as number);
-  for (let bit = 1; bit < 128; bit <<= 1) {
-    if (runsOn(patterns[slot], bit)) room = Math.min(room, ground.perDay - loadOf(stand, bit) + (runsOn(patterns[from], bit) ? freed : 0));
+  const [mask, ofFrom] = [hours.masks[slot] as number, from < 0 ? 0 : (hours.masks[from] as number)];
+  let room = (hours.limits[slot] as number) - (hours.minutes[slot] as number);
+  for (let day = 0; day < WEEK; day += 1) {
+    if ((mask >> day) & 1) room = Math.min(room, ground.perDay - (hours.loads[day] as number) + ((ofFrom >> day) & 1 ? freed : 0));
   }
   return room;
 }
 
-function runsOn(pattern: DayPattern | null | undefined, bit: number): boolean {
-  return ((pattern?.mask ?? 0) & bit) !== 0;
-}
-
-function loadOf({ minutes, patterns }: Stand, bit: number): number {
-  let load = 0;
-  for (let at = 0; at < minutes.length; at += 1) if (runsOn(patterns[at], bit)) load += minutes[at] as number;
-  return load;
-}
-
-function excessAfter(stand: Stand, move: Readonly<Move>): number {
-  const { ground, minutes, slotOf, steps, patterns } = stand;
-  const from = slotOf[move.zone] as number;
-  const [less, more] = [minutesAt(stand, from, steps[move.zone] as number), minutesAt(stand, move.slot, move.steps)];
-  if (from >= 0) minutes[from] = (minutes[from] as number) - less;
-  if (move.slot >= 0) minutes[move.slot] = (minutes[move.slot] as number) + more;
-  const excess = excessOf(ground, patterns, minutes);
-  if (from >= 0) minutes[from] = (minutes[from] as number) + less;
-  if (move.slot >= 0) minutes[move.slot] = (minutes[move.slot] as number) - more;
-  return excess;
+function excessOfMove(stand: Stand, { zone, slot, steps }: Readonly<Move>): number {
+  const from = stand.slotOf[zone] as number;
+  return excessAfter(stand.hours, from, minutesAt(stand, from, stand.steps[zone] as number), slot, minutesAt(stand, slot, steps));
 }
 
 function make(stand: Stand, { zone, slot, steps }: Readonly<Move>): void {
   const from = stand.slotOf[zone] as number;
-  if (from >= 0) stand.minutes[from] = (stand.minutes[from] as number) - minutesAt(stand, from, stand.steps[zone] as number);
-  if (slot >= 0) stand.minutes[slot] = (stand.minutes[slot] as number) + minutesAt(stand, slot, steps);
+  if (from >= 0) take(stand.hours, from, -minutesAt(stand, from, stand.steps[zone] as number));
+  if (slot >= 0) take(stand.hours, slot, minutesAt(stand, slot, steps));
   stand.slotOf[zone] = slot;
   stand.steps[zone] = steps;
 }

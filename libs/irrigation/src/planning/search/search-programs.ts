@@ -15,9 +15,10 @@ const LEAST_NODES = 500;
 /** What cannot better the best by more than this share is closed. [–] */
 export const GOOD_GAP = 0.008;
 
-/** The best programs found, their cost, and a bound below which no programs are. */
+/** The best programs found, others that came near, their cost, and a bound below which no programs are. */
 export interface Found {
   readonly assignment: Assignment;
+  readonly others: readonly Assignment[];
   readonly cost: number;
   readonly bound: number;
 }
@@ -38,11 +39,11 @@ export function searchPrograms(ground: Ground, daysOpen: number, sought: Pick<So
   const free = freeChoice(ground, effort);
   if (free.bound >= known * (1 - GOOD_GAP)) return null;
   const wished = turnDays(ground, free.assignment);
-  if (excessOf(ground, wished.patterns, minutesOfSlots(ground, wished)) === 0) {
-    return { assignment: wished, cost: costOf(ground, wished), bound: free.bound };
+  if (excessOf(ground, wished, minutesOfSlots(ground, wished)) === 0) {
+    return { assignment: wished, others: [], cost: costOf(ground, wished), bound: free.bound };
   }
   const fitted = fitHours(ground, wished);
-  const first = { assignment: fitted, cost: costOf(ground, fitted), bound: free.bound };
+  const first = { assignment: fitted, others: [], cost: costOf(ground, fitted), bound: free.bound };
   return withinHours(ground, first, { known, gap: GOOD_GAP, weekly: daysOpen * ground.perDay, effort });
 }
 
@@ -65,5 +66,5 @@ function freeChoice(ground: Ground, effort: EffortLeft): Found {
     1,
     taken,
   );
-  return { assignment: assigned(leaf, taken), cost, bound: Math.min(cost, leftOut) };
+  return { assignment: assigned(leaf, taken), others: [], cost, bound: Math.min(cost, leftOut) };
 }

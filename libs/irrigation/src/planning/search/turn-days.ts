@@ -16,8 +16,9 @@ export function turnDays(ground: Ground, assignment: Assignment): Assignment {
   const turns = assignment.options.map((option, slot): readonly (DayPattern | null)[] =>
     option && (minutes[slot] as number) > 0 ? option.days.patterns : [null],
   );
+  const { options } = assignment;
   let best = turns.map((of) => of[0] ?? null);
-  let least = excessOf(ground, best, minutes);
+  let least = excessOf(ground, { options, patterns: best }, minutes);
   const total = turns.reduce((product, of) => product * of.length, 1);
   for (let turn = 1; turn < Math.min(total, MOST_TURNS) && least > 0; turn += 1) {
     let rest = turn;
@@ -26,7 +27,7 @@ export function turnDays(ground: Ground, assignment: Assignment): Assignment {
       rest = Math.floor(rest / of.length);
       return of[at] ?? null;
     });
-    const excess = excessOf(ground, patterns, minutes);
+    const excess = excessOf(ground, { options, patterns }, minutes);
     if (excess < least) [best, least] = [patterns, excess];
   }
   return { ...assignment, patterns: best };

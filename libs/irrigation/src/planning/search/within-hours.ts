@@ -12,13 +12,15 @@ import { boundMinutes, weekPrices } from './week-prices.js';
 
 const EARLY_FITS = 4;
 const MOST_FITS = 14;
+const MOST_NEAR = 8;
 const ROUNDS = 40;
 /** A leaf is looked through with at most this share of all that may be looked at. [–] */
 const SHARE_OF_LEAF = 0.1;
 
-/** The best programs, their cost, and a bound below which no programs are. */
+/** The best programs, others that came near (the cheapest first), their cost, and a bound below which no programs are. */
 export interface Fitted {
   readonly assignment: Assignment;
+  readonly others: readonly Assignment[];
   readonly cost: number;
   readonly bound: number;
 }
@@ -41,11 +43,17 @@ interface OpenLeaf {
   readonly bound: number;
 }
 
+interface Costed {
+  readonly assignment: Assignment;
+  readonly cost: number;
+}
+
 /** Where the search stands: leaves that may hold something better, and the lowest bound of all that were closed without being looked through. */
 interface Stand {
   readonly ground: Ground;
   readonly sought: Sought;
-  best: { readonly assignment: Assignment; readonly cost: number };
+  best: Costed;
+  near: Costed[];
   open: OpenLeaf[];
 }
 
@@ -59,7 +67,7 @@ interface Stand {
  * @returns The best that fits, and the bound. [–]
  */
 export function withinHours(ground: Ground, first: Fitted, sought: Sought): Fitted {
-  const stand: Stand = { ground, sought, best: first, open: [] };
+  const stand: Stand = { ground, sought, best: first, near: [first], open: [] };
   const prices = weekPrices(ground, sought.weekly, first.assignment);
   const worth = prices.any * sought.weekly + prices.bound * boundMinutes(ground);
   // Costs at these prices are more than they really are by what all minutes of the week are worth.
@@ -79,7 +87,17 @@ export function withinHours(ground: Ground, first: Fitted, sought: Sought): Fitt
   const leftOut = dearer - worth;
   const ofLeaves = closeAll(stand);
   const bound = Math.max(first.bound, Math.min(ofLeaves, leftOut, good(stand)));
-  return { ...stand.best, bound };
+  const { assignment, cost } = stand.best;
+  return { assignment, cost, bound, others: nearOf(stand) };
+}
+
+// Of those found on the way, each with other days, the cheapest.
+function nearOf({ near, best }: Stand): readonly Assignment[] {
+  return near
+    .filter(({ assignment }) => assignment !== best.assignment)
+    .sort((a, b) => a.cost - b.cost)
+    .slice(0, MOST_NEAR)
+    .map(({ assignment }) => assignment);
 }
 
 // What is of interest: below the best by a share worth it.
@@ -106,6 +124,7 @@ function open(stand: Stand, options: readonly (SlotOption | null)[], atWeekPrice
 function fit(stand: Stand, { options, taken }: OpenLeaf): void {
   const assignment = fitHours(stand.ground, assigned(options, taken));
   const cost = costOf(stand.ground, assignment);
+  stand.near.push({ assignment, cost });
   if (cost < stand.best.cost) stand.best = { assignment, cost };
 }
 
@@ -121,6 +140,7 @@ function closeAll(stand: Stand): number {
     const mostNodes = Math.min(mostOfLeaf, effort.looks);
     const closed = closeLeaf(stand.ground, options, { known, gap: stand.sought.gap, mostNodes });
     effort.looks -= closed.nodes;
+    if (closed.better) stand.near.push(closed.better);
     if (closed.better && closed.better.cost < stand.best.cost) stand.best = closed.better;
     lowest = Math.min(lowest, Math.max(bound, closed.bound));
   }

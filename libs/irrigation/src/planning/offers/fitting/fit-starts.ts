@@ -1,0 +1,217 @@
+import { soakAfter } from '../../demand/cycles-of-run.js';
+import type { OpenHours } from '../../layout/water-window.js';
+import type { PlanInput } from '../../plan-input.js';
+import { type Assignment, costOf, type Ground, priceIn } from '../../pricing/assignment.js';
+import type { EffortLeft } from '../../search/effort.js';
+import { fitHours } from '../../search/fit-hours.js';
+import { type About, DUST, fewerPresses, type FittedStarts, layOut } from './lay-out.js';
+
+const MOST_ROUNDS = 20;
+/** Changes that are laid out to find one that frees most for least. */
+const MOST_RELIEFS = 12;
+/** Times that hours are taken to be shorter, until what fits into them can be laid out. */
+const MOST_SHRINKS = 8;
+
+/**
+ * Fits starts and soaks into the hours. Of assignments that may be too long with their soaks the one is taken that then costs least.
+ *
+ * What does not fit is made to: as if the hours were shorter by what is missing, or by the change of one zone that frees a minute for least,
+ * again and again. A zone may leave for another program, run one cycle or some steps less, or go dry.
+ *
+ * @param input - The controller. [code]
+ * @param ground - What was searched on. [–]
+ * @param found - What was found without counting soaks and start times, cheapest first. [–]
+ * @param effort - How much may be laid out, changed to what is left. [–]
+ * @returns What fits, with its starts. [–]
+ */
+export function fitStarts(
+  input: PlanInput,
+  ground: Ground,
+  found: readonly Assignment[],
+  effort: Pick<EffortLeft, 'layouts'>,
+): FittedStarts {
+  const limits = { runsAtOnce: Math.max(1, Math.floor(input.traits.runsAtOnce ?? 1)), flowLimitLPerMin: input.flowLimitLPerMin };
+  const lanes = ground.perDay / Math.max(1, ground.frame.hours.minutes);
+  const about: About = { ground, limits, lanes, known: new Map(), effort };
+  const { best, hardest } = firstFits(about, found);
+  const relieved = hardest && relieve(about, hardest);
+  return [best, ...(relieved ? [relieved] : [])]
+    .filter(({ excess }) => excess <= DUST)
+    .map((each) => fewerPresses(about, grown(about, each)))
+    .reduce((least, each) => (each.cost < least.cost ? each : least), best);
+}
+
+interface FirstFits {
+  readonly best: FittedStarts;
+  readonly hardest: FittedStarts | null;
+}
+
+// The cheapest that fits as it is or in shorter hours, nothing watered at the worst; and the first one that did not fit as it is.
+function firstFits(about: About, found: readonly Assignment[]): FirstFits {
+  let best = layOut(about, dryOf(about.ground));
+  let hardest: FittedStarts | null = null;
+  for (const each of found) {
+    if (costOf(about.ground, each) >= best.cost) continue;
+    about.known.clear();
+    const first = layOut(about, each);
+    if (first.excess > DUST) hardest ??= first;
+    const fitted = fewerPresses(about, first.excess > DUST ? shrunk(about, first) : first);
+    if (fitted.excess <= DUST && fitted.cost < best.cost) best = fitted;
+  }
+  return { best, hardest };
+}
+
+function dryOf({ slots, zones }: Ground): Assignment {
+  const unused = slots.map(() => null);
+  return { options: unused, patterns: unused, slotOf: zones.map(() => -1), steps: zones.map(() => 0) };
+}
+
+// As if the hours were shorter by what is missing.
+function shrunk(about: About, first: FittedStarts): FittedStarts {
+  const { ground } = about;
+  let now = first;
+  let less = 0;
+  for (let round = 0; round < MOST_SHRINKS && now.excess > DUST; round += 1) {
+    less += Math.max(now.excess, ground.frame.step);
+    const hours = shorterBy(ground.frame.hours, less);
+    const shorter = { ...ground, perDay: Math.max(0, ground.perDay - less), frame: { ...ground.frame, hours } };
+    now = layOut(about, fitHours(shorter, first.assignment));
+  }
+  return now;
+}
+
+function shorterBy(hours: OpenHours, less: number): OpenHours {
+  const cut = (minutes: number, at: number) => Math.max(0, minutes - less / (at + 1));
+  return { ...hours, longest: hours.longest.map(cut), longestOfDate: hours.longestOfDate.map(cut) };
+}
+
+function relieve(about: About, first: FittedStarts): FittedStarts {
+  let now = first;
+  for (let round = 0; round < MOST_ROUNDS && now.excess > DUST && about.effort.layouts > 0; round += 1) {
+    const next = cheapestRelief(about, now);
+    const without = next ? null : withoutSlowest(about.ground, now.assignment);
+    if (!next && !without) break;
+    now = next ?? layOut(about, without as Assignment);
+  }
+  return now;
+}
+
+function priced({ ground }: About, now: Assignment, changes: readonly Assignment[]) {
+  const before = costOf(ground, now);
+  return changes
+    .map((assignment) => ({ assignment, cost: costOf(ground, assignment) - before }))
+    .filter(({ cost }) => Number.isFinite(cost))
+    .sort((a, b) => a.cost - b.cost);
+}
+
+function cheapestRelief(about: About, now: FittedStarts): FittedStarts | null {
+  const { excess } = now;
+  let [best, rate] = [null as FittedStarts | null, Number.POSITIVE_INFINITY];
+  let tried = 0;
+  for (const { assignment, cost } of priced(about, now.assignment, changesOf(about.ground, now.assignment, excess))) {
+    // What costs more than the best for all of the excess cannot be better, nor can what comes after it.
+    if (best && (cost / excess >= rate || tried >= MOST_RELIEFS)) break;
+    tried += 1;
+    const fitted = layOut(about, assignment);
+    const freed = excess - fitted.excess;
+    if (freed < DUST || (fitted.cost - now.cost) / freed >= rate) continue;
+    [best, rate] = [fitted, (fitted.cost - now.cost) / freed];
+  }
+  return best;
+}
+
+const MOST_GROWN = 24;
+/** Layouts that growing may take beyond what all else has left. */
+const FOR_GROWING = 100;
+
+// What was cut by more than it had to be grows again while everything fits.
+function grown(about: About, fitting: FittedStarts): FittedStarts {
+  let best = fitting;
+  for (let round = 0; round < MOST_GROWN && about.effort.layouts > -FOR_GROWING; round += 1) {
+    const better = priced(about, best.assignment, moves(about.ground, best.assignment)).filter(({ cost }) => cost < -1);
+    const next = better
+      .slice(0, MOST_TRIED)
+      .map(({ assignment }) => layOut(about, assignment))
+      .find(({ excess, cost }) => excess <= DUST && cost < best.cost);
+    if (!next) return best;
+    best = next;
+  }
+  return best;
+}
+
+const MOST_TRIED = 30;
+
+// Every zone to its best runs in every used program.
+function moves(ground: Ground, now: Assignment): readonly Assignment[] {
+  return now.slotOf.flatMap((from, zone) =>
+    now.options.flatMap((option, slot) => {
+      const choices = now.slotOf.includes(slot) ? option?.zones[zone] : null;
+      if (!choices || !option) return [];
+      const steps = slot === from ? [(now.steps[zone] as number) + 1, ...choices.steps] : choices.steps;
+      return [...new Set(steps)]
+        .filter((each) => slot !== from || each !== now.steps[zone])
+        .sort((a, b) => priceIn(ground, zone, slot, option, a) - priceIn(ground, zone, slot, option, b))
+        .slice(0, 2)
+        .map((each) => changed(now, zone, slot, each));
+    }),
+  );
+}
+
+// Where no change of one zone frees anything, the one that soaks longest goes first.
+function withoutSlowest(ground: Ground, now: Assignment): Assignment | null {
+  let [slowest, longest] = [-1, -1];
+  now.slotOf.forEach((slot, zone) => {
+    const { intake } = ground.zones[zone]?.zone ?? { intake: null };
+    const soak = slot < 0 ? -1 : soakAfter(intake, (now.steps[zone] as number) * ground.frame.step);
+    if (soak > longest) [slowest, longest] = [zone, soak];
+  });
+  return slowest < 0 ? null : changed(now, slowest, -1, 0);
+}
+
+function changesOf(ground: Ground, now: Assignment, excess: number): readonly Assignment[] {
+  const merged = now.options
+    .flatMap((_, one) => now.options.map((_each, other) => mergedInto(ground, now, one, other)))
+    .filter((each) => each !== null);
+  const single = now.slotOf.flatMap((from, zone) => {
+    const option = now.options[from];
+    if (!option) return [];
+    const steps = now.steps[zone] as number;
+    const inOne = Math.round((ground.zones[zone]?.longestCycle ?? 0) / ground.frame.step);
+    const perStep = ground.frame.step * option.starts;
+    const fewer = [
+      inOne > 0 ? (Math.ceil(steps / inOne) - 1) * inOne : 0,
+      steps - 1,
+      steps - Math.ceil(excess / perStep),
+      Math.floor(steps / 2),
+    ];
+    const less = [...new Set(fewer)].filter((each) => each > 0 && each < steps).map((each) => changed(now, zone, from, each));
+    return [...less, changed(now, zone, -1, 0)];
+  });
+  return [...merged, ...single, ...moves(ground, now)];
+}
+
+// Programs on the same days soak side by side when they are one.
+function mergedInto(ground: Ground, now: Assignment, one: number, other: number): Assignment | null {
+  const into = now.options[other];
+  const alike = one !== other && sameTimes(now, one, other);
+  if (!into || !alike || !now.slotOf.includes(one) || !now.slotOf.includes(other)) return null;
+  const slotOf = now.slotOf.map((slot) => (slot === one ? other : slot));
+  const fits = slotOf.every(
+    (slot, zone) => slot !== other || Number.isFinite(priceIn(ground, zone, other, into, now.steps[zone] as number)),
+  );
+  return fits ? { ...now, slotOf } : null;
+}
+
+function sameTimes({ options, patterns }: Assignment, one: number, other: number): boolean {
+  const [from, into] = [options[one], options[other]];
+  const sameDays = patterns[one]?.mask === patterns[other]?.mask;
+  return sameDays && from?.inForce === into?.inForce && from?.starts === into?.starts;
+}
+
+function changed(now: Assignment, zone: number, slot: number, steps: number): Assignment {
+  return {
+    ...now,
+    slotOf: now.slotOf.map((each, at) => (at === zone ? slot : each)),
+    steps: now.steps.map((each, at) => (at === zone ? steps : each)),
+  };
+}
