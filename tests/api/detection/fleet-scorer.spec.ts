@@ -130,11 +130,19 @@ describe('recall', () => {
   });
 
   it('counts a slow leak from when it has grown to a tenth of the month', () => {
-    const slow: Row = ['Leaky', 'M', '', '', 'slow leak', '2024-02-10T12:00', '', 0.4, 1, 'grows for 100 days'];
+    const slow: Row = ['Leaky', 'M', '', '', 'slow leak', '2024-02-10T12:00', '', 0.4, 4, 'grows for 100 days'];
     const found = score([slow], [{ property: 'Leaky', kind: 'unexplained use', openedAt: '2024-05-02T10:00' }]);
     // 25 days after 10 February; the second reading after 6 March is that of 2 May.
     expect(found.unexplainedUse['monthly']).toMatchObject({ judged: 1, inTime: 1 });
     expect(found.delays['monthly']).toMatchObject({ medianReadings: 2 });
+  });
+
+  it('counts a slow leak no sooner than the meter must register it', () => {
+    // An inch meter must register 0.75 gpm: of 1.2 gpm after 62.5 days, that is from 13 April; 8 gpm are a tenth of the month sooner, on 6 March.
+    const slow = (gpm: number): Row => ['Leaky', 'M', '', '', 'slow leak', '2024-02-10T12:00', '', 0.4, gpm, 'grows for 100 days'];
+    const opened: Opened[] = [{ property: 'Leaky', kind: 'unexplained use', openedAt: '2024-05-02T10:00' }];
+    const delays = [8, 1.2].map((gpm) => score([slow(gpm)], opened).delays['monthly']?.medianDays ?? Number.NaN);
+    expect(delays.map((days) => Math.round(days))).toEqual([57, 19]);
   });
 
   it('leaves out a second leak while the first is found and runs on', () => {

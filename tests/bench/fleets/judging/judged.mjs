@@ -7,7 +7,7 @@ import { csvText } from '../../../../apps/api/demo/generator/tables/csv.mjs';
 import { instantOf } from './evidence.mjs';
 
 const LITRES_PER_GALLON = 3.785411784;
-const TOLD = { minConfidence: 0.9, minLitres: 7570.823568, minMoney: 10 };
+const TOLD = { minConfidence: 0.9, minLitres: 757.0823568, minMoney: 1 };
 const WRONG = new Set([
   'implausibly high',
   'lower than last',

@@ -7,7 +7,7 @@ const HOURLY_DAYS = 2;
 const READINGS = 2;
 /** A fault is news for this long after it ended where nobody reads any more. */
 const LONGEST_GRACE_DAYS = 75;
-/** A slow leak counts from when it has grown to this share of the usual month. */
+/** A slow leak counts from when it has grown to this share of the usual month, and to the meter's minimum test flow. */
 const GROWN = 0.1;
 /** When findings are kept only as they stand at the end, faults that ended earlier than this before it are out of view. */
 const VIEW_DAYS = 45;
@@ -25,7 +25,8 @@ const sinceReading = (site, from) => site.readings.filter((at) => at >= from - D
 function dueAt(fault, site, last) {
   // A habit shows over months: it is never late.
   if (fault.kind === 'wrong recorded flows') return last;
-  if (site.isHourly && fault.kind !== 'misread') {
+  // Before its feed begins a site is read, and judged by its readings.
+  if (site.isHourly && fault.kind !== 'misread' && fault.from >= site.fedFrom) {
     const due = fault.from + HOURLY_DAYS * DAY_MS;
     return due <= last ? due : null;
   }
@@ -41,10 +42,13 @@ function graceEnd(fault, site, last) {
   return Math.min(longest, (readingAfter(site, fault.until, READINGS) ?? longest) + DAY_MS);
 }
 
-function grownFrom(row, share) {
+/** A leak that grows, from when it is a tenth of the usual month and no less than the meter must register. */
+function grownFrom(row, share, meter) {
   const days = /grows for (\d+) days/.exec(row.note)?.[1];
   const begun = wallMs(row.starts_at);
-  return days && share ? begun + Math.min(1, GROWN / Math.abs(share)) * Number(days) * DAY_MS : begun;
+  if (!days || !share) return begun;
+  const registered = meter && Number(row.gpm) > 0 ? minimumTestFlow(meter) / Number(row.gpm) : 0;
+  return begun + Math.min(1, Math.max(GROWN / Math.abs(share), registered)) * Number(days) * DAY_MS;
 }
 
 /** A row of truth.csv, ready to be matched. */
@@ -53,8 +57,16 @@ export function faultOf(row, sites, last) {
   if (!site) throw new Error(`truth.csv names the property "${row.property}", which properties.csv does not have.`);
   const share = row.share_of_usual_month === '' ? null : Number(row.share_of_usual_month);
   const until = row.ends_at === '' ? null : wallMs(row.ends_at);
-  const fault = { ...row, share, begun: wallMs(row.starts_at), from: grownFrom(row, share), until, site, family: familyOf(row.kind) };
   const meter = site.meters.findLast((one) => one.meter === row.meter) ?? site.meters.at(-1);
+  const fault = {
+    ...row,
+    share,
+    begun: wallMs(row.starts_at),
+    from: grownFrom(row, share, meter),
+    until,
+    site,
+    family: familyOf(row.kind),
+  };
   fault.gpm = row.gpm === '' ? null : Number(row.gpm);
   fault.floorGpm = meter ? steadyFloor(meter) : null;
   fault.isUnseen = UNSEEN.includes(row.kind) && fault.gpm !== null && meter !== undefined && fault.gpm < minimumTestFlow(meter);

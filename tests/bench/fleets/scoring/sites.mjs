@@ -36,12 +36,14 @@ export const minimumTestFlow = (meter) => MINIMUM_TEST_FLOW.findLast(([size]) =>
 /** Below this flow a steady leak cannot be seen by a meter. [gpm] */
 export const steadyFloor = (meter) => Math.max(LEAST_STEADY_GPM, minimumTestFlow(meter), (stepGallons(meter) * STEPS_AN_HOUR) / 60);
 
-const empty = () => ({ meters: [], readAt: new Set(), hours: 0, isMixed: false, isKnown: true });
+const empty = () => ({ meters: [], readAt: new Set(), hours: 0, fedFrom: Number.POSITIVE_INFINITY, isMixed: false, isKnown: true });
 
 function addUsage(site, row) {
   const [start, end] = [wallMs(row.start), wallMs(row.end)];
-  if (end - start <= HOUR_MS) site.hours += 1;
-  else site.readAt.add(end);
+  if (end - start <= HOUR_MS) {
+    site.hours += 1;
+    site.fedFrom = Math.min(site.fedFrom, start);
+  } else site.readAt.add(end);
   site.last = Math.max(site.last ?? 0, end);
 }
 

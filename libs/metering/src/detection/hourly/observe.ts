@@ -99,12 +99,19 @@ function judgeDay(seen: Observation, day: number, design: RunMinutes, usual: Usu
   followDelivery(meter, seen.delivery, day);
   followRain(meter, seen.wet, day);
   const isLeaking = seen.steady.open !== null;
-  if (meter.kinds[day] === 'ran' && !meter.excused[day] && !isLeaking && followZones(meter, zones, day, design)) {
-    restartUnexplained(unexplained);
-    for (let past = Math.max(0, day - LEARN_FROM); past <= day; past++) expectRuns(meter, past);
-  }
+  if (!isLeaking) judgeZones(seen, day, design);
   followUnexplained(meter, unexplained, day, usual);
   if (unexplained.open) meter.excused.fill(1, unexplained.since, day + 1);
+}
+
+function judgeZones({ meter, zones, unexplained }: Observation, day: number, design: RunMinutes): void {
+  if (meter.kinds[day] !== 'ran' || meter.excused[day]) return;
+  const wereOpen = zones.open.size;
+  if (followZones(meter, zones, day, design)) restartUnexplained(unexplained);
+  if (wereOpen + zones.open.size === 0) return;
+  // A change that is open moves with each day that ran.
+  for (let past = Math.max(0, day - LEARN_FROM); past <= day; past++) expectRuns(meter, past);
+  readAgain(meter, unexplained, day);
 }
 
 function learnsToday({ ranDays }: ObservedMeter): boolean {

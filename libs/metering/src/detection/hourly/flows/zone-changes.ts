@@ -4,6 +4,7 @@ import type { ObservedMeter, RunMinutes } from '../steps/observed-meter.js';
 import { type ChangeScore, changeScores } from './change-scores.js';
 import { isPossible, logOddsOf } from './likely-change.js';
 import { type DayEquations, dayEquations } from './day-equations.js';
+import { keepScores, type PastScores, scalesOf } from './past-scores.js';
 import { sameDesign } from './same-design.js';
 import { lastRunMinute, type NamedChange, tellChange, zoneSighting } from './zone-sighting.js';
 import { valueAt } from '../steps/value-at.js';
@@ -58,6 +59,7 @@ export interface ZoneChanges {
   /** Days up to this one are those from which flows were learnt, or have got another explanation. */
   learntUntil: number;
   learntDays: readonly number[];
+  readonly past: PastScores;
   readonly open: Map<number, Sighting>;
   readonly told: Sighting[];
 }
@@ -68,7 +70,7 @@ export interface ZoneChanges {
  * @returns No day. [–]
  */
 export function noZoneChanges(): ZoneChanges {
-  return { equations: [], learntUntil: Number.POSITIVE_INFINITY, learntDays: [], open: new Map(), told: [] };
+  return { equations: [], learntUntil: Number.POSITIVE_INFINITY, learntDays: [], past: new Map(), open: new Map(), told: [] };
 }
 
 /**
@@ -105,11 +107,18 @@ function likeliestWindow(meter: ObservedMeter, changes: ZoneChanges, alike: bool
     const days = free.slice(-window);
     if (window < MANY_DAYS && !(mayBeAtOnce(meter, changes) && days.every(({ day }) => isCalm(meter, day) && !isAboutSettings(meter, day))))
       continue;
-    const scores = changeScores(meter, days, alike);
+    const scores = inOwnScale(changes, window, changeScores(meter, days, alike));
     const squares = Math.max(...squaresOfFree(changes, scores));
     if (squares > decision ** 2 && squares > (best?.squares ?? 0)) best = { squares, days, scores, decision };
   }
   return best;
+}
+
+// A meter whose scores of the past went beyond chance must go further.
+function inOwnScale({ past }: ZoneChanges, window: number, scores: readonly ChangeScore[]): readonly ChangeScore[] {
+  const scales = scalesOf(past, window, scores.length);
+  keepScores(past, window, scores);
+  return scores.map(({ change, sd }, place) => ({ change, sd: sd * valueAt(scales, place) }));
 }
 
 // One or two days are enough only where flows are known well and nobody else draws water.

@@ -1,13 +1,16 @@
 import { probabilityAboveZero } from '../../../uncertainty/normal-probability.js';
 import { daysPerMonth, type Sighting } from '../episode-of-sighting.js';
-import { isAboutSettings } from '../steps/about-settings.js';
+import { litresOfOtherSettings } from '../steps/about-settings.js';
 import type { ObservedMeter } from '../steps/observed-meter.js';
+import { followLevel, forgetLevelSince, type LevelOfRuns, noLevelOfRuns, readLevelAgain, type StepOfLevel } from './level-of-runs.js';
 import { dayOf, indoorLitres, sdByFlows } from './litres-of-day.js';
 import { spreadBefore, spreadDays, type UsualSpread } from './usual-spread.js';
 import type { UsualUse } from './usual-use.js';
 
 /** Slack and decision of the cumulative sum, in standard deviations: in control one signal in tens of thousands of days. */
 const SLACK = 1;
+/** As much more where the doubt is all of the runs: their level wanders, and each day is as much off as the day before. */
+const SLACK_OF_RUNS = 1;
 const DECISION = 5;
 /** What one day may add: no single day is a signal. */
 const MOST_OF_ONE_DAY = 4;
@@ -17,11 +20,9 @@ const WORTH = 0.1;
 const HALF = 0.5;
 /** Days of excess that open: two in a row, or three. */
 const DAYS_IN_A_ROW = 2;
-/** One day of runs is enough beyond so many standard deviations, and from these shares of the usual day and of its runs. Common practice, no source. */
-const AT_ONCE = 8;
-const AT_ONCE_OF_USUAL = 0.3;
-const AT_ONCE_OF_RUNS = 0.2;
 const DAYS_APART = 3;
+/** One day is enough beyond so many standard deviations and from a usual day. Common practice, no source. */
+const BURST_SDS = 8;
 /** A day's volume is the difference of two roundings: its variance in squared steps of the register (JCGM 100:2008, 4.3.7). */
 const ROUNDING_VARIANCE = 1 / 6;
 /** The days together must show it with this confidence. */
@@ -32,6 +33,8 @@ const LEAST_SD_OF_INDOOR = 0.08;
 /** A leak is steady from some hours after its begin. */
 const APART_DAYS = 3;
 const MINUTES_PER_DAY = 1440;
+/** Days by which it is known how much runs in a day. */
+const RUN_DAYS = 28;
 /** Days without excess that end it. */
 const DAYS_TO_END = 2;
 
@@ -39,6 +42,7 @@ const DAYS_TO_END = 2;
 export interface UnexplainedUse {
   readonly litres: Float64Array;
   readonly runLitres: Float64Array;
+  readonly level: LevelOfRuns;
   sum: number;
   since: number;
   excessDays: number;
@@ -62,6 +66,7 @@ export function noUnexplainedUse(days: number): UnexplainedUse {
   return {
     litres: unknown(),
     runLitres: unknown(),
+    level: noLevelOfRuns(),
     sum: 0,
     since: 0,
     excessDays: 0,
@@ -115,6 +120,7 @@ export function readAgain(meter: ObservedMeter, unexplained: UnexplainedUse, day
     if (Number.isNaN(unexplained.runLitres[past] ?? Number.NaN)) continue;
     [unexplained.litres[past], unexplained.runLitres[past]] = dayOf(meter, past) as [number, number];
   }
+  readLevelAgain(meter, unexplained.level);
 }
 
 /**
@@ -135,14 +141,14 @@ export function followUnexplained(meter: ObservedMeter, unexplained: Unexplained
   if (Number.isNaN(rest + runs) || !spread || meter.kinds[day] === 'skipped') return;
   const excess = rest - spread.target - spread.runShare * runs;
   const resolution = meter.usage.resolutionLitres ?? 0;
+  const runsSd = Math.hypot(spread.runSd * runs, sdByFlows(meter, day));
   const sd = Math.hypot(
     LEAST_SD_OF_INDOOR * indoorLitres(meter, day),
     Math.max(spread.restSd, LEAST_SD_OF_USUAL * usual, Math.sqrt(ROUNDING_VARIANCE) * resolution),
-    spread.runSd * runs,
-    sdByFlows(meter, day),
+    runsSd,
   );
   const worth = Math.max(WORTH * Math.min(usual, use.ofYear), 2 * resolution);
-  const judged: Judged = { day, excess, sd, worth, usual, runs };
+  const judged: Judged = { day, excess, sd, runsSd, worth, usual, runs };
   if (unexplained.open) review(meter, unexplained, judged);
   else accumulate(meter, unexplained, judged, spread);
 }
@@ -151,36 +157,63 @@ interface Judged {
   readonly day: number;
   readonly excess: number;
   readonly sd: number;
+  /** The part of it that is of the runs. */
+  readonly runsSd: number;
   readonly worth: number;
   readonly usual: number;
   readonly runs: number;
 }
 
 function accumulate(meter: ObservedMeter, unexplained: UnexplainedUse, judged: Judged, spread: UsualSpread): void {
-  const { day, sd, worth } = judged;
-  if (!isLasting(unexplained, judged) && !isAtOnce(meter, judged)) return;
+  const { day, sd, worth, runs } = judged;
+  const step = meter.kinds[day] === 'ran' ? followLevel(meter, unexplained.level, day) : null;
+  const lasts = isLasting(unexplained, judged);
+  if (step && step.step * runs >= HALF * worth) {
+    begin(meter, unexplained, judged, { since: step.since, frozen: { ...spread, runShare: step.level } });
+    tellStep(unexplained, step, judged);
+    return;
+  }
+  if (!lasts && !isBurst(meter, judged)) return;
   const level = meanExcess(unexplained, spread, day);
   if (level.mean < worth || probabilityAboveZero(level.mean, sd / Math.sqrt(level.days)) < LEAST_CONFIDENCE) return;
-  const sighting = noLitresYet(meter, unexplained.since, day);
-  Object.assign(unexplained, { open: sighting, frozen: spread, calm: 0 });
-  unexplained.told.push(sighting);
+  const sighting = begin(meter, unexplained, judged, { since: unexplained.since, frozen: spread });
   tell(sighting, level.mean, sd / Math.sqrt(level.days), judged);
 }
 
-// Somebody raised the minutes, or a pipe broke: nothing that days of runs do by themselves. On a mixed meter it must be more than people use.
-function isAtOnce(meter: ObservedMeter, { day, excess, sd, usual, runs }: Judged): boolean {
+// As much as a whole usual day: whatever it is, nobody should wait for a second one.
+function isBurst(meter: ObservedMeter, { day, excess, sd, usual }: Judged): boolean {
   const people = meter.evidence.kind === 'mixed' ? indoorLitres(meter, day) : 0;
-  const large = runs > 0 && excess >= Math.max(AT_ONCE_OF_USUAL * usual, AT_ONCE_OF_RUNS * runs, people);
-  return large && !meter.excused[day] && excess > AT_ONCE * sd && !isAboutSettings(meter, day);
+  return !meter.excused[day] && excess > BURST_SDS * sd && excess - litresOfOtherSettings(meter, day) >= usual + people;
+}
+
+function begin(
+  meter: ObservedMeter,
+  unexplained: UnexplainedUse,
+  { day }: Judged,
+  { since, frozen }: { readonly since: number; readonly frozen: UsualSpread },
+): Sighting {
+  const sighting = noLitresYet(meter, since, day);
+  Object.assign(unexplained, { open: sighting, since, frozen, calm: 0 });
+  unexplained.told.push(sighting);
+  forgetLevelSince(unexplained.level, since);
+  return sighting;
+}
+
+// Of runs that come every few days: their litres of a month, not those of the day on which they ran.
+function tellStep({ open, runLitres }: UnexplainedUse, { step, sd }: StepOfLevel, judged: Judged): void {
+  const runs = runLitres.subarray(Math.max(0, judged.day - RUN_DAYS + 1), judged.day + 1).filter((litres) => !Number.isNaN(litres));
+  const perDay = runs.reduce((sum, litres) => sum + litres, 0) / Math.max(1, runs.length);
+  if (open) tell(open, step * perDay, sd * perDay, judged);
 }
 
 // Adds a day to the sum: whether it passes its decision, on days of excess that are enough.
-function isLasting(unexplained: UnexplainedUse, { day, excess, sd, worth, runs }: Judged): boolean {
+function isLasting(unexplained: UnexplainedUse, { day, excess, sd, runsSd, worth, runs }: Judged): boolean {
+  const slack = SLACK + SLACK_OF_RUNS * (runsSd / sd) ** 2;
   const isAtRest = runs <= 0;
   const over = excess >= HALF * worth;
   if (!over && isAtRest && comesWithRuns(unexplained)) return false;
   if (unexplained.sum <= 0) Object.assign(unexplained, { since: day, excessDays: 0, atRest: false });
-  unexplained.sum = Math.max(0, unexplained.sum + Math.min(MOST_OF_ONE_DAY, excess / sd - SLACK));
+  unexplained.sum = Math.max(0, unexplained.sum + Math.min(MOST_OF_ONE_DAY, excess / sd - slack));
   unexplained.inARow = over ? unexplained.inARow + 1 : 0;
   unexplained.excessDays += Number(over);
   unexplained.atRest ||= over && isAtRest;

@@ -10,6 +10,9 @@ const RAN_DAYS = 20;
 const LEAST_SD_OF_RUNS = 0.025;
 /** Spread of the runs' litres about the record while too few ran. Common practice, no source. */
 const UNLEARNT_SD_OF_RUNS = 0.3;
+/** The level of runs wanders by this share in a day, and by that at most: pressure. Common practice, no source. */
+const WANDER_OF_DAY = 0.004;
+const MOST_WANDER = 0.06;
 /** A day that lacks half of its runs is no usual one. */
 const HALF = 0.5;
 
@@ -36,7 +39,7 @@ interface DayLitres {
  */
 export function spreadBefore(past: DayLitres, day: number): UsualSpread | null {
   const rested = restedBefore(past, day);
-  const ran = ranBefore(past, day);
+  const { shares: ran, middle: ranOn } = ranBefore(past, day);
   if (rested.length + ran.length < LEAST_DAYS) return null;
   const still = rested.length >= LEAST_DAYS ? robustSpread(rested) : { median: 0, sd: 0 };
   const moving = ran.length >= LEAST_DAYS ? robustSpread(ran) : { median: 0, sd: UNLEARNT_SD_OF_RUNS };
@@ -44,7 +47,7 @@ export function spreadBefore(past: DayLitres, day: number): UsualSpread | null {
     target: still.median,
     restSd: still.sd * (1 + 2 / Math.max(1, rested.length)),
     runShare: moving.median,
-    runSd: Math.max(LEAST_SD_OF_RUNS, moving.sd * (1 + 2 / Math.max(1, ran.length))),
+    runSd: Math.hypot(Math.max(LEAST_SD_OF_RUNS, moving.sd * (1 + 2 / Math.max(1, ran.length))), wandered(day - ranOn)),
   };
 }
 
@@ -54,13 +57,18 @@ function restedBefore({ litres, runLitres }: DayLitres, day: number): readonly n
 }
 
 // As a share of their runs: of the last weeks, or of the last on which any ran.
-function ranBefore({ litres, runLitres }: DayLitres, day: number): readonly number[] {
+function ranBefore({ litres, runLitres }: DayLitres, day: number): { readonly shares: readonly number[]; readonly middle: number } {
   const ran: number[] = [];
+  const days: number[] = [];
   const last = day - spreadDays.newest;
   for (let past = last; past >= 0 && past > last - RAN_WITHIN_DAYS; past--) {
     if (past <= last - spreadDays.all && ran.length >= RAN_DAYS) break;
     const [rest, runs] = [litres[past] ?? Number.NaN, runLitres[past] ?? Number.NaN];
-    if (runs > 0 && rest > -HALF * runs) ran.push(rest / runs);
+    if (!(runs > 0 && rest > -HALF * runs)) continue;
+    ran.push(rest / runs);
+    days.push(past);
   }
-  return ran;
+  return { shares: ran, middle: days[Math.floor(days.length / 2)] ?? day };
 }
+
+const wandered = (days: number): number => Math.min(MOST_WANDER, WANDER_OF_DAY * Math.sqrt(days));

@@ -1,6 +1,7 @@
 import { dateOfDayNumber, weekdayOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { daysPerMonth, type Sighting } from '../episode-of-sighting.js';
 import type { ObservedMeter } from '../steps/observed-meter.js';
+import { handLitresAWeek } from '../steps/hand-litres.js';
 import { quantile } from '../steps/robust-spread.js';
 import { leastRunFlow, type WaterCluster, waterClusters } from './water-clusters.js';
 import { valueAt } from '../steps/value-at.js';
@@ -21,14 +22,13 @@ const DAYS_AT_NIGHT = 2;
 const DAYS_BY_DAY = 3;
 /** By day two are enough where both are as exact as a timer is. */
 const EXACT_DAYS = 2;
-const EXACTLY_ALIKE = 0.93;
+const EXACTLY_ALIKE = 0.96;
+/** And each makes so many steps of the register that this can be told. */
+const EXACT_STEPS = 8;
 /** And each is this share of a watering: a hose may run twice alike. */
-const EXACT_SHARE = 0.12;
+const EXACT_SHARE = 0.1;
 /** A hand that waters each week may do so twice as much on a day as its whole week's record. Common practice, no source. */
 const OF_HAND_WEEK = 1.5;
-/** Less beside the runs of a day is rounding. */
-const LEAST_BY_HAND = 0.001;
-const DAYS_PER_WEEK = 7;
 /** Once is enough from these shares of the usual day. */
 const SIZE_AT_NIGHT = 0.25;
 const SIZE_BY_DAY = 0.5;
@@ -38,7 +38,7 @@ const OF_WATERING_BY_DAY = 0.35;
 /** By day people draw water of a mixed meter: less than this share of a watering may be theirs. */
 const LEAST_SHARE_MIXED = 0.2;
 const FULL_WATERING_MINUTES = 10;
-/** Less than this share of a full watering is nobody's concern. */
+/** Less than this share of a full watering, and of a usual day, is nobody's concern. */
 const LEAST_SHARE = 0.04;
 /** Longer water that runs into a scheduled run is a leak's, not a run's. [h] */
 const LONGEST_INTO_RUN_HOURS = 6;
@@ -76,12 +76,12 @@ export function noOffSchedule(): OffSchedule {
 export function followOffSchedule(meter: ObservedMeter, off: OffSchedule, day: number, limit: number, usual: number): boolean {
   if (meter.kinds[day] === 'not known' || !meter.shiftsLearnt) return false;
   const watering = fullWatering(meter);
-  const most = Math.max(watering, usual || 0);
-  const clusters = waterClusters(meter, day, leastRunFlow(meter, limit)).filter((cluster) => mayBeRun(meter, cluster, most));
+  const sizes = { watering, usual: usual || watering };
+  const clusters = waterClusters(meter, day, leastRunFlow(meter, limit)).filter((cluster) => mayBeRun(meter, cluster, sizes));
   let opened = false;
   for (const cluster of clusters) {
     if (off.open) follow(meter, off, cluster);
-    else opened = judge(meter, off, cluster, { watering, usual: usual || watering }) || opened;
+    else opened = judge(meter, off, cluster, sizes) || opened;
   }
   off.recent = [...off.recent, ...clusters].filter((cluster) => cluster.day > day - REPEATED_WITHIN_DAYS);
   if (off.open) endWhereAway(meter, off, day);
@@ -93,20 +93,13 @@ function fullWatering({ flows }: ObservedMeter): number {
   return flows.reduce((sum, flow) => sum + (flow || 0), 0) * FULL_WATERING_MINUTES;
 }
 
-function mayBeRun(meter: ObservedMeter, cluster: WaterCluster, watering: number): boolean {
-  if (meter.evidence.kind === 'mixed' && !isNight(cluster) && cluster.litres < LEAST_SHARE_MIXED * watering) return false;
+function mayBeRun(meter: ObservedMeter, cluster: WaterCluster, { watering, usual }: Sizes): boolean {
+  const ofPeople = meter.evidence.kind === 'mixed' && !isNight(cluster) ? LEAST_SHARE_MIXED * Math.max(watering, usual) : 0;
+  if (cluster.litres < ofPeople) return false;
   const hours = ((cluster.untilStep - cluster.fromStep) * meter.usage.stepMinutes) / MINUTES_PER_HOUR;
   if (!isNight(cluster) && cluster.litres <= OF_HAND_WEEK * handLitresAWeek(meter, cluster.day)) return false;
   const likeRun = cluster.endedAlone || (cluster.beganAlone && hours <= LONGEST_INTO_RUN_HOURS);
-  return likeRun && cluster.litres >= LEAST_SHARE * watering;
-}
-
-// Programmed water that no run of a valve puts out is a hand's, by what the zones on record say.
-function handLitresAWeek({ evidence, runs, flows }: ObservedMeter, day: number): number {
-  const recorded = evidence.zones.map(({ flowLPerMin }) => flowLPerMin ?? Number.NaN);
-  const ran = (runs[day] ?? []).reduce((sum, { zone, begin, end }) => sum + (end - begin) * valueAt(recorded, zone), 0);
-  const byHand = (evidence.programmedLitres[day] ?? Number.NaN) - ran;
-  return flows.length > 0 && byHand > LEAST_BY_HAND * ran ? DAYS_PER_WEEK * byHand : 0;
+  return likeRun && cluster.litres >= LEAST_SHARE * Math.min(watering, usual);
 }
 
 function isNight({ clockMinute }: WaterCluster): boolean {
@@ -133,11 +126,12 @@ function isLarge(cluster: WaterCluster, { watering, usual }: Sizes): boolean {
 function judge(meter: ObservedMeter, off: OffSchedule, cluster: WaterCluster, sizes: Sizes): boolean {
   const matches = off.recent.filter((past) => past.day !== cluster.day && alike(meter, past, cluster));
   const days = new Set(matches.map(({ day }) => day)).size + 1;
-  const isSmall = cluster.litres < EXACT_SHARE * Math.max(sizes.watering, sizes.usual);
+  const least = Math.max(EXACT_SHARE * Math.min(sizes.watering, sizes.usual), EXACT_STEPS * (meter.usage.resolutionLitres ?? 0));
   const exact =
-    !isSmall && matches.some((past) => past.litres >= EXACTLY_ALIKE * cluster.litres && cluster.litres >= EXACTLY_ALIKE * past.litres);
-  const least = isNight(cluster) ? DAYS_AT_NIGHT : exact ? EXACT_DAYS : DAYS_BY_DAY;
-  if (days < least && !isLarge(cluster, sizes)) return false;
+    cluster.litres >= least &&
+    matches.some((past) => past.litres >= EXACTLY_ALIKE * cluster.litres && cluster.litres >= EXACTLY_ALIKE * past.litres);
+  const fewest = isNight(cluster) ? DAYS_AT_NIGHT : exact ? EXACT_DAYS : DAYS_BY_DAY;
+  if (days < fewest && !isLarge(cluster, sizes)) return false;
   const { firstMinute, stepMinutes } = meter.usage;
   off.matched = [...matches, cluster];
   off.matched.forEach((one) => {

@@ -1,4 +1,5 @@
 import type { ObservedMeter } from './observed-meter.js';
+import { valueAt } from './value-at.js';
 
 /** Settings are looked at so many days before and after. [d] */
 const NEAR_DAYS = 8;
@@ -18,15 +19,36 @@ export function isAboutSettings(meter: ObservedMeter, day: number): boolean {
 }
 
 function differs(meter: ObservedMeter, { zone, minutes }: { zone: number; minutes: number }, day: number, way: number): boolean {
+  const other = nearestMinutes(meter, zone, day, way);
+  return other !== null && Math.abs(other - minutes) > SAME_MINUTES;
+}
+
+function nearestMinutes(meter: ObservedMeter, zone: number, day: number, way: number): number | null {
   for (let near = 1; near <= NEAR_DAYS; near++) {
     const other = minutesOf(meter, day + way * near).get(zone);
-    if (other !== undefined) return Math.abs(other - minutes) > SAME_MINUTES;
+    if (other !== undefined) return other;
   }
-  return false;
+  return null;
 }
 
 function minutesOf({ runs }: ObservedMeter, day: number): Map<number, number> {
   const minutes = new Map<number, number>();
   for (const { zone, begin, end } of runs[day] ?? []) minutes.set(zone, (minutes.get(zone) ?? 0) + end - begin);
   return minutes;
+}
+
+/**
+ * Litres by which the runs of a day would have passed more with the minutes of the nearest day on which each zone ran, before or after.
+ *
+ * @param meter - The meter. [code]
+ * @param day - The day, from 0. [–]
+ * @returns Litres by the flows believed; zero where no settings changed, or less was set. [L]
+ */
+export function litresOfOtherSettings(meter: ObservedMeter, day: number): number {
+  let litres = 0;
+  for (const [zone, minutes] of minutesOf(meter, day)) {
+    const others = [-1, 1].map((way) => nearestMinutes(meter, zone, day, way) ?? minutes);
+    litres += Math.max(0, ...others.map((other) => other - minutes)) * valueAt(meter.flows, zone);
+  }
+  return litres;
 }
