@@ -29,6 +29,8 @@ export interface ReplayInput {
 export interface StationReplay {
   readonly minutes: readonly (number | null)[];
   readonly runs: readonly (number | null)[];
+  /** minutes per local day as the settings have them, whatever is not known of a day [min] */
+  readonly laidMinutes: Float64Array;
   readonly totalMinutes: number;
   readonly totalRuns: number;
   readonly programs: readonly string[];
@@ -160,6 +162,10 @@ class StationInDays implements StationReplay {
     }
     this.totalMinutes = totalMinutes;
     this.totalRuns = totalRuns;
+  }
+
+  get laidMinutes(): Float64Array {
+    return this.of.minutes.subarray(this.of.from, this.of.from + this.of.unknown.length);
   }
 
   get minutes(): readonly (number | null)[] {

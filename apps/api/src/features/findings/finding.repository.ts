@@ -1,5 +1,6 @@
 import type { DecidedFinding } from '@rillbook/metering/detection/life/precision.js';
 import { In, type FindOptionsWhere } from 'typeorm';
+import { dateArray, float8Array, textArray, uuidArray } from '../../platform/database/binary-arrays.js';
 import type { OrganizationTransaction } from '../../platform/database/organization-transaction.js';
 import { grouped } from '../../platform/graphql/loader.js';
 import { FindingRow, type FindingState } from './finding.entity.js';
@@ -63,10 +64,34 @@ const COLUMNS = Object.entries(WRITTEN);
 const rowsOf = (columns: readonly (readonly [string, Written])[]): string =>
   `json_to_recordset($2) as r(${columns.map(([key, [, type]]) => `"${key}" ${type}`).join(', ')})`;
 
-/** Adds findings: `$1` is the organization. */
-const INSERTION = `insert into finding (organization_id, ${COLUMNS.map(([, [name]]) => name).join(', ')})
-  select $1, ${COLUMNS.map(([key, [, , otherwise]]) => (otherwise ? `coalesce(r."${key}", ${otherwise})` : `r."${key}"`)).join(', ')}
-  from ${rowsOf(COLUMNS)}`;
+/** Adds findings whose rows say these columns, each column as one parameter from `$2` on; `$1` is the organization. */
+function insertion(said: typeof COLUMNS): string {
+  const keys = said.map(([key]) => key);
+  const values = COLUMNS.map(([key, [, type, otherwise = 'null']]) => {
+    if (!keys.includes(key)) return otherwise;
+    return otherwise === 'null' ? `r."${key}"::${type}` : `coalesce(r."${key}"::${type}, ${otherwise})`;
+  });
+  return `insert into finding (organization_id, ${COLUMNS.map(([, [name]]) => name).join(', ')}) select $1::uuid, ${values.join(', ')}
+    from unnest(${said.map(([, [, type]], at) => `$${at + 2}::${ARRAYS[type] ? type : 'text'}[]`).join(', ')}) as r(${keys.map((key) => `"${key}"`).join(', ')})`;
+}
+
+/** What is written as the wire has it; everything else is text, which the database reads. */
+const ARRAYS: Readonly<Record<string, (values: readonly unknown[]) => Buffer>> = {
+  uuid: (values) => uuidArray(values as (string | null)[]),
+  date: (values) => dateArray(values as (string | null)[]),
+  float8: (values) => float8Array(values as (number | null)[]),
+};
+
+function asText(value: unknown, type: string): string | null {
+  if (value === null || value === undefined) return null;
+  if (value instanceof Date) return value.toISOString();
+  return type === 'jsonb' ? JSON.stringify(value) : String(value);
+}
+
+function columnOf(rows: readonly NewFinding[], [key, [, type]]: (typeof COLUMNS)[number]): Buffer {
+  const values = rows.map((row) => row[key as keyof FindingRow] ?? null);
+  return ARRAYS[type]?.(values) ?? textArray(values.map((value) => asText(value, type)));
+}
 
 /** Changes some columns of findings by their ids: `$1` is the organization. */
 function change(keys: readonly string[]): string {
@@ -133,9 +158,12 @@ export const findings = {
     return tx.of(FindingRow).findOne({ where: { organizationId: tx.organizationId, id }, lock: { mode: 'pessimistic_write' } });
   },
 
-  /** Adds findings, all of them as one parameter. */
+  /** Adds findings, each column as one parameter. */
   async insert(tx: OrganizationTransaction, rows: readonly NewFinding[]): Promise<void> {
-    if (rows.length) await tx.query(INSERTION, [tx.organizationId, JSON.stringify(rows)]);
+    if (!rows.length) return;
+    const keys = new Set(rows.flatMap(keysOf));
+    const said = COLUMNS.filter(([key]) => keys.has(key));
+    await tx.query(insertion(said), [tx.organizationId, ...said.map((column) => columnOf(rows, column))]);
   },
 
   async remove(tx: OrganizationTransaction, ids: readonly string[]): Promise<void> {

@@ -25,13 +25,12 @@ export function programmedWater(replayed: Replayed, zones: readonly AccountZone[
   const isEstimate = new Uint8Array(days);
   if (!zones?.length) return { litres: litres.fill(Number.NaN), isEstimate, litresOfZones: [] };
   const litresOfZones = zones.map((zone) => {
-    const { waterOf, unknown } = waterOfZone(replayed, zone);
+    const { own, unknown } = waterOfZone(replayed, zone);
     let whole = 0;
     for (let day = 0; day < days; day++) {
-      const own = waterOf(day);
-      litres[day]! += own;
+      litres[day]! += own[day]!;
       if (unknown[day] === 'settings-from-weather') isEstimate[day] = 1;
-      if (!Number.isNaN(own)) whole += own;
+      if (!Number.isNaN(own[day])) whole += own[day]!;
     }
     return whole;
   });
@@ -40,18 +39,19 @@ export function programmedWater(replayed: Replayed, zones: readonly AccountZone[
 
 const NONE_KNOWN: ReplayedController['unknown'] = [];
 
-function waterOfZone({ controllers, neededOf }: Replayed, zone: AccountZone) {
-  const controller = controllers.find(({ id }) => id === zone.controllerId) ?? null;
-  const minutes = zone.station === null ? null : (controller?.minutesOf(zone.station) ?? null);
+/** What a zone was given by day; nothing is known of it without a controller. [L] */
+function waterOfZone({ calendar, controllers, neededOf }: Replayed, zone: AccountZone) {
+  const own = new Float64Array(calendar.days);
+  const controller = controllers.find(({ id }) => id === zone.controllerId);
+  if (!controller) return { own: own.fill(Number.NaN), unknown: NONE_KNOWN };
+  const { unknown } = controller;
+  const minutes = zone.station === null ? null : controller.minutesOf(zone.station);
   const flow = zone.flowLPerMin ?? Number.NaN;
-  const unknown = controller?.unknown ?? NONE_KNOWN;
   const needed = unknown.includes('settings-from-weather') ? neededOf(zone) : null;
   // What never ran passed nothing, whatever its flow.
-  const replayed = (day: number) => (minutes?.[day] ? minutes[day] * flow : 0);
-  return {
-    unknown,
-    waterOf: (day: number) => waterOfDay(controller ? (unknown[day] ?? null) : 'settings-not-known', needed?.[day], replayed(day)),
-  };
+  const replayed = (day: number): number => (minutes?.[day] ? minutes[day]! * flow : 0);
+  for (let day = 0; day < own.length; day++) own[day] = waterOfDay(unknown[day] ?? null, needed?.[day], replayed(day));
+  return { own, unknown };
 }
 
 function waterOfDay(reason: UnknownDay | null, needed: number | undefined, replayed: number): number {

@@ -13,8 +13,8 @@ export interface ReplayedController {
   readonly runsOneAtATime: boolean;
   /** by day: why it cannot be replayed, null where it can */
   readonly unknown: readonly (UnknownDay | null)[];
-  /** minutes of a station by day; null where it never ran */
-  minutesOf(station: number): readonly (number | null)[] | null;
+  /** minutes of a station by day, whatever is not known of a day; null where it never ran */
+  minutesOf(station: number): Float64Array | null;
   /** every run of some days of the span */
   runsOf(days: DaySpan): readonly ReplayedRun[];
 }
@@ -31,7 +31,7 @@ export function replayedController(controller: AccountController, calendar: Prop
     id,
     runsOneAtATime: (traits.runsAtOnce ?? 1) < 2,
     unknown,
-    minutesOf: (station) => stations.get(station)?.minutes ?? null,
+    minutesOf: (station) => stations.get(station)?.laidMinutes ?? null,
     runsOf: (span) => replayStarts({ ...input, ...span, daysWithoutStarts }, timeline),
   };
 }

@@ -1,7 +1,8 @@
 import { digest, fingerprint } from '../gather/fingerprint.js';
 
 /** Goes up when the same inputs give other accounts: then all are computed anew. */
-const METHOD = 9;
+const METHOD = 10;
 
-/** The fingerprint of everything an account is computed from, and of the way it is computed. */
-export const inputsVersion = (inputs: readonly unknown[]): string => digest([METHOD, ...inputs.map(fingerprint)].join('\n'));
+/** The fingerprint of everything an account is computed from: what it alone has, and what it shares with other months; and of the way it is computed. */
+export const inputsVersion = (own: unknown, shared: readonly unknown[]): string =>
+  digest([METHOD, JSON.stringify(own), ...shared.map(fingerprint)].join('\n'));

@@ -130,7 +130,7 @@ function withWinter(
 function versionOf(input: MonthInput, { facts, prices }: PropertyWork): string {
   const { month, through, weatherVersion, clockChanges, allowance, zones, controllers, meters } = input;
   const price = [prices.inForce(month), facts.meters.map((meter) => meter.pricePerUnit)];
-  return inputsVersion([[month, through, weatherVersion, clockChanges, price], allowance, zones, controllers, meters]);
+  return inputsVersion([month, through, weatherVersion, clockChanges, price, meters], [allowance, zones, controllers]);
 }
 
 function computedMonth(work: PropertyWork, input: MonthInput, prepared: PreparedMonth, version: string) {
