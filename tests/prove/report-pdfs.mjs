@@ -26,8 +26,8 @@ function faultsOf(file, model, tools) {
   if (!tools.poppler) return faults;
   const structure = said('pdfinfo', ['-struct-text', file]);
   if (!/Tagged: +yes/.test(said('pdfinfo', [file]))) faults.push('not tagged');
-  if (!/\bH1\b/.test(structure) || !/\bTH\b/.test(structure) || !/\/Scope \/Column/.test(structure))
-    faults.push('no headings or table heads in its structure');
+  if (!/\bH1\b/.test(structure) || !/\bTH\b/.test(structure) || !/\/Scope \/Column/.test(structure) || !/\/Scope \/Row/.test(structure))
+    faults.push('no headings or heads of columns and rows in its structure');
   const figures = (structure.match(/^ *Figure/gm) ?? []).length;
   const drawn = model.pages.reduce((sum, page) => sum + 1 + page.year.months.filter(({ drawn: { svg } }) => svg).length, 0);
   if (figures < drawn) faults.push(`${figures} figures in its structure, ${drawn} drawn`);

@@ -2,6 +2,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import path from 'node:path';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import { withRowHeads } from './row-heads.mjs';
 
 const room = import.meta.dirname;
 const fonts = path.join(room, 'fonts');
@@ -66,13 +67,25 @@ function printed(report) {
   let data = JSON.stringify(report, (_, value) => (typeof value === 'string' ? value.toWellFormed().replace(CONTROLS, '') : value));
   for (let round = 1; ; round += 1) {
     try {
-      return compiler.pdf({ mainFileContent: template, inputs: { report: data } }, { pdfStandard: 'ua-1' });
+      return withRowHeads(compiler.pdf({ mainFileContent: template, inputs: { report: data } }, { pdfStandard: 'ua-1' }));
     } catch (problem) {
       const letters = new Set([...says(problem).matchAll(UNSHOWN)].flatMap(([, text]) => [...readable(text)]));
       if (letters.size === 0 || round === MOST_ROUNDS) throw problem;
-      data = [...data].map((letter) => (letters.has(letter) ? STAND_IN : letter)).join('');
+      data = saidSo([...data].map((letter) => (letters.has(letter) ? STAND_IN : letter)).join(''));
     }
   }
+}
+
+/** Said at the foot of each page where a letter could not be printed, so that whoever looks at it knows what the sign means. */
+const UNPRINTED = {
+  en: `Where ${STAND_IN} stands, the report’s letters have no sign for what was written.`,
+  es: `Donde está ${STAND_IN}, las letras del informe no tienen signo para lo que se escribió.`,
+};
+
+function saidSo(data) {
+  const report = JSON.parse(data);
+  const words = UNPRINTED[report.language] ?? UNPRINTED.en;
+  return report.footer.includes(words) ? data : JSON.stringify({ ...report, footer: `${report.footer} ${words}` });
 }
 
 /** What the typesetter writes as \u{200b}. */

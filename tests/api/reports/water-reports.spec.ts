@@ -6,6 +6,7 @@ import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type TestApp, startApp } from '../../support/test-app.js';
 import { aProperty, insertRow } from '../../support/builders.js';
+import { PrintReport } from '../../../apps/api/src/features/reports/printing/print-report.service.js';
 import { reportCsv } from '../../../apps/api/src/features/reports/printing/report-csv.js';
 import { reportXlsx } from '../../../apps/api/src/features/reports/printing/report-xlsx.js';
 import { inventedReport } from '../../support/invented-report.mjs';
@@ -186,9 +187,30 @@ describe('what a report says', () => {
     expect(bytes).toContain('/StructTreeRoot');
     expect(bytes).toContain('/Marked true');
     expect(bytes).toMatch(/pdfuaid:part/);
+    // Each cell of a table points at the head of its row first, which the tree of names knows.
+    const count = (what: RegExp): number => bytes.match(what)?.length ?? 0;
+    expect(count(/\/Scope \/Row\n/g)).toBeGreaterThan(20);
+    expect(count(/\/Headers \[\(V/g)).toBe(count(/\/S \/TD\n/g));
+    const names = /\/IDTree <<\s*\/Names \[([^\]]*)\]/.exec(bytes)?.[1] ?? '';
+    const named = [...names.matchAll(/\(([UV][^)]*)\) (\d+) 0 R/g)];
+    expect(named.map(([, name]) => name)).toEqual(named.map(([, name]) => name).sort());
+    for (const [, name, object] of named)
+      expect(bytes.slice(bytes.indexOf(`\n${object} 0 obj\n`)).split('endobj')[0]).toMatch(
+        new RegExp(`/S /TH\\s[\\s\\S]*/ID \\(${name}\\)|/ID \\(${name}\\)[\\s\\S]*/S /TH\\s`),
+      );
+    for (const [, pointed] of bytes.matchAll(/\/Headers \[\((V\d+)\)/g)) expect(names).toContain(`(${pointed}) `);
     // A draft is the office's alone.
     const client = await product.somebody(day.organizationId, 'client', day.clientId);
     expect((await fetch(`${product.url}/api/reports/${reportId}/report.pdf`, { headers: { cookie: client.cookie } })).status).toBe(404);
+  });
+
+  it('says at the foot where a letter could not be printed, and where all could be it says nothing', async () => {
+    const printer = product.app.get(PrintReport);
+    const model = writeReport({ ...inventedReport(1), language: 'en', client: 'Green \u6f22\u5b57 Owners' });
+    const said = 'report’slettershavenosignforwhatwaswritten';
+    const text = async (report: typeof model): Promise<string> => (await pdfText(await printer.run(report))).replace(/\s+/g, '');
+    expect(await text(model)).toContain(said);
+    expect(await text(writeReport({ ...inventedReport(1), language: 'en', client: 'Green Owners' }))).not.toContain(said);
   });
 
   it('has every figure the same in GraphQL, CSV, workbook and PDF', async () => {

@@ -291,3 +291,44 @@ it('tells the months that a saving leaves out as stretches, not one by one', () 
     'Left out: June 2025 to November 2025 (not known in full, or the work was done then).',
   );
 });
+
+it('tells money of the water as it is written: both are of one size, in every figure and sentence', () => {
+  const inputs = Array.from({ length: 40 }, (_, seed) => ({ ...inventedReport(seed), units: 'metric' as const }));
+  const pages = inputs.flatMap((input) => writeReport(input).pages);
+  const pairs = [
+    ['aboveNeed', 'aboveNeedMoney'],
+    ['saved', 'savedMoney'],
+    ['halfWidth', 'halfWidthMoney'],
+  ] as const;
+  const told = pages.flatMap(({ figures }) =>
+    pairs.flatMap(([volume, money]) => {
+      const [water, amount] = [volume, money].map((id) => figures.find((figure) => figure.id === id));
+      if (typeof water?.value !== 'number' || typeof amount?.value !== 'number') return [];
+      return [{ litres: water.value * (water.unit === 'L' ? 1 : 1000), amount: amount.value }];
+    }),
+  );
+  // The invented price of a litre is 0.0015.
+  for (const { litres, amount } of told) expect(Math.abs(amount - litres * 0.0015)).toBeLessThanOrEqual(0.5 + 1e-9);
+  expect(told.length).toBeGreaterThan(40);
+});
+
+it('names no money where months above and below were priced against each other', () => {
+  const month = july({ metered: 130_000 });
+  const against = { ...month, aboveNeed: { litres: 30_000, sdLitres: 100, money: -12 } };
+  const [page] = written([property('Court', against)]).pages;
+  const figure = page!.figures.find(({ id }) => id === 'aboveNeedMoney');
+  expect([figure?.value, figure?.reason]).toEqual([null, 'months above and months below were priced differently: no one amount fits.']);
+  expect(page!.verdict).not.toContain('$');
+});
+
+it('tells of a finding that was settled after the period how it stood when the period ended', () => {
+  const finding = { id: 'f', kind: 'off-schedule run', state: 'resolved', zones: [], fromOn: '2026-07-02', untilOn: '2026-08-04' };
+  const found = { ...finding, litres: null, money: null, isTooLittle: false, resolvedWith: 'A valve' };
+  const says = (stateThen?: string): string | undefined =>
+    written([property('Court', july({}), { findings: [{ ...found, ...(stateThen && { stateThen }) }] })])
+      .pages[0]!.sections.find(({ id }) => id === 'found')
+      ?.lines.at(0)?.says;
+  expect(says('open')).toBe('Water ran outside the programmed times. Still open on Fri 31 Jul 2026; settled since.');
+  expect(says('in work')).toBe('Water ran outside the programmed times. In work on Fri 31 Jul 2026; settled since.');
+  expect(says()).toBe('Water ran outside the programmed times. Put right.');
+});

@@ -24,6 +24,8 @@ export interface VolumeFigures {
   readonly figure: (of: FigureOf, litres: Known) => Figure;
   /** with its unit, for a sentence; the size without its sign */
   readonly said: (litres: Known) => string;
+  /** as it is written, in litres: what money is told of, so that both are of one size */
+  readonly asWritten: (litres: number) => number;
   /** a difference as it is written beside the two it is of: rounding alone never makes them disagree */
   readonly between: (litres: Known, high: Known, low: Known) => number | null;
 }
@@ -110,6 +112,7 @@ function volumeFigures(formats: Formats, largestLitres: number, { column, coarse
       // The same rule as the gauge's: more than rounding is a gap that the account counted otherwise, and it is kept.
       return Math.abs(above - below - litres * perLitre) <= 1.5 * step ? (above - below) / perLitre : litres;
     },
+    asWritten: (litres) => (written(litres) ?? 0) / column.fromLitres(1),
     said: (litres) => {
       const value = written(litres);
       return value === null ? NOT_KNOWN : `${formats.figure(Math.abs(value), decimals)} ${column.unit}`;

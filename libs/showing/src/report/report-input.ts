@@ -38,6 +38,8 @@ export interface GivenFinding {
   readonly id: string;
   readonly kind: string;
   readonly state: string;
+  /** its state when the period ended, where it has changed since; absent where it is as it was */
+  readonly stateThen?: string;
   /** names of the zones that it is of; none where it is of the whole property or a meter */
   readonly zones: readonly string[];
   readonly fromOn: string | null;
@@ -93,7 +95,7 @@ export interface GivenProperty {
   readonly months: readonly GivenMonth[];
   /** month in which work that saves water was first done; null where none was [YYYY-MM] */
   readonly firstWork: string | null;
-  /** what a litre less saves; null where no price is known [money/L] */
+  /** what a litre less saved in the period; null where no price is known [money/L] */
   readonly pricePerLitre: number | null;
   readonly findings: readonly GivenFinding[];
   readonly work: readonly GivenWork[];

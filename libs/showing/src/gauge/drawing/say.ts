@@ -45,9 +45,16 @@ export function gapSaying(sayings: Sayings, kind: GapKind): GapSaying {
   return {
     known: true,
     comparison: words.compare[kind][side],
-    amount: amountSpans(sayings, value, gap.money),
+    amount: amountSpans(sayings, value, inStep(gap, value)),
     note: `${name}: ${gap.within ? words.within(spread) : words.remedy[kind][side]}`,
   };
+}
+
+/** The money of a gap as it is written: rounding never parts it from the volume beside it, nor does its sign. */
+function inStep(gap: { readonly value: number | null; readonly money?: number | null } | undefined, shown: number): number | null {
+  if (!gap || !isKnown(gap.money) || !isKnown(gap.value)) return gap?.money ?? null;
+  if (gap.value === 0) return gap.money === 0 ? 0 : null;
+  return gap.money / gap.value < 0 ? null : (gap.money * shown) / gap.value;
 }
 
 function amountSpans(sayings: Sayings, value: number, money: number | null | undefined): Span[] {
@@ -74,7 +81,7 @@ export function totalSpans(sayings: Sayings): Span[] | null {
   const value = written[what];
   if (value === null) return null;
   const side = value >= 0 ? 'above' : 'below';
-  return [{ text: `${words.compare[what][side]}: ` }, ...amountSpans(sayings, value, numbers[what]?.money)];
+  return [{ text: `${words.compare[what][side]}: ` }, ...amountSpans(sayings, value, inStep(numbers[what], value))];
 }
 
 /** The drawing in words: all four volumes always, the gaps where the drawing names them. */

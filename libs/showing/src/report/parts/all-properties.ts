@@ -112,7 +112,8 @@ function summaryTable(writer: Writer, all: readonly WrittenSums[], together: Per
   const widest = largestOf([together, ...all.map(({ sums }) => sums)]);
   const { column } = writer.volumes(widest);
   const row = ({ id, name, sums, volumes }: WrittenSums, isTotal: boolean): ReportRow => {
-    const { figure, between } = volumes(widest);
+    const written = volumes(widest);
+    const { figure, between } = written;
     const reason = because(sums.metered.reason ?? sums.needed.reason ?? 'volume-absent');
     const of = (part: string): FigureOf => ({
       id: `summary.${id}.${part}`,
@@ -124,7 +125,7 @@ function summaryTable(writer: Writer, all: readonly WrittenSums[], together: Per
       cells: [
         ...(['metered', 'needed'] as const).map((part) => figure(of(part), sums[part].litres)),
         figure(of('aboveNeed'), between(sums.aboveNeed.litres, sums.metered.litres, sums.needed.litres)),
-        gapMoney(writer, of('aboveNeedMoney'), sums, confidence),
+        gapMoney(writer, of('aboveNeedMoney'), { sums, volumes: written, confidence }),
       ],
       isTotal,
     };

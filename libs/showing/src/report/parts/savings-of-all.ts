@@ -1,6 +1,7 @@
 import type { Writer } from '../figures.js';
 import type { GivenProperty } from '../report-input.js';
 import type { ReportLine } from '../report-model.js';
+import { moneyOf } from './money-of.js';
 import type { Savings } from './savings.js';
 
 /**
@@ -15,14 +16,16 @@ export function savingOfAll(writer: Writer, savings: readonly Savings[], propert
   const half = Math.hypot(...told.map(({ avoided }) => avoided.halfWidthLitres));
   const isSure = Math.abs(litres) > half;
   const isPriced = told.every(({ price }) => price !== null);
-  const money = told.reduce((sum, { avoided, price }) => sum + avoided.litres * (price ?? 0), 0);
-  const { figure, said } = writer.volumes(told.reduce((sum, { avoided }) => sum + avoided.expectedLitres, 0));
+  const { figure, said, asWritten } = writer.volumes(told.reduce((sum, { avoided }) => sum + avoided.expectedLitres, 0));
+  const exact = told.reduce((sum, { avoided, price }) => sum + avoided.litres * (price ?? 0), 0);
+  const money = moneyOf({ litres, money: exact }, asWritten(litres));
+  const isTold = [isPriced, isSure, litres > 0].every(Boolean);
   const values = {
     count: savings.length,
     known: told.length,
     litres: (litres < 0 && !isSure ? '−' : '') + said(litres),
     half: said(half),
-    money: isPriced && isSure && litres > 0 ? words.say('saved.money', { money: formats.money(Math.abs(money)) }) : '',
+    money: isTold && money !== null ? words.say('saved.money', { money: formats.money(Math.abs(money)) }) : '',
   };
   const word = isSure ? (litres > 0 ? 'saved.ofAll' : 'saved.moreOfAll') : 'saved.unsureOfAll';
   const figures = [

@@ -55,9 +55,9 @@ export function savingsOf({ months, firstWork }: GivenProperty, period: ReportPe
 /** The figures of a saving: the sentence and the table both take these. */
 export function savingFigures(writer: Writer, { avoided }: Savings, pricePerLitre: number | null): Figure[] {
   if (!avoided) return [];
-  const { figure } = writer.volumes(avoided.expectedLitres);
+  const { figure, asWritten } = writer.volumes(avoided.expectedLitres);
   const label = (id: string): string => writer.words.say(`figure.${id}` as ReportWord);
-  const money = pricePerLitre === null ? null : avoided.litres * pricePerLitre;
+  const money = pricePerLitre === null ? null : asWritten(avoided.litres) * pricePerLitre;
   return [
     figure({ id: 'expected', label: label('expected') }, avoided.expectedLitres),
     figure({ id: 'saved', label: label('saved') }, avoided.litres),
@@ -66,7 +66,7 @@ export function savingFigures(writer: Writer, { avoided }: Savings, pricePerLitr
       ? []
       : [
           writer.money({ id: 'savedMoney', label: label('savedMoney') }, money),
-          writer.money({ id: 'halfWidthMoney', label: label('halfWidthMoney') }, avoided.halfWidthLitres * pricePerLitre),
+          writer.money({ id: 'halfWidthMoney', label: label('halfWidthMoney') }, asWritten(avoided.halfWidthLitres) * pricePerLitre),
         ]),
   ];
 }
@@ -108,10 +108,10 @@ function runsOf(months: readonly string[]): ReportPeriod[] {
 }
 
 function savingSentence({ words, formats, volumes }: Writer, avoided: AvoidedUse, firstWork: string, pricePerLitre: number | null): string {
-  const { said } = volumes(avoided.expectedLitres);
+  const { said, asWritten } = volumes(avoided.expectedLitres);
   const size = Math.abs(avoided.litres);
   const [low, high] = [Math.max(0, size - avoided.halfWidthLitres), size + avoided.halfWidthLitres];
-  const inMoney = (litres: number): string => formats.money(litres * (pricePerLitre ?? 0));
+  const inMoney = (litres: number): string => formats.money(asWritten(litres) * (pricePerLitre ?? 0));
   const money = pricePerLitre === null ? '' : words.say('saved.money', { money: inMoney(size) });
   const range = pricePerLitre === null ? '' : words.say('saved.range', { low: inMoney(low), high: inMoney(high) });
   const values = {

@@ -1,4 +1,5 @@
 import type { ReportWord } from '../../words/en/report.js';
+import { fill } from '../../words/fill.js';
 import type { FigureOf, Writer } from '../figures.js';
 import { nextMonth } from '../period-sums.js';
 import type { GivenFinding, GivenProperty, GivenWork, ReportPeriod } from '../report-input.js';
@@ -38,7 +39,11 @@ export function sectionsOf(
   });
   const findings = property.findings.filter(({ kind, state }) => !INTERNAL.has(kind) && state !== 'dismissed');
   return [
-    section('found', foundLines(writer, findingsIn(findings, period)), say(isUnexplained ? 'found.noCause' : 'found.none')),
+    section(
+      'found',
+      foundLines(writer, findingsIn(findings, period), lastDayOf(period)),
+      say(isUnexplained ? 'found.noCause' : 'found.none'),
+    ),
     section('done', doneLines(writer, property.work, period), say('done.none')),
     section('saved', savingLines(writer, savings, property), say('saved.noWork')),
     section(
@@ -58,7 +63,19 @@ export function findingsIn(findings: readonly GivenFinding[], { from, until }: R
 const byWorth = (a: GivenFinding, b: GivenFinding): number =>
   (b.money ?? -1) - (a.money ?? -1) || (b.litres ?? -1) - (a.litres ?? -1) || a.id.localeCompare(b.id);
 
-function foundLines(writer: Writer, findings: readonly GivenFinding[]): ReportLine[] {
+const DAY_MS = 86_400_000;
+
+/** The last day of a period, YYYY-MM-DD. */
+const lastDayOf = ({ until }: ReportPeriod): string => new Date(Date.parse(`${nextMonth(until)}-01`) - DAY_MS).toISOString().slice(0, 10);
+
+/** How a finding stood when the period ended, where it stands otherwise now; else how it stands. */
+function stateInWords({ words, formats }: Writer, finding: GivenFinding, lastDay: string): string {
+  const then = finding.stateThen && words.of('state', `${finding.stateThen} then`);
+  if (then) return fill(then, { day: formats.dayOfYear(lastDay) });
+  return words.of('state', isOverByItself(finding) ? 'over' : finding.state) ?? '';
+}
+
+function foundLines(writer: Writer, findings: readonly GivenFinding[], lastDay: string): ReportLine[] {
   const { words } = writer;
   const shown = [...findings].sort(byWorth).slice(0, MOST_FOUND);
   const named = shown.map((finding) => inZones(writer, words.of('found', finding.kind) ?? finding.kind, finding));
@@ -72,7 +89,7 @@ function foundLines(writer: Writer, findings: readonly GivenFinding[]): ReportLi
       money: words.say('figure.tooMuchMoney', { what }),
     });
     const amount = words.say(foundWord(finding, amounts), { litres: amounts.litres ?? '', money: amounts.money ?? '', each: amounts.each });
-    const state = words.of('state', isOverByItself(finding) ? 'over' : finding.state) ?? '';
+    const state = stateInWords(writer, finding, lastDay);
     return { id: finding.id, says: words.say('found.line', { what, amount, state }).trim(), figures: amounts.figures, photos: [] };
   });
 }
@@ -109,14 +126,15 @@ function amountsOf(
   const [times, each] = [isOfYear ? MONTHS_OF_YEAR : 1, writer.words.say(isOfYear ? 'each.year' : 'each.month')];
   if (finding.litres === null || WITHOUT_AMOUNT.has(finding.kind)) return { litres: null, money: null, each, figures: [] };
   const size = Math.abs(finding.litres) * times;
-  const { figure, said } = writer.roughly(size);
+  const { figure, said, asWritten } = writer.roughly(size);
   const of = (part: 'litres' | 'money'): FigureOf => ({ id: `${id}.${part}`, label: `${labels[part]}, ${each}` });
   const volume = figure(of('litres'), size);
   const litres = said(size);
   // Water that lacks has no price.
   if (finding.isTooLittle || finding.money === null || Math.abs(finding.money) * times < LEAST_MONEY)
     return { litres, money: null, each, figures: [volume] };
-  const money = writer.money(of('money'), Math.abs(finding.money) * times);
+  const inStep = size === 0 ? 1 : asWritten(size) / size;
+  const money = writer.money(of('money'), Math.abs(finding.money) * times * inStep);
   return { litres, money: money.shown, each, figures: [volume, money] };
 }
 

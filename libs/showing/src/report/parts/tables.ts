@@ -4,12 +4,14 @@ import type { FigureOf, VolumeFigures, Writer } from '../figures.js';
 import type { PeriodSums } from '../period-sums.js';
 import type { GivenMonth } from '../report-input.js';
 import type { Figure, ReportRow, ReportTable } from '../report-model.js';
+import { moneyOf } from './money-of.js';
 import { withNotes } from '../table-notes.js';
 
 const VOLUMES = ['allowed', 'needed', 'programmed', 'metered'] as const;
 
 /** The figures of the period, as the table and the files have them. */
-export function periodFigures(writer: Writer, sums: PeriodSums, { figure, between }: VolumeFigures, confidence: number): Figure[] {
+export function periodFigures(writer: Writer, sums: PeriodSums, volumes: VolumeFigures, confidence: number): Figure[] {
+  const { figure, between } = volumes;
   const of = (id: string, reason: string | null = null): FigureOf => ({
     id,
     label: writer.words.say(`figure.${id}` as ReportWord),
@@ -21,7 +23,7 @@ export function periodFigures(writer: Writer, sums: PeriodSums, { figure, betwee
       of('aboveNeed', sums.metered.reason ?? sums.needed.reason),
       between(sums.aboveNeed.litres, sums.metered.litres, sums.needed.litres),
     ),
-    gapMoney(writer, { id: 'aboveNeedMoney', label: writer.words.say('figure.aboveNeedMoney') }, sums, confidence),
+    gapMoney(writer, { id: 'aboveNeedMoney', label: writer.words.say('figure.aboveNeedMoney') }, { sums, volumes, confidence }),
     figure(
       of('aboveAllowed', sums.metered.reason ?? sums.allowed.reason),
       between(sums.aboveAllowed.litres, sums.metered.litres, sums.allowed.litres),
@@ -31,11 +33,21 @@ export function periodFigures(writer: Writer, sums: PeriodSums, { figure, betwee
   ];
 }
 
-/** What a difference to the need is worth; of one that may be chance nothing is said. */
-export function gapMoney(writer: Writer, of: Omit<FigureOf, 'reason'>, sums: PeriodSums, confidence: number): Figure {
-  const isChance = isWithin(sums.aboveNeed, confidence);
-  const reason = isChance ? 'within-measure' : (sums.metered.reason ?? sums.needed.reason ?? 'no-price');
-  return writer.money({ ...of, reason: writer.words.because(reason) }, isChance ? null : sums.aboveNeed.money);
+/** A difference to the need, and how it is written. */
+interface ToNeed {
+  readonly sums: PeriodSums;
+  readonly volumes: VolumeFigures;
+  readonly confidence: number;
+}
+
+/** What a difference to the need is worth, as it is written; of one that may be chance nothing is said. */
+export function gapMoney(writer: Writer, of: Omit<FigureOf, 'reason'>, { sums, volumes, confidence }: ToNeed): Figure {
+  const { aboveNeed, metered, needed } = sums;
+  const isChance = isWithin(aboveNeed, confidence);
+  const priced = aboveNeed.money === null ? 'no-price' : 'prices-differ';
+  const reason = isChance ? 'within-measure' : (metered.reason ?? needed.reason ?? priced);
+  const money = moneyOf(aboveNeed, volumes.between(aboveNeed.litres, metered.litres, needed.litres));
+  return writer.money({ ...of, reason: writer.words.because(reason) }, isChance ? null : money);
 }
 
 /** Page 2: figures of the period, one under the other. */

@@ -1,3 +1,4 @@
+import { moneyOf } from './money-of.js';
 import { isWithin, largestOf } from './drawings.js';
 import type { VolumeFigures, Writer } from '../figures.js';
 import { type PeriodSums, sumsOfAll } from '../period-sums.js';
@@ -50,10 +51,12 @@ export function verdictOf(writer: Writer, { name, when, sums, volumes, confidenc
     return words.say('verdict.noNeed', { ...values, reason: words.because(needed.reason) });
   if (isWithin(aboveNeed, confidence)) return words.say(isNone(needed.litres, volumes) ? 'verdict.nearNone' : 'verdict.near', values);
   const share = needed.litres > 0 ? ` (${formats.percent(Math.abs(aboveNeed.litres) / needed.litres)})` : '';
-  const money = aboveNeed.money === null ? '' : words.say('verdict.money', { money: formats.money(Math.abs(aboveNeed.money)) });
+  const gap = between(aboveNeed.litres, metered.litres, needed.litres);
+  const amount = moneyOf(aboveNeed, gap);
+  const money = amount === null ? '' : words.say('verdict.money', { money: formats.money(Math.abs(amount)) });
   return words.say(aboveNeed.litres > 0 ? 'verdict.above' : 'verdict.below', {
     ...values,
-    gap: said(between(aboveNeed.litres, metered.litres, needed.litres)),
+    gap: said(gap),
     share,
     money,
   });

@@ -1,3 +1,5 @@
+import { plants } from './plants.js';
+
 /** Every word of a water report. Places in braces are filled in; nothing here is markup. */
 export const report = {
   title: 'Water report',
@@ -84,6 +86,8 @@ export const report = {
   'each.year': 'a year',
   'state.open': 'Still open.',
   'state.in work': 'In work.',
+  'state.open then': 'Still open on {day}; settled since.',
+  'state.in work then': 'In work on {day}; settled since.',
   'state.resolved': 'Put right.',
   'state.over': 'No longer seen.',
   'done.title': 'What was done',
@@ -152,15 +156,7 @@ export const report = {
   'ordinance.area': 'irrigated area',
   'ordinance.specialArea': 'of it special landscape area',
   'ordinance.advice': 'The statement is for information. The code and the water supplier’s rules stand above it.',
-  'plants.turf cool-season': 'cool-season turf',
-  'plants.turf warm-season': 'warm-season turf',
-  'plants.trees': 'trees',
-  'plants.shrubs': 'shrubs',
-  'plants.groundcover': 'groundcover',
-  'plants.perennials': 'perennials',
-  'plants.annuals': 'annuals',
-  'plants.vegetables': 'vegetables',
-  'plants.mixed': 'mixed plants',
+  ...plants,
   'method.spray': 'spray',
   'method.rotor': 'rotor',
   'method.rotary nozzle': 'rotary nozzle',
@@ -204,6 +200,7 @@ export const report = {
   'reason.meter-without-zones': 'a meter has no zones.',
   'reason.volume-absent': 'something it depends on is not known.',
   'reason.within-measure': 'the difference is smaller than what can be measured.',
+  'reason.prices-differ': 'months above and months below were priced differently: no one amount fits.',
   'reason.no-price': 'no price of water is on record.',
   'reason.other': 'something it depends on is not known.',
   'found.overwatered': 'The meter passed more than the plants needed',

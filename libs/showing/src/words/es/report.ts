@@ -1,3 +1,4 @@
+import { plants } from './plants.js';
 import type { ReportWord } from '../en/report.js';
 
 export const report: Record<ReportWord, string> = {
@@ -87,6 +88,8 @@ export const report: Record<ReportWord, string> = {
   'each.year': 'al año',
   'state.open': 'Sigue pendiente.',
   'state.in work': 'En trabajo.',
+  'state.open then': 'Seguía pendiente el {day}; resuelto después.',
+  'state.in work then': 'En trabajo el {day}; resuelto después.',
   'state.resolved': 'Ya corregido.',
   'state.over': 'Ya no se ve.',
   'done.title': 'Lo que se hizo',
@@ -156,15 +159,7 @@ export const report: Record<ReportWord, string> = {
   'ordinance.area': 'superficie regada',
   'ordinance.specialArea': 'de ella, área de jardín especial',
   'ordinance.advice': 'La declaración es informativa. El código y las reglas del proveedor de agua están por encima de ella.',
-  'plants.turf cool-season': 'césped de clima frío',
-  'plants.turf warm-season': 'césped de clima cálido',
-  'plants.trees': 'árboles',
-  'plants.shrubs': 'arbustos',
-  'plants.groundcover': 'cubresuelos',
-  'plants.perennials': 'perennes',
-  'plants.annuals': 'anuales',
-  'plants.vegetables': 'hortalizas',
-  'plants.mixed': 'plantas mezcladas',
+  ...plants,
   'method.spray': 'aspersor fijo',
   'method.rotor': 'rotor',
   'method.rotary nozzle': 'boquilla rotatoria',
@@ -209,6 +204,7 @@ export const report: Record<ReportWord, string> = {
   'reason.meter-without-zones': 'un medidor no tiene zonas.',
   'reason.volume-absent': 'falta algo de lo que depende.',
   'reason.within-measure': 'la diferencia es menor de lo que se puede medir.',
+  'reason.prices-differ': 'los meses de más y los de menos tuvieron precios distintos: ningún importe vale para todos.',
   'reason.no-price': 'no hay precio del agua registrado.',
   'reason.other': 'falta algo de lo que depende.',
   'found.overwatered': 'Por el medidor pasó más de lo que las plantas necesitaban',

@@ -21,6 +21,7 @@ import { givenMonth } from './given-month.js';
 import { GivenPhotos } from './given-photos.service.js';
 import { givenAllowance, givenFinding, givenZone } from './given-property.js';
 import { firstWork, givenWork } from './given-work.js';
+import { endOf, priceIn } from './of-period.js';
 
 type Property = Awaited<ReturnType<ReturnType<typeof propertiesOfClient.of>['load']>>[number];
 
@@ -35,6 +36,7 @@ export interface AskedReport {
 
 interface Reader {
   readonly language: 'en' | 'es';
+  readonly fromMonth: string;
   readonly untilMonth: string;
 }
 
@@ -61,7 +63,9 @@ export class GatherReport {
     if (chosen.length === 0) throw reportsProblems.nothingToTell({ client: client.name });
     const language = client.language ?? organization.language;
     const period = { from: asked.fromOn.slice(0, 7), until: asked.untilOn.slice(0, 7) };
-    const gathered = await Promise.all(chosen.map((property) => this.property(tx, property, { language, untilMonth: period.until })));
+    const gathered = await Promise.all(
+      chosen.map((property) => this.property(tx, property, { language, fromMonth: period.from, untilMonth: period.until })),
+    );
     const properties = gathered.map(({ given }) => given);
     const said = {
       brand: await brandOf(tx, organization.name),
@@ -84,7 +88,7 @@ export class GatherReport {
     return { ...said, madeOn: todayOf(organization), dataVersion: version, properties };
   }
 
-  private async property(tx: OrganizationTransaction, property: Property, { language, untilMonth }: Reader): Promise<Gathered> {
+  private async property(tx: OrganizationTransaction, property: Property, { language, fromMonth, untilMonth }: Reader): Promise<Gathered> {
     const { id, timeZone } = property;
     const [accounts, findings, orders, photos, zones] = await Promise.all([
       accountsOfProperty.of(tx).load(id),
@@ -102,8 +106,8 @@ export class GatherReport {
       where: [property.address, property.city].filter(Boolean).join(', '),
       months: rows.map(givenMonth),
       firstWork: firstWork(work),
-      pricePerLitre: rows.at(-1)?.detail.pricePerLitre ?? null,
-      findings: findings.map((finding) => givenFinding(finding, zones)),
+      pricePerLitre: priceIn(rows.filter(({ month }) => month.slice(0, 7) >= fromMonth)),
+      findings: findings.map((finding) => givenFinding(finding, zones, { endedAt: endOf(untilMonth, timeZone), orders })),
       work,
       allowance: givenAllowance(property),
       zones: zones.map(givenZone),

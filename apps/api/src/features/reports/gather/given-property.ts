@@ -1,5 +1,6 @@
 import { plantFactor } from '@rillbook/agronomy/plants/plant-factor.js';
 import type { GivenAllowance, GivenFinding, GivenZone } from '@rillbook/showing/report/report-input.js';
+import type { ordersOfProperty } from '../../fieldwork/orders/lists/orders-of-property.loader.js';
 import type { findingsOfProperty } from '../../findings/finding.loader.js';
 import { CLEARED } from '../../findings/opening/open-findings.service.js';
 import type { propertiesOfClient } from '../../portfolio/properties/properties-of-client.loader.js';
@@ -33,8 +34,25 @@ const TOO_LITTLE = new Set(['under-programmed', 'not delivering']);
 const isTooLittle = ({ kind, says }: Finding): boolean =>
   TOO_LITTLE.has(kind) || (kind === 'zone flow changed' && !(Number(says.details['change']) > 0));
 
+/** Orders that were made of findings. */
+type Order = Awaited<ReturnType<ReturnType<typeof ordersOfProperty.of>['load']>>[number];
+
+/** When a report's period ended, and what was known of work by then. */
+export interface AtTheEnd {
+  readonly endedAt: Date;
+  readonly orders: readonly Order[];
+}
+
+/** How a finding stood when the period ended, where it was decided or cleared after that. */
+function stateThen({ id, state, decidedAt, clearedAt }: Finding, { endedAt, orders }: AtTheEnd): { stateThen?: string } {
+  if (state !== 'resolved') return {};
+  const settledAt = decidedAt ?? clearedAt;
+  if (settledAt === null || settledAt < endedAt) return {};
+  return { stateThen: orders.some(({ findingId, createdAt }) => findingId === id && createdAt < endedAt) ? 'in work' : 'open' };
+}
+
 /** A finding as a report takes it, with the names of the zone or zones that it is of. */
-export function givenFinding(finding: Finding, zones: readonly Zone[]): GivenFinding {
+export function givenFinding(finding: Finding, zones: readonly Zone[], end: AtTheEnd): GivenFinding {
   const { id, kind, state, fromOn, untilOn, litres, money, resolvedWith, zoneId } = finding;
   const names = zones.filter((zone) => zone.id === zoneId).map(({ name }) => name);
   return {
@@ -48,5 +66,6 @@ export function givenFinding(finding: Finding, zones: readonly Zone[]): GivenFin
     money,
     isTooLittle: isTooLittle(finding),
     resolvedWith: resolvedWith === CLEARED ? null : resolvedWith,
+    ...stateThen(finding, end),
   };
 }
