@@ -1,7 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App.js';
-import { keepPages } from './page/new-version.js';
+import { keepPages } from './session/new-version.js';
 import './ui/theme/fonts.css';
 import './ui/theme/tokens.css';
 import './ui/theme/base.css';

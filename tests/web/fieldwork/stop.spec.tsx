@@ -164,6 +164,19 @@ describe('the settings', () => {
     ]);
   });
 
+  it('says until which day the controller is to be paused, as long as that is to be done', async () => {
+    const pause = { ...order, controllerId: 'c1', what: '1', waterAgainOn: '2026-09-28' };
+    page({ step: '?step=settings', stop: builtStop({ visit: builtVisit(), workOrders: [pause] }) });
+    expect(await screen.findByText('Rain pause: set it so that it waters again on Monday 28 September.')).toBeTruthy();
+    cleanup();
+    page({ step: '?step=done', stop: builtStop({ visit: builtVisit(), workOrders: [pause] }) });
+    expect(await screen.findByRole('heading', { name: 'Rain pause, water again on Monday 28 September: 1' })).toBeTruthy();
+    cleanup();
+    page({ step: '?step=settings', stop: builtStop({ visit: builtVisit(), workOrders: [{ ...pause, state: 'done' }] }) });
+    await screen.findByRole('heading', { name: 'Controller 1' });
+    await waitFor(() => expect(screen.queryByText(/Rain pause/)).toBeNull());
+  });
+
   it('records as left in one tap', async () => {
     const { user, calls } = page({ step: '?step=settings' });
     await user.click(await screen.findByRole('button', { name: 'Set as planned' }));

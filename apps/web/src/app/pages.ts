@@ -20,6 +20,7 @@ export const deskPages: Readonly<Record<string, PageFile>> = {
   '/findings/:id?': async () => (await import('../features/findings/FindingsPage.js')).FindingsPage,
   '/month': async () => (await import('../features/overview/month/MonthPage.js')).MonthPage,
   '/rule-change/:supplierId': async () => (await import('../features/property/rule-change/RuleChangePage.js')).RuleChangePage,
+  '/rain': async () => (await import('../features/rain/RainPausePage.js')).RainPausePage,
   '/routes': async () => (await import('../features/fieldwork/routes/RoutesPage.js')).RoutesPage,
   '/reports': async () => (await import('../features/reports/ReportsPage.js')).ReportsPage,
   '/reports/company': async () => (await import('../features/reports/company/CompanyMonthPage.js')).CompanyMonthPage,

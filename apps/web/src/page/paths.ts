@@ -9,6 +9,7 @@ export const paths = {
   property: (id: string, month?: string | null): string => `/properties/${id}${month ? `?month=${month}` : ''}`,
   cabinetCard: (propertyId: string, controllerId: string): string => `/cabinet/${propertyId}/${controllerId}`,
   ruleChange: (supplierId: string): string => `/rule-change/${supplierId}`,
+  rainPauses: '/rain',
   routes: '/routes',
   reports: '/reports',
   companyMonth: '/reports/company',

@@ -43,10 +43,13 @@ import {
 } from './orders/lists/order-lists.field-resolver.js';
 import { WorkOrderFieldResolver } from './orders/work-order.field-resolver.js';
 import { WorkOrderResolver } from './orders/work-order.resolver.js';
-import { OrderPlan } from './order-deeds/rule-change/order-plan.service.js';
-import { OrderRuleChange } from './order-deeds/rule-change/order-rule-change.service.js';
+import { OrderPlan } from './order-deeds/in-one-go/order-plan.service.js';
+import { OrderRuleChange } from './order-deeds/in-one-go/order-rule-change.service.js';
+import { OrderPausesResolver } from './order-deeds/in-one-go/order-pauses.resolver.js';
+import { OrderPauses } from './order-deeds/in-one-go/order-pauses.service.js';
+import { PauseAsOrdered } from './planned-settings/pause-as-ordered.service.js';
 import { PlanSettings } from './planned-settings/plan-settings.service.js';
-import { RuleChangeDeedsResolver } from './order-deeds/rule-change/rule-change-deeds.resolver.js';
+import { RuleChangeDeedsResolver } from './order-deeds/in-one-go/rule-change-deeds.resolver.js';
 import { RouteResolver } from './routes/route.resolver.js';
 import { StopResolver } from './routes/stop.resolver.js';
 import { Arrive } from './visits/deeds/arrive.service.js';
@@ -99,6 +102,9 @@ const orderDeeds = [
   RuleChangeDeedsResolver,
   OrderRuleChange,
   OrderPlan,
+  OrderPauses,
+  OrderPausesResolver,
+  PauseAsOrdered,
 ];
 const photos = [PhotoResolver, VisitPhotosResolver, FindingPhotosResolver, PropertyPhotosResolver, AnnouncePhoto, KeepPicture];
 const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit, EndVisit];

@@ -18,6 +18,6 @@ import { RainPauseResolver } from './pauses/rain-pause.resolver.js';
     EndRainPause,
     RainPauseResolver,
   ],
-  exports: [RecordSettings],
+  exports: [RecordSettings, PauseController],
 })
 export class SettingsModule {}

@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { RecentRainResolver } from './days/recent-rain.resolver.js';
 import { RecordWeatherDay } from './days/record-weather-day.service.js';
 import { StationDaysResolver } from './days/station-days.field-resolver.js';
 import { WeatherDayResolver } from './days/weather-day.resolver.js';
@@ -12,6 +13,7 @@ import { WeatherStationResolver } from './stations/weather-station.resolver.js';
     RecordWeatherDay,
     WeatherStationResolver,
     WeatherDayResolver,
+    RecentRainResolver,
     StationDaysResolver,
     StationNormalsResolver,
     PropertyWeatherStationResolver,

@@ -22,6 +22,7 @@ import { DraftAgain20261201500000 } from './migrations/20261201-50-draft-again.j
 import { AnswerQuestions20261202510000 } from './migrations/20261202-51-answer-questions.js';
 import { NoteOffers20261202500000 } from './migrations/20261202-50-note-offers.js';
 import { CorrectReports20261201550000 } from './migrations/20261201-55-correct-reports.js';
+import { OrderPauses20261202100000 } from './migrations/20261202-10-order-pauses.js';
 import { NoteComputedProperties20261202300000 } from './migrations/20261202-30-note-computed-properties.js';
 
 const migrations = [
@@ -45,6 +46,7 @@ const migrations = [
   SeeOnSite20261201310000,
   DraftAgain20261201500000,
   CorrectReports20261201550000,
+  OrderPauses20261202100000,
   NoteComputedProperties20261202300000,
   NoteOffers20261202500000,
   AnswerQuestions20261202510000,

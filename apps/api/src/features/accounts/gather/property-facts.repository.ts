@@ -52,9 +52,20 @@ const PROPERTIES = `select id, time_zone as "timeZone", weather_station_id as "s
 export const propertyFacts = {
   /** Zones and meters of one property, where nothing else is asked for. */
   async zonesAndMeters(tx: OrganizationTransaction, propertyId: string): Promise<Pick<PropertyFacts, 'zones' | 'meters'>> {
-    const asked = [tx.organizationId, [propertyId]];
+    const { zones, meters } = await propertyFacts.zonesAndMetersOf(tx, [propertyId]);
+    return { zones: zones.get(propertyId) ?? [], meters: meters.get(propertyId) ?? [] };
+  },
+
+  /** Zones and meters of some properties, by property, in two statements. */
+  async zonesAndMetersOf(
+    tx: OrganizationTransaction,
+    propertyIds: readonly string[],
+  ): Promise<{ readonly zones: ReadonlyMap<string, ZoneFact[]>; readonly meters: ReadonlyMap<string, MeterFact[]> }> {
+    const asked = [tx.organizationId, propertyIds];
     const zones = await tx.query<ZoneFact>(QUESTIONS.zones, asked);
-    return { zones, meters: await tx.query<MeterFact>(QUESTIONS.meters, asked) };
+    const meters = await tx.query<MeterFact>(QUESTIONS.meters, asked);
+    const of = ({ propertyId }: { readonly propertyId: string }): string => propertyId;
+    return { zones: grouped(zones, of), meters: grouped(meters, of) };
   },
 
   /** Everything that enters the accounts of some properties, in nine statements however many they are. */

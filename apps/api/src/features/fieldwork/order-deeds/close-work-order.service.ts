@@ -8,6 +8,7 @@ import { holdWorkOrder, requireWorkOrder, stillWaits } from '../orders/require-w
 import { WorkOrderRow } from '../orders/work-order.entity.js';
 import type { CloseOrderInput } from '../orders/work-order.input.js';
 import { nowIn } from '../organization-clock.js';
+import { PauseAsOrdered } from '../planned-settings/pause-as-ordered.service.js';
 
 /**
  * Closes a work order for the crew: done, or left for another day (open again, its note kept, the stop where it was left still named).
@@ -18,6 +19,7 @@ export class CloseWorkOrder {
   constructor(
     private readonly records: KeptRecords,
     private readonly settle: SettleFinding,
+    private readonly pause: PauseAsOrdered,
   ) {}
 
   /** @returns the work order; still waiting for approval if it may not be done yet */
@@ -44,6 +46,7 @@ export class CloseWorkOrder {
       doneNote: note,
       doneAt: await nowIn(tx),
     });
+    if (!(closed instanceof VersionConflict)) await this.pause.run(tx, closed);
     if (resolvesFinding && held.findingId) await this.resolve(tx, held.findingId, note ?? (held.what || held.kind));
     return closed;
   }

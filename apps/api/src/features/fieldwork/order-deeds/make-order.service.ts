@@ -12,6 +12,12 @@ import { nowIn } from '../organization-clock.js';
 import { PlanSettings } from '../planned-settings/plan-settings.service.js';
 import { type OrderValues, orderValues } from './order-values.js';
 
+/** What is to be set: planned settings, or a rain pause until an instant. */
+export interface ToSet {
+  readonly plannedSettingsId: string | null;
+  readonly pauseUntil: Date | null;
+}
+
 /** What is wished: the work itself, or an offer of it first. */
 export type Wish = 'work' | 'offer';
 
@@ -30,12 +36,12 @@ export class MakeOrder {
     tx: OrganizationTransaction,
     input: WorkOrderInput,
     finding: (OrderSubject & { readonly id: string }) | null,
-    planned: string | null = null,
+    toSet: ToSet | null = null,
     wish: Wish = 'work',
   ): Promise<WorkOrderRow> {
     const values = await orderValues(tx, input, finding);
     const waits = wish === 'offer' || exceeds(values, await notToExceedOfProperty.of(tx).load(values.propertyId));
-    const plannedSettingsId = planned ?? (await this.planned(tx, values));
+    const { plannedSettingsId, pauseUntil } = toSet ?? { plannedSettingsId: await this.planned(tx, values), pauseUntil: null };
     const state = waits ? 'waiting for approval' : 'open';
     try {
       return await tx.attempt(async () =>
@@ -44,6 +50,7 @@ export class MakeOrder {
           findingId: finding?.id ?? null,
           plannedSettingsId,
           isOffer: wish === 'offer',
+          pauseUntil,
           state,
           createdAt: await nowIn(tx),
         }),

@@ -69,6 +69,10 @@ export class WorkOrderRow extends KeptRow {
   @Column('uuid', { name: 'planned_settings_id', nullable: true })
   plannedSettingsId: string | null;
 
+  /** when the rain pause ends that is to be set; null for every other work */
+  @Column('timestamptz', { name: 'pause_until', nullable: true })
+  pauseUntil: Date | null;
+
   @Column('text', { name: 'done_note', nullable: true })
   doneNote: string | null;
 

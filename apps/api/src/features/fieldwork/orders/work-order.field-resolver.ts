@@ -1,4 +1,5 @@
 import { Float, Parent, ResolveField, Resolver } from '@nestjs/graphql';
+import { Temporal } from 'temporal-polyfill';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { DateScalar } from '../../../platform/graphql/scalars.js';
 import { Tx } from '../../../platform/identity/tx.js';
@@ -46,6 +47,14 @@ export class WorkOrderFieldResolver {
   async plannedSettings(@Tx() tx: OrganizationTransaction, @Parent() order: WorkOrder): Promise<Settings | null> {
     const row = order.plannedSettingsId ? await settingsOfId.of(tx).load(order.plannedSettingsId) : null;
     return row && showSettings(row);
+  }
+
+  /** the local day on which a controller waters again after the rain pause that is to be set; null for every other work */
+  @ResolveField(() => DateScalar, { nullable: true })
+  async waterAgainOn(@Tx() tx: OrganizationTransaction, @Parent() order: WorkOrder): Promise<string | null> {
+    if (!order.pauseUntil) return null;
+    const { timeZone } = (await propertyOfId.of(tx).load(order.propertyId))!;
+    return Temporal.Instant.fromEpochMilliseconds(order.pauseUntil.getTime()).toZonedDateTimeISO(timeZone).toPlainDate().toString();
   }
 
   @ResolveField(() => DateScalar, { nullable: true })

@@ -77,6 +77,10 @@ export class WorkOrder {
   @Field(() => Float, { nullable: true })
   cost: number | null;
 
+  /** when the rain pause ends that is to be set; null for every other work */
+  @Field(() => DateTimeScalar, { nullable: true })
+  pauseUntil: Date | null;
+
   @Field(() => String, { nullable: true })
   doneNote: string | null;
 

@@ -2,7 +2,7 @@ import { useEffect, useSyncExternalStore } from 'react';
 import { FormattedMessage } from 'react-intl';
 import { isWriting } from '../../../offline/outbox.js';
 import { useOutbox } from '../../../offline/PhoneProvider.js';
-import { isNewVersionReady, onNewVersion, takeNewVersion } from '../../../page/new-version.js';
+import { isNewVersionReady, onNewVersion, takeNewVersion } from '../../../session/new-version.js';
 
 import { useField } from './FieldPhone.js';
 

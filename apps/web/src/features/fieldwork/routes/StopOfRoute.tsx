@@ -28,6 +28,7 @@ export const stopOfRoute = graphql(`
       id
       kind
       what
+      waterAgainOn
       state
       estimateMinutes
     }

@@ -27,6 +27,7 @@ export const dayStopOfRoute = graphql(`
       id
       kind
       what
+      waterAgainOn
       state
       estimateMinutes
     }

@@ -6,6 +6,7 @@ import type { FindingsWeekQuery } from '../../../graphql/__generated__/graphql.j
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { Fetched } from '../../../page/Fetched.js';
 import { paths } from '../../../page/paths.js';
+import { RainLink } from '../../../page/work/RainLink.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { FindingsOfWeek } from './FindingsOfWeek.js';
@@ -71,6 +72,7 @@ function Week({ week }: { readonly week: FindingsWeekQuery['findingsWeek'] }) {
         tab={intl.formatMessage({ id: 'week.link' })}
         lede={intl.formatMessage({ id: 'week.lede' }, { count: stillWaiting, money })}
       />
+      <RainLink />
       {paces.length > 0 && <PacesOfWeek paces={paces} />}
       {(['begun', 'cameBack', 'ended'] as const).map((what) =>
         week[what].length === 0 ? null : (

@@ -6,6 +6,7 @@ import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { Fetched } from '../../../page/Fetched.js';
 import { MonthSelect } from '../../../page/MonthSelect.js';
 import { sentenceCase } from '../../../page/values/sentence-case.js';
+import { RainLink } from '../../../page/work/RainLink.js';
 import { useAddress } from '../../../page/use-address.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
 import '../../../ui/tables/tables.css';
@@ -101,6 +102,7 @@ function Month({ data, onMonth }: { readonly data: MonthPageQuery; readonly onMo
         tab={intl.formatMessage({ id: 'overview.month.tab' })}
         actions={<MonthSelect months={portfolio.months} shown={portfolio.month} through={portfolio.through} onChange={onMonth} />}
       />
+      <RainLink />
       <MonthStrip month={board.month} through={portfolio.through ?? null} />
       <ol className="rhythm">
         {monthSteps(data).map((step) => (

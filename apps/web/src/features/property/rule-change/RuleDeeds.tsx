@@ -3,11 +3,11 @@ import { FormattedMessage } from 'react-intl';
 import { Link } from 'react-router';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { WateringRuleInput } from '../../../graphql/__generated__/graphql.js';
+import { type CrewAndDay, GiveWork } from '../../../page/work/GiveWork.js';
 import { paths } from '../../../page/paths.js';
 import { useDeed } from '../../../page/use-deed.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { ErrorState } from '../../../ui/states/States.js';
-import { type CrewAndDay, GiveWork } from './GiveWork.js';
 
 const bringInDocument = graphql(`
   mutation BringInRule($rule: WateringRuleInput!, $replaces: ID) {

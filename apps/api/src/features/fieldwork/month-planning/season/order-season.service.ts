@@ -5,7 +5,7 @@ import { platformProblems } from '../../../../platform/problems/platform.problem
 import { planOfController } from '../../../plans/offers/plan-of-controller.service.js';
 import { controllersOfProperty } from '../../../portfolio/controllers/controllers-of-property.loader.js';
 import { inScope } from '../../../portfolio/properties/property-scope.service.js';
-import { OrderPlan } from '../../order-deeds/rule-change/order-plan.service.js';
+import { OrderPlan } from '../../order-deeds/in-one-go/order-plan.service.js';
 import { ordersOfProperty } from '../../orders/lists/orders-of-property.loader.js';
 import type { WorkOrderRow } from '../../orders/work-order.entity.js';
 import { hasEnded } from '../../orders/work-order-kinds.js';
@@ -48,5 +48,5 @@ export class OrderSeason {
 
 const hasAdjustment = async (tx: OrganizationTransaction, propertyId: string, controllerId: string): Promise<boolean> =>
   (await ordersOfProperty.of(tx).load(propertyId)).some(
-    (order) => order.controllerId === controllerId && order.kind === 'adjust' && !hasEnded(order.state),
+    (order) => order.controllerId === controllerId && order.kind === 'adjust' && order.pauseUntil === null && !hasEnded(order.state),
   );

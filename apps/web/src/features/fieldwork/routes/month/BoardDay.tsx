@@ -35,6 +35,7 @@ export const boardDay = graphql(`
           id
           kind
           what
+          waterAgainOn
         }
       }
     }

@@ -23,7 +23,11 @@ const Mark = ({ word }: { readonly word: 'monthPlan.locked' | 'monthPlan.visited
 );
 
 /** What is to be done there, the same for several controllers once with its count; a visit without other work needs no second line. */
-function Works({ orders }: { readonly orders: readonly { readonly kind: string; readonly what: string }[] }) {
+function Works({
+  orders,
+}: {
+  readonly orders: readonly { readonly kind: string; readonly what: string; readonly waterAgainOn?: string | null }[];
+}) {
   const orderWords = useOrderWords();
   const counts = new Map<string, number>();
   for (const order of orders) counts.set(orderWords(order), (counts.get(orderWords(order)) ?? 0) + 1);

@@ -25,6 +25,7 @@ export const unplacedFragment = graphql(`
       id
       kind
       what
+      waterAgainOn
     }
     reason {
       code

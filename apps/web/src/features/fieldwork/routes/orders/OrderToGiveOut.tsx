@@ -15,6 +15,7 @@ export const orderToGiveOut = graphql(`
     id
     kind
     what
+    waterAgainOn
     estimateMinutes
     dueOn
     skills
@@ -36,11 +37,12 @@ export function OrderToGiveOut({ order: masked, onGiveOut }: Props) {
   const intl = useIntl();
   const { minutes, dayInWords } = useFormats();
   const orderWords = useOrderWords();
-  const { kind, what, estimateMinutes, dueOn, skills, leftNote, property } = useMasked(orderToGiveOut, masked);
+  const order = useMasked(orderToGiveOut, masked);
+  const { estimateMinutes, dueOn, skills, leftNote, property } = order;
   return (
     <tr>
       <td>
-        {orderWords({ kind, what })}
+        {orderWords(order)}
         {(dueOn || skills.length > 0) && (
           <p className="soft">
             {dueOn && <FormattedMessage id="routes.by" values={{ day: dayInWords(dueOn) }} />}
@@ -61,7 +63,7 @@ export function OrderToGiveOut({ order: masked, onGiveOut }: Props) {
       <td className="num">
         <Button
           kind="plain"
-          aria-label={intl.formatMessage({ id: 'routes.giveOutOf' }, { what: orderWords({ kind, what }), name: property.name })}
+          aria-label={intl.formatMessage({ id: 'routes.giveOutOf' }, { what: orderWords(order), name: property.name })}
           onClick={onGiveOut}
         >
           <FormattedMessage id="routes.giveOut" />

@@ -32,6 +32,7 @@ export const sheetStop = graphql(`
       id
       kind
       what
+      waterAgainOn
       estimateMinutes
     }
   }

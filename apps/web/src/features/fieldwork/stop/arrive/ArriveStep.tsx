@@ -24,6 +24,7 @@ export const arriveStop = graphql(`
       id
       kind
       what
+      waterAgainOn
       state
       leftNote
     }
@@ -60,9 +61,9 @@ export function ArriveStep({ stop: masked, frame }: StepProps) {
         <FormattedMessage id="field.arrive.orders" values={{ count: workOrders.length }} />
       </h2>
       <ul className="todo">
-        {workOrders.map(({ id: order, kind, what, state, leftNote }) => (
+        {workOrders.map(({ id: order, kind, what, waterAgainOn, state, leftNote }) => (
           <li key={order}>
-            {orderWords({ kind, what })}
+            {orderWords({ kind, what, waterAgainOn })}
             {state === 'waiting for approval' && (
               <>
                 {' '}

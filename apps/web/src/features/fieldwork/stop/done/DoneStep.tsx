@@ -46,6 +46,7 @@ export const doneStop = graphql(`
       version
       kind
       what
+      waterAgainOn
       state
       doneNote
       finding {

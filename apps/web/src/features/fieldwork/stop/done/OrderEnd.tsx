@@ -9,6 +9,7 @@ interface Props {
     readonly id: string;
     readonly kind: string;
     readonly what: string;
+    readonly waterAgainOn?: string | null;
     readonly state: string;
     readonly doneNote?: string | null;
     readonly finding?: { readonly state: string } | null;

@@ -21,6 +21,7 @@ interface Order {
   readonly version: number;
   readonly kind: string;
   readonly what: string;
+  readonly waterAgainOn?: string | null;
   readonly state: string;
 }
 

@@ -1,8 +1,9 @@
 import type { FragmentType } from '@apollo/client';
 import { type ReactNode, useState } from 'react';
-import { useIntl } from 'react-intl';
+import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
 import type { ControllerToSetFragment } from '../../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { localTimeAt } from '../../../../page/values/local-instant.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
@@ -93,13 +94,15 @@ interface Props extends Pick<StepProps, 'frame' | 'now'> {
   readonly stations: readonly NamedStation[];
   readonly stopId: string;
   readonly timeZone: string;
+  /** The first day with water after the rain pause that is to be set here. */
+  readonly waterAgainOn: string | null;
   readonly hasMains: boolean;
   readonly next: { readonly to: string; readonly words: string | null };
   readonly switcher: (content: ReactNode) => ReactNode;
 }
 
 /** Planned beside present, only what differs bold; set as planned in one tap. Found different: the least to enter, reckoned here. */
-export function ControllerSettings({ controller: masked, stations, stopId, timeZone, hasMains, frame, now, next, switcher }: Props) {
+export function ControllerSettings({ controller: masked, stations, stopId, timeZone, frame, now, next, switcher, ...place }: Props) {
   const intl = useIntl();
   const controller = useMasked(controllerToSet, masked);
   const { planned, present, inferred, base, ground, canReckon } = knownOf(controller);
@@ -132,7 +135,7 @@ export function ControllerSettings({ controller: masked, stations, stopId, timeZ
   const given = { planned, present, stations, next, canReckon, deed, least, onEdit: setEditing, onSetAsPlanned: setAsPlanned };
   return (
     <PhoneFrame {...frame} status={<SentLine />} actions={<ControllerActions {...given} />}>
-      <ControllerHead heading={heading} location={controller.location ?? null} hasMains={hasMains} />
+      <ControllerHead heading={heading} location={controller.location ?? null} {...place} />
       {!kept && !found && inferred && <SeemsSetTo inferred={inferred} />}
       {switcher(<ControllerBody {...given} />)}
     </PhoneFrame>
@@ -168,9 +171,11 @@ interface HeadProps {
   readonly heading: string;
   readonly location: string | null;
   readonly hasMains: boolean;
+  readonly waterAgainOn: string | null;
 }
 
-function ControllerHead({ heading, location, hasMains }: HeadProps) {
+function ControllerHead({ heading, location, hasMains, waterAgainOn }: HeadProps) {
+  const { dayInWords } = useFormats();
   return (
     <>
       <h1>{heading}</h1>
@@ -179,6 +184,11 @@ function ControllerHead({ heading, location, hasMains }: HeadProps) {
         <Caution>
           <CautionWords code="mains-voltage" />
         </Caution>
+      )}
+      {waterAgainOn && (
+        <p className="state-differs">
+          <FormattedMessage id="field.settings.pause" values={{ day: dayInWords(waterAgainOn) }} />
+        </p>
       )}
     </>
   );

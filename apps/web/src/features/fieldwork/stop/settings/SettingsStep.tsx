@@ -7,6 +7,7 @@ import { ButtonLink } from '../../../../ui/forms/Button.js';
 import { PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
 import { SentLine } from '../../device/SentLine.js';
 import { stopPath } from '../../urls.js';
+import { isDecidable } from '../done/order-end.js';
 import type { StepProps } from '../step-props.js';
 import { ControllerSettings } from './ControllerSettings.js';
 
@@ -14,6 +15,12 @@ export const settingsStop = graphql(`
   fragment SettingsStop on Stop {
     id
     cautions
+    workOrders {
+      id
+      controllerId
+      state
+      waterAgainOn
+    }
     property {
       id
       timeZone
@@ -38,7 +45,7 @@ export const settingsStop = graphql(`
 export function SettingsStep({ stop: masked, thing, frame, now }: StepProps) {
   const intl = useIntl();
   const navigate = useNavigate();
-  const { id, property, cautions } = useMasked(settingsStop, masked);
+  const { id, property, cautions, workOrders } = useMasked(settingsStop, masked);
   const controllers = property.controllers.filter(({ retiredAt }) => !retiredAt);
   const controller = controllers.find((one) => one.id === thing) ?? controllers[0];
   const zones = stopPath(id, 'zones');
@@ -73,6 +80,7 @@ export function SettingsStep({ stop: masked, thing, frame, now }: StepProps) {
       stations={stations}
       stopId={id}
       timeZone={property.timeZone}
+      waterAgainOn={pauseOf(workOrders, controller.id)}
       hasMains={cautions.includes('mains-voltage')}
       frame={frame}
       now={now}
@@ -94,3 +102,13 @@ export function SettingsStep({ stop: masked, thing, frame, now }: StepProps) {
     />
   );
 }
+
+interface PauseOrder {
+  readonly controllerId?: string | null;
+  readonly state: string;
+  readonly waterAgainOn?: string | null;
+}
+
+/** The day until which an order that is still to be done wants the controller paused. */
+const pauseOf = (orders: readonly PauseOrder[], controllerId: string): string | null =>
+  orders.find((order) => order.controllerId === controllerId && order.waterAgainOn && isDecidable(order.state))?.waterAgainOn ?? null;

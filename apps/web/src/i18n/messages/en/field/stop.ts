@@ -92,6 +92,7 @@ export const stop = {
   'field.settings.present': '{record}, {when}: {state}',
   'field.settings.notKnown': 'What it is set to is not known yet.',
   'field.settings.stateDiffers': 'Planned: {planned}. Now: {present}.',
+  'field.settings.pause': 'Rain pause: set it so that it waters again on {day}.',
   'field.settings.noPlan': 'There is no plan for this controller. Record what you leave on it, so that the office can plan.',
   'field.settings.foundDifferent': 'Found different',
   'field.settings.setAsPlanned': 'Set as planned',

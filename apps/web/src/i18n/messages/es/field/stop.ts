@@ -94,6 +94,7 @@ export const stop: Record<keyof typeof english, string> = {
   'field.settings.present': '{record}, {when}: {state}',
   'field.settings.notKnown': 'Todavía no se sabe cómo está ajustado.',
   'field.settings.stateDiffers': 'Planeado: {planned}. Ahora: {present}.',
+  'field.settings.pause': 'Pausa por lluvia: ponla para que vuelva a regar el {day}.',
   'field.settings.noPlan': 'No hay plan para este controlador. Anota lo que dejas puesto, para que la oficina pueda planear.',
   'field.settings.foundDifferent': 'Está distinto',
   'field.settings.setAsPlanned': 'Puesto según plan',

@@ -32,7 +32,7 @@ export class OrderPlan {
   async run(tx: OrganizationTransaction, planned: PlannedController, what: string, to: CrewAndDay | null): Promise<WorkOrderRow> {
     const { controllerId, propertyId } = planned;
     const plannedSettingsId = await this.keepPlan(tx, planned);
-    const made = await this.make.run(tx, { propertyId, controllerId, kind: 'adjust', what }, null, plannedSettingsId);
+    const made = await this.make.run(tx, { propertyId, controllerId, kind: 'adjust', what }, null, { plannedSettingsId, pauseUntil: null });
     ordersOfProperty.of(tx).clear(propertyId);
     const given = to && (await this.assign.run(tx, made.id, made.version, to));
     return given && !(given instanceof VersionConflict) ? given : made;

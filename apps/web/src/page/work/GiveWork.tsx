@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
-import { Button } from '../../../ui/forms/Button.js';
-import { TextField } from '../../../ui/forms/Field.js';
-import { Select } from '../../../ui/forms/Select.js';
+import { Button } from '../../ui/forms/Button.js';
+import { TextField } from '../../ui/forms/Field.js';
+import { Select } from '../../ui/forms/Select.js';
 
 /** Who does it, and when; nobody yet has no day. */
 export interface CrewAndDay {
