@@ -183,8 +183,20 @@ it('and no probe changed a row of the first organization', async () => {
   expect(await theirRows()).toEqual(before);
 });
 
+/** A dry season and a storm yesterday: what is asked the day after has something to tell. */
+async function theirStorm(): Promise<void> {
+  await product.database.admin(
+    `insert into weather_day (organization_id, station_id, day, tmax_c, tmin_c, given_eto_mm, rain_mm)
+     select organization.id, $2, coalesce(stands_still_on, current_date) - back, 30, 14, 5, case when back = 1 then 60 else 0 end
+       from organization, generate_series(1, 100) as back where organization.id = $1
+     on conflict (organization_id, station_id, day) do update set rain_mm = excluded.rain_mm`,
+    [theirs.organizationId, theirs.ids['weather_station']],
+  );
+}
+
 it('the probes reach real things: the owner of the first organization sees their own in most queries', async () => {
   const owner = await product.somebody(theirs.organizationId, 'owner');
+  await theirStorm();
   const blind: string[] = [];
   for (const operation of operations.filter((one) => one.kind === 'query')) {
     const texts = [await probe(operation, theirs.ids, owner.cookie, true), await probe(operation, theirs.ids, owner.cookie)].map(
