@@ -149,6 +149,26 @@ it('refuses one thing without the others, keeps it as it came, and tries it agai
   expect((await send(day.technician, early))[0]).toMatchObject({ verdict: 'applied', problem: null });
 });
 
+it('knows a note of something else by the name that the phone gave it, whatever its word becomes', async () => {
+  const { arrive, visitId, property } = await aVisit('2026-07-09');
+  const zone = await aZone(product.database, property);
+  const noteId = randomUUID();
+  const saying = (word: string, more: object = {}) => noteOf(visitId, zone.id, { kind: 'other', word, noteId, ...more });
+  await send(day.lead, arrive, saying('a ho'), saying('a hole'), saying('a hole in the fence', { count: 2 }));
+  // An older page gives no name: there its word is.
+  await send(
+    day.lead,
+    noteOf(visitId, zone.id, { kind: 'other', word: 'no lid' }),
+    noteOf(visitId, zone.id, { kind: 'other', word: 'no lid' }),
+  );
+  expect(await rows('select id, word, count from zone_note where visit_id = $1 order by word', visitId)).toEqual([
+    { id: noteId, word: 'a hole in the fence', count: 2 },
+    { id: expect.any(String), word: 'no lid', count: 1 },
+  ]);
+  const [odd] = await send(day.lead, saying('x', { noteId: 'my note' }));
+  expect(odd).toMatchObject({ verdict: 'refused', problem: { code: 'VALUE_REFUSED' } });
+});
+
 it('tells of both when two persons said different things, applies the later, and shows it until somebody has looked', async () => {
   const { arrive, visitId, property, order } = await aVisit('2026-07-10');
   const zone = await aZone(product.database, property);

@@ -39,6 +39,7 @@ export const zoneNoteOf = (body: Body) => ({
   count: body.number('count'),
   word: body.textOrNull('word'),
   repaired: body.flag('repaired'),
+  noteId: body.textOrNull('noteId'),
 });
 
 /** How a visit ended, as a phone tells it. */

@@ -70,13 +70,13 @@ function visitWith(visit: Fields, { key, kind, body }: Said): Fields {
     : visit;
 }
 
-/** A visit has one note for each zone and kind; of the kind 'other' one for each word. */
+/** A visit has one note for each zone and kind; of the kind 'other' one for each name, or for each word where older pages gave none. */
 function notesWith(notes: readonly Fields[], key: string, body: Fields): readonly Fields[] {
-  const { zoneId, kind, count, word, repaired } = body;
+  const { zoneId, kind, count, word, repaired, noteId = null } = body;
   const isSame = (note: Fields): boolean =>
-    note['zoneId'] === zoneId && note['kind'] === kind && (kind !== 'other' || note['word'] === word);
+    note['zoneId'] === zoneId && note['kind'] === kind && (kind !== 'other' || (noteId ? note['id'] === noteId : note['word'] === word));
   const present = notes.find(isSame);
-  const note = { __typename: 'ZoneNote', id: key, ...present, zoneId, kind, count, word, repaired };
+  const note = { __typename: 'ZoneNote', id: noteId ?? key, ...present, zoneId, kind, count, word, repaired };
   return present ? notes.map((one) => (one === present ? note : one)) : [...notes, note];
 }
 

@@ -16,7 +16,11 @@ export interface KeptFact {
 type FoundFact = GivenSettings & { readonly effectiveAt: string };
 
 interface Options {
-  readonly controller: { readonly id: string; readonly name: string };
+  readonly controller: {
+    readonly id: string;
+    readonly name: string;
+    readonly presentSettings?: { readonly id: string; readonly effectiveAt: string } | null;
+  };
   readonly stopId: string;
   readonly timeZone: string;
   readonly now: () => Date;
@@ -56,8 +60,14 @@ export function useSettings({ controller, stopId, timeZone, now }: Options): Set
     if (saved && as === 'left') setPassedOver(null);
     return saved !== null;
   };
-  const isKept = left !== null && left.key !== passedOver;
+  const isKept = left !== null && left.key !== passedOver && !isOvertaken(left, controller.presentSettings ?? null);
   return { record, kept: isKept ? keptOf(left) : null, found, again: () => setPassedOver(left?.key ?? null) };
+}
+
+/** Whether somebody found or left it otherwise since: then that is what stands. */
+function isOvertaken(left: Operation, present: { readonly id: string; readonly effectiveAt: string } | null): boolean {
+  const { effectiveAt } = JSON.parse(left.body) as Told;
+  return present !== null && Date.parse(present.effectiveAt) > Date.parse(effectiveAt);
 }
 
 interface Told {

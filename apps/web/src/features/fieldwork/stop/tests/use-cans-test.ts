@@ -7,7 +7,7 @@ import { useOutbox } from '../../../../offline/PhoneProvider.js';
 import { useDraft } from '../../../../offline/use-draft.js';
 import { useSave } from '../../device/use-save.js';
 import { amountOf } from '../done/materials.js';
-import { subjectOf, type TestProps } from './zone-test.js';
+import { subjectOf, type TestProps, untoldTest } from './zone-test.js';
 
 /** A test with cans while it is made, everything as typed. */
 export interface CansDraft {
@@ -93,7 +93,7 @@ export function useCansTest({ zone, given, stopId, now, visit }: Options): CansI
 
 function useKept(subject: string, given: TestProps['given']): CansInHand['kept'] {
   const { operations } = useOutbox();
-  const last = operations.findLast((one) => one.subject === subject && one.state !== 'refused');
+  const last = untoldTest(operations, subject, given);
   if (last) {
     const body = JSON.parse(last.body) as Read & { readonly testedAt: string };
     const told = cansTold(body);

@@ -3,7 +3,7 @@ import { useOutbox } from '../../../../offline/PhoneProvider.js';
 import { useDraft } from '../../../../offline/use-draft.js';
 import { useSave } from '../../device/use-save.js';
 import { type FlowTold, flowTold } from './tested-flow.js';
-import { subjectOf, type TestMeter, type TestProps } from './zone-test.js';
+import { subjectOf, type TestMeter, type TestProps, untoldTest } from './zone-test.js';
 
 /** A flow test while it is made; the clock is the phone's own, so that it runs on whatever the server tells of the time. */
 export interface FlowDraft {
@@ -71,7 +71,7 @@ export function useFlowTest({ zone, meters, given, stopId, now, visit }: Options
 /** What was saved here last, else what the server has of this visit. */
 function useKept(subject: string, meters: readonly TestMeter[], given: TestProps['given']): KeptFlow | null {
   const { operations } = useOutbox();
-  const last = operations.findLast((one) => one.subject === subject && one.state !== 'refused');
+  const last = untoldTest(operations, subject, given);
   if (last) {
     const body = JSON.parse(last.body) as {
       meterId: string;

@@ -1,3 +1,4 @@
+import type { Operation } from '../../../../offline/operation.js';
 import type { VisitHere } from '../use-visit.js';
 import type { StepProps } from '../step-props.js';
 
@@ -24,6 +25,7 @@ export interface TestMeter {
 
 /** A test that the server has. */
 export interface GivenTest {
+  readonly id: string;
   readonly zoneId: string;
   readonly kind: string;
   readonly testedAt: string;
@@ -48,4 +50,10 @@ export interface TestProps {
   readonly visit: VisitHere;
   /** The head around what a kind shows; until a test is begun also what is on record and the choice between the kinds. */
   readonly around: (content: React.ReactNode, isBegun: boolean) => React.ReactNode;
+}
+
+/** What was tested here and the server has not told of yet; once it has, its own list says what was tested last, by whomever. */
+export function untoldTest(operations: readonly Operation[], subject: string, given: readonly GivenTest[]): Operation | null {
+  const last = operations.findLast((one) => one.subject === subject && one.state !== 'refused');
+  return last && !given.some(({ id }) => id === last.key) ? last : null;
 }

@@ -6,7 +6,7 @@ import { Checkbox } from '../../../../ui/forms/Select.js';
 import { Counter, Tap, Taps } from '../../../../ui/phone/Taps.js';
 import { PhotoButton } from '../../device/PhotoButton.js';
 import type { VisitHere } from '../use-visit.js';
-import { SEEN_KINDS, type SeenKind, type ZoneNotes } from './use-zone-notes.js';
+import { SEEN_KINDS, type Seen, type SeenKind, type ZoneNotes } from './use-zone-notes.js';
 
 interface Props {
   readonly seen: ZoneNotes;
@@ -23,7 +23,8 @@ export function SeenInZone({ seen, label, zoneId, begin }: Props) {
   const kinds: readonly SeenKind[] = [...SEEN_KINDS, 'other'];
   const shown = open ?? kinds.find((kind) => seen.of(kind).count > 0) ?? null;
   const tap = (kind: SeenKind): void => {
-    if (seen.of(kind).count === 0) seen.change(kind, { count: 1 });
+    // What has no name of its own says nothing before its word.
+    if (seen.of(kind).count === 0 && kind !== 'other') seen.change(kind, { count: 1 });
     setOpen(kind);
   };
   const isShown = shown !== null && (seen.of(shown).count > 0 || open === shown);
@@ -60,23 +61,54 @@ interface OneProps extends Omit<Props, 'label'> {
 function OneSeen({ kind, words, seen, zoneId, begin }: OneProps) {
   const intl = useIntl();
   const now = seen.of(kind);
+  const isSaid = now.count > 0;
   return (
     <>
-      <Counter words={words} count={now.count} least={seen.leastOf(kind)} onChange={(count) => seen.change(kind, { count })} />
-      <Checkbox
-        label={intl.formatMessage({ id: 'field.zones.repaired' })}
-        isChecked={now.repaired}
-        onChange={(repaired) => seen.change(kind, { repaired })}
-      />
-      <TextField
-        label={intl.formatMessage({ id: 'field.zones.word' })}
-        isOptional
-        value={now.word}
-        onChange={(word) => seen.change(kind, { word })}
-      />
-      <p className="after">
-        <PhotoButton begin={begin} kind="seen" of={`${zoneId} ${kind}`} zoneId={zoneId} noteKind={kind} />
-      </p>
+      {isSaid && <Counter words={words} count={now.count} least={seen.leastOf(kind)} onChange={(count) => seen.change(kind, { count })} />}
+      {isSaid && (
+        <Checkbox
+          label={intl.formatMessage({ id: 'field.zones.repaired' })}
+          isChecked={now.repaired}
+          onChange={(repaired) => seen.change(kind, { repaired })}
+        />
+      )}
+      <WordField kind={kind} word={now.word} onWord={(text) => seen.change(kind, changeOf(now, text))} />
+      {isSaid && (
+        <p className="after">
+          <PhotoButton begin={begin} kind="seen" of={`${zoneId} ${kind}`} zoneId={zoneId} noteKind={kind} />
+        </p>
+      )}
     </>
+  );
+}
+
+/** A word makes one of what had no name. */
+const changeOf = ({ count }: Seen, word: string): Partial<Seen> => ({ word, ...(count === 0 && word.trim() !== '' && { count: 1 }) });
+
+interface WordProps {
+  readonly kind: SeenKind;
+  readonly word: string;
+  readonly onWord: (word: string) => void;
+}
+
+/** The letters are the field's own while they are typed: what comes back from the phone, however late, takes none away. */
+function WordField({ kind, word, onWord }: WordProps) {
+  const intl = useIntl();
+  const [typed, setTyped] = useState<string | null>(null);
+  const [isLeft, setLeft] = useState(false);
+  // Left, and there: from now on it is what the phone holds.
+  if (isLeft && typed === word) setTyped(null);
+  return (
+    <TextField
+      label={intl.formatMessage({ id: 'field.zones.word' })}
+      isOptional={kind !== 'other'}
+      value={typed ?? word}
+      onChange={(text) => {
+        setLeft(false);
+        setTyped(text);
+        onWord(text);
+      }}
+      onBlur={() => setLeft(true)}
+    />
   );
 }

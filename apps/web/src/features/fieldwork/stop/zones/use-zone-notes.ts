@@ -1,6 +1,7 @@
+import { useRef, useState } from 'react';
 import { useIntl } from 'react-intl';
-import type { Operation } from '../../../../offline/operation.js';
 import { useOutbox, usePhone } from '../../../../offline/PhoneProvider.js';
+import { uuidV7 } from '../../../../offline/uuid-v7.js';
 import { useSave } from '../../device/use-save.js';
 import type { VisitHere } from '../use-visit.js';
 
@@ -9,6 +10,7 @@ export const SEEN_KINDS = ['broken head', 'leak', 'clogged', 'overspray', 'cover
 export type SeenKind = (typeof SEEN_KINDS)[number] | 'other';
 
 export interface GivenNote {
+  readonly id: string;
   readonly kind: string;
   readonly count: number;
   readonly word?: string | null;
@@ -21,6 +23,12 @@ export interface Seen {
   readonly word: string;
 }
 
+/** What is said and not yet seen in what the phone holds. */
+interface Said extends Seen {
+  /** The note's own name, where its kind does not name it: whatever its word becomes, it stays the same note. */
+  readonly noteId: string | null;
+}
+
 export interface ZoneNotes {
   readonly of: (kind: SeenKind) => Seen;
   /** The fewest that may be told: what was sent cannot be taken back, only told anew. */
@@ -31,6 +39,7 @@ export interface ZoneNotes {
 interface Options {
   readonly zoneId: string;
   readonly name: string;
+  /** What the server told, with what was saved here since laid over it. */
   readonly notes: readonly GivenNote[];
   readonly visit: VisitHere;
 }
@@ -45,31 +54,48 @@ export function useZoneNotes({ zoneId, name, notes, visit: { visit, begin } }: O
   const save = useSave();
   const phone = usePhone();
   const { operations } = useOutbox();
+  // What is on the screen follows the fingers; what is on the phone follows a moment later.
+  const [said, setSaid] = useState<Readonly<Partial<Record<SeenKind, Said>>>>({});
+  const latest = useRef(new Map<SeenKind, Said>());
   const subjectOf = (visitId: string, kind: string): string => `zone ${visitId} ${zoneId} ${kind}`;
-  const here = (kind: string): Operation | null => {
+  const noteOf = (kind: SeenKind): GivenNote | null => notes.find((one) => one.kind === kind) ?? null;
+  const of = (kind: SeenKind): Seen => {
+    const note = noteOf(kind);
+    return said[kind] ?? (note ? { count: note.count, repaired: note.repaired, word: note.word ?? '' } : NONE);
+  };
+  const hasLeft = (kind: SeenKind): boolean => {
     const subject = visit && subjectOf(visit.id, kind);
-    return operations.findLast((one) => one.subject === subject && one.state !== 'refused') ?? null;
+    const own = operations.findLast((one) => one.subject === subject && one.state !== 'refused');
+    return own?.hasLeft ?? noteOf(kind) !== null;
   };
-  const of = (kind: string): Seen => {
-    const last = here(kind);
-    const note = last ? (JSON.parse(last.body) as GivenNote) : notes.find((one) => one.kind === kind);
-    return note ? { count: note.count, repaired: note.repaired, word: note.word ?? '' } : NONE;
-  };
-  const isSent = (kind: string): boolean => here(kind)?.hasLeft ?? notes.some((one) => one.kind === kind);
-  const change = async (kind: SeenKind, seen: Partial<Seen>): Promise<void> => {
-    const { count, repaired, word } = { ...of(kind), ...seen };
+  const keep = async (kind: SeenKind, { noteId, count, repaired, word }: Said, restMs: number | undefined): Promise<void> => {
     const visitId = await begin();
     if (!visitId) return;
     const subject = subjectOf(visitId, kind);
     if (count === 0) return phone.happen({ type: 'withdrawn', subject });
-    const body = { visitId, zoneId, kind, count, repaired, word: word || null };
+    const body = { visitId, zoneId, kind, count, repaired, word: word || null, ...(noteId && { noteId }) };
     const words = intl.formatMessage({ id: 'field.what.zone' }, { zone: name });
-    const rest = seen.word === undefined ? {} : { restMs: WORD_REST_MS };
+    const rest = restMs === undefined ? {} : { restMs };
     await save({ kind: 'note-zone', payloadVersion: 1, subject, words, body: JSON.stringify(body) }, rest);
   };
-  return {
-    of,
-    leastOf: (kind) => (isSent(kind) ? 1 : 0),
-    change: (kind, seen) => void change(kind, seen),
+  /** Fingers that are faster than the phone are written once for all that it missed: what was said last. */
+  const keepLatest = async (kind: SeenKind, restMs: number | undefined): Promise<void> => {
+    for (;;) {
+      const now = latest.current.get(kind);
+      if (!now) return;
+      await keep(kind, now, restMs);
+      if (latest.current.get(kind) === now) break;
+    }
+    latest.current.delete(kind);
+    setSaid(({ [kind]: _, ...others }) => others);
   };
+  const change = (kind: SeenKind, seen: Partial<Seen>): void => {
+    const noteId = kind === 'other' ? (said.other?.noteId ?? noteOf(kind)?.id ?? uuidV7(Date.now())) : null;
+    const next: Said = { ...of(kind), ...seen, noteId };
+    const isUnderWay = latest.current.has(kind);
+    latest.current.set(kind, next);
+    setSaid((others) => ({ ...others, [kind]: next }));
+    if (!isUnderWay) void keepLatest(kind, seen.word === undefined ? undefined : WORD_REST_MS);
+  };
+  return { of, leastOf: (kind) => (hasLeft(kind) ? 1 : 0), change };
 }
