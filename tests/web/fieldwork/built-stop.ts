@@ -129,6 +129,7 @@ export const builtVisit = (given: object = {}) => ({
   doneNote: null,
   leftNote: null,
   recordedBy: 'Dell Okafor',
+  materials: [],
   zoneNotes: [],
   zoneTests: [],
   ...given,

@@ -29,9 +29,14 @@ const down = () => {
 };
 
 describe('arriving', () => {
-  it('begins the visit once on first opening, under a name of the phone and the organization’s time', async () => {
-    const { calls } = page({ stop: builtStop() });
-    await screen.findByRole('heading', { name: 'Quail Commons' });
+  const here = async (user: ReturnType<typeof page>['user']) => {
+    await user.click(await screen.findByRole('link', { name: 'Go to the meter' }));
+    await screen.findByRole('heading', { name: 'Irrigation' });
+  };
+
+  it('begins the visit once the crew says that it is here, under a name of the phone and the organization’s time', async () => {
+    const { user, calls } = page({ stop: builtStop() });
+    await here(user);
     await waitFor(() => expect(sentOf(calls, 'arrive')).toHaveLength(1));
     const [arrival] = sentOf(calls, 'arrive');
     expect(arrival?.key).toMatch(UUID_V7);
@@ -40,10 +45,36 @@ describe('arriving', () => {
   });
 
   it('does not arrive for the office, which only looks', async () => {
-    const { calls } = page({ stop: builtStop(), viewer: viewerOf() });
-    await screen.findByRole('heading', { name: 'Quail Commons' });
-    await waitFor(() => expect(calls.some(({ name }) => name === 'OrganizationClock')).toBe(true));
+    const { user, calls } = page({ stop: builtStop(), viewer: viewerOf() });
+    await here(user);
     expect(sentOf(calls, 'arrive')).toEqual([]);
+  });
+
+  it('does not arrive for a crew that only looks at the stop and goes back', async () => {
+    const { user, calls } = page({ stop: builtStop() });
+    await screen.findByRole('heading', { name: 'Quail Commons' });
+    await user.click(screen.getByRole('link', { name: 'Settings' }));
+    await screen.findByRole('heading', { name: 'Controller 1' });
+    await new Promise((resolve) => setTimeout(resolve, 700));
+    expect(sentOf(calls, 'arrive')).toEqual([]);
+  });
+
+  it.each([
+    ['settings', 'Set as planned'],
+    ['zones', 'Leak'],
+  ])('arrives with the first deed: %s', async (step, deed) => {
+    const { user, calls } = page({ stop: builtStop(), step: `?step=${step}` });
+    await user.click(await screen.findByRole('button', { name: new RegExp(`^${deed}`) }));
+    await waitFor(() => expect(sentOf(calls, 'arrive')).toHaveLength(1));
+  });
+
+  it('arrives with the first reading, before it', async () => {
+    const { user, calls } = page({ stop: builtStop(), step: '?step=meter' });
+    await user.click(await screen.findByRole('button', { name: '9' }));
+    await user.click(screen.getByRole('button', { name: /^Save/ }));
+    await waitFor(() => expect(sentOf(calls, 'reading')).toHaveLength(1));
+    const kinds = calls.flatMap(({ variables }) => ((variables['operations'] ?? []) as { kind: string }[]).map(({ kind }) => kind));
+    expect(kinds.slice(0, 2)).toEqual(['arrive', 'reading']);
   });
 
   it('tells the cautions of the place in plain words, and what is to be done', async () => {
@@ -56,6 +87,7 @@ describe('arriving', () => {
 
   it('keeps the name of an arrival that was not answered, also when the page is opened again', async () => {
     const first = page({ stop: builtStop(), answers: { sendFieldwork: down } });
+    await here(first.user);
     await waitFor(() => expect(sentOf(first.calls, 'arrive')).toHaveLength(1));
     const [before] = sentOf(first.calls, 'arrive');
     expect(await screen.findByText(/On this phone: one record/)).toBeTruthy();

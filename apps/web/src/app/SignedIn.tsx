@@ -1,5 +1,5 @@
 import { useQuery } from '@apollo/client/react';
-import { useEffect, useMemo } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { Navigate, Outlet, useLocation } from 'react-router';
 import { signInAddress } from '../graphql/client.js';
 import { LanguageProvider } from '../i18n/LanguageProvider.js';
@@ -10,6 +10,19 @@ import { ViewerContext, viewerDocument } from '../session/viewer.js';
 import { ToastProvider } from '../ui/dialogs/Toasts.js';
 import { ErrorState, LoadingState } from '../ui/states/States.js';
 
+/** So long a person waits for a line that hangs before they go on as without signal. */
+const LATE_MS = 4000;
+
+function useIsLate(isWaiting: boolean): boolean {
+  const [isLate, setLate] = useState(false);
+  useEffect(() => {
+    if (!isWaiting) return;
+    const late = setTimeout(() => setLate(true), LATE_MS);
+    return () => clearTimeout(late);
+  }, [isWaiting]);
+  return isLate;
+}
+
 /** Who is here: as the server tells, or without signal whoever was here last; it asks again as soon as the server is reached. */
 function useWho() {
   // Who signed out without signal is not let in again by what the browser still holds.
@@ -19,7 +32,8 @@ function useWho() {
   useEffect(() => {
     if (told) rememberViewer(told);
   }, [told]);
-  const isAway = told === null && error !== undefined && problemOf(error).kind === 'noAnswer';
+  const isLate = useIsLate(loading && told === null);
+  const isAway = told === null && (isLate || (error !== undefined && problemOf(error).kind === 'noAnswer'));
   const known = useMemo(() => (isAway ? rememberedViewer(new Date()) : null), [isAway]);
   return { viewer: told ?? known, loading, error, refetch };
 }

@@ -42,7 +42,7 @@ export class Phone {
     const deviceId = typeof known === 'string' ? known : uuidV7(Date.now());
     if (deviceId !== known) await store.put('facts', deviceId, 'deviceId');
     phone = new Phone(store, deviceId, given);
-    phone.shelves = new Map((await sweptShelf(store, given.now())).map((row) => [row.name, row]));
+    phone.shelves = new Map((await store.getAll('shelf')).map((row) => [row.name, row]));
     phone.listen(name);
     await phone.restart(given.now().toISOString());
     return phone;
@@ -118,6 +118,10 @@ export class Phone {
     return this.shelves.get(name) ?? null;
   }
 
+  shelvedNames(prefix: string): readonly string[] {
+    return [...this.shelves.keys()].filter((name) => name.startsWith(prefix));
+  }
+
   /** Puts a download on the shelf, with when it was asked for; with null, takes it off. */
   async shelve(name: string, data: unknown, at: string): Promise<void> {
     if (this.isClosed) return;
@@ -127,6 +131,11 @@ export class Phone {
     const next = new Map(this.shelves);
     if (data === null) next.delete(name);
     else next.set(name, row);
+    // Only beside a download: a phone whose clock runs ahead, without signal, must not lose its day.
+    for (const old of data === null ? [] : oldOn(next, at)) {
+      await this.store.delete('shelf', old);
+      next.delete(old);
+    }
     this.shelves = next;
     this.tell();
   }
@@ -236,12 +245,8 @@ const isFull = (problem: unknown): boolean => problem instanceof DOMException &&
 const SHELF_DAYS = 14;
 const DAY_MS = 86_400_000;
 
-async function sweptShelf(store: Store, now: Date): Promise<readonly ShelfRow[]> {
-  const rows = await store.getAll('shelf');
-  const isOver = ({ at }: ShelfRow): boolean => now.getTime() - Date.parse(at) > SHELF_DAYS * DAY_MS;
-  for (const { name } of rows.filter(isOver)) await store.delete('shelf', name);
-  return rows.filter((row) => !isOver(row));
-}
+const oldOn = (shelves: ReadonlyMap<string, ShelfRow>, now: string): readonly string[] =>
+  [...shelves.values()].filter(({ at }) => Date.parse(now) - Date.parse(at) > SHELF_DAYS * DAY_MS).map(({ name }) => name);
 
 /** Writes what an event changed, and nothing else. */
 async function put(tx: OutboxWrite, before: Outbox, after: Outbox, facts: { readonly stamp: number }): Promise<void> {

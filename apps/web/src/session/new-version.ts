@@ -1,15 +1,25 @@
 /** A newer version of the pages that has come and waits. */
 let waiting: ServiceWorker | null = null;
+/** Whether the pages themselves are on this device: only then does anything open without signal. */
+let areKept = false;
 const listeners = new Set<() => void>();
+
+const tell = (): void => {
+  for (const listener of listeners) listener();
+};
 
 function found(worker: ServiceWorker | null): void {
   waiting = worker;
-  for (const listener of listeners) listener();
+  tell();
 }
 
 /** Keeps the pages on this device, so that they open without signal, and watches for a newer version. */
 export async function keepPages(): Promise<void> {
   if (!('serviceWorker' in navigator)) return;
+  void navigator.serviceWorker.ready.then(() => {
+    areKept = true;
+    tell();
+  });
   const registration = await navigator.serviceWorker.register('/service-worker.js');
   const look = (): void => {
     // The first version takes over by itself: there is nothing older to wait for.
@@ -23,6 +33,8 @@ export const onNewVersion = (listener: () => void): (() => void) => {
   listeners.add(listener);
   return () => listeners.delete(listener);
 };
+
+export const arePagesKept = (): boolean => areKept;
 
 /** Whether a newer version waits for this page to be done. */
 export const isNewVersionReady = (): boolean => waiting !== null;

@@ -30,13 +30,15 @@ export function Button({ kind = 'usual', isBusy = false, type = 'button', onClic
 interface LinkProps {
   readonly to: string;
   readonly kind?: ButtonKind;
+  /** What going there says. */
+  readonly onClick?: () => void;
   readonly children: ReactNode;
 }
 
 /** A link that looks like a button, for going somewhere to do the deed. */
-export function ButtonLink({ to, kind = 'usual', children }: LinkProps) {
+export function ButtonLink({ to, kind = 'usual', onClick, children }: LinkProps) {
   return (
-    <Link to={to} className={className(kind)}>
+    <Link to={to} className={className(kind)} {...(onClick && { onClick })}>
       {children}
     </Link>
   );

@@ -23,7 +23,7 @@ export interface Clock {
 
 /** The organization's clock, running; without signal as the server told it last. */
 export function useClock(organizationId: string): Clock {
-  const { data, error } = useQuery(clockDocument, { fetchPolicy: 'no-cache' });
+  const { data, error, refetch } = useQuery(clockDocument, { fetchPolicy: 'no-cache' });
   const [isSet, setSet] = useState(() => aheadMs(organizationId) !== null);
   const told = data?.me?.organization.now;
   const isAnswered = told !== undefined || error !== undefined;
@@ -32,6 +32,14 @@ export function useClock(organizationId: string): Clock {
     if (told !== undefined) keepAhead(organizationId, Date.parse(told) - Date.now());
     setSet(true);
   }, [told, isAnswered, organizationId]);
+  useEffect(() => {
+    // A phone's own clock may have been set while nobody looked.
+    const look = (): void => {
+      if (document.visibilityState === 'visible') void refetch().catch(() => undefined);
+    };
+    document.addEventListener('visibilitychange', look);
+    return () => document.removeEventListener('visibilitychange', look);
+  }, [refetch]);
   const now = useCallback(() => organizationNow(organizationId), [organizationId]);
   return { now, isSet };
 }

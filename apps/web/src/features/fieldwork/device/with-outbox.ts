@@ -63,12 +63,15 @@ function visitWith(visit: Fields, { key, kind, body }: Said): Fields {
   if (body['visitId'] !== visit['id']) return visit;
   if (kind === 'close-visit') {
     const { closedAt, doneNote, leftNote, workedMinutes } = body;
-    return { ...visit, closedAt, doneNote, leftNote, workedMinutes };
+    return { ...visit, closedAt, doneNote, leftNote, workedMinutes, materials: materialsIn(body) };
   }
   return kind === 'note-zone' && Array.isArray(visit['zoneNotes'])
     ? { ...visit, zoneNotes: notesWith(visit['zoneNotes'] as readonly Fields[], key, body) }
     : visit;
 }
+
+const materialsIn = ({ materials }: Fields): readonly Fields[] =>
+  Array.isArray(materials) ? (materials as readonly Fields[]).map((one) => ({ __typename: 'VisitMaterial', ...one })) : [];
 
 /** A visit has one note for each zone and kind; of the kind 'other' one for each name, or for each word where older pages gave none. */
 function notesWith(notes: readonly Fields[], key: string, body: Fields): readonly Fields[] {

@@ -1,11 +1,12 @@
 import type { FragmentType } from '@apollo/client';
-import { useCallback, useEffect, useRef } from 'react';
+import { useCallback, useRef } from 'react';
 import { useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { VisitedStopFragment } from '../../../graphql/__generated__/graphql.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { useViewer } from '../../../session/viewer.js';
 import type { Clock } from '../device/use-clock.js';
+import { useToday } from '../today/use-today.js';
 import { useSave } from '../device/use-save.js';
 
 export const visitedStop = graphql(`
@@ -26,6 +27,8 @@ export interface VisitHere {
   readonly visit: Visit | null;
   /** The id of the visit, begun now where nobody has arrived yet; null where the phone could not keep it. */
   readonly begin: () => Promise<string | null>;
+  /** Says that the crew is here: for those who go with it on its day. Others only look, until they do something. */
+  readonly arrive: () => void;
 }
 
 interface Options {
@@ -34,10 +37,11 @@ interface Options {
   readonly clock: Clock;
 }
 
-/** The visit to this stop. Opening it is arriving, for those who go with its crew on its day; for others the first deed is. */
+/** The visit to this stop. To look at it is not to be there: it begins when the crew says that it is here, or with the first deed. */
 export function useVisit({ stop: masked, route, clock: { now, isSet } }: Options): VisitHere {
   const intl = useIntl();
   const viewer = useViewer();
+  const today = useToday();
   const save = useSave();
   const { id: stopId, visit } = useMasked(visitedStop, masked);
   const begun = useRef<Promise<string | null> | null>(null);
@@ -58,12 +62,9 @@ export function useVisit({ stop: masked, route, clock: { now, isSet } }: Options
     });
     return begun.current;
   }, [knownId, stopId, now, save, intl]);
-  const isMine = viewer.crewIds.includes(route.crew.id) && route.day === viewer.organization.today;
-  const arrivedFor = useRef<string | null>(null);
-  useEffect(() => {
-    if (!isSet || !isMine || knownId || arrivedFor.current === stopId) return;
-    arrivedFor.current = stopId;
-    void begin();
-  }, [isSet, isMine, knownId, stopId, begin]);
-  return { visit: known, begin };
+  const isMine = viewer.crewIds.includes(route.crew.id) && route.day === today;
+  const arrive = useCallback(() => {
+    if (isSet && isMine) void begin();
+  }, [isSet, isMine, begin]);
+  return { visit: known, begin, arrive };
 }

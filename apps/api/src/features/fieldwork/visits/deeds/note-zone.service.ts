@@ -35,19 +35,12 @@ export class NoteZone {
   async run(tx: OrganizationTransaction, input: NamedNote): Promise<NotedZone> {
     judgeValues(input, { word: text });
     const kind = kindOf(input);
-    const noteId = kind === 'other' ? nameOf(input) : null;
+    const noteId = nameOf(input, kind);
     if (input.count < 1) throw refuse('count', input.count, '1 or more');
     const visit = await requireVisit(tx, input.visitId);
     if (input.zoneId && !(await zoneNotes.standsOn(tx, input.zoneId, visit.propertyId)))
       throw refuse('zoneId', input.zoneId, 'a zone of the property that is visited');
-    const said = {
-      zoneId: input.zoneId ?? null,
-      kind,
-      count: input.count,
-      word: input.word?.trim() || null,
-      repaired: input.repaired ?? false,
-      personId: tx.actor.personId,
-    };
+    const said = { ...saidIn(input), kind, personId: tx.actor.personId };
     await this.makeFinding(tx, visit, said);
     const present = (await zoneNotes.ofVisits(tx, [visit.id])).find(
       (note) => note.zoneId === said.zoneId && note.kind === kind && isNamedSo(note, noteId, said.word),
@@ -76,10 +69,18 @@ export class NoteZone {
 
 type Said = Pick<ZoneNoteRow, 'count' | 'word' | 'repaired' | 'personId'>;
 
+const saidIn = ({ zoneId, count, word, repaired }: NamedNote) => ({
+  zoneId: zoneId ?? null,
+  count,
+  word: word?.trim() || null,
+  repaired: repaired ?? false,
+});
+
 const isNamedSo = ({ kind, id, word }: ZoneNoteRow, noteId: string | null, saidWord: string | null): boolean =>
   kind !== 'other' || (noteId ? id === noteId : word === saidWord);
 
-function nameOf({ noteId }: NamedNote): string | null {
+function nameOf({ noteId }: NamedNote, kind: ZoneNoteKind): string | null {
+  if (kind !== 'other') return null;
   if (noteId && !isUuid(noteId)) throw refuse('noteId', noteId, 'a UUID made by the phone');
   return noteId?.toLowerCase() ?? null;
 }

@@ -32,7 +32,7 @@ export const arriveStop = graphql(`
 `);
 
 /** Before the first step: what is to be done here, and what to be careful of. */
-export function ArriveStep({ stop: masked, frame }: StepProps) {
+export function ArriveStep({ stop: masked, frame, visit }: StepProps) {
   const { id, property, cautions, workOrders } = useMasked(arriveStop, masked);
   const orderWords = useOrderWords();
   const where = [property.address, property.city].filter(Boolean).join(', ');
@@ -41,7 +41,7 @@ export function ArriveStep({ stop: masked, frame }: StepProps) {
       {...frame}
       status={<SentLine />}
       actions={
-        <ButtonLink kind="main" to={stopPath(id, 'meter')}>
+        <ButtonLink kind="main" to={stopPath(id, 'meter')} onClick={visit.arrive}>
           <FormattedMessage id="field.arrive.next" />
         </ButtonLink>
       }

@@ -40,6 +40,12 @@ export const doneStop = graphql(`
       closedAt
       doneNote
       leftNote
+      workedMinutes
+      materials {
+        name
+        count
+        unit
+      }
     }
     workOrders {
       id

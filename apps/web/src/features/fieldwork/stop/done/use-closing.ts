@@ -1,10 +1,10 @@
 import { useState } from 'react';
-import { useIntl } from 'react-intl';
+import { type IntlShape, useIntl } from 'react-intl';
 import { useDraft } from '../../../../offline/use-draft.js';
 import { useSave } from '../../device/use-save.js';
 import { useOrderWords } from '../../use-order-words.js';
 import type { VisitHere } from '../use-visit.js';
-import { amountOf, type MaterialDraft, materialsOf } from './materials.js';
+import { amountOf, draftsOf, type MaterialDraft, materialsOf, wrongMaterial } from './materials.js';
 import { type End, isDecidable } from './order-end.js';
 
 interface Draft {
@@ -25,8 +25,21 @@ interface Order {
   readonly state: string;
 }
 
+/** A visit as it was closed. */
+interface Closed {
+  readonly closedAt: string;
+  readonly doneNote?: string | null;
+  readonly leftNote?: string | null;
+  readonly workedMinutes?: number | null;
+  readonly materials: Parameters<typeof draftsOf>[0];
+}
+
 interface Options {
-  readonly stop: { readonly id: string; readonly workOrders: readonly Order[] };
+  readonly stop: {
+    readonly id: string;
+    readonly workOrders: readonly Order[];
+    readonly visit?: (Omit<Closed, 'closedAt'> & { readonly closedAt?: string | null }) | null;
+  };
   readonly now: () => Date;
   readonly visit: VisitHere;
 }
@@ -44,12 +57,25 @@ export interface Closing {
 
 const EMPTY: Draft = { orders: {}, doneNote: '', leftNote: '', minutes: '', materials: [] };
 
+/** What a closing begins from: said again, it begins from what was said. */
+const begunFrom = (closed: Closed | null): Draft =>
+  closed
+    ? {
+        orders: {},
+        doneNote: closed.doneNote ?? '',
+        leftNote: closed.leftNote ?? '',
+        minutes: typeof closed.workedMinutes === 'number' ? String(closed.workedMinutes) : '',
+        materials: draftsOf(closed.materials),
+      }
+    : EMPTY;
+
 /** Ends a stop: each work order as the crew said, then the visit. All of it is on the phone when the page says closed. */
 export function useClosing({ stop, now, visit: { visit, begin } }: Options): Closing {
   const save = useSave();
   const intl = useIntl();
   const orderWords = useOrderWords();
-  const [kept, setDraft, clear] = useDraft<Draft>(`done.${stop.id}`, EMPTY);
+  const closed = stop.visit?.closedAt ? { ...stop.visit, closedAt: stop.visit.closedAt } : null;
+  const [kept, setDraft, clear] = useDraft<Draft>(`done.${stop.id}${closed ? '.again' : ''}`, begunFrom(closed));
   const draft = { ...EMPTY, ...kept };
   const [words, setWords] = useState<string | null>(null);
   const [isAgain, setAgain] = useState(false);
@@ -71,7 +97,7 @@ export function useClosing({ stop, now, visit: { visit, begin } }: Options): Clo
       const end = draft.orders[order.id];
       if (end && !(await endOrder(order, end))) return;
     }
-    const body = closingOf(draft, { visitId, arrivedAt: visit?.arrivedAt ?? null, closedAt: now() });
+    const body = closingOf(draft, { visitId, arrivedAt: visit?.arrivedAt ?? null, closedAt: closed ? new Date(closed.closedAt) : now() });
     const saved = await save({
       kind: 'close-visit',
       payloadVersion: 1,
@@ -84,16 +110,9 @@ export function useClosing({ stop, now, visit: { visit, begin } }: Options): Clo
     setAgain(false);
   };
   const close = async (): Promise<void> => {
-    const undecided = open.find(({ id }) => !draft.orders[id]);
-    const wrong = amountOf(draft.minutes) === undefined;
-    setWords(
-      undecided
-        ? intl.formatMessage({ id: 'field.done.undecided' }, { what: orderWords(undecided) })
-        : wrong
-          ? intl.formatMessage({ id: 'field.done.wrongMinutes' }, { found: draft.minutes })
-          : null,
-    );
-    if (!undecided && !wrong) await saveAll();
+    const wrong = wrongIn(intl, draft, undecidedIn(open, draft, orderWords));
+    setWords(wrong);
+    if (wrong === null) await saveAll();
   };
   return {
     draft,
@@ -104,6 +123,19 @@ export function useClosing({ stop, now, visit: { visit, begin } }: Options): Clo
     isAgain,
     again: () => setAgain(true),
   };
+}
+
+const undecidedIn = (open: readonly Order[], { orders }: Draft, wordsOf: (order: Order) => string): string | null => {
+  const found = open.find(({ id }) => !orders[id]);
+  return found ? wordsOf(found) : null;
+};
+
+/** What keeps a stop from being closed, as a sentence: nothing that was typed is guessed. */
+function wrongIn(intl: IntlShape, { minutes, materials }: Draft, undecided: string | null): string | null {
+  if (undecided) return intl.formatMessage({ id: 'field.done.undecided' }, { what: undecided });
+  const material = wrongMaterial(materials);
+  if (material) return intl.formatMessage({ id: 'field.materials.wrongCount' }, { found: material.count, name: material.name.trim() });
+  return amountOf(minutes) === undefined ? intl.formatMessage({ id: 'field.done.wrongMinutes' }, { found: minutes }) : null;
 }
 
 interface Ended {

@@ -14,7 +14,7 @@ import { namedAs } from '../named.js';
 import { KeptReading } from './KeptReading.js';
 import { ReadingActions } from './ReadingActions.js';
 import { RegisterForm } from './RegisterForm.js';
-import { isDoubtful, useJudgement } from './use-judgement.js';
+import { isDoubtful, standingReadings, useJudgement } from './use-judgement.js';
 import { useReading } from './use-reading.js';
 
 export const meterToRead = graphql(`
@@ -55,12 +55,14 @@ export function MeterReading({ meter: masked, stopId, timeZone, frame, now, visi
   const [draft, setDraft, clearDraft] = useDraft(draftName, { typed: '', note: '' });
   const [wantsNote, setWantsNote] = useState(false);
   const [asks, setAsks] = useState(false);
-  const judged = useJudgement(meter, draft.typed, now);
-  const { save, kept, again } = useReading({ meter, stopId, draft: draftName, now });
+  const { save, kept, again, replacesId } = useReading({ meter, stopId, draft: draftName, now });
+  const judged = useJudgement(meter, { typed: draft.typed, replacesId }, now);
   const isInDoubt = judged !== null && isDoubtful(judged.judgement);
   const onSave = async (): Promise<void> => {
     setAsks(draft.typed === '');
-    if (draft.typed !== '' && (await save(Number(draft.typed), draft.note.trim() || null))) clearDraft();
+    if (draft.typed === '') return;
+    void visit.begin();
+    if (await save(Number(draft.typed), draft.note.trim() || null)) clearDraft();
   };
   const actions = (
     <ReadingActions
@@ -84,6 +86,7 @@ export function MeterReading({ meter: masked, stopId, timeZone, frame, now, visi
         ) : (
           <RegisterForm
             meter={meter}
+            last={standingReadings(meter.readings, replacesId)[0] ?? null}
             timeZone={timeZone}
             draft={draft}
             onChange={(change) => setDraft({ ...draft, ...change })}

@@ -11,11 +11,9 @@ interface Draft {
 }
 
 interface Props {
-  readonly meter: {
-    readonly name: string;
-    readonly unit: string;
-    readonly readings: readonly { readonly register: number; readonly readAt: string }[];
-  };
+  readonly meter: { readonly name: string; readonly unit: string };
+  /** The reading that stands before this one. */
+  readonly last: LastProps['last'];
   readonly timeZone: string;
   readonly draft: Draft;
   readonly onChange: (change: Partial<Draft>) => void;
@@ -27,11 +25,11 @@ interface Props {
 }
 
 /** The register and the keys; it says at once whether the number can be right. */
-export function RegisterForm({ meter, timeZone, draft, onChange, judged, isInDoubt, wantsNote, isEmptyAsked }: Props) {
+export function RegisterForm({ meter, last, timeZone, draft, onChange, judged, isInDoubt, wantsNote, isEmptyAsked }: Props) {
   const intl = useIntl();
   return (
     <>
-      <LastReading last={meter.readings[0] ?? null} timeZone={timeZone} />
+      <LastReading last={last} timeZone={timeZone} />
       <NumberPad
         name={intl.formatMessage({ id: 'field.meter.register' }, { name: meter.name })}
         value={draft.typed}

@@ -26,6 +26,8 @@ interface Options {
 interface Reading {
   readonly save: (register: number, note: string | null) => Promise<boolean>;
   readonly kept: Kept | null;
+  /** The reading in whose place the next one comes. */
+  readonly replacesId: string | null;
   /** Reads the same meter again, in place of what was kept. */
   readonly again: () => void;
 }
@@ -38,15 +40,16 @@ export function useReading({ meter, stopId, draft, now }: Options): Reading {
   const subject = `reading ${stopId} ${meter.id}`;
   const last = operations.findLast((one) => one.subject === subject) ?? null;
   const [passedOver, setPassedOver] = useState<string | null>(null);
+  const replacesId = last && replacedBy(last);
   const run = async (register: number, note: string | null): Promise<boolean> => {
-    const body = { meterId: meter.id, register, note, readAt: now().toISOString(), replacesId: last && replacedBy(last) };
+    const body = { meterId: meter.id, register, note, readAt: now().toISOString(), replacesId };
     const words = intl.formatMessage({ id: 'field.what.reading' }, { name: meter.name });
     const saved = await save({ kind: 'reading', payloadVersion: 1, subject, words, body: JSON.stringify(body) }, { draft });
     if (saved) setPassedOver(null);
     return saved !== null;
   };
   const isKept = last !== null && last.state !== 'refused' && last.key !== passedOver;
-  return { save: run, again: () => setPassedOver(last?.key ?? null), kept: isKept ? keptOf(last, meter) : null };
+  return { save: run, again: () => setPassedOver(last?.key ?? null), replacesId, kept: isKept ? keptOf(last, meter) : null };
 }
 
 interface Body {
@@ -72,7 +75,8 @@ function replacedBy(last: Operation): string | null {
 function keptOf({ body, told }: Operation, meter: MeterOfReadings): Kept {
   const isOther = told?.verdict === 'conflict' && told.other !== null;
   const { register, readAt, note, ...rest } = isOther ? (told.other as Other) : (JSON.parse(body) as Body);
-  const judged = judgeOnPhone(meter, register, new Date(readAt));
+  const { replacesId = null } = JSON.parse(body) as Partial<Body>;
+  const judged = judgeOnPhone(meter, { register, readAt: new Date(readAt), replacesId });
   return {
     register,
     readAt,

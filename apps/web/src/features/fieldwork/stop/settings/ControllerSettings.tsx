@@ -89,7 +89,7 @@ export const controllerToSet = graphql(`
   }
 `);
 
-interface Props extends Pick<StepProps, 'frame' | 'now'> {
+interface Props extends Pick<StepProps, 'frame' | 'now' | 'visit'> {
   readonly controller: FragmentType<ControllerToSetFragment>;
   readonly stations: readonly NamedStation[];
   readonly stopId: string;
@@ -102,12 +102,12 @@ interface Props extends Pick<StepProps, 'frame' | 'now'> {
 }
 
 /** Planned beside present, only what differs bold; set as planned in one tap. Found different: the least to enter, reckoned here. */
-export function ControllerSettings({ controller: masked, stations, stopId, timeZone, frame, now, next, switcher, ...place }: Props) {
+export function ControllerSettings({ controller: masked, stations, stopId, timeZone, frame, now, visit, next, switcher, ...place }: Props) {
   const intl = useIntl();
   const controller = useMasked(controllerToSet, masked);
   const { planned, present, inferred, base, ground, canReckon } = knownOf(controller);
   const [editing, setEditing] = useState<'found' | 'left' | null>(null);
-  const deed = useSettings({ controller, stopId, timeZone, now });
+  const deed = useSettings({ controller, stopId, timeZone, now, begin: visit.begin });
   const { record, kept, found } = deed;
   const least = useLeastToEnter({ carried: ground, found, month: localTimeAt(now().getTime(), timeZone).slice(0, 7), now });
   const heading = namedAs(intl, 'field.named.controller', controller.name);

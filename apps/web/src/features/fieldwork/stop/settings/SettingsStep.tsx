@@ -42,7 +42,7 @@ export const settingsStop = graphql(`
 `);
 
 /** The controllers of the place, one at a time: planned beside present. */
-export function SettingsStep({ stop: masked, thing, frame, now }: StepProps) {
+export function SettingsStep({ stop: masked, thing, frame, now, visit }: StepProps) {
   const intl = useIntl();
   const navigate = useNavigate();
   const { id, property, cautions, workOrders } = useMasked(settingsStop, masked);
@@ -84,6 +84,7 @@ export function SettingsStep({ stop: masked, thing, frame, now }: StepProps) {
       hasMains={cautions.includes('mains-voltage')}
       frame={frame}
       now={now}
+      visit={visit}
       next={following ? { to: stopPath(id, 'settings', following.id), words: following.name } : { to: zones, words: null }}
       switcher={
         controllers.length > 1

@@ -4,6 +4,7 @@ import type { Operation } from '../../../../offline/operation.js';
 import { useOutbox } from '../../../../offline/PhoneProvider.js';
 import { localTimeAt } from '../../../../page/values/local-instant.js';
 import { useSave } from '../../device/use-save.js';
+import type { VisitHere } from '../use-visit.js';
 import { type GivenProgram, type GivenSettings, sentPrograms } from '../../../../programs/settings-fact.js';
 
 export interface KeptFact {
@@ -24,6 +25,7 @@ interface Options {
   readonly stopId: string;
   readonly timeZone: string;
   readonly now: () => Date;
+  readonly begin: VisitHere['begin'];
 }
 
 export interface SettingsDeed {
@@ -35,7 +37,7 @@ export interface SettingsDeed {
 }
 
 /** Saves settings of a controller at a stop. What was found leads on to what is left; what is left ends the step. */
-export function useSettings({ controller, stopId, timeZone, now }: Options): SettingsDeed {
+export function useSettings({ controller, stopId, timeZone, now, begin }: Options): SettingsDeed {
   const intl = useIntl();
   const save = useSave();
   const { operations } = useOutbox();
@@ -47,6 +49,8 @@ export function useSettings({ controller, stopId, timeZone, now }: Options): Set
   const found = useMemo(() => (foundBody === null ? null : (JSON.parse(foundBody) as FoundFact)), [foundBody]);
   const record: SettingsDeed['record'] = async (as, state, programs) => {
     const at = now();
+    // What is found or left is a deed like any other; it stands also where the arrival could not be kept.
+    void begin();
     const body = {
       controllerId: controller.id,
       effectiveAt: at.toISOString(),

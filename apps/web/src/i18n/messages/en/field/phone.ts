@@ -22,6 +22,7 @@ export const phone = {
   'field.materials': 'Materials used',
   'field.materials.add': 'Add a material',
   'field.materials.count': 'How many, line {number}',
+  'field.materials.wrongCount': '{name}: “{found}” is no count. Type how many in digits, such as 3 or 1.5.',
   'field.materials.name': 'Of what, line {number}',
   'field.phone.title': 'On this phone',
   'field.phone.sendNow': 'Send now',
@@ -45,6 +46,10 @@ export const phone = {
   'field.phone.resend': 'Send all of these once more',
   'field.phone.isReady':
     '{ready, plural, =0 {Not ready without signal yet: loading.} other {{isAll, select, true {Ready without signal.} other {Ready without signal: {ready} of {count} stops.}}}}',
+  'field.phone.pagesNotKept':
+    'Not ready without signal: this browser has not kept the pages yet. Wait a moment; if it stays so, open Rillbook outside a private window.',
+  'field.today.notHere':
+    '{day} is not on this phone, and could not be fetched. {count, plural, =0 {No day is on this phone yet: open Today once while there is signal.} other {These days are on it:}}',
   'field.phone.toldAt': 'As of {time}: no answer from the office since.',
   'field.photo.take': 'Photo',
   'field.photo.count': '{count, plural, =0 {Photo} one {# photo} other {# photos}}',

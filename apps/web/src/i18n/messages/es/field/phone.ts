@@ -24,6 +24,7 @@ export const phone: Record<keyof typeof english, string> = {
   'field.materials': 'Material usado',
   'field.materials.add': 'Agregar material',
   'field.materials.count': 'Cuántos, línea {number}',
+  'field.materials.wrongCount': '{name}: “{found}” no dice cuántos son. Escríbelo con números, como 3 o 1.5.',
   'field.materials.name': 'De qué, línea {number}',
   'field.phone.title': 'En este teléfono',
   'field.phone.sendNow': 'Enviar ahora',
@@ -48,6 +49,10 @@ export const phone: Record<keyof typeof english, string> = {
   'field.phone.resend': 'Enviar todo esto una vez más',
   'field.phone.isReady':
     '{ready, plural, =0 {Aún no está listo sin señal: cargando.} other {{isAll, select, true {Listo sin señal.} other {Listo sin señal: {ready} de {count} paradas.}}}}',
+  'field.phone.pagesNotKept':
+    'Aún no está listo sin señal: este navegador no ha guardado las páginas. Espera un momento; si sigue así, abre Rillbook fuera de una ventana privada.',
+  'field.today.notHere':
+    'Este día no está en el teléfono y no se pudo traer: {day}. {count, plural, =0 {Todavía no hay ningún día guardado: abre Hoy una vez mientras haya señal.} other {Sí tienes estos días:}}',
   'field.phone.toldAt': 'Datos de las {time}: la oficina no contesta desde entonces.',
   'field.photo.take': 'Foto',
   'field.photo.count': '{count, plural, =0 {Foto} one {# foto} other {# fotos}}',
