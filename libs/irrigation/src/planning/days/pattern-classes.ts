@@ -11,8 +11,27 @@ export interface PatternClass {
   readonly allowed: readonly boolean[];
 }
 
-/** Days that a timer can repeat besides weekdays, where no rule binds weekdays: every so many days. [d] */
-const INTERVALS = [2, 3, 14] as const;
+/** Intervals of which the twelve weeks that plans are judged over hold whole rounds; every seventh day is a weekday, which meets fewer programs. [d] */
+const INTERVALS = [2, 3, 4, 6, 12, 14, 21, 28];
+/** Where nobody knows what the roots bridge, they are not trusted for longer than this. [d] */
+const UNKNOWN_ROOTS = 14;
+
+/**
+ * Intervals that the roots of any zone bridge.
+ *
+ * @param zones - Days that roots bridge; null where nobody knows. [d]
+ * @returns Whole days from one watering to the next, two at least. [d]
+ */
+export function intervalsWithin(zones: readonly { readonly storageDays: number | null }[]): readonly number[] {
+  const longest = zones.reduce((most, { storageDays }) => Math.max(most, Math.floor(storageDays ?? UNKNOWN_ROOTS)), 0);
+  return INTERVALS.filter((days) => days <= longest);
+}
+
+/** First day of the month, from which intervals count, and those that are tried. [d] */
+interface Intervals {
+  readonly from: string;
+  readonly everyDays: readonly number[];
+}
 
 /**
  * All days that programs of a controller may be given, in classes.
@@ -22,13 +41,18 @@ const INTERVALS = [2, 3, 14] as const;
  *
  * @param zones - What the rules leave each zone. [code]
  * @param daysOfWeek - The weekdays that all zones under a rule of days a week keep to, Monday the lowest bit. [code]
- * @param from - First day of the month, from which intervals count. [code]
+ * @param intervals - First day of the month, from which intervals count, and those that are tried. [d]
  * @returns Classes with at least one zone allowed. [code]
  */
-export function patternClasses(zones: readonly RulesOfZone[], daysOfWeek: number, from: string): readonly PatternClass[] {
+export function patternClasses(
+  zones: readonly RulesOfZone[],
+  daysOfWeek: number,
+  intervals: Intervals,
+): readonly PatternClass[] {
+  const { from, everyDays } = intervals;
   const weekdays = Array.from({ length: EVERY_DAY }, (_, at) => weekdayPattern(at + 1));
   const others: DayPattern[] = [
-    ...INTERVALS.map((everyDays) => patternOf({ kind: 'every', everyDays, from }, from)),
+    ...everyDays.map((days) => patternOf({ kind: 'every', everyDays: days, from }, from)),
     ...(['odd', 'even'] as const).filter((kind) => zones.some(({ parity }) => parity === kind)).map((kind) => patternOf({ kind }, from)),
   ];
   const classes = new Map<string, PatternClass & { patterns: DayPattern[] }>();

@@ -12,6 +12,9 @@ import { stationNow } from '../pricing/run-setting.js';
 import { type OptionOfSlot, pricedSlots } from '../pricing/slots.js';
 import type { PercentVariant } from './percent-variants.js';
 
+/** Days that a full program may repeat besides weekdays; each more of them makes the proof longer. [d] */
+const INTERVALS = [2, 3, 4, 14];
+
 /** What rules and month make of a controller; prices of runs are kept, for they are the same in every search of the month. */
 export interface PlanGround {
   readonly frame: PlanFrame;
@@ -32,7 +35,7 @@ export function buildGround(input: PlanInput, base: PlanGround, daysOfWeek: numb
   const { frame, zones, known } = base;
   const rules = zones.map((zone) => zone.rules);
   const from = `${input.month}-01`;
-  const classes = patternClasses(rules, daysOfWeek, from);
+  const classes = patternClasses(rules, daysOfWeek, { from, everyDays: INTERVALS });
   const presents = slotsOf(input);
   const slots = pricedSlots(zones, presents, (present) => optionsOf(present, classes, { rules, daysOfWeek, frame, variant, from }), {
     frame,

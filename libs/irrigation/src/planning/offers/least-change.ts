@@ -1,10 +1,11 @@
 import { daysOfMonth } from '../../calendar/local-date.js';
-import type { Program } from '../../settings/settings-fact.js';
+import type { Program, ProgramDays } from '../../settings/settings-fact.js';
 import { patternOf } from '../days/day-pattern.js';
-import { patternClasses, weeksToTry } from '../days/pattern-classes.js';
+import { classOfPattern, intervalsWithin, type PatternClass, patternClasses, weeksToTry } from '../days/pattern-classes.js';
 import { type RulesOfZone, rulesInMonth, rulesOfZone } from '../days/rules-of-zone.js';
 import type { BreachKind } from '../../rules/rule-breach.js';
 import { judgePlan } from '../judge/judge-plan.js';
+import { sameDays } from '../judge/key-presses.js';
 import { keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
 import { traitsOfMonth } from '../judge/plan-runs.js';
 import type { PlanInput } from '../plan-input.js';
@@ -89,20 +90,60 @@ function percentAndDays(input: PlanInput, present: readonly Program[], placing: 
   const from = `${input.month}-01`;
   const pricesOf = present.map((program) => pricedPercents(input, program, choices));
   const tried = weeksOf(zones, present, from).flatMap((week) => {
-    const classes = patternClasses(zones, week, from);
+    const classes = patternClasses(zones, week, { from, everyDays: intervalsWithin(input.zones) });
     const withDays = present.map((program, index) => {
       const own = zonesOf(input, program);
-      return classes
+      return candidateDays(zones, classes, { program, week, from })
         .filter(({ allowed }) => own.every((zone) => allowed[zone]))
-        .map((of) => ({ days: of.patterns[0]?.days ?? program.days, at: pricesOf[index]?.(of.gaps) ?? [] }));
+        .map(({ days, gaps }) => {
+          const presses = input.weights.keyPress * Number(!sameDays(days, program.days));
+          const at = (pricesOf[index]?.(gaps) ?? []).map(({ percent, price }) => ({ percent, price: price + presses }));
+          return { days, at };
+        });
     });
     if (withDays.some((of) => of.length === 0)) return [];
-    const best = withDays.map((of) => [...of].sort((a, b) => least(a.at) - least(b.at))[0]);
+    const best = sharesPercent(input, present)
+      ? daysForOnePercent(withDays)
+      : withDays.map((of) => of.reduce((cheapestDays, each) => (least(each.at) < least(cheapestDays.at) ? each : cheapestDays)));
     const moved = present.map((program, at) => ({ ...program, days: best[at]?.days ?? program.days }));
     const percents = bestPercents(input, moved, (at) => best[at]?.at ?? []);
     return [{ programs: moved, wished: percents, hasDays: true }];
   });
   return cheapest(tried.slice(0, MOST_TRIED).map((wish) => largestThatKeep(input, wish, choices, placing)));
+}
+
+interface PricedDays {
+  readonly days: ProgramDays;
+  readonly at: readonly PricedPercent[];
+}
+
+// Where programs share their percent, the days of all are chosen together, for each percent those that cost least at it: a percent that is right
+// for one program's own best days may be far too much for another's.
+function daysForOnePercent(withDays: readonly (readonly PricedDays[])[]): readonly PricedDays[] {
+  const percents = withDays[0]?.[0]?.at.length ?? 0;
+  let [best, price] = [withDays.flatMap((of) => of.slice(0, 1)), Number.POSITIVE_INFINITY];
+  for (let index = 0; index < percents; index += 1) {
+    const priceOf = (days: PricedDays) => days.at[index]?.price ?? Number.POSITIVE_INFINITY;
+    const chosen = withDays.map((of) => of.reduce((least, each) => (priceOf(each) < priceOf(least) ? each : least)));
+    const sum = chosen.reduce((total, days) => total + priceOf(days), 0);
+    if (sum < price) [best, price] = [chosen, sum];
+  }
+  return best;
+}
+
+interface OfProgram {
+  readonly program: Program;
+  readonly week: number;
+  readonly from: string;
+}
+
+// The days that a program has now are kept where rules let them be: no key is pressed for them.
+function candidateDays(zones: readonly RulesOfZone[], classes: readonly PatternClass[], { program, week, from }: OfProgram) {
+  const now = classOfPattern(zones, week, patternOf(program.days, from));
+  return [
+    ...(now ? [{ ...now, days: program.days }] : []),
+    ...classes.map((of) => ({ ...of, days: of.patterns[0]?.days ?? program.days })),
+  ];
 }
 
 interface PricedPercent {
@@ -122,6 +163,11 @@ function percentChoices({ traits, present }: PlanInput): readonly number[] {
 }
 
 // One percent for all on a timer that has one, or where programs share a station; else each program its own.
+function sharesPercent({ traits }: PlanInput, programs: readonly Program[]): boolean {
+  const stations = programs.flatMap((program) => [...new Set(program.stations.map(({ station }) => station))]);
+  return traits.adjustScope !== 'program' || new Set(stations).size !== stations.length;
+}
+
 function bestPercents(
   input: PlanInput,
   programs: readonly Program[],
@@ -133,8 +179,7 @@ function bestPercents(
       percent: at[0]?.percent ?? 100,
       price: Number.POSITIVE_INFINITY,
     }).percent;
-  const stations = programs.flatMap((program) => [...new Set(program.stations.map(({ station }) => station))]);
-  if (input.traits.adjustScope === 'program' && new Set(stations).size === stations.length) return prices.map(best);
+  if (!sharesPercent(input, programs)) return prices.map(best);
   const together = (prices[0] ?? []).map(({ percent }, index) => ({
     percent,
     price: prices.reduce((sum, of) => sum + (of[index]?.price ?? Number.POSITIVE_INFINITY), 0),
