@@ -52,6 +52,11 @@ it('loads two companies that stand still, with people, crews, accounts, findings
     '2026-09-28',
   ]);
   expect(work.filter(({ state }) => state === 'waiting for approval')).toHaveLength(1);
+  // What an order says is of the place where it is to be done.
+  const places = await product.database.admin(
+    `select property.name from work_order join property on property.id = work_order.property_id where work_order.what like '%play lawn%' and work_order.state = 'waiting for approval'`,
+  );
+  expect(places).toEqual([{ name: 'Quail Commons' }]);
   const by = `select distinct person.name from change join person on person.id = change.person_id where change.thing = 'work_order'`;
   expect(await product.database.admin(by)).toEqual([{ name: 'Theo Marchbank' }]);
   expect(said.at(-1)).toMatch(/^The demonstration was loaded in \d+ s\.$/);

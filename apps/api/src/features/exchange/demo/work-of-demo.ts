@@ -53,7 +53,7 @@ export const demoOrders: Readonly<Record<string, readonly DemoOrder[]>> = {
       given: { crew: 'Crew 2', day: NEXT_MONDAY },
     },
     {
-      findingKind: 'unexplained use',
+      findingKind: 'steady flow',
       property: 'Quail Commons',
       kind: 'repair',
       what: "The play lawn's valve does not close at night: replace it, and the one beside it of the same age.",
