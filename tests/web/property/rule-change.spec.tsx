@@ -45,6 +45,9 @@ describe('a supplier’s new rule', () => {
     const { user, calls } = draw();
     await user.type(await screen.findByLabelText('Name of the rule'), 'Stage 2');
     await user.type(screen.getByLabelText('Days a week at most'), '2');
+    await user.click(screen.getByRole('radio', { name: 'Days of the week' }));
+    for (const day of ['Monday', 'Wednesday', 'Thursday', 'Friday', 'Sunday'])
+      await user.click(screen.getByRole('checkbox', { name: day }));
     await user.selectOptions(screen.getByLabelText('Replaces'), 'Stage 1');
     await user.click(screen.getByRole('button', { name: 'Show what it changes' }));
     await screen.findByRole('heading', { name: 'One controller breaks a rule then, of 2 looked at' });
@@ -57,7 +60,10 @@ describe('a supplier’s new rule', () => {
     await user.click(screen.getByRole('button', { name: 'Make the work orders' }));
     expect(await screen.findByText(/One work order is made\./)).toBeTruthy();
     const sent = (name: string) => calls.find((call) => call.name === name)?.variables;
-    expect(sent('BringInRule')).toMatchObject({ rule: { supplierId: 'su1', name: 'Stage 2', daysPerWeek: 2 }, replaces: 'r1' });
+    expect(sent('BringInRule')).toMatchObject({
+      rule: { supplierId: 'su1', name: 'Stage 2', daysPerWeek: 2, allowedDays: 'Tue Sat' },
+      replaces: 'r1',
+    });
     expect(sent('OrderRuleChange')).toEqual({
       input: { propertyIds: ['p-c1'], month: '2026-10', what: 'Stage 2', crewId: 'crew-2', day: '2026-09-24' },
     });

@@ -4,6 +4,7 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { Button } from '../../../ui/forms/Button.js';
 import { TextField } from '../../../ui/forms/Field.js';
 import { type Choice, Select } from '../../../ui/forms/Select.js';
+import { AllowedDays } from './AllowedDays.js';
 import { problemOfRule, type RuleDraft, type RuleProblem } from './rule-draft.js';
 
 interface Props {
@@ -17,7 +18,7 @@ interface Props {
 export function RuleForm({ draft, rules, onChange, onAsk }: Props) {
   const intl = useIntl();
   const [problem, setProblem] = useState<RuleProblem | null>(null);
-  const field = (key: Exclude<keyof RuleDraft, 'replaces'>, wrong: readonly RuleProblem[] = []) => ({
+  const field = (key: Exclude<keyof RuleDraft, 'replaces' | 'allowedDays'>, wrong: readonly RuleProblem[] = []) => ({
     label: intl.formatMessage({ id: `ruleChange.${key}` }),
     value: draft[key],
     problem: problem && wrong.includes(problem) ? intl.formatMessage({ id: `ruleChange.wrong.${problem}` }) : null,
@@ -33,7 +34,7 @@ export function RuleForm({ draft, rules, onChange, onAsk }: Props) {
     <form className="form" onSubmit={submit} noValidate>
       <TextField {...field('name', ['name'])} />
       <TextField {...field('daysPerWeek', ['daysPerWeek', 'nothing'])} inputMode="numeric" />
-      <TextField {...field('allowedDays')} hint={intl.formatMessage({ id: 'ruleChange.allowedDays.hint' })} />
+      <AllowedDays days={draft.allowedDays} onChange={(allowedDays) => onChange({ ...draft, allowedDays })} />
       <TextField {...field('blockedFrom')} type="time" />
       <TextField {...field('blockedUntil', ['blocked'])} type="time" />
       <TextField {...field('effectiveFrom')} type="date" />
