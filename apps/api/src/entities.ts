@@ -16,6 +16,7 @@ import { StopRow } from './features/fieldwork/routes/stop.entity.js';
 import { PhotoRow } from './features/fieldwork/visits/photos/photo.entity.js';
 import { DeviceRow } from './features/phones/devices/device.entity.js';
 import { OperationRow } from './features/phones/operations/operation.entity.js';
+import { ArrivalRow } from './features/fieldwork/visits/deeds/arrival.entity.js';
 import { VisitRow } from './features/fieldwork/visits/visit.entity.js';
 import { ZoneNoteRow } from './features/fieldwork/visits/zone-notes/zone-note.entity.js';
 import { ZoneTestRow } from './features/fieldwork/visits/zone-tests/zone-test.entity.js';
@@ -87,6 +88,7 @@ export const entities = [
   VisitTermsRow,
   StopRow,
   VisitRow,
+  ArrivalRow,
   PhotoRow,
   DeviceRow,
   OperationRow,

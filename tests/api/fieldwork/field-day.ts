@@ -49,9 +49,27 @@ export const close = (who: Somebody, order: { id: string; version: number }, inp
 
 export const codeOf = (answer: Answer): string | undefined => answer.errors[0]?.extensions.code;
 
-export async function fieldDay(product: TestApp): Promise<FieldDay> {
+/** Does something while the organization's clock stands at a day: work is given only to days that are not over. */
+export async function onDay<T>(database: TestApp['database'], organizationId: string, day: string, work: () => Promise<T>): Promise<T> {
+  const stand = (at: unknown) => database.admin('update organization set stands_still_on = $2 where id = $1', [organizationId, at]);
+  const [before] = await database.admin<{ at: string | null }>('select stands_still_on::text as at from organization where id = $1', [
+    organizationId,
+  ]);
+  await stand(day);
+  try {
+    return await work();
+  } finally {
+    await stand(before!.at);
+  }
+}
+
+/** A Monday. Before it nothing is given out but by `given`. */
+const STANDS_STILL_ON = '2026-07-06';
+
+export async function fieldDay(product: TestApp, standsStillOn: string | null = STANDS_STILL_ON): Promise<FieldDay> {
   const { database } = product;
   const organizationId = await product.organization();
+  await database.admin('update organization set stands_still_on = $2 where id = $1', [organizationId, standsStillOn]);
   const as = (role: 'owner' | 'office' | 'crewLead' | 'technician') => product.somebody(organizationId, role);
   const owner = await as('owner');
   const office = await as('office');
@@ -93,6 +111,9 @@ export async function fieldDay(product: TestApp): Promise<FieldDay> {
         ...columns,
       }),
     order,
-    given: async (input, day) => (await assign(office, await order(input), crew.id, day)).data.assignWorkOrder,
+    given: async (input, day) => {
+      const made = await order(input);
+      return onDay(database, organizationId, day, async () => (await assign(office, made, crew.id, day)).data.assignWorkOrder);
+    },
   };
 }

@@ -2,7 +2,7 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { type TestApp, startApp } from '../../support/test-app.js';
-import { type FieldDay, codeOf, fieldDay } from './field-day.js';
+import { type FieldDay, assign, codeOf, fieldDay } from './field-day.js';
 
 let product: TestApp;
 let day: FieldDay;
@@ -152,6 +152,65 @@ it('leaves today to the crews, and counts a stop of today as the visit that it w
   const [first, next, ...more] = whereIs(await shown(), property.id);
   expect([first!.day, more]).toEqual(['2026-07-06', []]);
   expect(next!.day > '2026-07-15').toBe(true);
+});
+
+it('plans again what was left at a stop of a day that is over, however old, also where somebody had come', async () => {
+  const [came, old, half] = [await near(1), await near(2), await near(3)];
+  const left = await day.given({ propertyId: came.id, kind: 'repair' }, '2026-06-22');
+  const ancient = await day.given({ propertyId: old.id }, '2025-01-01');
+  const shared = [await day.given({ propertyId: half.id }, '2026-07-01'), await day.given({ propertyId: half.id }, '2026-07-01')];
+  await product.database.admin(`update work_order set state = 'done' where id = $1`, [shared[0]!.id]);
+  for (const [property, order] of [
+    [came, left],
+    [half, shared[1]!],
+  ] as const)
+    await product.database.admin(
+      `insert into visit (organization_id, property_id, stop_id, crew_id, arrived_at) values ($1, $2, $3, $4, '2026-06-22T16:00:00Z')`,
+      [day.organizationId, property.id, order.stopId, day.crewId],
+    );
+  const before = await shown();
+  expect(before.unplaced.map(({ orders, reason }: { orders: { id: string }[]; reason: object }) => [orders, reason])).toEqual([
+    [[{ id: ancient.id }], { code: 'missed', details: { day: '2025-01-01' } }],
+    [[{ id: left.id }], { code: 'missed', details: { day: '2026-06-22' } }],
+  ]);
+  expect((await plan()).data.planMonth).toMatchObject({ moved: 3, unplaced: 0 });
+  const after = await shown();
+  expect(after.unplaced).toEqual([]);
+  const comes = (propertyId: string) => whereIs(after, propertyId).filter((one) => one.day > '2026-07-06');
+  expect(comes(came.id)).toMatchObject([{ stop: { workOrders: [{ id: left.id }] } }]);
+  expect(comes(old.id)).toMatchObject([{ stop: { workOrders: [{ id: ancient.id }] } }]);
+  // What was done there stays on its day.
+  expect(whereIs(after, half.id).map((one) => [one.day > '2026-07-06', (one.stop as never as { workOrders: unknown }).workOrders])).toEqual([
+    [false, [{ id: shared[0]!.id }]],
+    [true, [{ id: shared[1]!.id }]],
+  ]);
+});
+
+it('gives no work to a day that is over, carries what was left there to a coming one, and back', async () => {
+  const property = await near(1);
+  const left = await day.given({ propertyId: property.id }, '2026-07-03');
+  await product.database.admin(
+    `insert into visit (organization_id, property_id, stop_id, crew_id, arrived_at) values ($1, $2, $3, $4, '2026-07-03T16:00:00Z')`,
+    [day.organizationId, property.id, left.stopId, day.crewId],
+  );
+  const [past] = whereIs(await shown(), property.id);
+  const to = (date: string) => ({ crewId: day.crewId, day: date, position: 1, locked: false });
+  const fieldOf = (answer: { errors: { extensions: { details: { field: string } } }[] }) => answer.errors[0]!.extensions.details.field;
+  expect(fieldOf((await carry(past!.stop, to('2025-01-01'))) as never)).toBe('day');
+  const carried = (await carry(past!.stop, to('2026-07-07'))).data.carryStop;
+  expect(whereIs(await shown(), property.id)).toMatchObject([
+    { day: '2026-07-03', stop: { workOrders: [] } },
+    { day: '2026-07-07', stop: { workOrders: [{ id: left.id }] } },
+  ]);
+  expect((await carry(carried, to('2026-07-03'))).data.carryStop).toMatchObject({ id: left.stopId });
+  const other = await day.order({ propertyId: (await near(2)).id });
+  expect(fieldOf((await assign(day.office, other, day.crewId, '2026-07-05')) as never)).toBe('day');
+  const place = (date: string) =>
+    day.office.send(
+      'mutation($month: Month!, $to: CarryInput!) { placeItem(month: $month, itemId: "orders x", to: $to) { id } }',
+      { month: '2026-07', to: to(date) },
+    );
+  expect(fieldOf((await place('2026-07-05')) as never)).toBe('day');
 });
 
 it('counts a crew’s reading of a meter as having been there', async () => {

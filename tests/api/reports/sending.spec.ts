@@ -49,7 +49,7 @@ beforeAll(async () => {
   process.env['PUBLIC_URL'] = 'https://water.example.test/';
   process.env['SMTP_FROM'] = 'reports@meadow.example.test';
   product = await startApp();
-  day = await fieldDay(product);
+  day = await fieldDay(product, null);
 });
 afterAll(async () => {
   for (const name of ['DATA_DIR', 'PUBLIC_URL', 'SMTP_FROM', 'SMTP_URL']) delete process.env[name];
@@ -367,7 +367,7 @@ it('a client asks, the office answers; a client says yes to what waits for it, o
   const [offer] = left.data.approveRecommended;
   expect(left.data.approveRecommended).toEqual([{ id: expect.not.stringContaining(plants.id) }]);
   expect(codeOf(await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: offer.id }))).toBe('OFFER_NOT_MADE');
-  expect((await assign(day.office, { id: offer.id, version: 1 }, day.crewId, '2026-07-06')).data.assignWorkOrder.state).toBe(
+  expect((await assign(day.office, { id: offer.id, version: 1 }, day.crewId, '2099-07-06')).data.assignWorkOrder.state).toBe(
     'waiting for approval',
   );
   const orders = await product.database.admin(

@@ -20,7 +20,7 @@ let day: FieldDay;
 
 beforeAll(async () => {
   product = await startApp();
-  day = await fieldDay(product);
+  day = await fieldDay(product, null);
 });
 afterAll(() => product.close());
 
@@ -243,7 +243,7 @@ describe('the company’s month', () => {
       )
     ).data.ownersMonth;
   beforeAll(async () => {
-    own = await fieldDay(product);
+    own = await fieldDay(product, null);
   });
 
   it('counts a kind that only ended in the month, and leaves a sum unknown of which a part is', async () => {

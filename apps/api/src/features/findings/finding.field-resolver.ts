@@ -1,5 +1,6 @@
-import { Parent, ResolveField, Resolver } from '@nestjs/graphql';
+import { Float, Parent, ResolveField, Resolver } from '@nestjs/graphql';
 import type { OrganizationTransaction } from '../../platform/database/organization-transaction.js';
+import { Permission, roleIncludes } from '../../platform/identity/permission.js';
 import { Tx } from '../../platform/identity/tx.js';
 import { Reading } from '../metering/readings/reading.type.js';
 import { Property } from '../portfolio/properties/property.type.js';
@@ -13,6 +14,15 @@ export class PropertyFindingsResolver {
   async findings(@Tx() tx: OrganizationTransaction, @Parent() property: Property): Promise<Finding[]> {
     if (tx.actor.role === 'client') return [];
     return (await findingsOfProperty.of(tx).load(property.id)).map(showFinding);
+  }
+}
+
+/** What a finding costs is for those who read findings; a crew is told what to see to. */
+@Resolver(() => Finding)
+export class FindingMoneyResolver {
+  @ResolveField(() => Float, { nullable: true })
+  money(@Tx() tx: OrganizationTransaction, @Parent() { money }: Finding): number | null {
+    return roleIncludes(tx.actor.role, Permission.ReadFindings) ? money : null;
   }
 }
 

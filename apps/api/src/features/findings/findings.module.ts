@@ -3,7 +3,7 @@ import { AcknowledgeFinding } from './deciding/acknowledge-finding.service.js';
 import { AcknowledgeResolver } from './deciding/acknowledge.resolver.js';
 import { FindingEvidenceResolver } from './evidence/finding-evidence.field-resolver.js';
 import { PrecisionResolver } from './deciding/precision.resolver.js';
-import { PropertyFindingsResolver, ReadingFindingsResolver } from './finding.field-resolver.js';
+import { FindingMoneyResolver, PropertyFindingsResolver, ReadingFindingsResolver } from './finding.field-resolver.js';
 import { FindingsWeekResolver, PaceOfPropertyResolver } from './deciding/week/findings-week.resolver.js';
 import { FindingResolver } from './finding.resolver.js';
 import { OpenFindings } from './opening/open-findings.service.js';
@@ -19,6 +19,7 @@ import { SettleFinding } from './deciding/settle-finding.service.js';
     FindingsWeekResolver,
     PaceOfPropertyResolver,
     FindingEvidenceResolver,
+    FindingMoneyResolver,
     PropertyFindingsResolver,
     ReadingFindingsResolver,
     OpenFindings,

@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import { FieldworkModule } from '../fieldwork/fieldwork.module.js';
 import { MeteringModule } from '../metering/metering.module.js';
 import { SettingsModule } from '../settings/settings.module.js';
+import { TakeIn } from './deciding/take-in.service.js';
 import { ChooseWord } from './deciding/choose-word.service.js';
 import { ChooseWordResolver } from './deciding/choose-word.resolver.js';
 import { OpenOperationFieldResolver } from './deciding/open-operation.field-resolver.js';
@@ -19,7 +20,7 @@ import { SendFieldwork } from './operations/send-fieldwork.service.js';
 import { TakeOperation } from './operations/take-operation.service.js';
 
 const operations = [OperationResolver, SendFieldwork, TakeOperation, DoOperation, DoVisit, DoRecord, DoOrder, DoTest];
-const deciding = [OpenOperationFieldResolver, ChooseWordResolver, ChooseWord];
+const deciding = [OpenOperationFieldResolver, ChooseWordResolver, ChooseWord, TakeIn];
 const devices = [DeviceResolver, HearDevice];
 
 /** What crews' phones send when they have signal again, each thing once, and what is still on them. */

@@ -24,6 +24,7 @@ import { NoteOffers20261202500000 } from './migrations/20261202-50-note-offers.j
 import { CorrectReports20261201550000 } from './migrations/20261201-55-correct-reports.js';
 import { OrderPauses20261202100000 } from './migrations/20261202-10-order-pauses.js';
 import { NoteComputedProperties20261202300000 } from './migrations/20261202-30-note-computed-properties.js';
+import { KeepArrivals20261202700000 } from './migrations/20261202-70-keep-arrivals.js';
 
 const migrations = [
   CreateIdentity20261124010000,
@@ -50,6 +51,7 @@ const migrations = [
   NoteComputedProperties20261202300000,
   NoteOffers20261202500000,
   AnswerQuestions20261202510000,
+  KeepArrivals20261202700000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

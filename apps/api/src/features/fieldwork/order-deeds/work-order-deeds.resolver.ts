@@ -54,7 +54,7 @@ export class WorkOrderDeedsResolver {
     @Args('crewId', { type: () => ID, nullable: true }) crewId: string | null,
     @Args('day', { type: () => DateScalar, nullable: true }) day: string | null,
   ): Promise<object> {
-    return showOutcome(tx, await this.assign.run(tx, id, version, crewAndDay(crewId, day)));
+    return showOutcome(tx, await this.assign.run(tx, id, version, await crewAndDay(tx, crewId, day)));
   }
 
   @Allow(Permission.ApproveWork)

@@ -76,6 +76,28 @@ export const workOrders = {
     return rows.map(({ field }) => field);
   },
 
+  /** Of orders as they were read: the day for which one is given out now, where that is another stop than it had then. By id and version. */
+  async movedTo(
+    tx: OrganizationTransaction,
+    read: readonly { readonly id: string; readonly version: number }[],
+  ): Promise<Map<string, string>> {
+    const rows = await tx.query<{ id: string; version: number; day: string }>(
+      `select read.id, read.version, route.day::text as day
+         from unnest($2::uuid[], $3::integer[]) as read (id, version)
+         join work_order work on work.organization_id = $1 and work.id = read.id and work.state = 'given out'
+         join stop on stop.organization_id = $1 and stop.id = work.stop_id
+         join route on route.organization_id = $1 and route.id = stop.route_id
+         join lateral (
+           select before ->> 'stopId' as stop_id from change
+            where organization_id = $1 and thing = 'work_order' and thing_id = work.id and thing_version > read.version
+              and after ->> 'stopId' is distinct from before ->> 'stopId'
+            order by thing_version limit 1
+         ) as was on was.stop_id is distinct from work.stop_id::text`,
+      [tx.organizationId, read.map(({ id }) => id), read.map(({ version }) => version)],
+    );
+    return new Map(rows.map(({ id, version, day }) => [`${id} ${version}`, day]));
+  },
+
   /** Whether a finding has another work order that is not dropped. */
   hasOther(tx: OrganizationTransaction, findingId: string): Promise<boolean> {
     return tx

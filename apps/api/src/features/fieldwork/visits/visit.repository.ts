@@ -24,10 +24,6 @@ export const visits = {
     });
   },
 
-  ofDeviceRecord(tx: OrganizationTransaction, deviceRecordId: string): Promise<VisitRow | null> {
-    return tx.of(VisitRow).findOneBy({ organizationId: tx.organizationId, deviceRecordId });
-  },
-
   /** Locked until the transaction ends. */
   locked(tx: OrganizationTransaction, id: string): Promise<VisitRow | null> {
     return tx.of(VisitRow).findOne({ where: { organizationId: tx.organizationId, id }, lock: { mode: 'pessimistic_write' } });

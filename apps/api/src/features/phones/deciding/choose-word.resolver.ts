@@ -5,11 +5,22 @@ import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { OpenOperation, showOpen } from '../operations/operation.type.js';
 import { ChooseWord } from './choose-word.service.js';
+import { TakeIn } from './take-in.service.js';
 
-/** Which of two words stands. */
+/** Which of two words stands, and what was refused after all. */
 @Resolver(() => OpenOperation)
 export class ChooseWordResolver {
-  constructor(private readonly choosing: ChooseWord) {}
+  constructor(
+    private readonly choosing: ChooseWord,
+    private readonly taking: TakeIn,
+  ) {}
+
+  /** Does what was refused, as the one who asks; where it is refused again it says why. */
+  @Allow(Permission.DecideFindings)
+  @Mutation(() => OpenOperation)
+  async takeInOperation(@Tx() tx: OrganizationTransaction, @Args('key', { type: () => ID }) key: string): Promise<OpenOperation> {
+    return showOpen(await this.taking.run(tx, key));
+  }
 
   /** Lets what the phone said stand ('sent'), or what somebody else said ('other'); it is then not shown again. */
   @Allow(Permission.DecideFindings)

@@ -18,6 +18,8 @@ export const subjects = {
       [
         ...['zone', 'meter', 'controller'].map((table) => of(table, 'name')),
         ...['work_order', 'visit', 'stop'].map((table) => of(table, 'null::text')),
+        // The name that a phone gave to a visit which another had begun.
+        'select arrival.id, visit.property_id, null::text from arrival join visit on visit.organization_id = arrival.organization_id and visit.id = arrival.visit_id where arrival.organization_id = $1 and arrival.id = any($2::uuid[]) and arrival.id <> visit.id',
       ].join(' union all '),
       [tx.organizationId, ids],
     );

@@ -2,8 +2,15 @@ import { platformProblems } from '../../../platform/problems/platform.problems.j
 
 type Fields = Readonly<Record<string, unknown>>;
 
+/** So much of what was found is told again, in whole characters. */
+const LONGEST_FOUND = 80;
+
 const refuse = (field: string, found: unknown, expected: string): never => {
-  throw platformProblems.valueRefused({ field, found: typeof found === 'string' ? found.slice(0, 80) : (found ?? null), expected });
+  throw platformProblems.valueRefused({
+    field,
+    found: typeof found === 'string' ? [...found.slice(0, 2 * LONGEST_FOUND)].slice(0, LONGEST_FOUND).join('') : (found ?? null),
+    expected,
+  });
 };
 
 const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -25,7 +32,8 @@ export class Body {
 
   text(name: string): string {
     const value = this.fields[name];
-    return typeof value === 'string' ? value : refuse(name, value, 'text');
+    // Half of a character of two, as a field cut short leaves behind, is no reason to lose the words before it.
+    return typeof value === 'string' ? Buffer.from(value).toString() : refuse(name, value, 'text');
   }
 
   textOrNull(name: string): string | null {
@@ -58,6 +66,13 @@ export class Body {
     const value = this.fields[name] ?? [];
     if (!Array.isArray(value)) return refuse(name, value, 'a list');
     return value.map((one: unknown) => (isFields(one) ? new Body(one) : refuse(name, one, 'a list of objects')));
+  }
+
+  /** An object within, read by its own fields; null and undefined stay what they are. */
+  record<T>(name: string, read: (inner: Body) => T): T | null | undefined {
+    const value = this.fields[name];
+    if (value === undefined || value === null) return value;
+    return isFields(value) ? read(new Body(value)) : refuse(name, value, 'an object');
   }
 
   numbers(name: string): number[] {

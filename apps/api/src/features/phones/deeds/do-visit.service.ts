@@ -7,7 +7,7 @@ import { NoteZone } from '../../fieldwork/visits/deeds/note-zone.service.js';
 import { AnnouncePhoto } from '../../fieldwork/visits/photos/announce-photo.service.js';
 import type { Body } from './body.js';
 import { APPLIED, type DoneOperation } from './done-operation.js';
-import { closingOf, zoneNoteOf } from './records-of-body.js';
+import { closingBefore, closingOf, noteBefore, zoneNoteOf } from './records-of-body.js';
 
 /** What a phone says of a visit. A visit's id is the key of its arrival. */
 @Injectable()
@@ -20,12 +20,15 @@ export class DoVisit {
   ) {}
 
   async arrive(tx: OrganizationTransaction, key: string, body: Body): Promise<DoneOperation> {
-    await this.arriving.run(tx, { deviceRecordId: key, stopId: body.text('stopId'), arrivedAt: body.instant('arrivedAt') });
-    return APPLIED;
+    const visit = await this.arriving.run(tx, { deviceRecordId: key, stopId: body.text('stopId'), arrivedAt: body.instant('arrivedAt') });
+    if (visit.id === key.toLowerCase()) return APPLIED;
+    // Somebody of the crew was there already: what this phone tells of its visit is told of theirs.
+    const { id: visitId, arrivedAt, personId } = visit;
+    return { verdict: 'applied', other: { visitId, arrivedAt: arrivedAt.toISOString(), by: await nameOf(tx, personId) } };
   }
 
-  async noteZone(tx: OrganizationTransaction, _: string, body: Body): Promise<DoneOperation> {
-    const { before } = await this.noting.run(tx, zoneNoteOf(body));
+  async noteZone(tx: OrganizationTransaction, _: string, body: Body, savedAt: Date): Promise<DoneOperation> {
+    const { before } = await this.noting.run(tx, zoneNoteOf(body), { savedAt, over: noteBefore(body) });
     if (!before) return APPLIED;
     const { count, word, repaired, personId } = before;
     return { verdict: 'conflict', other: { count, word, repaired, by: await nameOf(tx, personId) } };
@@ -46,7 +49,7 @@ export class DoVisit {
   }
 
   async close(tx: OrganizationTransaction, _: string, body: Body): Promise<DoneOperation> {
-    const { before } = await this.ending.run(tx, body.text('visitId'), closingOf(body));
+    const { before } = await this.ending.run(tx, body.text('visitId'), closingOf(body), closingBefore(body));
     if (!before) return APPLIED;
     const { closedAt, doneNote, leftNote, workedMinutes, materials, closedBy } = before;
     const other = { closedAt: closedAt?.toISOString() ?? null, doneNote, leftNote, workedMinutes, materials };

@@ -50,3 +50,10 @@ export const closingOf = (body: Body) => ({
   workedMinutes: body.numberOrNull('workedMinutes'),
   materials: body.list('materials').map((one) => ({ name: one.text('name'), count: one.number('count'), unit: one.textOrNull('unit') })),
 });
+
+/** What the phone showed of a note when it was said again; null where it showed none, undefined where the phone does not tell. */
+export const noteBefore = (body: Body) =>
+  body.record('over', (over) => ({ count: over.number('count'), word: over.textOrNull('word'), repaired: over.flag('repaired') }));
+
+/** The same of an ending. */
+export const closingBefore = (body: Body) => body.record('over', closingOf);

@@ -5,6 +5,7 @@ import { nowOf } from '../../../platform/jobs/clock.js';
 import { between, judgeValues, text } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { isUuid } from '../../../platform/records/uuid.js';
+import { namedBy } from './named-by.js';
 import { devices } from './device.repository.js';
 
 /** What a phone says of itself. */
@@ -29,7 +30,7 @@ export class HearDevice {
       throw platformProblems.valueRefused({ field: 'device.id', found: device.id, expected: 'a UUID made by the phone' });
     await devices.keep(tx, {
       organizationId: tx.organizationId,
-      id: device.id,
+      id: await nameOf(tx, device.id),
       personId: tx.actor.personId,
       name: device.name?.trim() || null,
       appVersion: device.appVersion?.trim() || null,
@@ -40,4 +41,11 @@ export class HearDevice {
       oldestWaitingAt: device.oldestWaitingAt ?? null,
     });
   }
+}
+
+/** What another person's phone holds is not overwritten: under a name that is theirs this is a phone of its own. */
+async function nameOf(tx: OrganizationTransaction, id: string): Promise<string> {
+  const known = await devices.ofId(tx, id);
+  const isOthers = known !== null && known.personId !== null && known.personId !== tx.actor.personId;
+  return isOthers ? namedBy(`${id.toLowerCase()} ${tx.actor.personId ?? ''}`) : id;
 }

@@ -1,4 +1,4 @@
-import { In, IsNull } from 'typeorm';
+import { In, IsNull, Not } from 'typeorm';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { isUuid } from '../../../platform/records/uuid.js';
 import { OperationRow } from './operation.entity.js';
@@ -18,14 +18,21 @@ export const operations = {
     return isUuid(key) ? tx.of(OperationRow).findOneBy({ organizationId: tx.organizationId, id: key }) : null;
   },
 
+  /** Kept again with another verdict it is something that nobody has looked at. */
   async keep(tx: OrganizationTransaction, row: Omit<OperationRow, 'receivedAt' | 'settledAt' | 'settledBy'>): Promise<void> {
+    const { organizationId, id, verdict } = row;
+    await tx.of(OperationRow).update({ organizationId, id, verdict: Not(verdict) }, { settledAt: null, settledBy: null });
     await tx.of(OperationRow).upsert(row as never, ['organizationId', 'id']);
   },
 
-  /** What somebody should look at: two said different things, or it could not be done. The oldest first. */
+  async answer(tx: OrganizationTransaction, { id, verdict, answer }: Pick<OperationRow, 'id' | 'verdict' | 'answer'>): Promise<void> {
+    await tx.of(OperationRow).update({ organizationId: tx.organizationId, id }, { verdict, answer: answer as never });
+  },
+
+  /** What somebody should look at: two said different things or decided beside each other, or it could not be done. The oldest first. */
   open(tx: OrganizationTransaction): Promise<OperationRow[]> {
     return tx.of(OperationRow).find({
-      where: { organizationId: tx.organizationId, verdict: In(['conflict', 'refused']), settledAt: IsNull() },
+      where: { organizationId: tx.organizationId, verdict: In(['conflict', 'refused', 'parallel']), settledAt: IsNull() },
       order: { receivedAt: 'ASC', deviceSeq: 'ASC', id: 'ASC' },
       take: 200,
     });

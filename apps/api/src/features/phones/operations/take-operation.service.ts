@@ -6,8 +6,10 @@ import { platformProblems } from '../../../platform/problems/platform.problems.j
 import type { Problem } from '../../../platform/problems/problem.js';
 import { isUuid } from '../../../platform/records/uuid.js';
 import { DoOperation } from '../deeds/do-operation.service.js';
+import type { DoneOperation } from '../deeds/done-operation.js';
 import { phonesProblems } from '../phones.problems.js';
-import type { OperationAnswer, OperationRow, Verdict } from './operation.entity.js';
+import { namedBy } from '../devices/named-by.js';
+import type { OperationRow } from './operation.entity.js';
 import type { OperationInput } from './operation.input.js';
 import { operations } from './operation.repository.js';
 
@@ -29,41 +31,92 @@ export class TakeOperation {
     const id = input.key.toLowerCase();
     const bodyHash = hashOf(input);
     const before = await operations.ofKey(tx, id);
-    if (before && before.bodyHash !== bodyHash)
-      return {
-        id,
-        verdict: 'conflict',
-        answer: { problem: told(phonesProblems.operationConflict({ key: id, receivedAt: before.receivedAt.toISOString() })) },
-      };
+    if (before && before.bodyHash !== bodyHash) {
+      const answer = { problem: told(phonesProblems.operationConflict({ key: id, receivedAt: before.receivedAt.toISOString() })) };
+      // Under a name of its own, so that it is in the journal too and the office sees it.
+      await operations.keep(tx, { ...rowOf(tx, deviceId, input), id: namedBy(`${id} ${bodyHash}`), verdict: 'conflict', answer });
+      return { id, verdict: 'conflict', answer };
+    }
     if (before && before.verdict !== 'refused') return before;
-    const taken = { id, ...(await this.attempt(tx, input)) };
-    await operations.keep(tx, {
-      ...taken,
-      organizationId: tx.organizationId,
-      deviceId,
-      deviceSeq: input.seq,
-      kind: input.kind,
-      payloadVersion: input.payloadVersion,
-      body: input.body,
-      bodyHash,
-      savedAt: input.savedAt,
-      personId: tx.actor.personId,
-    });
-    return taken;
+    const row = rowOf(tx, deviceId, input);
+    return this.attempt(
+      tx,
+      id,
+      async () => {
+        const taken = { id, ...answerOf(await this.doing.run(tx, input)) };
+        await operations.keep(tx, { ...row, ...taken });
+        return taken;
+      },
+      (refused) => operations.keep(tx, { ...row, ...refused }),
+    );
   }
 
-  /** Either everything of an operation is done, or nothing of it and why. */
-  private async attempt(tx: OrganizationTransaction, input: OperationInput): Promise<{ verdict: Verdict; answer: OperationAnswer }> {
+  /** Once more, as somebody in the office asks for it, what was refused before. */
+  again(tx: OrganizationTransaction, row: OperationRow): Promise<Taken> {
+    const { id, kind, payloadVersion, body, savedAt } = row;
+    return this.attempt(
+      tx,
+      id,
+      async () => {
+        const taken = { id, ...answerOf(await this.doing.run(tx, { key: id, kind, payloadVersion, body, savedAt })) };
+        await operations.answer(tx, taken);
+        return taken;
+      },
+      (refused) => operations.answer(tx, refused),
+    );
+  }
+
+  /** Either everything of an operation is done and in the journal, or nothing of it and why. */
+  private async attempt(
+    tx: OrganizationTransaction,
+    id: string,
+    work: () => Promise<Taken>,
+    keepRefused: (refused: Taken) => Promise<void>,
+  ): Promise<Taken> {
     try {
-      const { verdict, other, problem } = await tx.attempt(() => this.doing.run(tx, input));
-      return { verdict, answer: { ...(other && { other }), ...(problem && { problem: told(problem) }) } };
+      return await tx.attempt(work);
     } catch (thrown) {
-      return { verdict: 'refused', answer: { problem: told(asProblem(thrown)) } };
+      const refused: Taken = { id, verdict: 'refused', answer: { problem: told(asProblem(thrown)) } };
+      await keepRefused(refused);
+      return refused;
     }
   }
 }
 
-const told = ({ code, message, details }: Problem) => ({ code, message, details });
+const answerOf = ({ verdict, other, problem }: DoneOperation): Pick<Taken, 'verdict' | 'answer'> => ({
+  verdict,
+  answer: { ...(other && { other }), ...(problem && { problem: told(problem) }) },
+});
+
+/** An operation as the journal keeps it, in numbers and letters that it can hold, but for what became of it. */
+const rowOf = (tx: OrganizationTransaction, deviceId: string, input: OperationInput) => ({
+  organizationId: tx.organizationId,
+  deviceId,
+  deviceSeq: Math.max(0, input.seq),
+  kind: written(input.kind),
+  payloadVersion: Math.max(1, input.payloadVersion),
+  body: written(input.body),
+  bodyHash: hashOf(input),
+  savedAt: input.savedAt,
+  personId: tx.actor.personId,
+});
+
+/** What a column of text or JSON cannot hold: a zero byte, and half of a character of two. */
+const written = (text: string): string => Buffer.from(text.replaceAll('\u0000', '\\u0000')).toString();
+
+const told = ({ code, message, details }: Problem) => ({
+  code,
+  message: written(message),
+  details: cleaned(details) as Problem['details'],
+});
+
+/** The same with every text in it as the journal can hold it. */
+function cleaned(value: unknown): unknown {
+  if (typeof value === 'string') return written(value);
+  if (Array.isArray(value)) return value.map(cleaned);
+  if (typeof value !== 'object' || value === null || value instanceof Date) return value;
+  return Object.fromEntries(Object.entries(value).map(([name, one]) => [written(name), cleaned(one)]));
+}
 
 const hashOf = ({ kind, payloadVersion, body }: OperationInput): string =>
   createHash('sha256').update(`${kind}\n${payloadVersion}\n${body}`).digest('hex');

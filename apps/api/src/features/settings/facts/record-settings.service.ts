@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { ControllerState, SettingsRecord } from '@rillbook/irrigation/settings/settings-fact.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { Permission, roleIncludes } from '../../../platform/identity/permission.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { Events } from '../../../platform/records/events.js';
 import { isUuid } from '../../../platform/records/uuid.js';
@@ -31,6 +32,9 @@ export class RecordSettings {
 
   async run(tx: OrganizationTransaction, input: SettingsInput): Promise<RecordedSettings> {
     const fact = factOf(input);
+    // What a controller is to be set to is decided by those who give out work; the others tell what they found and left.
+    if (fact.record === 'planned' && !roleIncludes(tx.actor.role, Permission.AssignWork))
+      throw platformProblems.notAllowed({ permission: Permission.AssignWork });
     const before = await settingsFacts.ofDeviceRecord(tx, input.deviceRecordId);
     // What a person has recorded stays acknowledged to them, also when the property is no longer theirs to see.
     if (before && before.personId === tx.actor.personId) return compared(before, fact);

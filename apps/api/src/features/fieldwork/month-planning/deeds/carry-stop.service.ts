@@ -1,9 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { requireComingDay } from '../../crews/crew-and-day.js';
 import { crewOfId } from '../../crews/crew.loader.js';
 import { fieldworkProblems } from '../../fieldwork.problems.js';
+import { todayIn } from '../../organization-clock.js';
 import { requireStop, type StopOnRoute } from '../../routes/require-stop.js';
+import { routes } from '../../routes/route.repository.js';
 import type { StopRow } from '../../routes/stop.entity.js';
 import { stops } from '../../routes/stop.repository.js';
 import { material } from '../material/material.repository.js';
@@ -41,11 +44,17 @@ export class CarryStop {
 
   private async carry(tx: OrganizationTransaction, { stop, route }: StopOnRoute, to: Carried): Promise<StopRow> {
     const present = (await material.stops(tx, route.day, route.day)).find(({ id }) => id === stop.id);
-    if (!present || present.visited) throw fieldworkProblems.stopVisited({ stopId: stop.id });
-    return (await this.send.run(
-      tx,
-      { propertyId: stop.propertyId, stopId: stop.id, orders: present.orders },
-      { crewId: to.crewId, day: to.day },
-    ))!;
+    const orders = present?.orders.filter(({ state }) => state !== 'done') ?? [];
+    // What was left undone on a day that is over goes on by itself; the visit stays where it was.
+    const goesOn = orders.length > 0 && route.day < (await todayIn(tx));
+    if (!present || (present.visited && !goesOn)) throw fieldworkProblems.stopVisited({ stopId: stop.id });
+    if (!(await stoodThere(tx, stop.propertyId, to))) await requireComingDay(tx, to.day);
+    return (await this.send.run(tx, { propertyId: stop.propertyId, stopId: stop.id, orders }, { crewId: to.crewId, day: to.day }))!;
   }
+}
+
+/** Whether the property had a stop there before: carried by mistake, it goes back to where it stood. */
+async function stoodThere(tx: OrganizationTransaction, propertyId: string, { crewId, day }: Carried): Promise<boolean> {
+  const route = await routes.ofCrewAndDay(tx, crewId, day);
+  return route !== null && (await stops.ofRouteAndProperty(tx, route.id, propertyId)) !== null;
 }

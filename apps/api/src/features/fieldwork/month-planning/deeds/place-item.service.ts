@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { dateOfDayNumber, daysOfMonth } from '@rillbook/irrigation/calendar/local-date.js';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { requireComingDay } from '../../crews/crew-and-day.js';
 import { crewOfId } from '../../crews/crew.loader.js';
 import { fieldworkProblems } from '../../fieldwork.problems.js';
 import type { StopRow } from '../../routes/stop.entity.js';
@@ -26,6 +27,7 @@ export class PlaceItem {
   async run(tx: OrganizationTransaction, month: string, itemId: string, to: Placed): Promise<StopRow> {
     const crew = await crewOfId.of(tx).load(to.crewId);
     if (!crew || crew.retiredAt) throw platformProblems.notFound({ thing: 'crew', id: to.crewId });
+    await requireComingDay(tx, to.day);
     const { firstDay, days } = daysOfMonth(month);
     const { items } = await this.gather.run(tx, dateOfDayNumber(firstDay), dateOfDayNumber(firstDay + days - 1));
     const item = items.find(({ id, place }) => id === itemId && (place === null || place.day < dateOfDayNumber(firstDay)));

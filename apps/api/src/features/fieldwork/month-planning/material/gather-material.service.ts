@@ -8,19 +8,14 @@ import { dueVisits } from './due-visits.js';
 import { material, type MaterialProperty, type MaterialStop } from './material.repository.js';
 import type { ItemProperty, PlanItem, PlanMaterial } from './plan-item.js';
 
-/** A month at most looks back so far for stops that were missed. */
-const LOOK_BACK = '31 days';
-
 /** Gathers what a stretch of days is planned from: stops that are there or were missed, open work, due visits, crews and their pace. */
 @Injectable()
 export class GatherMaterial {
   async run(tx: OrganizationTransaction, from: string, until: string): Promise<PlanMaterial> {
-    const [{ since }] = (await tx.query<{ since: string }>(`select ($1::date - interval '${LOOK_BACK}')::date::text as since`, [from])) as [
-      { since: string },
-    ];
-    const found = await material.stops(tx, since, until);
     const today = await todayIn(tx);
-    const stops = found.filter((stop) => stop.day >= from || isMissed(stop, today));
+    const found = await material.stops(tx, from < today ? from : today, until);
+    const missed = await material.missed(tx, from < today ? from : today);
+    const stops = [...missed, ...found.filter((stop) => stop.day >= from)].map((stop) => (stop.day < from ? leftOver(stop) : stop));
     const open = await material.openOrders(tx);
     const ids = [...stops, ...open].map(({ propertyId }) => propertyId);
     const soon = found.filter(({ day }) => day >= today && day < from);
@@ -46,9 +41,12 @@ function withStopsBefore(rows: readonly MaterialProperty[], stops: readonly Mate
   return rows.map((row) => ({ ...row, lastVisit: planned.get(row.id) ?? row.lastVisit }));
 }
 
-/** Nobody came, and the work is still to be done. */
-const isMissed = (stop: MaterialStop, today: string): boolean =>
-  stop.day < today && !stop.visited && stop.orders.some(({ state }) => state === 'given out');
+/** What is still to be done of a stop whose day is over: also where somebody came, and had to leave it. */
+const leftOver = (stop: MaterialStop): MaterialStop => ({
+  ...stop,
+  visited: false,
+  orders: stop.orders.filter(({ state }) => state === 'given out'),
+});
 
 const nowhere = (id: string, propertyId: string): PlanItem => ({
   id,

@@ -27,20 +27,36 @@ export interface MaterialProperty {
 
 const ORDER = `jsonb_build_object('id', work.id, 'version', work.version, 'kind', work.kind, 'state', work.state, 'minutes', work.estimate_minutes, 'dueOn', work.due_on, 'skills', work.skills)`;
 
+const STOPS = `
+  select stop.id, stop.property_id as "propertyId", route.crew_id as "crewId", route.day::text as day, stop.position, stop.locked,
+         exists (select from visit where visit.organization_id = stop.organization_id and visit.stop_id = stop.id) as visited,
+         coalesce((select jsonb_agg(${ORDER} order by work.created_at, work.id) from work_order work
+           where work.organization_id = stop.organization_id and work.stop_id = stop.id and work.retired_at is null and work.state in ('given out', 'done')), '[]'::jsonb) as orders
+    from stop
+    join route on route.organization_id = stop.organization_id and route.id = stop.route_id`;
+
+const IN_ORDER = 'order by route.day, route.crew_id, stop.position, stop.id';
+
 /** All SQL that gathers what a month is planned from. */
 export const material = {
   /** Stops in use of the days from and until, both included. */
   stops(tx: OrganizationTransaction, from: string, until: string): Promise<MaterialStop[]> {
+    return tx.query(`${STOPS} where stop.organization_id = $1 and stop.retired_at is null and route.day between $2 and $3 ${IN_ORDER}`, [
+      tx.organizationId,
+      from,
+      until,
+    ]);
+  },
+
+  /** Stops of the days before one at which given work is still to be done, however long ago, whether somebody came or not. */
+  missed(tx: OrganizationTransaction, before: string): Promise<MaterialStop[]> {
     return tx.query(
-      `select stop.id, stop.property_id as "propertyId", route.crew_id as "crewId", route.day::text as day, stop.position, stop.locked,
-              exists (select from visit where visit.organization_id = stop.organization_id and visit.stop_id = stop.id) as visited,
-              coalesce((select jsonb_agg(${ORDER} order by work.created_at, work.id) from work_order work
-                where work.organization_id = stop.organization_id and work.stop_id = stop.id and work.retired_at is null and work.state in ('given out', 'done')), '[]'::jsonb) as orders
-         from stop
-         join route on route.organization_id = stop.organization_id and route.id = stop.route_id
-        where stop.organization_id = $1 and stop.retired_at is null and route.day between $2 and $3
-        order by route.day, route.crew_id, stop.position, stop.id`,
-      [tx.organizationId, from, until],
+      `${STOPS}
+         join property on property.organization_id = stop.organization_id and property.id = stop.property_id and property.retired_at is null
+        where stop.organization_id = $1 and stop.retired_at is null and route.day < $2
+          and exists (select from work_order work where work.organization_id = stop.organization_id and work.stop_id = stop.id and work.retired_at is null and work.state = 'given out')
+        ${IN_ORDER}`,
+      [tx.organizationId, before],
     );
   },
 

@@ -23,7 +23,7 @@ export class OrderPausesResolver {
     @Tx() tx: OrganizationTransaction,
     @Args('input', { type: () => OrderPausesInput }) { pauses, crewId, day }: OrderPausesInput,
   ): Promise<WorkOrder[]> {
-    return (await this.pauses.run(tx, pauses, crewAndDay(crewId ?? null, day ?? null))).map(showWorkOrder);
+    return (await this.pauses.run(tx, pauses, await crewAndDay(tx, crewId ?? null, day ?? null))).map(showWorkOrder);
   }
 
   /** the order to pause it that is still to be done */

@@ -37,7 +37,12 @@ export class RuleChangeDeedsResolver {
     @Args('input', { type: () => RuleChangeOrderInput }) input: RuleChangeOrderInput,
   ): Promise<WorkOrder[]> {
     const { propertyIds, month, what, crewId, day } = input;
-    const orders = await this.order.run(tx, { propertyIds, month, what: what.trim(), to: crewAndDay(crewId ?? null, day ?? null) });
+    const orders = await this.order.run(tx, {
+      propertyIds,
+      month,
+      what: what.trim(),
+      to: await crewAndDay(tx, crewId ?? null, day ?? null),
+    });
     return orders.map(showWorkOrder);
   }
 }

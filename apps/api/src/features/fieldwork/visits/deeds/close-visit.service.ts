@@ -7,6 +7,7 @@ import { fieldworkProblems } from '../../fieldwork.problems.js';
 import { personNameOfId } from '../../../../platform/records/person-name.loader.js';
 import type { Material, VisitRow } from '../visit.entity.js';
 import { visits } from '../visit.repository.js';
+import { requirePossibleTime } from './require-possible-time.js';
 import { requireVisit } from './require-visit.js';
 
 /** What was done at a visit, what is left, and when it ended. */
@@ -27,6 +28,7 @@ const LONGEST_MINUTES = 10 * 2 * 24 * 60;
 export class CloseVisit {
   async run(tx: OrganizationTransaction, id: string, version: number, closing: Closing): Promise<VisitRow> {
     judge(closing);
+    await requirePossibleTime(tx, 'closedAt', closing.closedAt);
     const visit = await requireVisit(tx, id);
     const mine = visit.personId !== null && visit.personId === tx.actor.personId;
     if (!mine && !roleIncludes(tx.actor.role, Permission.CloseOthersStops))
@@ -47,7 +49,7 @@ export class CloseVisit {
         expected: `the arrival (${visit.arrivedAt.toISOString()}) or later`,
       });
     const values = { ...said(visit, closing), closedBy: tx.actor.personId, version: version + 1 };
-    await visits.update(tx, id, values);
+    await visits.update(tx, visit.id, values);
     return { ...visit, ...values };
   }
 }

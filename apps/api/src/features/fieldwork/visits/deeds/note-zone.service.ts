@@ -6,11 +6,11 @@ import { platformProblems } from '../../../../platform/problems/platform.problem
 import { isUuid } from '../../../../platform/records/uuid.js';
 import { SeeOnSite } from '../../../findings/opening/see-on-site.service.js';
 import { propertyOfId } from '../../../portfolio/properties/property.loader.js';
-import { nowIn } from '../../organization-clock.js';
 import type { VisitRow } from '../visit.entity.js';
 import type { ZoneNoteInput } from '../visit.input.js';
 import { ZONE_NOTE_KINDS, type ZoneNoteKind, type ZoneNoteRow } from '../zone-notes/zone-note.entity.js';
 import { zoneNotes } from '../zone-notes/zone-note.repository.js';
+import { saidAt } from './require-possible-time.js';
 import { requireVisit } from './require-visit.js';
 
 const refuse = (field: string, found: unknown, expected: string) => platformProblems.valueRefused({ field, found, expected });
@@ -18,11 +18,23 @@ const refuse = (field: string, found: unknown, expected: string) => platformProb
 /** What is noted, and the name that the phone gave the note: its word may still change. */
 export type NamedNote = ZoneNoteInput & { readonly noteId?: string | null };
 
-/** A note, and what another person had said of the same zone and kind before, where that was something else. */
+/** A note, and what had been said of the same zone and kind before, where it was something else and the phone did not know of it. */
 export interface NotedZone {
   readonly note: ZoneNoteRow;
   readonly before: ZoneNoteRow | null;
 }
+
+/** When and over what a phone said it. */
+export interface SaidOnPhone {
+  readonly savedAt: Date;
+  /** the note that the phone showed; null where it showed none, undefined where the phone does not tell */
+  readonly over: NoteWords | null | undefined;
+}
+
+export type NoteWords = Pick<ZoneNoteRow, 'count' | 'word' | 'repaired'>;
+
+/** More of one thing than anybody counts in a zone. */
+const MOST_COUNT = 1000;
 
 /**
  * Notes what was seen in a zone. A visit has one note for each zone and kind; one of the kind 'other' is known by the name that the phone gave
@@ -32,34 +44,28 @@ export interface NotedZone {
 export class NoteZone {
   constructor(private readonly seeing: SeeOnSite) {}
 
-  async run(tx: OrganizationTransaction, input: NamedNote): Promise<NotedZone> {
-    judgeValues(input, { word: text });
-    const kind = kindOf(input);
+  async run(tx: OrganizationTransaction, input: NamedNote, phone?: SaidOnPhone): Promise<NotedZone> {
+    const kind = judged(input);
     const noteId = nameOf(input, kind);
-    if (input.count < 1) throw refuse('count', input.count, '1 or more');
     const visit = await requireVisit(tx, input.visitId);
     if (input.zoneId && !(await zoneNotes.standsOn(tx, input.zoneId, visit.propertyId)))
       throw refuse('zoneId', input.zoneId, 'a zone of the property that is visited');
-    const said = { ...saidIn(input), kind, personId: tx.actor.personId };
+    const said = { ...saidIn(input), kind, personId: tx.actor.personId, recordedAt: await saidAt(tx, phone?.savedAt) };
     await this.makeFinding(tx, visit, said);
     const present = (await zoneNotes.ofVisits(tx, [visit.id])).find(
       (note) => note.zoneId === said.zoneId && note.kind === kind && isNamedSo(note, noteId, said.word),
     );
     if (present) {
-      const { count, word, repaired, personId } = said;
-      await zoneNotes.update(tx, present.id, { count, word, repaired, personId });
-      return { note: { ...present, ...said }, before: isOthers(present, said) ? present : null };
+      const { count, word, repaired, personId, recordedAt } = said;
+      await zoneNotes.update(tx, present.id, { count, word, repaired, personId, recordedAt });
+      return { note: { ...present, ...said }, before: isBlind(present, said, phone) ? present : null };
     }
-    const made = { ...said, organizationId: tx.organizationId, id: noteId ?? randomUUID(), visitId: visit.id, recordedAt: await nowIn(tx) };
+    const made = { ...said, organizationId: tx.organizationId, id: noteId ?? randomUUID(), visitId: visit.id };
     await zoneNotes.insert(tx, made);
     return { note: made, before: null };
   }
 
-  private async makeFinding(
-    tx: OrganizationTransaction,
-    visit: VisitRow,
-    note: Omit<Said, 'personId'> & Pick<ZoneNoteRow, 'zoneId' | 'kind'>,
-  ) {
+  private async makeFinding(tx: OrganizationTransaction, visit: VisitRow, note: NoteWords & Pick<ZoneNoteRow, 'zoneId' | 'kind'>) {
     const property = (await propertyOfId.of(tx).load(visit.propertyId))!;
     const { zoneId, kind: what, count, word, repaired } = note;
     const { propertyId, id: visitId, arrivedAt: seenAt } = visit;
@@ -67,7 +73,7 @@ export class NoteZone {
   }
 }
 
-type Said = Pick<ZoneNoteRow, 'count' | 'word' | 'repaired' | 'personId'>;
+type Said = Pick<ZoneNoteRow, 'count' | 'word' | 'repaired' | 'personId' | 'recordedAt'>;
 
 const saidIn = ({ zoneId, count, word, repaired }: NamedNote) => ({
   zoneId: zoneId ?? null,
@@ -85,10 +91,26 @@ function nameOf({ noteId }: NamedNote, kind: ZoneNoteKind): string | null {
   return noteId?.toLowerCase() ?? null;
 }
 
-const isOthers = (present: Said, said: Said): boolean =>
-  present.personId !== null &&
-  present.personId !== said.personId &&
-  (present.count !== said.count || present.word !== said.word || present.repaired !== said.repaired);
+const isSame = (one: NoteWords, other: NoteWords): boolean =>
+  one.count === other.count && one.word === other.word && one.repaired === other.repaired;
+
+/**
+ * Whether something else was said over a note that the phone did not know of: another person's, or one's own that was said later, on another
+ * phone. Who saw what stood there corrects it.
+ */
+function isBlind(present: Said, said: Said, phone: SaidOnPhone | undefined): boolean {
+  if (present.personId === null || isSame(present, said)) return false;
+  if (phone?.over !== undefined) return phone.over === null || !isSame(present, { ...phone.over, word: phone.over.word?.trim() || null });
+  return present.personId !== said.personId || (phone !== undefined && said.recordedAt < present.recordedAt);
+}
+
+/** The kind, where everything else that was told can be. */
+function judged(input: ZoneNoteInput): ZoneNoteKind {
+  judgeValues(input, { word: text });
+  if (!(Number.isInteger(input.count) && input.count >= 1 && input.count <= MOST_COUNT))
+    throw refuse('count', input.count, `a whole number from 1 to ${MOST_COUNT}`);
+  return kindOf(input);
+}
 
 function kindOf({ kind }: ZoneNoteInput): ZoneNoteKind {
   const known = ZONE_NOTE_KINDS.find((one) => one === kind);

@@ -2,11 +2,17 @@ import type { OrganizationTransaction } from '../../../../platform/database/orga
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
 import type { VisitRow } from '../visit.entity.js';
 import { visits } from '../visit.repository.js';
+import { arrivals } from './arrival.repository.js';
 
-/** The visit, locked until the transaction ends, if the actor sees the work of its crew. */
+/**
+ * The visit, locked until the transaction ends, if the actor sees the work of its crew.
+ *
+ * @param id - The visit's own, or the name that a phone gave it which joined it.
+ */
 export async function requireVisit(tx: OrganizationTransaction, id: string): Promise<VisitRow> {
-  const [seen] = await visits.seen(tx, { ids: [id] });
-  const visit = seen && (await visits.locked(tx, id));
+  const own = (await arrivals.ofName(tx, id))?.visitId ?? id;
+  const [seen] = await visits.seen(tx, { ids: [own] });
+  const visit = seen && (await visits.locked(tx, own));
   if (!visit) throw platformProblems.notFound({ thing: 'visit', id });
   return visit;
 }

@@ -5,6 +5,7 @@ import { platformProblems } from '../../../../platform/problems/platform.problem
 import { isUuid } from '../../../../platform/records/uuid.js';
 import { SeeOnSite } from '../../../findings/opening/see-on-site.service.js';
 import type { VisitRow } from '../visit.entity.js';
+import { requirePossibleTime } from '../deeds/require-possible-time.js';
 import { requireVisit } from '../deeds/require-visit.js';
 import { fieldworkProblems } from '../../fieldwork.problems.js';
 import { zoneNotes } from '../zone-notes/zone-note.repository.js';
@@ -20,11 +21,11 @@ export class AnnouncePhoto {
   async run(tx: OrganizationTransaction, input: PhotoInput): Promise<PhotoRow> {
     judgeValues(input, { kind: oneOf(...PHOTO_KINDS), word: text });
     if (!isUuid(input.id)) throw platformProblems.valueRefused({ field: 'id', found: input.id, expected: 'a UUID made by the phone' });
+    await requirePossibleTime(tx, 'takenAt', input.takenAt);
     const visit = await requireVisit(tx, input.visitId);
     const before = await photos.ofId(tx, input.id);
     if (before) return same(before, input);
-    if (input.zoneId && !(await zoneNotes.standsOn(tx, input.zoneId, visit.propertyId)))
-      throw platformProblems.valueRefused({ field: 'zoneId', found: input.zoneId, expected: 'a zone of the property that is visited' });
+    await this.requireOnProperty(tx, visit, input);
     await photos.insert(tx, {
       organizationId: tx.organizationId,
       id: input.id,
@@ -39,6 +40,16 @@ export class AnnouncePhoto {
       personId: tx.actor.personId,
     });
     return (await photos.ofId(tx, input.id))!;
+  }
+
+  /** What it is said to show is where it was taken. */
+  private async requireOnProperty(tx: OrganizationTransaction, { propertyId }: VisitRow, input: PhotoInput): Promise<void> {
+    const { zoneId = null, findingId = null, workOrderId = null } = input;
+    if (zoneId && !(await zoneNotes.standsOn(tx, zoneId, propertyId)))
+      throw platformProblems.valueRefused({ field: 'zoneId', found: zoneId, expected: 'a zone of the property that is visited' });
+    const [stranger] = await photos.strangers(tx, propertyId, { findingId, workOrderId });
+    if (stranger)
+      throw platformProblems.valueRefused({ field: stranger, found: input[stranger], expected: 'one of the property that is visited' });
   }
 
   /** The finding that was made of what the photo shows. */

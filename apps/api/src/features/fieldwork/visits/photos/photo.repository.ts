@@ -38,6 +38,22 @@ export const photos = {
     return rows.length > 0 ? photo : null;
   },
 
+  /** Which of the finding and the order that a photo names are not of the property. */
+  async strangers(
+    tx: OrganizationTransaction,
+    propertyId: string,
+    { findingId, workOrderId }: Pick<PhotoRow, 'findingId' | 'workOrderId'>,
+  ): Promise<('findingId' | 'workOrderId')[]> {
+    const rows = await tx.query<{ field: 'findingId' | 'workOrderId' }>(
+      `select field from (values ('findingId', $3), ('workOrderId', $4)) as named (field, id)
+        where id is not null and not exists (
+          select from (select organization_id, property_id, id from finding union all select organization_id, property_id, id from work_order) as thing
+           where thing.organization_id = $1 and thing.property_id = $2 and thing.id::text = lower(named.id))`,
+      [tx.organizationId, propertyId, findingId, workOrderId],
+    );
+    return rows.map(({ field }) => field);
+  },
+
   async insert(tx: OrganizationTransaction, row: Omit<PhotoRow, keyof ArrivedPicture | 'announcedAt'>): Promise<void> {
     await tx.of(PhotoRow).insert(row);
   },

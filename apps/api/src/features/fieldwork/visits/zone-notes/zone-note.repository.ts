@@ -19,7 +19,7 @@ export const zoneNotes = {
   async update(
     tx: OrganizationTransaction,
     id: string,
-    values: Pick<ZoneNoteRow, 'count' | 'word' | 'repaired' | 'personId'>,
+    values: Pick<ZoneNoteRow, 'count' | 'word' | 'repaired' | 'personId' | 'recordedAt'>,
   ): Promise<void> {
     await tx.of(ZoneNoteRow).update({ organizationId: tx.organizationId, id }, values);
   },

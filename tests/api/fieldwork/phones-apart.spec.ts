@@ -1,0 +1,299 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { aController, aZone } from '../../support/builders.js';
+import { type TestApp, startApp } from '../../support/test-app.js';
+import { type FieldDay, assign, codeOf, fieldDay } from './field-day.js';
+import { said, sendFieldwork as send } from './sent-operations.js';
+
+// Two phones and an office that do not know of each other: what was said by one is not lost by what another says.
+
+let product: TestApp;
+let day: FieldDay;
+
+beforeAll(async () => {
+  product = await startApp();
+  day = await fieldDay(product);
+});
+afterAll(() => product.close());
+
+const rows = async (sql: string, ...values: unknown[]) => product.database.admin<Record<string, unknown>>(sql, values);
+const arrival = (stopId: string | null, at = '2026-07-06T15:00:00Z') => said('arrive', { stopId, arrivedAt: at });
+
+async function aStop(date = '2026-07-06') {
+  const { id: propertyId } = await day.property();
+  const order = await day.given({ propertyId }, date);
+  const zone = await aZone(product.database, { id: propertyId, organization_id: day.organizationId } as never);
+  const note = (visitId: string, count: number, more: object = {}) =>
+    said('note-zone', { visitId, zoneId: zone.id, kind: 'leak', count, ...more });
+  return { propertyId, order, zone, note };
+}
+const open = async () =>
+  (await day.office.send('{ openOperations { key kind verdict body other problem { code details } property { id } } }')).data
+    .openOperations as readonly { key: string; verdict: string; body: string; other: object; problem: { details: object } }[];
+const isOpen = async (key: string) => (await open()).some((one) => one.key === key);
+const settle = (key: string) => day.office.send('mutation($key: ID!) { settleOperation(key: $key) { key } }', { key });
+const verdicts = (told: readonly { verdict: string }[]) => told.map(({ verdict }) => verdict);
+
+it('has one visit where two phones arrive at a stop, whoever is heard first, and all that both tell is of it', async () => {
+  const { order, zone, note } = await aStop();
+  const [late, early] = [arrival(order.stopId, '2026-07-06T15:10:00Z'), arrival(order.stopId, '2026-07-06T15:02:00Z')];
+  const seen = note(late.key, 2);
+  await send(day.technician, [late, seen]);
+  const other = said('note-zone', { visitId: early.key, zoneId: zone.id, kind: 'clogged', count: 1 });
+  const photo = said('photo', { visitId: early.key, kind: 'other', takenAt: '2026-07-06T15:20:00Z' });
+  const told = await send(day.lead, [early, other, photo]);
+  expect(told).toMatchObject([
+    { verdict: 'applied', other: { visitId: late.key, by: 'The technician' } },
+    { verdict: 'applied' },
+    { verdict: 'applied' },
+  ]);
+  const end = said('close-visit', { visitId: early.key, closedAt: '2026-07-06T15:40:00Z', doneNote: 'All set', leftNote: null });
+  expect(await send(day.lead, [early, end])).toMatchObject([told[0]!, { verdict: 'applied' }]);
+  // Sent again, and another phone of the crew that comes after the stop was closed: it stays closed.
+  await send(day.technician, [late, arrival(order.stopId, '2026-07-06T16:00:00Z')]);
+  const { data } = await day.office.send(
+    'query($id: ID!) { stop(id: $id) { visit { id arrivedAt closedAt doneNote zoneNotes { kind count } photos { id } } } }',
+    { id: order.stopId },
+  );
+  expect(data.stop.visit).toMatchObject({
+    ...{ id: late.key, arrivedAt: '2026-07-06T15:02:00.000Z', closedAt: '2026-07-06T15:40:00.000Z', doneNote: 'All set' },
+    photos: [{ id: photo.key }],
+  });
+  expect(data.stop.visit.zoneNotes).toHaveLength(2);
+  expect(await rows('select id from visit where stop_id = $1', order.stopId)).toHaveLength(1);
+});
+
+it('makes one visit of sixteen arrivals at the same time', async () => {
+  const { order } = await aStop();
+  const all = Array.from({ length: 16 }, () => arrival(order.stopId));
+  const told = await Promise.all(all.map((one, at) => send(at % 2 ? day.lead : day.technician, [one])));
+  expect(verdicts(told.flat())).toEqual(all.map(() => 'applied'));
+  expect(await rows('select id from visit where stop_id = $1', order.stopId)).toHaveLength(1);
+});
+
+it('takes what is beside a record that no database can hold', async () => {
+  const { order, note } = await aStop();
+  const come = arrival(order.stopId);
+  // Half of a character of two at the place where what was found is cut; a zero byte in a word, in the body and in a kind.
+  const long = `${'x'.repeat(79)}😀${'x'.repeat(6000)}`;
+  const bad = [
+    note(come.key, 1, { word: long }),
+    note(come.key, 1, { word: `a\u0000b` }),
+    note(come.key, 1, { word: '\ud83d' }),
+    said('note-zone', `{"visitId":"\u0000"}`),
+    said('a\u0000b', {}),
+    said('arrive', 'x'.repeat(79) + '😀'),
+    { ...note(come.key, 1), seq: -1 },
+    said('arrive', {}, { payloadVersion: 0 }),
+  ];
+  const good = note(come.key, 3);
+  const told = await send(day.technician, [come, ...bad, good]);
+  expect(verdicts(told)).toEqual([
+    'applied',
+    'refused',
+    'refused',
+    'applied',
+    'refused',
+    'refused',
+    'refused',
+    'applied',
+    'refused',
+    'applied',
+  ]);
+  const kept = await rows('select id from field_operation where id = any($1)', [...bad.map(({ key }) => key), good.key]);
+  expect(kept).toHaveLength(bad.length + 1);
+});
+
+it('keeps in the journal what comes under a name that is taken, and shows it to the office', async () => {
+  const { order, note } = await aStop();
+  const come = arrival(order.stopId);
+  const first = note(come.key, 1);
+  const second = { ...note(come.key, 7), key: first.key };
+  await send(day.technician, [come, first]);
+  for (let again = 0; again < 2; again += 1) expect(await send(day.technician, [second])).toMatchObject([{ verdict: 'conflict' }]);
+  const shown = (await open()).filter(({ body }) => body === JSON.stringify(second.body));
+  expect(shown).toMatchObject([{ verdict: 'conflict', problem: { details: { key: first.key } } }]);
+  await settle(shown[0]!.key);
+  await send(day.technician, [second]);
+  expect(await isOpen(shown[0]!.key)).toBe(false);
+});
+
+it('shows again what was seen as refused and is a conflict now', async () => {
+  const { order, note } = await aStop();
+  const come = arrival(order.stopId);
+  const early = note(come.key, 4);
+  expect(verdicts(await send(day.technician, [early]))).toEqual(['refused']);
+  await settle(early.key);
+  expect(await isOpen(early.key)).toBe(false);
+  await send(day.lead, [come, note(come.key, 2)]);
+  expect(verdicts(await send(day.technician, [early]))).toEqual(['conflict']);
+  expect(await isOpen(early.key)).toBe(true);
+});
+
+it('lets the office take in what was refused, or says why it cannot', async () => {
+  const { order, note } = await aStop();
+  const come = arrival(order.stopId);
+  const closing = said('close-visit', {
+    visitId: come.key,
+    closedAt: '2026-07-06T15:40:00Z',
+    doneNote: 'Closed by the other',
+    leftNote: null,
+  });
+  const odd = note(come.key, 0);
+  await send(day.lead, [come]);
+  expect(await send(day.technician, [closing, odd])).toMatchObject([
+    { verdict: 'refused', problem: { code: 'NOT_ALLOWED' } },
+    { verdict: 'refused', problem: { code: 'VALUE_REFUSED' } },
+  ]);
+  const takeIn = (key: string, who = day.office) =>
+    who.send('mutation($key: ID!) { takeInOperation(key: $key) { verdict problem { code } } }', { key });
+  expect(codeOf(await takeIn(closing.key, day.lead))).toBe('NOT_ALLOWED');
+  for (let again = 0; again < 2; again += 1)
+    expect((await takeIn(closing.key)).data.takeInOperation).toEqual({ verdict: 'applied', problem: null });
+  expect((await takeIn(odd.key)).data.takeInOperation).toEqual({ verdict: 'refused', problem: { code: 'VALUE_REFUSED' } });
+  expect(await rows('select done_note from visit where id = $1', come.key)).toEqual([{ done_note: 'Closed by the other' }]);
+  expect([await isOpen(closing.key), await isOpen(odd.key)]).toEqual([false, true]);
+});
+
+it('keeps both notes of an order that was done twice, and the time at which it was done', async () => {
+  const { propertyId, order } = await aStop();
+  const done = (version: number, note: string | null, more: object = {}) =>
+    said('end-order', { workOrderId: order.id, version, done: true, note, ...more }, { savedAt: '2026-07-05T16:00:00Z' });
+  expect(verdicts(await send(day.technician, [done(order.version, 'Nozzles')]))).toEqual(['applied']);
+  const second = done(order.version, 'Changed the decoder too');
+  expect(await send(day.lead, [second])).toMatchObject([{ verdict: 'conflict', other: { doneNote: 'Nozzles', by: 'The technician' } }]);
+  expect(await isOpen(second.key)).toBe(true);
+  const [kept] = await rows('select state, done_note, done_at, version from work_order where id = $1', order.id);
+  expect(kept).toMatchObject({ state: 'done', done_note: 'Changed the decoder too', done_at: new Date('2026-07-05T16:00:00Z') });
+  // Nothing more is told: nothing changes. Who knows the order as it is adds to it.
+  expect(verdicts(await send(day.lead, [done(order.version, null), done(order.version, 'Changed the decoder too')]))).toEqual([
+    'applied',
+    'applied',
+  ]);
+  const finding = await day.finding(propertyId);
+  await product.database.admin('update work_order set finding_id = $2 where id = $1', [order.id, finding.id]);
+  expect(verdicts(await send(day.lead, [done(kept!['version'] as number, 'And the wire', { resolvesFinding: true })]))).toEqual([
+    'applied',
+  ]);
+  expect(await rows('select state, resolved_with from finding where id = $1', finding.id)).toEqual([
+    { state: 'resolved', resolved_with: 'And the wire' },
+  ]);
+});
+
+it('leaves an order where the office has sent it meanwhile, and shows what ran beside', async () => {
+  const { order } = await aStop();
+  const left = () => said('end-order', { workOrderId: order.id, version: order.version, done: false, note: 'No key' });
+  const moved = (await assign(day.office, order, day.crewId, '2026-07-25')).data.assignWorkOrder;
+  const late = left();
+  expect(await send(day.technician, [late])).toMatchObject([
+    { verdict: 'conflict', other: { state: 'given out', day: '2026-07-25' }, problem: { code: 'DECIDED_MEANWHILE' } },
+  ]);
+  expect(await isOpen(late.key)).toBe(true);
+  expect(await rows('select state, stop_id from work_order where id = $1', order.id)).toEqual([
+    { state: 'given out', stop_id: moved.stopId },
+  ]);
+  // Sent back to the stop that the phone knows, the crew's word holds; the office sees that it had changed something.
+  await assign(day.office, moved, day.crewId, '2026-07-06');
+  const beside = left();
+  expect(verdicts(await send(day.technician, [beside]))).toEqual(['parallel']);
+  expect(await isOpen(beside.key)).toBe(true);
+});
+
+it('tells of an older word over a newer one of the same person, and not of a correction that knew what it corrects', async () => {
+  const { order, note } = await aStop();
+  const come = arrival(order.stopId);
+  const at = (time: string) => `2026-07-06T${time}:00Z`;
+  const newer = { ...note(come.key, 5), savedAt: at('15:30') };
+  const older = { ...note(come.key, 1), savedAt: at('15:10') };
+  expect(verdicts(await send(day.technician, [come, newer]))).toEqual(['applied', 'applied']);
+  expect(await send(day.technician, [older])).toMatchObject([{ verdict: 'conflict', other: { count: 5, by: 'The technician' } }]);
+  expect(await rows('select recorded_at from zone_note where visit_id = $1', come.key)).toEqual([
+    { recorded_at: new Date('2026-07-06T15:10:00Z') },
+  ]);
+  const over = (count: number) => ({ over: { count, word: null, repaired: false } });
+  expect(
+    verdicts(await send(day.lead, [note(come.key, 2, over(1)), note(come.key, 3, over(1)), note(come.key, 4, { over: null })])),
+  ).toEqual(['applied', 'conflict', 'conflict']);
+  const end = (doneNote: string, closedAt: string, more: object = {}) =>
+    said('close-visit', { visitId: come.key, closedAt: at(closedAt), doneNote, leftNote: null, workedMinutes: 40, materials: [], ...more });
+  const known = { over: { closedAt: at('15:40'), doneNote: 'Mine', leftNote: null, workedMinutes: 40, materials: [] } };
+  expect(verdicts(await send(day.technician, [end('Mine', '15:40'), end('Old', '15:20'), end('Mine', '15:40')]))).toEqual([
+    'applied',
+    'conflict',
+    'applied',
+  ]);
+  expect(verdicts(await send(day.lead, [end('Known', '15:41', known), end('Not known', '15:42', known)]))).toEqual(['applied', 'conflict']);
+});
+
+it('refuses times that no clock is wrong by, and more of a thing than anybody counts', async () => {
+  const { order, zone, note } = await aStop();
+  const far = '2090-07-06T15:00:00Z';
+  const come = arrival(order.stopId);
+  const zoneTest = { visitId: come.key, zoneId: zone.id, testedAt: far, minutes: 10, catchesMl: [20, 20, 20], mouthM2: 0.01 };
+  const told = await send(day.technician, [
+    arrival(order.stopId, far),
+    come,
+    said('catch-test', zoneTest),
+    said('photo', { visitId: come.key, kind: 'other', takenAt: far }),
+    said('close-visit', { visitId: come.key, closedAt: far, doneNote: null, leftNote: null }),
+    note(come.key, 1_000_000_000),
+    note(come.key, 1.5),
+  ]);
+  expect(verdicts(told)).toEqual(['refused', 'applied', ...Array(5).fill('refused')]);
+  for (const { verdict, problem } of told) if (verdict === 'refused') expect(problem!.code).toBe('VALUE_REFUSED');
+});
+
+it('takes photos of what is on the visited property alone, and planned settings only of those who give out work', async () => {
+  const [here, there] = [await aStop(), await aStop()];
+  const [mine, theirs] = [await day.finding(here.propertyId), await day.finding(there.propertyId)];
+  const come = arrival(here.order.stopId);
+  await send(day.technician, [come]);
+  const announce = (more: object) =>
+    day.technician.send('mutation($input: PhotoInput!) { announcePhoto(input: $input) { findingId workOrderId } }', {
+      input: { id: randomUUID(), visitId: come.key, kind: 'after', takenAt: '2026-07-06T15:20:00Z', ...more },
+    });
+  expect(codeOf(await announce({ findingId: theirs.id }))).toBe('VALUE_REFUSED');
+  expect(codeOf(await announce({ workOrderId: there.order.id }))).toBe('VALUE_REFUSED');
+  expect(codeOf(await announce({ workOrderId: 'none' }))).toBe('VALUE_REFUSED');
+  expect((await announce({ findingId: mine.id, workOrderId: here.order.id })).data.announcePhoto).toEqual({
+    findingId: mine.id,
+    workOrderId: here.order.id,
+  });
+  const controller = await aController(product.database, { id: here.propertyId, organization_id: day.organizationId } as never);
+  const plan = (record: string) =>
+    said('settings', { controllerId: controller.id, effectiveAt: '2026-07-06T15:10:00Z', record, state: 'off', programs: [] });
+  expect(await send(day.technician, [plan('planned'), plan('found')])).toMatchObject([
+    { verdict: 'refused', problem: { code: 'NOT_ALLOWED' } },
+    { verdict: 'applied' },
+  ]);
+});
+
+it('tells a crew what was found and not what it costs', async () => {
+  const { propertyId } = await aStop();
+  await day.finding(propertyId, { money: 120 });
+  const money = async (who = day.office) =>
+    (await who.send('query($id: ID!) { property(id: $id) { findings { kind money } } }', { id: propertyId })).data.property.findings;
+  expect(await money()).toEqual([{ kind: 'unexplained use', money: 120 }]);
+  expect(await money(day.lead)).toEqual([{ kind: 'unexplained use', money: null }]);
+});
+
+it('overwrites no other person’s phone, and takes a lost one off the list', async () => {
+  const id = randomUUID();
+  const list = '{ devices { id person waiting } }';
+  const mine = async () =>
+    (await day.office.send(list)).data.devices.filter(({ waiting }: { waiting: number }) => [31, 32, 33].includes(waiting));
+  await send(day.technician, [], { id, waiting: 31 });
+  await send(day.lead, [], { id, waiting: 32 });
+  await send(day.lead, [], { id, waiting: 33 });
+  expect(await mine()).toMatchObject([
+    { person: 'The crewLead', waiting: 33 },
+    { id, person: 'The technician', waiting: 31 },
+  ]);
+  const forget = (who = day.office) => who.send('mutation($id: ID!) { forgetDevice(id: $id) { id } }', { id });
+  expect(codeOf(await forget(day.lead))).toBe('NOT_ALLOWED');
+  await forget();
+  expect(await mine()).toMatchObject([{ waiting: 33 }]);
+  expect(codeOf(await forget())).toBe('NOT_FOUND');
+  await send(day.technician, [], { id, waiting: 31 });
+  expect(await mine()).toHaveLength(2);
+});
