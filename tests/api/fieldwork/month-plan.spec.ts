@@ -180,10 +180,12 @@ it('plans again what was left at a stop of a day that is over, however old, also
   expect(comes(came.id)).toMatchObject([{ stop: { workOrders: [{ id: left.id }] } }]);
   expect(comes(old.id)).toMatchObject([{ stop: { workOrders: [{ id: ancient.id }] } }]);
   // What was done there stays on its day.
-  expect(whereIs(after, half.id).map((one) => [one.day > '2026-07-06', (one.stop as never as { workOrders: unknown }).workOrders])).toEqual([
-    [false, [{ id: shared[0]!.id }]],
-    [true, [{ id: shared[1]!.id }]],
-  ]);
+  expect(whereIs(after, half.id).map((one) => [one.day > '2026-07-06', (one.stop as never as { workOrders: unknown }).workOrders])).toEqual(
+    [
+      [false, [{ id: shared[0]!.id }]],
+      [true, [{ id: shared[1]!.id }]],
+    ],
+  );
 });
 
 it('gives no work to a day that is over, carries what was left there to a coming one, and back', async () => {
@@ -206,10 +208,10 @@ it('gives no work to a day that is over, carries what was left there to a coming
   const other = await day.order({ propertyId: (await near(2)).id });
   expect(fieldOf((await assign(day.office, other, day.crewId, '2026-07-05')) as never)).toBe('day');
   const place = (date: string) =>
-    day.office.send(
-      'mutation($month: Month!, $to: CarryInput!) { placeItem(month: $month, itemId: "orders x", to: $to) { id } }',
-      { month: '2026-07', to: to(date) },
-    );
+    day.office.send('mutation($month: Month!, $to: CarryInput!) { placeItem(month: $month, itemId: "orders x", to: $to) { id } }', {
+      month: '2026-07',
+      to: to(date),
+    });
   expect(fieldOf((await place('2026-07-05')) as never)).toBe('day');
 });
 
@@ -249,6 +251,9 @@ it('replans only what is left of a broken day', async () => {
   expect((await replan(840)).data.replanDay).toMatchObject({ moved: 1, unplaced: 0 });
   const month = await shown();
   expect(whereIs(month, done.id)).toMatchObject([{ day: '2026-07-06' }]);
+  // The crew is still there: its work is expected to take the four hours from its coming.
+  const [shownDone] = month.days.flatMap((one: Day) => one.stops).filter(({ visited: was }: { visited: boolean }) => was);
+  expect(shownDone.endMinute - shownDone.beginMinute).toBe(240);
   expect(whereIs(month, other.id)).toMatchObject([{ day: '2026-07-08' }]);
   expect(whereIs(month, late.id)[0]!.day > '2026-07-06').toBe(true);
   expect(codeOf(await replan(9999))).toBe('VALUE_REFUSED');

@@ -45,6 +45,7 @@ function withStopsBefore(rows: readonly MaterialProperty[], stops: readonly Mate
 const leftOver = (stop: MaterialStop): MaterialStop => ({
   ...stop,
   visited: false,
+  came: null,
   orders: stop.orders.filter(({ state }) => state === 'given out'),
 });
 
@@ -55,6 +56,7 @@ const nowhere = (id: string, propertyId: string): PlanItem => ({
   place: null,
   locked: false,
   visited: false,
+  came: null,
   orders: [],
   visitDueOn: null,
 });
@@ -73,9 +75,9 @@ function itemsOfStops(
   const due = new Map(
     rows.map(({ id, everyDays, lastVisit }) => [id, everyDays === null ? [] : [...dueVisits(everyDays, lastVisit, from, until)]]),
   );
-  const items = stops.map(({ id, propertyId, crewId, day, position, locked, visited, orders }): PlanItem => {
+  const items = stops.map(({ id, propertyId, crewId, day, position, locked, visited, came, orders }): PlanItem => {
     const visitDueOn = visited || day < from ? null : (due.get(propertyId)?.shift() ?? null);
-    return { id: `stop ${id}`, propertyId, stopId: id, place: { crewId, day, position }, locked, visited, orders, visitDueOn };
+    return { id: `stop ${id}`, propertyId, stopId: id, place: { crewId, day, position }, locked, visited, came, orders, visitDueOn };
   });
   return { items, due: [...due].flatMap(([propertyId, days]) => days.map((day) => ({ propertyId, day }))) };
 }

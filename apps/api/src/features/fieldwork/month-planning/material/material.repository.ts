@@ -1,5 +1,5 @@
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
-import type { ItemOrder } from './plan-item.js';
+import type { Came, ItemOrder } from './plan-item.js';
 
 /** A stop of some days, as planning reads it. */
 export interface MaterialStop {
@@ -10,6 +10,8 @@ export interface MaterialStop {
   readonly position: number;
   readonly locked: boolean;
   readonly visited: boolean;
+  /** when the crew came and left, on the organization's clock; null where nobody came */
+  readonly came: Came | null;
   readonly orders: readonly ItemOrder[];
 }
 
@@ -27,9 +29,15 @@ export interface MaterialProperty {
 
 const ORDER = `jsonb_build_object('id', work.id, 'version', work.version, 'kind', work.kind, 'state', work.state, 'minutes', work.estimate_minutes, 'dueOn', work.due_on, 'skills', work.skills)`;
 
+/** Minutes since midnight on the organization's clock. */
+const MINUTE = (at: string): string => `extract(epoch from (${at} at time zone min(organization.time_zone))::time) / 60`;
+
 const STOPS = `
   select stop.id, stop.property_id as "propertyId", route.crew_id as "crewId", route.day::text as day, stop.position, stop.locked,
          exists (select from visit where visit.organization_id = stop.organization_id and visit.stop_id = stop.id) as visited,
+         (select jsonb_build_object('fromMinute', ${MINUTE('min(visit.arrived_at)')}, 'untilMinute', case when bool_and(visit.closed_at is not null) then ${MINUTE('max(visit.closed_at)')} end)
+            from visit join organization on organization.id = visit.organization_id
+           where visit.organization_id = stop.organization_id and visit.stop_id = stop.id having count(*) > 0) as came,
          coalesce((select jsonb_agg(${ORDER} order by work.created_at, work.id) from work_order work
            where work.organization_id = stop.organization_id and work.stop_id = stop.id and work.retired_at is null and work.state in ('given out', 'done')), '[]'::jsonb) as orders
     from stop

@@ -5,7 +5,7 @@ import type { Position } from '@rillbook/routing/travel/great-circle-distance.js
 import type { TravelTable } from '@rillbook/routing/travel/travel-table.js';
 import type { CrewRow } from '../../crews/crew.entity.js';
 import type { CrewAndDay, PlanItem, PlanMaterial } from './plan-item.js';
-import { stopOfItem } from './stop-of-item.js';
+import { minutesOf, stopOfItem } from './stop-of-item.js';
 
 const MINUTE_S = 60;
 
@@ -105,15 +105,26 @@ export function crewDayOf(crew: CrewRow, number: number, { ofCrew }: Pick<Places
   };
 }
 
-/** From now on, from the property where the crew was last. */
-function restOfToday(
-  known: PlanMaterial,
-  whole: CrewDay,
-  { places, minute }: { readonly places: Places; readonly minute: number },
-): CrewDay {
+interface Today {
+  readonly places: Pick<Places, 'ofProperty'>;
+  readonly minute: number;
+}
+
+/**
+ * From now on, from where the crew came to last; where it still is, from the time at which the work there is expected to end, and not before now.
+ */
+export function restOfToday(known: PlanMaterial, whole: CrewDay, { places, minute }: Today): CrewDay {
   const visited = known.items.filter(({ place, visited: done }) => done && place && crewDayId(place) === whole.id);
-  const last = visited.at(-1);
+  const last = visited.reduce<PlanItem | null>((late, one) => (late && cameAt(late) >= cameAt(one) ? late : one), null);
   const place = last ? (places.ofProperty.get(last.propertyId) ?? null) : whole.startPlace;
-  const nowS = MINUTE_S * minute;
+  const nowS = Math.max(MINUTE_S * minute, last ? MINUTE_S * leavesAt(last, whole.crewId, known) : 0);
   return restOfDay(whole, { nowS, place, doneS: Math.max(0, nowS - whole.opensS), doneLoad: visited.length });
+}
+
+const cameAt = ({ came }: PlanItem): number => came?.fromMinute ?? 0;
+
+/** When a crew left a stop, or is expected to by its estimates and its own pace. [min] */
+export function leavesAt(item: PlanItem, crewId: string, known: PlanMaterial): number {
+  const { came } = item;
+  return came?.untilMinute ?? cameAt(item) + minutesOf(item, known) * (known.pace.get(crewId)?.factor ?? 1);
 }

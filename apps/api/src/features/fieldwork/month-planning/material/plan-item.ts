@@ -21,6 +21,12 @@ export interface ItemOrder {
   readonly skills: readonly string[];
 }
 
+/** When a crew was at a stop, in minutes since midnight; without an end while it is there. */
+export interface Came {
+  readonly fromMinute: number;
+  readonly untilMinute: number | null;
+}
+
 /** Something that somebody has to go to a property for: a stop that is there, or work and a due visit that have no day yet. */
 export interface PlanItem {
   /** the same for the same thing as long as it has no day */
@@ -30,6 +36,7 @@ export interface PlanItem {
   readonly place: (CrewAndDay & { readonly position: number }) | null;
   readonly locked: boolean;
   readonly visited: boolean;
+  readonly came: Came | null;
   readonly orders: readonly ItemOrder[];
   /** the day on which the property's visit interval ends */
   readonly visitDueOn: string | null;

@@ -7,7 +7,7 @@ import { showProperty } from '../../../portfolio/properties/property.type.js';
 import { showCrew } from '../../crews/crew.type.js';
 import { workOrders } from '../../orders/work-order.repository.js';
 import { showWorkOrder } from '../../orders/work-order.type.js';
-import { todayIn } from '../../organization-clock.js';
+import { minuteIn, todayIn } from '../../organization-clock.js';
 import { stops } from '../../routes/stop.repository.js';
 import { GatherMaterial } from '../material/gather-material.service.js';
 import type { PlanItem, PlanMaterial } from '../material/plan-item.js';
@@ -35,10 +35,11 @@ export class ShowMonth {
     const ids = known.items.flatMap(({ stopId }) => (stopId === null ? [] : [stopId]));
     const rows = new Map((await stops.ofIds(tx, ids)).map((row) => [row.id, row]));
     const latest = await monthPlans.latest(tx, month);
+    const now = { day: await todayIn(tx), minute: await minuteIn(tx) };
     return Object.assign(new MonthPlan(), {
       month,
-      today: await todayIn(tx),
-      days: daysShown(known).map(({ crew, day, items }) => showDay(crew, day, items, { known, places, travel: table, rows })),
+      today: now.day,
+      days: daysShown(known).map(({ crew, day, items }) => showDay(crew, day, items, { known, places, travel: table, rows, now })),
       unplaced: await unplacedOf(tx, known, latest),
       travel: basis,
       pace: known.crews.map((crew) => Object.assign(new CrewPaceShown(), { crew: showCrew(crew), ...known.pace.get(crew.id)! })),
