@@ -3,7 +3,11 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { DeviceOfListFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { useDeed } from '../../../page/use-deed.js';
 import { useMaskedList } from '../../../page/use-masked.js';
+import { useToast } from '../../../ui/dialogs/Toasts.js';
+import { Button } from '../../../ui/forms/Button.js';
+import { ErrorState } from '../../../ui/states/States.js';
 import { isOlder } from './versions.js';
 
 const deviceOfList = graphql(`
@@ -40,6 +44,32 @@ export function DeviceList({ devices: masked }: Props) {
   );
 }
 
+const forgetDocument = graphql(`
+  mutation ForgetDevice($id: ID!) {
+    forgetDevice(id: $id) {
+      id
+    }
+  }
+`);
+
+/** A phone that was lost or given back is taken off the list by hand; heard again it comes back by itself. */
+function ForgetDevice({ id }: { readonly id: string }) {
+  const intl = useIntl();
+  const toast = useToast();
+  const forget = useDeed(forgetDocument, { refetch: ['Phones'] });
+  const run = async (): Promise<void> => {
+    if (await forget.run({ id })) toast({ words: intl.formatMessage({ id: 'phones.forgotten' }) });
+  };
+  return (
+    <>
+      {forget.problem ? <ErrorState problem={forget.problem} /> : null}
+      <Button kind="plain" isBusy={forget.isBusy} onClick={() => void run()}>
+        <FormattedMessage id="phones.forget" />
+      </Button>
+    </>
+  );
+}
+
 function DeviceLine({ device }: { readonly device: DeviceOfListFragment }) {
   const intl = useIntl();
   const { moment } = useFormats();
@@ -66,6 +96,7 @@ function DeviceLine({ device }: { readonly device: DeviceOfListFragment }) {
           {note}
         </p>
       ))}
+      {silentDays >= LONG_SILENT_DAYS && <ForgetDevice id={device.id} />}
     </li>
   );
 }

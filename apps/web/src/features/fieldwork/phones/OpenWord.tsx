@@ -4,13 +4,12 @@ import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { OpenWordFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { paths } from '../../../page/paths.js';
-import { useDeed } from '../../../page/use-deed.js';
 import { wordOf } from '../../../says/saying.js';
-import { useToast } from '../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { ErrorState } from '../../../ui/states/States.js';
 import { Head, Table } from '../../../ui/tables/Table.js';
-import { fieldsOf, type SaidLine, saidLines } from './said.js';
+import { useSettling } from './use-settling.js';
+import { fieldsOf, type SaidLine, saidLines, sentLines } from './said.js';
 
 graphql(`
   fragment OpenWord on OpenOperation {
@@ -34,44 +33,11 @@ graphql(`
   }
 `);
 
-const chooseDocument = graphql(`
-  mutation ChooseWord($key: ID!, $word: String!) {
-    chooseWord(key: $key, word: $word) {
-      key
-    }
-  }
-`);
-
-const settleDocument = graphql(`
-  mutation SettleOperation($key: ID!) {
-    settleOperation(key: $key) {
-      key
-    }
-  }
-`);
-
-/** Settles what somebody has looked at, or lets one of the two words stand. */
-function useSettling(key: string) {
-  const intl = useIntl();
-  const toast = useToast();
-  const choose = useDeed(chooseDocument, { refetch: ['Phones'] });
-  const settle = useDeed(settleDocument, { refetch: ['Phones'] });
-  const say = (done: unknown): void => {
-    if (done) toast({ words: intl.formatMessage({ id: 'phones.settled' }) });
-  };
-  return {
-    choose: async (word: 'sent' | 'other') => say(await choose.run({ key, word })),
-    settle: async () => say(await settle.run({ key })),
-    isBusy: choose.isBusy || settle.isBusy,
-    problem: choose.problem ?? settle.problem,
-  };
-}
-
 interface Props {
   readonly operation: OpenWordFragment;
 }
 
-/** Something that two people said differently, or that could not be done: both words with their authors, and what to do. */
+/** Something that two people said differently, or that could not be done: all that was said, with its authors, and what to do. */
 export function OpenWord({ operation }: Props) {
   const intl = useIntl();
   const formats = useFormats();
@@ -79,22 +45,44 @@ export function OpenWord({ operation }: Props) {
   const settling = useSettling(key);
   const by = operation.by ?? intl.formatMessage({ id: 'phones.somebody' });
   const other = (operation.other ?? {}) as Readonly<Record<string, unknown>>;
-  const otherBy = typeof other['by'] === 'string' ? other['by'] : intl.formatMessage({ id: 'phones.somebodyElse' });
+  const named = [other['by'], other['changedBy']].find((name) => typeof name === 'string');
+  const otherBy = typeof named === 'string' ? named : intl.formatMessage({ id: 'phones.somebodyElse' });
   const lines = saidLines({ intl, formats }, kind, fieldsOf(body), other);
   return (
     <li>
       <Heading operation={operation} />
       <p>
-        <FormattedMessage
-          id={verdict === 'refused' ? 'phones.refused' : 'phones.conflict'}
-          values={{ by, other: otherBy, when: formats.moment(savedAt) }}
-        />
+        <FormattedMessage id={SENTENCES[verdict] ?? 'phones.conflict'} values={{ by, other: otherBy, when: formats.moment(savedAt) }} />
       </p>
       {problem && <p>{problem.message}</p>}
-      {lines.length > 0 && <BothWords lines={lines} by={by} otherBy={otherBy} stands={operation.stands ?? null} />}
+      {lines.length > 0 ? (
+        <BothWords lines={lines} by={by} otherBy={otherBy} stands={operation.stands ?? null} />
+      ) : (
+        <AllSaid kind={kind} body={body} />
+      )}
       {settling.problem ? <ErrorState problem={settling.problem} /> : null}
-      <Choices stands={operation.stands ?? null} by={by} otherBy={otherBy} settling={settling} />
+      <Choices stands={operation.stands ?? null} isRefused={verdict === 'refused'} by={by} otherBy={otherBy} settling={settling} />
     </li>
+  );
+}
+
+const SENTENCES: Readonly<Record<string, string>> = { refused: 'phones.refused', parallel: 'phones.parallel' };
+
+/** What the phone said, all of it. */
+function AllSaid({ kind, body }: { readonly kind: string; readonly body: string }) {
+  const intl = useIntl();
+  const formats = useFormats();
+  const lines = sentLines({ intl, formats }, kind, fieldsOf(body));
+  if (lines.length === 0) return <pre className="as-it-came">{body}</pre>;
+  return (
+    <dl className="all-said">
+      {lines.map(({ field, label, sent }) => (
+        <div key={field}>
+          <dt>{label}</dt>
+          <dd>{sent}</dd>
+        </div>
+      ))}
+    </dl>
   );
 }
 
@@ -116,13 +104,14 @@ function Heading({ operation: { kind, subject, property } }: Props) {
 
 interface ChoicesProps {
   readonly stands: string | null;
+  readonly isRefused: boolean;
   readonly by: string;
   readonly otherBy: string;
   readonly settling: ReturnType<typeof useSettling>;
 }
 
-/** One of two words, or only that somebody has looked. */
-function Choices({ stands, by, otherBy, settling }: ChoicesProps) {
+/** One of two words; to do what was refused after all; or only that somebody has looked. */
+function Choices({ stands, isRefused, by, otherBy, settling }: ChoicesProps) {
   return (
     <div className="form-end">
       {stands ? (
@@ -132,9 +121,16 @@ function Choices({ stands, by, otherBy, settling }: ChoicesProps) {
           </Button>
         ))
       ) : (
-        <Button isBusy={settling.isBusy} onClick={() => void settling.settle()}>
-          <FormattedMessage id="phones.seen" />
-        </Button>
+        <>
+          {isRefused && (
+            <Button isBusy={settling.isBusy} onClick={() => void settling.takeIn()}>
+              <FormattedMessage id="phones.takeIn" />
+            </Button>
+          )}
+          <Button isBusy={settling.isBusy} onClick={() => void settling.settle()}>
+            <FormattedMessage id="phones.seen" />
+          </Button>
+        </>
       )}
     </div>
   );

@@ -5,11 +5,15 @@ import { messageOf, wordOf } from '../../../says/saying.js';
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** One thing that two people said, as each said it. */
-export interface SaidLine {
+/** One thing that a phone said. */
+export interface SentLine {
   readonly field: string;
   readonly label: string;
   readonly sent: string;
+}
+
+/** One thing that two people said, as each said it. */
+export interface SaidLine extends SentLine {
   readonly other: string;
 }
 
@@ -18,16 +22,23 @@ interface Words {
   readonly formats: Formats;
 }
 
-/** What is shown of each kind, in this order. What is not named here is shown as it came. */
+/** What is shown of each kind, in this order. */
 const FIELDS: Readonly<Record<string, readonly string[]>> = {
-  'note-zone': ['count', 'word', 'repaired'],
-  'close-visit': ['closedAt', 'doneNote', 'leftNote', 'workedMinutes'],
+  arrive: ['arrivedAt'],
+  'note-zone': ['kind', 'count', 'word', 'repaired'],
+  photo: ['takenAt', 'word'],
+  'close-visit': ['closedAt', 'doneNote', 'leftNote', 'workedMinutes', 'materials'],
   reading: ['register', 'readAt', 'note'],
   settings: ['record', 'state', 'effectiveAt', 'programs'],
-  'end-order': ['done', 'note', 'state'],
+  'end-order': ['done', 'note', 'state', 'day'],
+  'flow-test': ['testedAt', 'minutes', 'registerBefore', 'registerAfter', 'word'],
+  'catch-test': ['testedAt', 'minutes', 'catchesMl', 'word'],
 };
 
-const INSTANTS: ReadonlySet<string> = new Set(['closedAt', 'readAt', 'effectiveAt']);
+/** Fields of a body that name things by ids; the heading names them in words. */
+const NAMES = /Id$/;
+
+const INSTANTS: ReadonlySet<string> = new Set(['arrivedAt', 'takenAt', 'closedAt', 'readAt', 'effectiveAt', 'testedAt']);
 
 /** The fields of a body; none where it is broken. */
 export function fieldsOf(body: string): Fields {
@@ -63,23 +74,50 @@ function programsInWords({ intl, formats }: Words, value: readonly unknown[]): s
     .join('; ');
 }
 
+/** Lists on one line each: programs; what was used up; what each can caught. */
+function listInWords(words: Words, field: string, value: readonly unknown[]): string {
+  const { number } = words.formats;
+  if (field === 'programs') return programsInWords(words, value);
+  if (field === 'materials')
+    return (value as readonly { readonly name: string; readonly count: number; readonly unit?: string | null }[])
+      .map(({ name, count, unit }) => [number(count, 2), unit, name].filter(Boolean).join(' '))
+      .join(', ');
+  return value.map((one) => (typeof one === 'number' ? number(one, 1) : JSON.stringify(one))).join(', ');
+}
+
 function inWords(words: Words, field: string, value: unknown): string {
   const { intl, formats } = words;
   if (value === null || value === undefined || value === '') return NOT_KNOWN;
   if (typeof value === 'boolean') return intl.formatMessage({ id: value ? 'setup.yes' : 'setup.no' });
   if (typeof value === 'number') return formats.number(value, 3);
-  if (Array.isArray(value)) return programsInWords(words, value) || NOT_KNOWN;
-  if (INSTANTS.has(field)) return formats.moment(String(value));
-  return wordOf(intl, `phones.word.${field}`, String(value));
+  if (Array.isArray(value)) return listInWords(words, field, value) || NOT_KNOWN;
+  if (typeof value === 'object') return JSON.stringify(value);
+  if (INSTANTS.has(field) && !Number.isNaN(Date.parse(String(value)))) return formats.moment(String(value));
+  if (field === 'day') return formats.dayInWords(String(value));
+  return wordOf(intl, field === 'kind' ? 'field.seen' : `phones.word.${field}`, String(value));
 }
 
+const labelOf = (words: Words, field: string): string => messageOf(words, `phones.field.${field}`) ?? field;
+
 /** The fields in which two words differ, as a person reads them. */
-export function saidLines(words: Words, kind: string, sent: Fields, other: Fields): readonly SaidLine[] {
+export function saidLines(words: Words, kind: string, sent: Fields, told: Fields): readonly SaidLine[] {
+  // An order keeps the note of what was done under another name than the phone says it.
+  const other: Fields = kind === 'end-order' && 'doneNote' in told ? { ...told, note: told['doneNote'] } : told;
   return (FIELDS[kind] ?? []).flatMap((field) => {
     // A mark that was not set is not sent.
     const saidFirst = typeof other[field] === 'boolean' ? (sent[field] ?? false) : sent[field];
     const line = { sent: inWords(words, field, saidFirst), other: inWords(words, field, other[field]) };
     const isSame = line.sent === line.other || !(field in other);
-    return isSame ? [] : [{ field, label: messageOf(words, `phones.field.${field}`) ?? field, ...line }];
+    return isSame ? [] : [{ field, label: labelOf(words, field), ...line }];
+  });
+}
+
+/** All that a phone said, as a person reads it; what has no words here as it came, so that nothing of it is hidden. */
+export function sentLines(words: Words, kind: string, sent: Fields): readonly SentLine[] {
+  const known = FIELDS[kind] ?? [];
+  const others = Object.keys(sent).filter((field) => !known.includes(field) && !NAMES.test(field));
+  return [...known, ...others].flatMap((field) => {
+    const value = sent[field] ?? null;
+    return value === null || value === '' ? [] : [{ field, label: labelOf(words, field), sent: inWords(words, field, value) }];
   });
 }
