@@ -52,7 +52,7 @@ export function OpenWord({ operation }: Props) {
     <li>
       <Heading operation={operation} />
       <p>
-        <FormattedMessage id={SENTENCES[verdict] ?? 'phones.conflict'} values={{ by, other: otherBy, when: formats.moment(savedAt) }} />
+        <FormattedMessage id={sentenceOf(verdict)} values={{ by, other: otherBy, when: formats.moment(savedAt) }} />
       </p>
       {problem && <p>{problem.message}</p>}
       {lines.length > 0 ? (
@@ -66,7 +66,8 @@ export function OpenWord({ operation }: Props) {
   );
 }
 
-const SENTENCES: Readonly<Record<string, string>> = { refused: 'phones.refused', parallel: 'phones.parallel' };
+const sentenceOf = (verdict: string) =>
+  verdict === 'refused' ? 'phones.refused' : verdict === 'parallel' ? 'phones.parallel' : 'phones.conflict';
 
 /** What the phone said, all of it. */
 function AllSaid({ kind, body }: { readonly kind: string; readonly body: string }) {

@@ -91,10 +91,13 @@ function inWords(words: Words, field: string, value: unknown): string {
   if (typeof value === 'boolean') return intl.formatMessage({ id: value ? 'setup.yes' : 'setup.no' });
   if (typeof value === 'number') return formats.number(value, 3);
   if (Array.isArray(value)) return listInWords(words, field, value) || NOT_KNOWN;
-  if (typeof value === 'object') return JSON.stringify(value);
-  if (INSTANTS.has(field) && !Number.isNaN(Date.parse(String(value)))) return formats.moment(String(value));
-  if (field === 'day') return formats.dayInWords(String(value));
-  return wordOf(intl, field === 'kind' ? 'field.seen' : `phones.word.${field}`, String(value));
+  return typeof value === 'object' ? JSON.stringify(value) : textInWords(words, field, String(value));
+}
+
+function textInWords({ intl, formats }: Words, field: string, value: string): string {
+  if (INSTANTS.has(field) && !Number.isNaN(Date.parse(value))) return formats.moment(value);
+  if (field === 'day') return formats.dayInWords(value);
+  return wordOf(intl, field === 'kind' ? 'field.seen' : `phones.word.${field}`, value);
 }
 
 const labelOf = (words: Words, field: string): string => messageOf(words, `phones.field.${field}`) ?? field;

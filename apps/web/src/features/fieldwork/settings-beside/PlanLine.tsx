@@ -19,7 +19,7 @@ export function PlanLine({ row, stations, hasPlan }: Props) {
   const className = [row.differs ? 'differs' : '', row.what === 'days' ? 'week' : ''].filter(Boolean).join(' ');
   return (
     <tr className={className || undefined}>
-      <td>{nameOf(intl, row, stations)}</td>
+      <td>{settingName(intl, row, stations)}</td>
       {hasPlan && (
         <td>
           <Setting row={row} program={row.planned} />
@@ -32,13 +32,15 @@ export function PlanLine({ row, stations, hasPlan }: Props) {
   );
 }
 
-function nameOf(intl: IntlShape, { what, station }: PlanRow, stations: readonly NamedStation[]): string {
+/** What a line of a program is called: days, the station with its zone, starts, percent. */
+export function settingName(intl: IntlShape, { what, station }: PlanRow, stations: readonly NamedStation[]): string {
   if (what !== 'station') return intl.formatMessage({ id: `field.settings.${what}` });
   const name = stations.find((one) => one.station === station)?.name;
   return name ? `${station} ${name}` : String(station);
 }
 
-function Setting({ row: { what, station }, program }: { readonly row: PlanRow; readonly program: GivenProgram | null }) {
+/** One setting of a program, as a crew reads it. */
+export function Setting({ row: { what, station }, program }: { readonly row: PlanRow; readonly program: GivenProgram | null }) {
   const formats = useFormats();
   if (!program) return NOT_KNOWN;
   switch (what) {

@@ -8,6 +8,7 @@ import { useViewer } from '../../../../session/viewer.js';
 import { Button } from '../../../../ui/forms/Button.js';
 import { PageHead } from '../../../../ui/frame/PageHead.js';
 import { EmptyState } from '../../../../ui/states/States.js';
+import { SheetList } from './SheetList.js';
 import { SheetMap } from './SheetMap.js';
 import { SheetStop } from './SheetStop.js';
 import './sheet.css';
@@ -39,6 +40,7 @@ export const routeSheetDocument = graphql(`
           latitude
           longitude
         }
+        ...ListedStop
         ...SheetStop
       }
     }
@@ -93,6 +95,7 @@ export function RouteSheetPage() {
                 <FormattedMessage id="sheet.care" />
               </p>
               <SheetMap start={startOf(crew)} stops={stops.map(({ property }) => placeOf(property))} />
+              <SheetList stops={stops} />
               <ol className="sheet-stops">
                 {stops.map((stop, at) => (
                   <SheetStop key={stop.id} stop={stop} number={at + 1} />

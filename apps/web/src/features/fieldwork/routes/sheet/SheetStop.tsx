@@ -1,5 +1,4 @@
 import type { FragmentType } from '@apollo/client';
-import type { ReactNode } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
 import type { SheetStopFragment } from '../../../../graphql/__generated__/graphql.js';
@@ -7,7 +6,12 @@ import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { sentenceCase } from '../../../../page/values/sentence-case.js';
 import { CautionWords } from '../../stop/arrive/CautionWords.js';
+import { zonesInOrder } from '../../stop/zones/zones-in-order.js';
 import { useOrderWords } from '../../use-order-words.js';
+import { BlankLine } from './BlankLine.js';
+import { SheetController } from './SheetController.js';
+import { SheetMeters } from './SheetMeters.js';
+import { SheetZones } from './SheetZones.js';
 
 export const sheetStop = graphql(`
   fragment SheetStop on Stop {
@@ -21,11 +25,20 @@ export const sheetStop = graphql(`
       notes
       meters {
         id
-        name
+        ...MeterOnSheet
       }
       controllers {
         id
         name
+        retiredAt
+        ...ControllerOnSheet
+      }
+      zones {
+        id
+        name
+        station
+        controllerId
+        retiredAt
       }
     }
     workOrders {
@@ -43,12 +56,17 @@ interface Props {
   readonly number: number;
 }
 
-/** One stop as a card: where, with what care, what to do, and lines to write what was found. A card is never cut in two. */
+/**
+ * One stop as a card: where, with what care, what to do; then, in the order of the work, meters, controllers and zones with what is known of
+ * them and room to write. A card stays on one page where it fits on one; what does not fit is cut between its parts and table rows alone.
+ */
 export function SheetStop({ stop: masked, number }: Props) {
   const { property, cautions, workOrders } = useMasked(sheetStop, masked);
   const intl = useIntl();
   const { minutes } = useFormats();
   const orderWords = useOrderWords();
+  const controllers = property.controllers.filter(({ retiredAt }) => !retiredAt);
+  const zones = zonesInOrder(property.zones, controllers);
   return (
     <li className="sheet-stop">
       <h3>
@@ -77,33 +95,24 @@ export function SheetStop({ stop: masked, number }: Props) {
         )}
       </ul>
       <dl className="sheet-lines">
-        <dt>
-          <FormattedMessage id="sheet.times" />
-        </dt>
-        <dd />
-        {property.meters.map(({ id, name }) => (
-          <Line key={id}>
-            <FormattedMessage id="sheet.register" values={{ name }} />
-          </Line>
+        <BlankLine label={<FormattedMessage id="sheet.times" />} />
+        <SheetMeters meters={property.meters} />
+      </dl>
+      {controllers.map((controller) => (
+        <SheetController
+          key={controller.id}
+          controller={controller}
+          stations={zones.flatMap(({ controllerId, station, name }) =>
+            controllerId === controller.id && typeof station === 'number' ? [{ station, name }] : [],
+          )}
+        />
+      ))}
+      <SheetZones zones={zones} controllers={controllers} />
+      <dl className="sheet-lines sheet-end">
+        {(['done', 'left', 'worked', 'materials'] as const).map((line) => (
+          <BlankLine key={line} label={<FormattedMessage id={`sheet.end.${line}`} />} />
         ))}
-        {property.controllers.map(({ id, name }) => (
-          <Line key={id}>
-            <FormattedMessage id="sheet.controller" values={{ name }} />
-          </Line>
-        ))}
-        <Line>
-          <FormattedMessage id="sheet.found" />
-        </Line>
       </dl>
     </li>
-  );
-}
-
-function Line({ children }: { readonly children: ReactNode }) {
-  return (
-    <>
-      <dt>{children}</dt>
-      <dd />
-    </>
   );
 }

@@ -64,8 +64,6 @@ export const monthPlan = {
     'Controllers can hold mains voltage: inside the cabinet only a licensed electrician works. Call the utility locate service before digging. Lines are under pressure. Drink, and rest in the shade.',
   'sheet.times': 'Arrived, left',
   'sheet.register': 'Register of {name}',
-  'sheet.controller': 'Set on {name}',
-  'sheet.found': 'Found, done, left for another day',
   'monthPlan.replan': 'Plan the rest of today again',
   'monthPlan.replanOf': 'Plan the rest of today again: {crew}',
   'monthPlan.replanned':

@@ -67,8 +67,6 @@ export const monthPlan: Record<keyof typeof english, string> = {
     'Los controladores pueden tener corriente de la red: dentro del gabinete solo trabaja un electricista con licencia. Antes de excavar, llame para que marquen las líneas de servicio. Las tuberías tienen presión. Tome agua y descanse en la sombra.',
   'sheet.times': 'Llegada, salida',
   'sheet.register': 'Lectura de {name}',
-  'sheet.controller': 'Quedó puesto en {name}',
-  'sheet.found': 'Encontrado, hecho, queda para otro día',
   'monthPlan.replan': 'Planear de nuevo lo que queda de hoy',
   'monthPlan.replanOf': 'Planear de nuevo lo que queda de hoy: {crew}',
   'monthPlan.replanned':
