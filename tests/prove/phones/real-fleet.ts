@@ -36,7 +36,8 @@ export class RealFleet {
   private readonly skews: number[];
   private elapsedMs = 0;
   private made = 0;
-  private visitId = '';
+  /** by what name each phone speaks of the visit; the first one's is the visit's own */
+  private readonly visitIds: string[] = [];
 
   constructor(
     private readonly product: KillableProduct,
@@ -48,12 +49,14 @@ export class RealFleet {
     this.skews = devices.map(() => 0);
   }
 
-  /** Empty phones, and a visit that the first one has begun. */
+  /** Empty phones that have all arrived: the first one began the visit, the others joined it under names of their own. */
   async begin(): Promise<void> {
     for (const at of this.devices.keys()) await this.open(at);
     const said = { kind: 'arrive', body: JSON.stringify({ stopId: this.place.stopId, arrivedAt: ARRIVED }), subject: 'arrive' };
-    this.visitId = (await this.save(0, said, 0)) ?? '';
-    await this.send(0, 'good');
+    for (const at of this.devices.keys()) {
+      this.visitIds.push((await this.save(at, said, 0)) ?? '');
+      await this.send(at, 'good');
+    }
   }
 
   async do(step: Step): Promise<void> {
@@ -131,12 +134,12 @@ export class RealFleet {
     if (visits.length !== 1) throw new Error(`${visits.length} visits were made of one arrival`);
     const notes = await this.product.sql<{ zone_id: string; count: number }>(
       'select zone_id, count(*)::int as count from zone_note where visit_id = $1 group by zone_id, kind',
-      [this.visitId],
+      [this.visitIds[0]],
     );
     for (const note of notes) if (note.count !== 1) throw new Error(`zone ${note.zone_id} has ${note.count} notes of one kind`);
     const photos = await this.product.sql<{ id: string; whole: boolean }>(
       'select id, arrived_at is not null and file_bytes > 0 as whole from photo where visit_id = $1',
-      [this.visitId],
+      [this.visitIds[0]],
     );
     const wanted = [...this.acknowledged].filter(([, body]) => body.includes('"takenAt"')).map(([key]) => key);
     const here = new Set(photos.filter(({ whole }) => whole).map(({ id }) => id));
@@ -147,10 +150,10 @@ export class RealFleet {
   private async doOn(at: number, step: Exclude<Step, { what: 'office' | 'passes' | 'late copy' }>): Promise<void> {
     switch (step.what) {
       case 'save':
-        await this.save(at, this.said(step.subject, step.value), 0);
+        await this.save(at, this.said(at, step.subject, step.value), 0);
         return;
       case 'photo':
-        await this.save(at, this.photo(), this.made + 1);
+        await this.save(at, this.photo(at), this.made + 1);
         return;
       case 'poison':
         return this.poison(at);
@@ -205,7 +208,7 @@ export class RealFleet {
 
   /** The server dies while a delivery is under way, and comes back. */
   async killDuring(at: number): Promise<void> {
-    await this.save(at, this.said(0, this.made % 6), 0);
+    await this.save(at, this.said(at, 0, this.made % 6), 0);
     await this.send(at, 'killed');
     // Where nothing was under way it dies at rest.
     await this.product.kill();
@@ -223,12 +226,12 @@ export class RealFleet {
     return saved.key;
   }
 
-  private said(subject: number, value: number): Omit<Said, 'payloadVersion' | 'words'> {
+  private said(at: number, subject: number, value: number): Omit<Said, 'payloadVersion' | 'words'> {
     const zoneId = this.place.zoneIds[subject];
     const body = zoneId
-      ? { visitId: this.visitId, zoneId, kind: 'leak', count: value + 1, repaired: false, word: null }
+      ? { visitId: this.visitIds[at], zoneId, kind: 'leak', count: value + 1, repaired: false, word: null }
       : {
-          visitId: this.visitId,
+          visitId: this.visitIds[at],
           closedAt: closedAt(value),
           doneNote: `Done ${value}`,
           leftNote: null,
@@ -239,7 +242,7 @@ export class RealFleet {
   }
 
   private async poison(at: number): Promise<void> {
-    const { body } = this.said(0, 0);
+    const { body } = this.said(at, 0, 0);
     const said = { kind: 'note-zone', subject: `poison ${this.made}`, body: JSON.stringify({ ...JSON.parse(body), word: POISON }) };
     const key = await this.save(at, said, 0);
     if (!key) return;
@@ -247,14 +250,14 @@ export class RealFleet {
     this.poisoned.add(key);
   }
 
-  private photo(): Omit<Said, 'payloadVersion' | 'words'> {
+  private photo(at: number): Omit<Said, 'payloadVersion' | 'words'> {
     const takenAt = new Date(Date.parse(ARRIVED) + this.made * 1000).toISOString();
-    return { kind: 'photo', subject: 'photo', body: JSON.stringify({ visitId: this.visitId, kind: 'other', takenAt }) };
+    return { kind: 'photo', subject: 'photo', body: JSON.stringify({ visitId: this.visitIds[at], kind: 'other', takenAt }) };
   }
 
   private async edit(zone: number, value: number): Promise<void> {
     await this.office.ask('mutation($input: ZoneNoteInput!) { noteZone(input: $input) { id } }', {
-      input: { visitId: this.visitId, zoneId: this.place.zoneIds[zone], kind: 'leak', count: value + 1 },
+      input: { visitId: this.visitIds[0], zoneId: this.place.zoneIds[zone], kind: 'leak', count: value + 1 },
     });
   }
 
