@@ -41,8 +41,12 @@ function stopWith(stop: Fields, said: readonly Said[]): Fields {
   if (!('visit' in stop)) return stop;
   const arrival = said.findLast(({ kind, body }) => kind === 'arrive' && body['stopId'] === stop['id']);
   const visit = isFields(stop['visit']) ? stop['visit'] : arrival ? begun(arrival) : null;
-  return { ...stop, visit: visit && said.reduce(visitWith, visit) };
+  return { ...stop, visit: visit && saidOf(visit, arrival, said).reduce(visitWith, visit) };
 }
+
+/** Where somebody of the crew was there first, what this phone says of the visit that it began is said of theirs. */
+const saidOf = (visit: Fields, arrival: Said | undefined, said: readonly Said[]): readonly Said[] =>
+  said.map((one) => (arrival && one.body['visitId'] === arrival.key ? { ...one, body: { ...one.body, visitId: visit['id'] } } : one));
 
 const begun = ({ key, body }: Said): Fields => ({
   __typename: 'Visit',

@@ -1,0 +1,20 @@
+import { expect, it } from 'vitest';
+import { withOutbox } from '../../../apps/web/src/features/fieldwork/device/with-outbox.js';
+
+// Two phones of a crew arrive at one stop: the server has one visit, and the second phone goes on under the name that it gave.
+
+const saved = (key: string, kind: string, body: object) => ({ key, kind, body: JSON.stringify(body), state: 'waiting' }) as never;
+const note = (visitId: string, count: number) =>
+  saved('n1', 'note-zone', { visitId, zoneId: 'z1', kind: 'leak', count, word: null, repaired: false });
+const arrival = saved('mine', 'arrive', { stopId: 'st1', arrivedAt: '2026-09-24T17:10:00Z' });
+const stop = { __typename: 'Stop', id: 'st1', visit: { __typename: 'Visit', id: 'theirs', closedAt: null, zoneNotes: [] } };
+const notesIn = (data: unknown) => (data as { visit: { id: string; zoneNotes: { count: number }[] } }).visit;
+
+it('shows what this phone said over the visit that somebody else had begun', () => {
+  expect(notesIn(withOutbox(stop, [arrival, note('mine', 3)]))).toMatchObject({ id: 'theirs', zoneNotes: [{ count: 3 }] });
+});
+
+it('shows nothing there that was said of the visit to another stop', () => {
+  const elsewhere = saved('mine', 'arrive', { stopId: 'st2', arrivedAt: '2026-09-24T17:10:00Z' });
+  expect(notesIn(withOutbox(stop, [elsewhere, note('mine', 3)])).zoneNotes).toEqual([]);
+});
