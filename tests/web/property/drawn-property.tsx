@@ -154,6 +154,7 @@ const quail = builtProperty('p1', 'Quail Commons', {
   controllers: [controller],
   meters: [meter],
   backflowAssemblies: [{ id: 'b1', version: 1, propertyId: 'p1', name: 'Street side', nextTestDueOn: '2026-09-01' }],
+  ordinanceYear: { litres: gallons(1_180_000), reason: null },
   account: ({ month }: { month?: string | null }) => [august, september].find((each) => each.month === (month ?? '2026-09')) ?? null,
   accounts: [august, september],
   findings: [

@@ -27,6 +27,7 @@ describe('a property', () => {
     const account = await section('137,500 gal over its allowance, about $777');
     expect(account.getByText('1 to 24 September 2026, 24 of 30 nights. Need and allowance are for the same days.')).toBeTruthy();
     expect(account.getByRole('img', { name: /allowed 252,100 gal/ })).toBeTruthy();
+    expect(account.getByText('A normal year’s ordinance allowance: 1,180,000 gal.')).toBeTruthy();
     const steps = rows(account.getByRole('table', { name: 'From allowed to metered, step by step' }));
     expect(steps.map((row) => row.at(-1))).toEqual(['252,100', '− 13,600', '+ 92,700', '+ 58,400', '389,600']);
     expect(account.getByText('Settings: 101,900 gal too much, 9,200 gal too little.')).toBeTruthy();

@@ -92,6 +92,7 @@ export function builtProperty(id: string, name: string, given: Given = {}) {
     controllers: [],
     zones: [],
     backflowAssemblies: [],
+    ordinanceYear: null,
     accounts: [],
     account: null,
     findings: [],

@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { OrdinanceYearResolver } from './allowances/ordinance-year.field-resolver.js';
 import { MeterAccountsResolver, PropertyAccountsResolver } from './months/property-accounts.field-resolver.js';
 import { UncertaintyShareResolver } from './months/uncertainty-share.field-resolver.js';
 import { WhatIfResolver } from './months/what-if.field-resolver.js';
@@ -19,6 +20,7 @@ import { TouchAccounts } from './recompute/touch-accounts.service.js';
     MeterAccountsResolver,
     UncertaintyShareResolver,
     WhatIfResolver,
+    OrdinanceYearResolver,
     InferredSettingsResolver,
   ],
   exports: [TouchAccounts],

@@ -53,6 +53,7 @@ export const propertyPageDocument = graphql(`
       ...PropertyOfZones
       ...FindingsOfProperty
       ...CautionsOfProperty
+      ...OrdinanceYearOfProperty
       ...WorkOfProperty
       ...VisitsOfProperty
       ...ChangesOfProperty

@@ -5,6 +5,7 @@ import type {
   AccountOfPropertyFragment,
   CautionsOfPropertyFragment,
   FindingsOfPropertyFragment,
+  OrdinanceYearOfPropertyFragment,
 } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { AccountGauge } from '../../../page/drawing/AccountGauge.js';
@@ -14,6 +15,7 @@ import { useSays } from '../../../says/use-says.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { EmptyState } from '../../../ui/states/States.js';
 import { Cautions } from './Cautions.js';
+import { OrdinanceYear } from './OrdinanceYear.js';
 import { allowanceVerdict, verdictOfAccount } from './verdict.js';
 import { WhyItIsOff } from './WhyItIsOff.js';
 
@@ -33,7 +35,9 @@ const accountOfProperty = graphql(`
 
 interface Props {
   readonly account: FragmentType<AccountOfPropertyFragment> | null;
-  readonly property: FragmentType<FindingsOfPropertyFragment> & FragmentType<CautionsOfPropertyFragment>;
+  readonly property: FragmentType<FindingsOfPropertyFragment> &
+    FragmentType<CautionsOfPropertyFragment> &
+    FragmentType<OrdinanceYearOfPropertyFragment>;
   readonly month: string | null;
   readonly names: Names;
 }
@@ -70,7 +74,10 @@ function KnownAccount({
   return (
     <Section heading={allowanceVerdict(own, { intl, formats, says })} note={note}>
       <div className="acct-grid">
-        <AccountGauge account={account} size="fit" names={names} />
+        <div>
+          <AccountGauge account={account} size="fit" names={names} />
+          <OrdinanceYear property={property} names={names} />
+        </div>
         <div>
           <WhyItIsOff
             account={account}

@@ -22,6 +22,10 @@ export const property = {
   'property.account.none': 'No account of {month} is there yet',
   'property.account.none.how': 'It is computed when weather, zones and readings of the month are in.',
   'property.account.days': '{days}, {covered} of {all} nights. Need and allowance are for the same days.',
+  'property.ordinance-year': 'A normal year’s ordinance allowance: {litres}.',
+  'property.ordinance-year.no-zones': 'A normal year’s ordinance allowance is not known: no irrigated area is on record.',
+  'property.ordinance-year.normals-missing':
+    'A normal year’s ordinance allowance is not known: the weather station’s history lacks a month of the year.',
   'property.why': 'Why it is off',
   'property.why.table': 'From allowed to metered, step by step',
   'property.why.allowed': 'Allowed',

@@ -24,6 +24,10 @@ export const property: Record<keyof typeof english, string> = {
   'property.account.none': 'Todavía no hay cuenta de {month}',
   'property.account.none.how': 'Se calcula cuando están el clima, las zonas y las lecturas del mes.',
   'property.account.days': '{days}, {covered} de {all} noches. Lo necesario y lo permitido son de los mismos días.',
+  'property.ordinance-year': 'Lo que la ordenanza permite en un año normal: {litres}.',
+  'property.ordinance-year.no-zones': 'No se sabe qué permite la ordenanza en un año normal: no hay área regada registrada.',
+  'property.ordinance-year.normals-missing':
+    'No se sabe qué permite la ordenanza en un año normal: al historial de la estación le falta algún mes del año.',
   'property.why': 'Por qué no concuerda',
   'property.why.table': 'De lo permitido a lo medido, paso a paso',
   'property.why.allowed': 'Permitido',
