@@ -24,8 +24,14 @@ export type OutboxWrite = IDBPTransaction<Rooms, ('operations' | 'drafts' | 'pic
 
 const VERSION = 1;
 
+/** What the names of all persons' stores begin with. */
+export const STORES = 'rillbook.';
+
+/** The fact that tells whose store it is. */
+export const OWNER = 'owner';
+
 /** The name of a person's store on this phone: what one person saved is never sent as another's. */
-export const storeName = (organizationId: string, memberId: string): string => `rillbook.${organizationId}.${memberId}`;
+export const storeName = (organizationId: string, memberId: string): string => `${STORES}${organizationId}.${memberId}`;
 
 /** Opens a person's store. An older page that holds it open lets go of it when a newer one comes. */
 export function openStore(name: string, onNewer: () => void): Promise<Store> {

@@ -6,6 +6,7 @@ import { PageHead } from '../../ui/frame/PageHead.js';
 import { DemoDoors } from './DemoDoors.js';
 import { DoorFrame } from './DoorFrame.js';
 import { FirstOrganization } from './FirstOrganization.js';
+import { OthersUnsent } from '../../session/OthersUnsent.js';
 import { SignInForm } from './SignInForm.js';
 import { useOwedSignOut } from '../../session/owed-sign-out.js';
 import { enter, useNextAddress } from './urls.js';
@@ -50,6 +51,7 @@ export function SignInPage({ onEntered = enter }: Props) {
                 lede={<FormattedMessage id="identity.signIn.lede" />}
                 tab={intl.formatMessage({ id: 'identity.signIn.do' })}
               />
+              <OthersUnsent />
               <SignInForm signIn={signIn} />
               <DemoDoors doors={demo} signIn={signIn} />
             </>

@@ -4,7 +4,7 @@ import { FormattedMessage } from 'react-intl';
 import { nextBatch, nextPicture } from '../../../offline/outbox.js';
 import { PhoneProvider, usePhone } from '../../../offline/PhoneProvider.js';
 import { Sender } from '../../../offline/sender.js';
-import { storeName } from '../../../offline/store.js';
+import { OWNER, storeName } from '../../../offline/store.js';
 import { useViewer } from '../../../session/viewer.js';
 import { ErrorState, LoadingState } from '../../../ui/states/States.js';
 import { postOf } from './post.js';
@@ -79,6 +79,11 @@ function Sending({ clock, children }: Props) {
     };
     return { clock, sendNow, sendSoon, stop: () => clearTimeout(timer) };
   }, [phone, client, clock]);
+  const { name } = useViewer().person;
+  useEffect(() => {
+    // Whose this is: told to others who sign in on this phone. A full phone goes on without.
+    phone.keepFact(OWNER, name).catch(() => undefined);
+  }, [phone, name]);
   useEffect(() => {
     const send = (): void => void field.sendNow();
     const looked = (): void => {

@@ -3,7 +3,7 @@ import { useCallback, useEffect, useState } from 'react';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import { aheadMs, keepAhead, organizationNow } from './clock.js';
 
-const clockDocument = graphql(`
+export const clockDocument = graphql(`
   query OrganizationClock {
     me {
       memberId

@@ -2,12 +2,14 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { KEPT_DAYS, type Operation } from '../../../offline/operation.js';
 import { useOutbox, usePhone, useWaiting } from '../../../offline/PhoneProvider.js';
 import { Button } from '../../../ui/forms/Button.js';
+import { OthersUnsent } from '../../../session/OthersUnsent.js';
 import { usePageTitle } from '../../../ui/frame/PageHead.js';
 import { PhoneFrame } from '../../../ui/phone/PhoneFrame.js';
 import { useField } from '../device/FieldPhone.js';
 import { SentLine } from '../device/SentLine.js';
 import '../fieldwork.css';
 import { ExportUnsent } from './ExportUnsent.js';
+import { KeepHere } from './KeepHere.js';
 import { OperationLine } from './OperationLine.js';
 import { RoomOnPhone } from './RoomOnPhone.js';
 import { SignOut } from './SignOut.js';
@@ -47,7 +49,9 @@ export function PhonePage() {
           <FormattedMessage id="field.phone.photos" values={{ count: photos }} />
         </p>
       )}
+      <OthersUnsent />
       <RoomOnPhone />
+      <KeepHere />
       <OperationList operations={open} />
       {refused > 0 && (
         <>

@@ -42,6 +42,12 @@ export const phone = {
   'field.phone.room': 'Room on this phone: {used} of {whole} taken.',
   'field.phone.tight': 'The phone is getting full. Send while there is signal, and delete what you do not need.',
   'field.phone.full': 'The phone is full: photos cannot be taken, and words may not be kept. Make room before you type.',
+  'field.phone.mayBeCleared':
+    'The browser may clear what is on this phone when room is short or after weeks without use. Send while there is signal, and put Rillbook on the home screen.',
+  'field.phone.install':
+    'Put Rillbook on the home screen: there the browser keeps what is saved, and it opens without signal. In the browser’s menu, or under its share button, choose to add this page to the home screen.',
+  'field.phone.others':
+    '{isNamed, select, true {{name} has} other {Somebody else has}} {count, plural, one {one thing} other {# things}} on this phone that the office does not have. {isNamed, select, true {Only {name} can send {count, plural, one {it} other {them}}: sign in as {name} here and open Today.} other {Only they can send {count, plural, one {it} other {them}}: they sign in here and open Today.}}',
   'field.phone.export': 'Save what was not sent as a file',
   'field.phone.resend': 'Send all of these once more',
   'field.phone.isReady':

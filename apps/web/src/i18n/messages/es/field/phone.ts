@@ -45,6 +45,12 @@ export const phone: Record<keyof typeof english, string> = {
   'field.phone.tight': 'El teléfono se está llenando. Envía mientras haya señal y borra lo que no necesites.',
   'field.phone.full':
     'El teléfono está lleno: no se pueden tomar fotos y puede que no se guarden las palabras. Haz espacio antes de escribir.',
+  'field.phone.mayBeCleared':
+    'El navegador puede borrar lo que hay en este teléfono si falta espacio o si pasan semanas sin usarlo. Envía mientras haya señal y pon Rillbook en la pantalla de inicio.',
+  'field.phone.install':
+    'Pon Rillbook en la pantalla de inicio: así el navegador conserva lo guardado y se abre sin señal. En el menú del navegador, o en su botón de compartir, elige agregar esta página a la pantalla de inicio.',
+  'field.phone.others':
+    '{isNamed, select, true {{name} tiene} other {Otra persona tiene}} {count, plural, one {una cosa} other {# cosas}} en este teléfono que la oficina no tiene. {isNamed, select, true {Solo {name} puede {count, plural, one {enviarla} other {enviarlas}}: entra aquí como {name} y abre Hoy.} other {Solo esa persona puede {count, plural, one {enviarla} other {enviarlas}}: que entre aquí y abra Hoy.}}',
   'field.phone.export': 'Guardar en un archivo lo que no se envió',
   'field.phone.resend': 'Enviar todo esto una vez más',
   'field.phone.isReady':
