@@ -3,6 +3,8 @@ import { valueAt } from '../steps/value-at.js';
 
 /** A step is hot from this share of the smallest zone's flow: less is a drip, a hose or a leak. Common practice, no source. */
 const SHARE_OF_ZONE = 0.25;
+/** A run of so many minutes must be seen, though it fills a longer step in part only. Common practice, no source. [min] */
+const SHORT_RUN_MINUTES = 15;
 /** On a mixed meter only water well above what people use is an irrigation's. */
 const SHARE_OF_ZONE_MIXED = 0.5;
 const BEYOND_INDOOR_SDS = 4;
@@ -47,17 +49,19 @@ export function waterClusters(meter: ObservedMeter, day: number, least: number):
 }
 
 /**
- * Least flow that is like an irrigation's: a quarter of the smallest zone's, half of it where people use water of the same meter.
+ * Least mean flow of a step that is like an irrigation's: a quarter of the smallest zone's in a run of a quarter of an hour, half of it where people use
+ * water of the same meter.
  *
  * @param meter - The meter. [code]
  * @param limit - Smallest flow that the meter shows. [L/min]
  * @returns The flow. [L/min]
  */
 export function leastRunFlow(meter: ObservedMeter, limit: number): number {
-  const { evidence, flows } = meter;
+  const { evidence, flows, usage } = meter;
   const known = flows.filter((flow) => flow > 0);
   const share = evidence.kind === 'mixed' ? SHARE_OF_ZONE_MIXED : SHARE_OF_ZONE;
-  const ofZone = known.length ? share * known.reduce((least, flow) => Math.min(least, flow)) : 0;
+  const filled = evidence.kind === 'mixed' ? 1 : Math.min(1, SHORT_RUN_MINUTES / usage.stepMinutes);
+  const ofZone = known.length ? share * filled * known.reduce((least, flow) => Math.min(least, flow)) : 0;
   return Math.max(limit, ofZone);
 }
 
