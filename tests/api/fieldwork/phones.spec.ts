@@ -410,6 +410,31 @@ it('tells the office’s open pages that something happened, once it is kept, an
   expect((await fetch(`${product.url}/api/live/fieldwork`)).status).toBe(401);
 });
 
+it('keeps at most six pages of a person open: the oldest is told and closed, others go on', async () => {
+  const many = await product.somebody(day.organizationId, 'office');
+  const ending = new AbortController();
+  const open = async (who: Somebody) =>
+    (await fetch(`${product.url}/api/live/fieldwork`, { headers: { cookie: who.cookie }, signal: ending.signal })).body!.pipeThrough(
+      new TextDecoderStream(),
+    );
+  const read = async (stream: ReadableStream<string>, until: string) => {
+    let heard = '';
+    for await (const piece of stream) {
+      heard += piece;
+      if (heard.includes(until)) break;
+    }
+    return heard;
+  };
+  const another = await open(day.office);
+  const pages = [];
+  for (let count = 0; count < 7; count += 1) pages.push(await open(many));
+  // It ends by itself: nothing more is to be read.
+  expect(await read(pages[0]!, 'nothing that is ever said')).toMatch(/event: enough\ndata: .*\n\n$/);
+  await day.office.send('mutation { createCrew(input: { name: "Late" }) { __typename } }');
+  for (const page of [another, ...pages.slice(1)]) expect(await read(page, 'data:')).toMatch(/data: changed\n\n$/);
+  ending.abort();
+});
+
 it('takes at most 200 at once', async () => {
   const many = Array.from({ length: 201 }, () => wire({ key: randomUUID(), kind: 'arrive', body: {} }, 0));
   expect((await sendRaw(day.technician, many)).errors[0]!.extensions.code).toBe('BATCH_TOO_LARGE');

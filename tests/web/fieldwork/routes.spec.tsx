@@ -10,6 +10,7 @@ import { RoutesPage } from '../../../apps/web/src/features/fieldwork/routes/Rout
 import { builtCrew, builtProperty, builtWorkOrder } from '../support/built.js';
 import { drawPage, viewerOf } from '../support/draw-page.js';
 import { builtStop } from './built-stop.js';
+import { SpokenSource } from './spoken-source.js';
 
 afterEach(cleanup);
 
@@ -367,22 +368,6 @@ describe('what phones hold', () => {
     await waitFor(() => expect(variables(calls, 'SettleOperation')).toEqual({ key: 'k2' }));
   });
 });
-
-/** The way by which a browser hears, as the test has it speak. */
-class SpokenSource {
-  static readonly CLOSED = 2;
-  static all: SpokenSource[] = [];
-  readyState = 0;
-  onopen = (): void => undefined;
-  onmessage = (): void => undefined;
-  onerror = (): void => undefined;
-  constructor(readonly address: string) {
-    SpokenSource.all.push(this);
-  }
-  close(): void {
-    this.readyState = SpokenSource.CLOSED;
-  }
-}
 
 describe('the day as it happens', () => {
   it('hears, asks now and then while it cannot, comes back, and ends with the page', () => {

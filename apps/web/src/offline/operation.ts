@@ -35,6 +35,15 @@ export interface Operation {
   readonly told: Verdict | null;
   readonly sentAt: string | null;
   readonly picture: PictureState;
+  /** why the person does not send it again, and when that was said: it stays here as history */
+  readonly setAside?: SetAside | undefined;
+}
+
+/** A refused thing that nobody sends again. */
+export interface SetAside {
+  readonly why: string;
+  /** ISO 8601 */
+  readonly at: string;
 }
 
 /** What is said when something is saved. */

@@ -29,6 +29,7 @@ export type Event =
   | { readonly type: 'asked again'; readonly keys: readonly string[] }
   | { readonly type: 'picture sent'; readonly key: string }
   | { readonly type: 'picture refused'; readonly key: string; readonly problem: { readonly code: string; readonly message: string } }
+  | { readonly type: 'set aside'; readonly key: string; readonly why: string; readonly at: string }
   | { readonly type: 'restarted'; readonly at: string };
 
 export const MOST_AT_ONCE = 64;
@@ -68,6 +69,12 @@ export function afterEvent(outbox: Outbox, event: Event): Outbox {
       );
     case 'answered':
       return answered(outbox, event.verdicts, event.at);
+    case 'set aside':
+      return changed(
+        outbox,
+        (one) => one.key === event.key && isRefused(one),
+        (one) => ({ ...one, setAside: { why: event.why, at: event.at } }),
+      );
     case 'picture sent':
       return changed(outbox, named([event.key]), (one) => ({ ...one, picture: 'sent' }));
     case 'picture refused':
@@ -107,12 +114,22 @@ function afterSending(outbox: Outbox, event: OfSending): Outbox {
         (one) => ({
           ...one,
           state: 'queued',
+          setAside: undefined,
           tries: 0,
           picture: one.picture === 'refused' ? 'here' : one.picture,
         }),
       );
   }
 }
+
+/** Whether the server said no to it, or to its picture. */
+export const isRefused = ({ state, picture }: Operation): boolean => state === 'refused' || picture === 'refused';
+
+/** Whether a refused thing is over: set aside, or said anew since. Of photos each is its own. */
+export const isOver = ({ operations }: Outbox, refused: Operation): boolean =>
+  refused.setAside !== undefined ||
+  (refused.picture === 'none' &&
+    operations.some(({ subject, seq, state }) => subject === refused.subject && seq > refused.seq && state !== 'refused'));
 
 const isOnItsWay = (one: Operation): boolean => one.state === 'sending';
 
@@ -199,9 +216,9 @@ function tooLarge(outbox: Outbox, count: number, which: (one: Operation) => bool
 /** What the server has had for long enough is forgotten; its picture too must be there. */
 function swept(outbox: Outbox, at: string): Outbox {
   const before = Date.parse(at) - KEPT_DAYS * DAY_MS;
-  const isOver = ({ state, sentAt, picture }: Operation): boolean =>
+  const isForgotten = ({ state, sentAt, picture }: Operation): boolean =>
     state === 'sent' && picture !== 'here' && picture !== 'refused' && sentAt !== null && Date.parse(sentAt) < before;
-  return { ...outbox, operations: outbox.operations.filter((one) => !isOver(one)) };
+  return { ...outbox, operations: outbox.operations.filter((one) => !isForgotten(one)) };
 }
 
 /** What is sent next: the oldest that wait, as many as the server takes at once. */
@@ -221,13 +238,14 @@ export interface Waiting {
   readonly oldestAt: string | null;
 }
 
-export function waitingIn({ operations }: Outbox): Waiting {
+export function waitingIn(outbox: Outbox): Waiting {
+  const { operations } = outbox;
   const count = (which: (one: Operation) => boolean): number => operations.filter(which).length;
   const unsent = operations.filter(({ state }) => state !== 'sent');
   return {
     waiting: count(({ state }) => state === 'queued' || state === 'sending'),
     photos: count(({ picture }) => picture === 'here'),
-    refused: count(({ state, picture }) => state === 'refused' || picture === 'refused'),
+    refused: count((one) => isRefused(one) && !isOver(outbox, one)),
     underWay: count(isOnItsWay),
     oldestAt: unsent[0]?.savedAt ?? null,
   };

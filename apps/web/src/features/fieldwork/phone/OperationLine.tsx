@@ -1,16 +1,19 @@
+import type { ReactNode } from 'react';
 import { FormattedMessage } from 'react-intl';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import type { Operation, Verdict } from '../../../offline/operation.js';
-import { Button } from '../../../ui/forms/Button.js';
+import type { Operation } from '../../../offline/operation.js';
+import { WhatWasTold } from './WhatWasTold.js';
 
 interface Props {
   readonly operation: Operation;
-  readonly onAgain: (() => void) | null;
+  /** what can be done about it */
+  readonly children?: ReactNode;
 }
 
 /** One thing that was saved: what, when, and what became of it. */
-export function OperationLine({ operation: { words, savedAt, sentAt, state, told, picture }, onAgain }: Props) {
+export function OperationLine({ operation, children }: Props) {
   const { moment } = useFormats();
+  const { words, savedAt, sentAt, state, picture, setAside } = operation;
   return (
     <li>
       <b>{words}</b>
@@ -27,32 +30,13 @@ export function OperationLine({ operation: { words, savedAt, sentAt, state, told
           </>
         )}
       </span>
-      {told && <WhatWasTold told={told} />}
-      {onAgain && (
-        <p className="after">
-          <Button onClick={onAgain}>
-            <FormattedMessage id="field.phone.again" />
-          </Button>
-        </p>
+      <WhatWasTold operation={operation} />
+      {setAside && (
+        <span className="line">
+          <FormattedMessage id="field.refused.wasSetAside" values={{ when: moment(setAside.at), why: setAside.why }} />
+        </span>
       )}
+      {children}
     </li>
-  );
-}
-
-function WhatWasTold({ told: { verdict, problem } }: { readonly told: Verdict }) {
-  return (
-    <>
-      {verdict === 'conflict' && (
-        <span className="line">
-          <FormattedMessage id="field.phone.conflict" />
-        </span>
-      )}
-      {verdict === 'parallel' && (
-        <span className="line">
-          <FormattedMessage id="field.phone.parallel" />
-        </span>
-      )}
-      {problem && <span className="line">{problem.message}</span>}
-    </>
   );
 }

@@ -1,5 +1,6 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { KEPT_DAYS, type Operation } from '../../../offline/operation.js';
+import { isRefused } from '../../../offline/outbox.js';
 import { useOutbox, usePhone, useWaiting } from '../../../offline/PhoneProvider.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { OthersUnsent } from '../../../session/OthersUnsent.js';
@@ -11,11 +12,11 @@ import '../fieldwork.css';
 import { ExportUnsent } from './ExportUnsent.js';
 import { KeepHere } from './KeepHere.js';
 import { OperationLine } from './OperationLine.js';
+import { RefusedOperations } from './RefusedOperations.js';
 import { RoomOnPhone } from './RoomOnPhone.js';
 import { SignOut } from './SignOut.js';
 
 const isSent = ({ state }: Operation): boolean => state === 'sent';
-const isRefused = ({ state, picture }: Operation): boolean => state === 'refused' || picture === 'refused';
 
 /** What is on this phone: what waits, what was refused and why, what was sent; and how much room there is. */
 export function PhonePage() {
@@ -23,7 +24,7 @@ export function PhonePage() {
   const phone = usePhone();
   const { operations } = useOutbox();
   const { waiting, photos, refused } = useWaiting();
-  const { sendNow } = useField();
+  const { sendNow, clock } = useField();
   usePageTitle(intl.formatMessage({ id: 'field.phone.title' }));
   const ask = async (keys: readonly string[]): Promise<void> => {
     await phone.happen({ type: 'asked again', keys });
@@ -53,14 +54,10 @@ export function PhonePage() {
       <RoomOnPhone />
       <KeepHere />
       <OperationList operations={open} />
-      {refused > 0 && (
-        <>
-          <h2 className="crew-name">
-            <FormattedMessage id="field.phone.refused" values={{ count: refused }} />
-          </h2>
-          <OperationList operations={operations.filter(isRefused)} onAgain={(key) => void ask([key])} />
-        </>
-      )}
+      <RefusedOperations
+        onAgain={(key) => void ask([key])}
+        onSetAside={(key, why) => void phone.happen({ type: 'set aside', key, why, at: clock.now().toISOString() })}
+      />
       {(open.length > 0 || refused > 0) && <ExportUnsent />}
       <h2 className="crew-name">
         <FormattedMessage id="field.phone.sent" values={{ days: KEPT_DAYS }} />
@@ -95,16 +92,11 @@ function SentOperations({ operations, onAgain }: SentProps) {
   );
 }
 
-interface ListProps {
-  readonly operations: readonly Operation[];
-  readonly onAgain?: (key: string) => void;
-}
-
-function OperationList({ operations, onAgain }: ListProps) {
+function OperationList({ operations }: { readonly operations: readonly Operation[] }) {
   return (
     <ul className="operations">
       {operations.map((one) => (
-        <OperationLine key={one.key} operation={one} onAgain={onAgain ? () => onAgain(one.key) : null} />
+        <OperationLine key={one.key} operation={one} />
       ))}
     </ul>
   );

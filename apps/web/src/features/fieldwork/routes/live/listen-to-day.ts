@@ -14,6 +14,7 @@ interface Listener {
 /** Hears of what happens in the field, and asks now and then while it cannot hear. The answer ends that. */
 export function listenToDay({ onChange, onLive }: Listener): () => void {
   let isLive = false;
+  let isEnough = false;
   let source: EventSource | null = null;
   let again: ReturnType<typeof setTimeout> | undefined;
   const told = (now: boolean): void => {
@@ -26,17 +27,30 @@ export function listenToDay({ onChange, onLive }: Listener): () => void {
     source = new EventSource(ADDRESS);
     source.onopen = () => told(true);
     source.onmessage = onChange;
+    // The person has opened more pages than are kept open: this one listens again when it is looked at.
+    source.addEventListener('enough', () => {
+      source?.close();
+      isEnough = true;
+      told(false);
+    });
     source.onerror = () => {
       told(false);
       // What broke the browser mends by itself; what was refused or not understood it leaves closed.
       if (source?.readyState === EventSource.CLOSED) again = setTimeout(open, AGAIN_MS);
     };
   };
+  const looked = (): void => {
+    if (document.visibilityState !== 'visible' || !isEnough) return;
+    isEnough = false;
+    open();
+  };
+  document.addEventListener('visibilitychange', looked);
   const asking = setInterval(() => !isLive && onChange(), ASK_MS);
   if (typeof EventSource !== 'undefined') open();
   return () => {
     clearInterval(asking);
     clearTimeout(again);
+    document.removeEventListener('visibilitychange', looked);
     source?.close();
   };
 }
