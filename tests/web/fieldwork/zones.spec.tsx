@@ -4,16 +4,30 @@ import { StopPage } from '../../../apps/web/src/features/fieldwork/stop/StopPage
 import { subjectOf, untoldTest } from '../../../apps/web/src/features/fieldwork/stop/tests/zone-test.js';
 import { afterEvent, EMPTY } from '../../../apps/web/src/offline/outbox.js';
 import { viewerOf } from '../support/draw-page.js';
-import { drawAtPhone, freshPhone, sentOf } from './at-phone.js';
-import { builtController, builtSettings, builtStop, builtVisit, property } from './built-stop.js';
+import { drawAtPhone, freshPhone, sentOf, takesAll } from './at-phone.js';
+import { builtController, builtSettings, builtStop, builtVisit, NOW, property } from './built-stop.js';
 
 beforeEach(freshPhone);
 afterEach(cleanup);
 
 const dell = viewerOf({ role: 'crewLead', permissions: ['read routes', 'record fieldwork'], crewIds: ['crew-1'] });
 
-const page = (stop: unknown = builtStop({ visit: builtVisit() }), step = '?step=zones') =>
-  drawAtPhone(<StopPage />, { at: `/today/st1${step}`, route: '/today/:stopId', viewer: dell, answers: { stop } });
+const page = (stop: unknown = builtStop({ visit: builtVisit() }), step = '?step=zones', more: object = {}) =>
+  drawAtPhone(<StopPage />, { at: `/today/st1${step}`, route: '/today/:stopId', viewer: dell, answers: { stop, ...more } });
+
+/** A server that tells of the one note that it was sent last. */
+function remembering() {
+  let notes: readonly object[] = [];
+  const sendFieldwork = (sent: Parameters<typeof takesAll>[0]) => {
+    for (const { kind, body } of sent.operations)
+      if (kind === 'note-zone') {
+        const { noteId, ...note } = JSON.parse(body) as { noteId: string };
+        notes = [{ id: noteId, recordedAt: NOW, ...note }];
+      }
+    return takesAll(sent);
+  };
+  return { stop: () => builtStop({ visit: builtVisit({ zoneNotes: notes }) }), sendFieldwork };
+}
 
 const noteOf = (count: number, given: object = {}) => ({
   ...{ id: 'n1', visitId: 'v1', zoneId: 'z1', kind: 'leak', count, word: null, repaired: false, recordedAt: '2026-09-24T17:10:00Z' },
@@ -58,7 +72,8 @@ describe('what another phone said', () => {
 
 describe('something else', () => {
   it('says nothing before its word, and stays one note whatever the word becomes', async () => {
-    const { user, calls } = page();
+    const { stop, ...more } = remembering();
+    const { user, calls } = page(stop, '?step=zones', more);
     await user.click(await screen.findByRole('button', { name: 'Something else' }));
     // Fingers rest longer than what is said without a word.
     await new Promise((resolve) => setTimeout(resolve, 700));

@@ -16,7 +16,7 @@ import { requireVisit } from './require-visit.js';
 const refuse = (field: string, found: unknown, expected: string) => platformProblems.valueRefused({ field, found, expected });
 
 /** What is noted, and the name that the phone gave the note: its word may still change. */
-export type NamedNote = ZoneNoteInput & { readonly noteId?: string | null };
+type NamedNote = ZoneNoteInput & { readonly noteId?: string | null };
 
 /** A note, and what had been said of the same zone and kind before, where it was something else and the phone did not know of it. */
 export interface NotedZone {

@@ -27,7 +27,12 @@ export interface Seen {
 interface Said extends Seen {
   /** The note's own name, where its kind does not name it: whatever its word becomes, it stays the same note. */
   readonly noteId: string | null;
+  /** Whether the phone has it: it stands here until it is seen there. */
+  readonly isKept: boolean;
 }
+
+const isSame = (said: Seen, { count, repaired, word }: Seen): boolean =>
+  said.count === count && said.repaired === repaired && said.word === word;
 
 export interface ZoneNotes {
   readonly of: (kind: SeenKind) => Seen;
@@ -59,39 +64,47 @@ export function useZoneNotes({ zoneId, name, notes, visit: { visit, begin } }: O
   const latest = useRef(new Map<SeenKind, Said>());
   const subjectOf = (visitId: string, kind: string): string => `zone ${visitId} ${zoneId} ${kind}`;
   const noteOf = (kind: SeenKind): GivenNote | null => notes.find((one) => one.kind === kind) ?? null;
-  const of = (kind: SeenKind): Seen => {
+  const told = (kind: SeenKind): Seen => {
     const note = noteOf(kind);
-    return said[kind] ?? (note ? { count: note.count, repaired: note.repaired, word: note.word ?? '' } : NONE);
+    return note ? { count: note.count, repaired: note.repaired, word: note.word ?? '' } : NONE;
   };
+  const of = (kind: SeenKind): Seen => said[kind] ?? told(kind);
+  const drop = (kind: SeenKind): void => setSaid(({ [kind]: _, ...others }) => others);
+  const seenThere = ([...SEEN_KINDS, 'other'] as const).find((kind) => said[kind]?.isKept && isSame(said[kind], told(kind)));
+  if (seenThere) drop(seenThere);
   const hasLeft = (kind: SeenKind): boolean => {
     const subject = visit && subjectOf(visit.id, kind);
     const own = operations.findLast((one) => one.subject === subject && one.state !== 'refused');
     return own?.hasLeft ?? noteOf(kind) !== null;
   };
-  const keep = async (kind: SeenKind, { noteId, count, repaired, word }: Said, restMs: number | undefined): Promise<void> => {
+  const keep = async (kind: SeenKind, { noteId, count, repaired, word }: Said, restMs: number | undefined): Promise<boolean> => {
     const visitId = await begin();
-    if (!visitId) return;
+    if (!visitId) return false;
     const subject = subjectOf(visitId, kind);
-    if (count === 0) return phone.happen({ type: 'withdrawn', subject });
+    if (count === 0) {
+      await phone.happen({ type: 'withdrawn', subject });
+      return true;
+    }
     const body = { visitId, zoneId, kind, count, repaired, word: word || null, ...(noteId && { noteId }) };
     const words = intl.formatMessage({ id: 'field.what.zone' }, { zone: name });
     const rest = restMs === undefined ? {} : { restMs };
-    await save({ kind: 'note-zone', payloadVersion: 1, subject, words, body: JSON.stringify(body) }, rest);
+    return (await save({ kind: 'note-zone', payloadVersion: 1, subject, words, body: JSON.stringify(body) }, rest)) !== null;
   };
   /** Fingers that are faster than the phone are written once for all that it missed: what was said last. */
   const keepLatest = async (kind: SeenKind, restMs: number | undefined): Promise<void> => {
     for (;;) {
       const now = latest.current.get(kind);
-      if (!now) return;
-      await keep(kind, now, restMs);
-      if (latest.current.get(kind) === now) break;
+      if (!now || phone.isShut) return;
+      const isKept = await keep(kind, now, restMs);
+      if (latest.current.get(kind) !== now) continue;
+      latest.current.delete(kind);
+      return isKept ? setSaid((others) => ({ ...others, [kind]: { ...now, isKept } })) : drop(kind);
     }
-    latest.current.delete(kind);
-    setSaid(({ [kind]: _, ...others }) => others);
   };
   const change = (kind: SeenKind, seen: Partial<Seen>): void => {
     const noteId = kind === 'other' ? (said.other?.noteId ?? noteOf(kind)?.id ?? uuidV7(Date.now())) : null;
-    const next: Said = { ...of(kind), ...seen, noteId };
+    const { count, repaired, word } = { ...of(kind), ...seen };
+    const next: Said = { count, repaired, word, noteId, isKept: false };
     const isUnderWay = latest.current.has(kind);
     latest.current.set(kind, next);
     setSaid((others) => ({ ...others, [kind]: next }));
