@@ -33,22 +33,15 @@ export function TodayPage() {
   usePageTitle(intl.formatMessage({ id: 'frame.today' }));
   const query = useShelved(todayDocument, { day, crewId: place.crew });
   const back = mayDo(viewer, 'read portfolio') ? { back: { to: '/', words: intl.formatMessage({ id: 'frame.portfolio' }) } } : {};
-  const daySwitch = <DaySwitch day={day} today={now} onChange={(next) => change({ day: next === now ? null : next })} />;
   return (
     <PhoneFrame {...back} place={viewer.person.name} status={<SentLine isBetween />}>
-      {query.data === undefined && (
-        <>
-          <p className="where">{dayInWords(day)}</p>
-          {daySwitch}
-        </>
-      )}
+      <p className="where">{dayInWords(day)}</p>
+      {query.data !== undefined && <Stops told={query.data} isToday={day === now} />}
+      <DaySwitch day={day} today={now} onChange={(next) => change({ day: next === now ? null : next })} />
       {query.data === undefined && query.error !== undefined && <DaysHere prefix={DAYS} day={day} />}
       <Fetched query={query}>
         {(told) => (
           <>
-            <p className="where">{dayInWords(day)}</p>
-            <Stops told={told} isToday={day === now} />
-            {daySwitch}
             <Readiness stopIds={idsIn(told)} before={day === now && viewer.crewIds.length > 0 ? now : null} crewId={place.crew} />
             <Crews told={told} chosen={place.crew} onChoose={(crew) => change({ crew })} />
           </>
