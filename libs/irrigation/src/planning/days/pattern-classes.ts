@@ -44,11 +44,7 @@ interface Intervals {
  * @param intervals - First day of the month, from which intervals count, and those that are tried. [d]
  * @returns Classes with at least one zone allowed. [code]
  */
-export function patternClasses(
-  zones: readonly RulesOfZone[],
-  daysOfWeek: number,
-  intervals: Intervals,
-): readonly PatternClass[] {
+export function patternClasses(zones: readonly RulesOfZone[], daysOfWeek: number, intervals: Intervals): readonly PatternClass[] {
   const { from, everyDays } = intervals;
   const weekdays = Array.from({ length: EVERY_DAY }, (_, at) => weekdayPattern(at + 1));
   const others: DayPattern[] = [

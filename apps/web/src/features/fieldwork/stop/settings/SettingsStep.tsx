@@ -49,25 +49,7 @@ export function SettingsStep({ stop: masked, thing, frame, now, visit }: StepPro
   const controllers = property.controllers.filter(({ retiredAt }) => !retiredAt);
   const controller = controllers.find((one) => one.id === thing) ?? controllers[0];
   const zones = stopPath(id, 'zones');
-  if (!controller)
-    return (
-      <PhoneFrame
-        {...frame}
-        status={<SentLine />}
-        actions={
-          <ButtonLink kind="main" to={zones}>
-            <FormattedMessage id="field.settings.toZones" />
-          </ButtonLink>
-        }
-      >
-        <h1>
-          <FormattedMessage id="field.settings.none" />
-        </h1>
-        <p className="where">
-          <FormattedMessage id="field.settings.noneHow" />
-        </p>
-      </PhoneFrame>
-    );
+  if (!controller) return <NoController frame={frame} zones={zones} />;
   const following = controllers[controllers.indexOf(controller) + 1];
   const stations = property.zones
     .filter((zone) => zone.controllerId === controller.id && !zone.retiredAt && typeof zone.station === 'number')
@@ -101,6 +83,28 @@ export function SettingsStep({ stop: masked, thing, frame, now, visit }: StepPro
           : (content) => content
       }
     />
+  );
+}
+
+/** A place whose controllers nobody has put on record: the zones are walked all the same. */
+function NoController({ frame, zones }: Pick<StepProps, 'frame'> & { readonly zones: string }) {
+  return (
+    <PhoneFrame
+      {...frame}
+      status={<SentLine />}
+      actions={
+        <ButtonLink kind="main" to={zones}>
+          <FormattedMessage id="field.settings.toZones" />
+        </ButtonLink>
+      }
+    >
+      <h1>
+        <FormattedMessage id="field.settings.none" />
+      </h1>
+      <p className="where">
+        <FormattedMessage id="field.settings.noneHow" />
+      </p>
+    </PhoneFrame>
   );
 }
 
