@@ -24,7 +24,7 @@ const FOR_STRANGERS: Readonly<Record<string, string>> = {
   signOut: 'a session that has ended can still be signed out',
 };
 
-/** Queries whose answers hold none of the planted texts: numbers only, what only a link opens, or a made-up rule that is refused. */
+/** Queries whose answers hold none of the planted texts: numbers or how the server is set, what only a link opens, or a made-up rule that is refused. */
 const WITHOUT_TEXT = [
   'recommendations',
   'planSetting',
@@ -34,6 +34,7 @@ const WITHOUT_TEXT = [
   'invitation',
   'judgeReading',
   'monthBoard',
+  'reportMailing',
   'signInPage',
   'weatherDays',
 ];

@@ -390,14 +390,14 @@ it('a client asks, the office answers; a client says yes to what waits for it, o
     );
     expect(priced.data.changeWorkOrder).toEqual({ state: 'waiting for approval', cost: 80 });
   }
-  expect((await assign(day.office, { id: offer.id, version: 2 }, day.crewId, '2026-07-06')).data.assignWorkOrder.state).toBe(
+  expect((await assign(day.office, { id: offer.id, version: 2 }, day.crewId, '2031-07-07')).data.assignWorkOrder.state).toBe(
     'waiting for approval',
   );
   // A yes is to the price that was looked at: here it was named after the client had opened the page.
   const YES = 'mutation($id: ID!, $version: Int) { approveRecommended(id: $id, version: $version) { id } }';
   expect(codeOf(await client.send(YES, { id: offer.id, version: 1 }))).toBe('OFFER_CHANGED');
   expect((await client.send(YES, { id: offer.id, version: 2 })).data.approveRecommended).toEqual([]);
-  expect((await assign(day.office, { id: offer.id, version: 3 }, day.crewId, '2026-07-06')).data.assignWorkOrder.state).toBe('given out');
+  expect((await assign(day.office, { id: offer.id, version: 3 }, day.crewId, '2031-07-07')).data.assignWorkOrder.state).toBe('given out');
 });
 
 it('whoever has a link may ask about its report, and reaches nothing else; the office answers, and the client reads it', async () => {

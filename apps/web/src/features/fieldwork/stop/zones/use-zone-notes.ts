@@ -29,6 +29,8 @@ interface Said extends Seen {
   readonly noteId: string | null;
   /** Whether the phone has it: it stands here until it is seen there. */
   readonly isKept: boolean;
+  /** How long it rests before it is sent; undefined as long as other taps. [ms] */
+  readonly restMs: number | undefined;
 }
 
 const isSame = (said: Seen, { count, repaired, word }: Seen): boolean =>
@@ -77,7 +79,7 @@ export function useZoneNotes({ zoneId, name, notes, visit: { visit, begin } }: O
     const own = operations.findLast((one) => one.subject === subject && one.state !== 'refused');
     return own?.hasLeft ?? noteOf(kind) !== null;
   };
-  const keep = async (kind: SeenKind, { noteId, count, repaired, word }: Said, restMs: number | undefined): Promise<boolean> => {
+  const keep = async (kind: SeenKind, { noteId, count, repaired, word, restMs }: Said): Promise<boolean> => {
     const visitId = await begin();
     if (!visitId) return false;
     const subject = subjectOf(visitId, kind);
@@ -91,11 +93,11 @@ export function useZoneNotes({ zoneId, name, notes, visit: { visit, begin } }: O
     return (await save({ kind: 'note-zone', payloadVersion: 1, subject, words, body: JSON.stringify(body) }, rest)) !== null;
   };
   /** Fingers that are faster than the phone are written once for all that it missed: what was said last. */
-  const keepLatest = async (kind: SeenKind, restMs: number | undefined): Promise<void> => {
+  const keepLatest = async (kind: SeenKind): Promise<void> => {
     for (;;) {
       const now = latest.current.get(kind);
       if (!now || phone.isShut) return;
-      const isKept = await keep(kind, now, restMs);
+      const isKept = await keep(kind, now);
       if (latest.current.get(kind) !== now) continue;
       latest.current.delete(kind);
       return isKept ? setSaid((others) => ({ ...others, [kind]: { ...now, isKept } })) : drop(kind);
@@ -104,11 +106,12 @@ export function useZoneNotes({ zoneId, name, notes, visit: { visit, begin } }: O
   const change = (kind: SeenKind, seen: Partial<Seen>): void => {
     const noteId = kind === 'other' ? (said.other?.noteId ?? noteOf(kind)?.id ?? uuidV7(Date.now())) : null;
     const { count, repaired, word } = { ...of(kind), ...seen };
-    const next: Said = { count, repaired, word, noteId, isKept: false };
+    const restMs = seen.word === undefined ? undefined : WORD_REST_MS;
+    const next: Said = { count, repaired, word, noteId, isKept: false, restMs };
     const isUnderWay = latest.current.has(kind);
     latest.current.set(kind, next);
     setSaid((others) => ({ ...others, [kind]: next }));
-    if (!isUnderWay) void keepLatest(kind, seen.word === undefined ? undefined : WORD_REST_MS);
+    if (!isUnderWay) void keepLatest(kind);
   };
   return { of, leastOf: (kind) => (hasLeft(kind) ? 1 : 0), change };
 }
