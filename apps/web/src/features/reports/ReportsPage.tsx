@@ -142,7 +142,7 @@ function Reports({ data, children }: Props) {
 function MailingNote({ mailing: { hasLinks, hasServer } }: { readonly mailing: ReportsPageQuery['reportMailing'] }) {
   if (hasLinks) return null;
   return (
-    <p className="soft" role="note">
+    <p className="soft mailing-note" role="note">
       <FormattedMessage id={hasServer ? 'reports.mailing.noLinks' : 'reports.mailing.outbox'} />
     </p>
   );

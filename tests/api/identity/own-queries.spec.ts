@@ -1,0 +1,28 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { buildSchema, type DocumentNode, Kind, validate, visit } from 'graphql';
+import { expect, it } from 'vitest';
+import { limitsRule } from '../../../apps/api/src/platform/graphql/limits.js';
+
+const top = path.resolve(import.meta.dirname, '../../..');
+const GENERATED = readFileSync(path.join(top, 'apps/web/src/graphql/__generated__/graphql.ts'), 'utf8');
+const DOCUMENT = /export const (\w+)Document = (\{.*\}) as unknown as DocumentNode/g;
+
+/** As the pages' client sends it: each thing names its type. */
+const asSent = (document: DocumentNode): DocumentNode =>
+  visit(document, {
+    SelectionSet(set, _key, parent) {
+      if (parent && 'kind' in parent && parent.kind === Kind.OPERATION_DEFINITION) return undefined;
+      return { ...set, selections: [...set.selections, { kind: Kind.FIELD, name: { kind: Kind.NAME, value: '__typename' } }] };
+    },
+  });
+
+it('whatever a page of ours asks, the server answers: no query is too deep or too large', () => {
+  const schema = buildSchema(readFileSync(path.join(top, 'schema.graphql'), 'utf8'));
+  const documents = [...GENERATED.matchAll(DOCUMENT)].map(([, name, json]) => [name!, JSON.parse(json!) as DocumentNode] as const);
+  expect(documents.length).toBeGreaterThan(50);
+  const refused = documents.flatMap(([name, document]) =>
+    validate(schema, asSent(document), [limitsRule]).map(({ message }) => `${name}: ${message}`),
+  );
+  expect(refused).toEqual([]);
+});
