@@ -1,5 +1,7 @@
 import { cleanup, screen, waitFor, within } from '@testing-library/react';
-import { afterEach, beforeEach, expect, it } from 'vitest';
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { answerOf, type EnterAnswer, type EnterQuestion } from '../../../apps/web/src/features/fieldwork/stop/enter/answer-of.js';
+import { askToEnter } from '../../../apps/web/src/features/fieldwork/stop/enter/ask-to-enter.js';
 import { StopPage } from '../../../apps/web/src/features/fieldwork/stop/StopPage.js';
 import { viewerOf } from '../support/draw-page.js';
 import { drawAtPhone, freshPhone, sentOf } from './at-phone.js';
@@ -7,6 +9,7 @@ import { builtController, builtStop, builtVisit, property } from './built-stop.j
 
 beforeEach(freshPhone);
 afterEach(cleanup);
+afterEach(() => vi.unstubAllGlobals());
 
 const dell = viewerOf({ role: 'crewLead', permissions: ['read routes', 'record fieldwork'], crewIds: ['crew-1'] });
 
@@ -134,4 +137,20 @@ it('says in Spanish too what is missing, and sets as planned then', async () => 
   await findsIt(page(carried({ ground: null, reason }), { language: 'es' }), { different: 'Está distinto', save: 'Guardar como estaba' });
   expect(await screen.findByText(/^Aquí no se puede calcular qué poner\. .*north/)).toBeTruthy();
   expect(screen.getByRole('button', { name: 'Puesto según plan' })).toBeTruthy();
+});
+
+it('asks a thread where the browser has them, takes its answer and ends it', async () => {
+  const ended = vi.fn();
+  class Thread {
+    onmessage: ((event: { data: EnterAnswer }) => void) | null = null;
+    terminate = ended;
+    postMessage(question: EnterQuestion): void {
+      setTimeout(() => this.onmessage?.({ data: answerOf(question) }));
+    }
+  }
+  vi.stubGlobal('Worker', Thread);
+  const told = vi.fn();
+  askToEnter({ ground, found: [] } as unknown as EnterQuestion, told);
+  await waitFor(() => expect(told).toHaveBeenCalledWith(answerOf({ ground, found: [] } as unknown as EnterQuestion)));
+  expect(ended).toHaveBeenCalledOnce();
 });

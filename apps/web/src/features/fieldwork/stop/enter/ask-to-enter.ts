@@ -13,6 +13,7 @@ export function askToEnter(question: EnterQuestion, told: (answer: EnterAnswer) 
     thread.terminate();
     instead = askHere(question, told);
   };
+  thread.postMessage(question);
   return () => {
     thread.terminate();
     instead?.();
