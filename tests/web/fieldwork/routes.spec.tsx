@@ -94,7 +94,7 @@ describe('routes', () => {
     });
     expect(await screen.findByRole('cell', { name: 'offer wanted' })).toBeTruthy();
     expect(screen.queryByRole('button', { name: /^(Approve|The client said yes)/ })).toBeNull();
-    await user.click(screen.getByRole('button', { name: 'Price of: Repair: Replace the valve, Quail Commons' }));
+    await user.click(screen.getByRole('button', { name: 'Name its price: Repair: Replace the valve, Quail Commons' }));
     const dialog = within(screen.getByRole('dialog', { name: 'What does it cost? Repair: Replace the valve' }));
     await user.click(dialog.getByRole('button', { name: 'Keep the price' }));
     expect(dialog.getByRole('alert').textContent).toContain('Name hours and the price of an hour, or a part with its price.');

@@ -125,6 +125,7 @@ interface ActsProps {
 /** What has no price gets one first; nobody approves it before. */
 function Acts({ isPriced, isOffer, named, isBusy, onPrice, onYes }: ActsProps) {
   const intl = useIntl();
+  const label = intl.formatMessage({ id: isPriced ? 'routes.price.change' : 'routes.price' });
   const yes = isOffer ? 'routes.clientYes' : 'routes.approve';
   return (
     <span className="row-acts">
@@ -133,8 +134,12 @@ function Acts({ isPriced, isOffer, named, isBusy, onPrice, onYes }: ActsProps) {
           <FormattedMessage id={yes} />
         </Button>
       )}
-      <Button kind={isPriced ? 'plain' : 'main'} aria-label={intl.formatMessage({ id: 'routes.price.of' }, named)} onClick={onPrice}>
-        <FormattedMessage id={isPriced ? 'routes.price.change' : 'routes.price'} />
+      <Button
+        kind={isPriced ? 'plain' : 'main'}
+        aria-label={intl.formatMessage({ id: 'routes.price.of' }, { label, ...named })}
+        onClick={onPrice}
+      >
+        {label}
       </Button>
     </span>
   );

@@ -37,7 +37,7 @@ export const routes = {
   'routes.clientYesOf': 'The client said yes: {what}, {name}',
   'routes.price': 'Name its price',
   'routes.price.change': 'Change the price',
-  'routes.price.of': 'Price of: {what}, {name}',
+  'routes.price.of': '{label}: {what}, {name}',
   'routes.price.title': 'What does it cost? {what}',
   'routes.price.keep': 'Keep the price',
   'routes.price.kept': 'The price is kept. It waits for the client’s yes, on their own page or told to you.',

@@ -39,7 +39,7 @@ export const routes: Record<keyof typeof english, string> = {
   'routes.clientYesOf': 'El cliente dijo que sí: {what}, {name}',
   'routes.price': 'Poner el precio',
   'routes.price.change': 'Cambiar el precio',
-  'routes.price.of': 'Precio de: {what}, {name}',
+  'routes.price.of': '{label}: {what}, {name}',
   'routes.price.title': '¿Cuánto cuesta? {what}',
   'routes.price.keep': 'Guardar el precio',
   'routes.price.kept': 'El precio está guardado. Espera el sí del cliente, en su propia página o dicho a usted.',
