@@ -23,6 +23,20 @@ async function onServer(sql: string): Promise<void> {
   }
 }
 
+/** Ends a pool and waits until its connections are gone: `end` alone does not, and a connection that is still closing would be cut off. */
+async function closed(pool: pg.Pool): Promise<void> {
+  let open = pool.totalCount;
+  const gone = new Promise<void>((resolve) => {
+    pool.on('remove', () => {
+      open -= 1;
+      if (open === 0) resolve();
+    });
+  });
+  if (open === 0) return pool.end();
+  await pool.end();
+  await gone;
+}
+
 /** Clones the migrated template. */
 export async function cloneDatabase(): Promise<TestDatabase> {
   const name = `test_${randomBytes(6).toString('hex')}`;
@@ -35,7 +49,7 @@ export async function cloneDatabase(): Promise<TestDatabase> {
     appUrl: applicationUrl(url.toString()),
     admin: async <Row extends pg.QueryResultRow>(sql: string, parameters: unknown[] = []) => (await pool.query<Row>(sql, parameters)).rows,
     drop: async () => {
-      await pool.end();
+      await closed(pool);
       await onServer(`drop database ${name} with (force)`);
     },
   };
