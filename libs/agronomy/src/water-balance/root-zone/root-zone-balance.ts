@@ -40,13 +40,11 @@ export type RootZoneBalance = {
  * @example 61.0 after the first day of FAO-56 Example 37: depletion 55, ETc 6, no rain
  */
 export function rootZoneBalance(depletion: Quantity<'mm'>, fluxes: RootZoneFluxes, totalAvailableWater: Quantity<'mm'>): RootZoneBalance {
-  const water = fluxes.rain - fluxes.runoff + fluxes.irrigation + fluxes.capillaryRise;
-  const deepPercolation = Math.max(0, water - fluxes.etc - depletion);
-  const end = Math.max(0, depletion - water + fluxes.etc + deepPercolation);
-  const shortfall = Math.max(0, end - totalAvailableWater);
+  // One difference, not two: a root zone that drains ends exactly full, and the water of the day is not rounded twice.
+  const end = depletion + fluxes.etc - (fluxes.rain - fluxes.runoff + fluxes.irrigation + fluxes.capillaryRise);
   return {
-    depletion: millimetres(Math.min(totalAvailableWater, end)),
-    deepPercolation: millimetres(deepPercolation),
-    shortfall: millimetres(shortfall),
+    depletion: millimetres(Math.min(totalAvailableWater, Math.max(0, end))),
+    deepPercolation: millimetres(Math.max(0, -end)),
+    shortfall: millimetres(Math.max(0, end - totalAvailableWater)),
   };
 }
