@@ -43,7 +43,7 @@ export function runDualBalance(water: KernelWater, canopy: CanopySeries, zone: K
     const evaporationCoefficient = mulchFactor * (drying < energy ? drying : energy);
     const evaporated = evaporationCoefficient * reference;
     const excess = fallen - abstraction;
-    const ranOff = excess > 0 ? (excess * excess) / (fallen + 0.8 * retention) : 0;
+    const ranOff = excess > 0 ? excess * (excess / (fallen + 0.8 * retention)) : 0;
     const infiltrated = fallen - ranOff;
     const wetting = infiltrated + (applied > 0 ? applied / wetted : 0);
     const drained = wetting > surface ? wetting - surface : 0;

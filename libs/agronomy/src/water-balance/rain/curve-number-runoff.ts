@@ -49,5 +49,6 @@ export function curveNumberRunoff(rain: Quantity<'mm'>, curveNumber: number): Qu
  */
 export function retainedRunoff(rain: Quantity<'mm'>, retention: Quantity<'mm'>): Quantity<'mm'> {
   const excess = rain - INITIAL_ABSTRACTION_SHARE * retention;
-  return millimetres(excess <= 0 ? 0 : excess ** 2 / (rain + (1 - INITIAL_ABSTRACTION_SHARE) * retention));
+  // A share of what fell, so that no rain, however little, runs off as more than itself.
+  return millimetres(excess <= 0 ? 0 : excess * (excess / (rain + (1 - INITIAL_ABSTRACTION_SHARE) * retention)));
 }

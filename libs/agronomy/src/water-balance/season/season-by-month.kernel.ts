@@ -82,7 +82,7 @@ export function seasonByMonth(days: SeasonSeries, ends: Int32Array, zone: Season
       let entered = 0;
       if (fallen > TRACE_RAIN_SHARE * reference) {
         const excess = fallen - abstraction;
-        const runoff = excess > 0 ? (excess * excess) / (fallen + held) : 0;
+        const runoff = excess > 0 ? excess * (excess / (fallen + held)) : 0;
         entered = rootedFraction * (fallen - runoff);
         runoffSum += runoff;
         enteredSum += entered;
