@@ -1,11 +1,13 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App.js';
+import { fetchAhead } from './app/pages.js';
 import { keepPages } from './session/new-version.js';
 import './ui/theme/fonts.css';
 import './ui/theme/tokens.css';
 import './ui/theme/base.css';
 
+fetchAhead(window.location.pathname);
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element #root.');
 if (import.meta.env.PROD)

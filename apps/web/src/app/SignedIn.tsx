@@ -33,7 +33,8 @@ function useWho() {
     if (told) rememberViewer(told);
   }, [told]);
   const isLate = useIsLate(loading && told === null);
-  const isAway = told === null && (isLate || (error !== undefined && problemOf(error).kind === 'noAnswer'));
+  // A device that knows that it has no line need not wait for the request to fail.
+  const isAway = told === null && (!navigator.onLine || isLate || (error !== undefined && problemOf(error).kind === 'noAnswer'));
   const known = useMemo(() => (isAway ? rememberedViewer(new Date()) : null), [isAway]);
   return { viewer: told ?? known, loading, error, refetch };
 }

@@ -1,4 +1,5 @@
 import type { ComponentType } from 'react';
+import { matchPath } from 'react-router';
 
 /** Fetches a page's file when its address is first visited. */
 export type PageFile = () => Promise<ComponentType>;
@@ -43,3 +44,17 @@ export const fieldPages: Readonly<Record<string, PageFile>> = {
   '/today/phone': async () => (await import('../features/fieldwork/phone/PhonePage.js')).PhonePage,
   '/today/:stopId': async () => (await import('../features/fieldwork/stop/StopPage.js')).StopPage,
 };
+
+/** The files that an address shows: its page's, and around a page of the field the phone's. */
+export function filesAt(pathname: string): readonly (() => Promise<unknown>)[] {
+  const pages: Readonly<Record<string, PageFile>> = { ...doorPages, ...deskPages, ...fieldPages, '/': portfolioPage };
+  const path = Object.keys(pages).find((pattern) => matchPath(pattern, pathname));
+  if (path === undefined) return [];
+  return path in fieldPages ? [pages[path]!, fieldFrame] : [pages[path]!];
+}
+
+/**
+ * Begins to fetch what an address will show, before it is known who asks: a page opened cold has its files when they are wanted.
+ * The router fetches them again where this fails, and says so.
+ */
+export const fetchAhead = (pathname: string): void => void Promise.allSettled(filesAt(pathname).map((file) => file()));
