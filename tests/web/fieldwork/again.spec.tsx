@@ -43,6 +43,11 @@ describe('a stop that is closed again', () => {
       leftNote: 'Valve 3 drips',
       workedMinutes: 48,
       materials: [{ name: 'Nozzle', count: 3, unit: 'piece' }],
+      // What stood on the screen: by it the server tells a correction from a word that knew nothing of it.
+      over: {
+        ...{ closedAt, doneNote: 'Set and tested', leftNote: 'Valve 3 drips', workedMinutes: 48 },
+        materials: [{ name: 'Nozzle', count: 3, unit: 'piece' }],
+      },
     });
     await user.click(await screen.findByRole('button', { name: 'Change' }));
     expect(screen.getByLabelText<HTMLInputElement>('Of what, line 1').value).toBe('Nozzle');

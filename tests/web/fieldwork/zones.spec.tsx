@@ -68,6 +68,22 @@ describe('what another phone said', () => {
     await user.click(screen.getByRole('button', { name: 'One more' }));
     await waitFor(() => expect(sentOf(calls, 'note-zone').at(-1)?.['count']).toBe(6));
   });
+
+  it('is corrected knowingly: what is sent says what stood there, however often it was changed before it was sent', async () => {
+    const { user, calls } = page(builtStop({ visit: builtVisit({ zoneNotes: [noteOf(5)] }) }));
+    await user.click(await screen.findByRole('button', { name: 'Leak 5' }));
+    await user.click(screen.getByRole('button', { name: 'One more' }));
+    await user.click(screen.getByRole('button', { name: 'One more' }));
+    await waitFor(() => expect(sentOf(calls, 'note-zone').at(-1)?.['count']).toBe(7));
+    expect(sentOf(calls, 'note-zone')[0]).toMatchObject({ over: { count: 5, word: null, repaired: false } });
+  });
+
+  it('is not known to who says something where nothing stood', async () => {
+    const { user, calls } = page();
+    await user.click(await screen.findByRole('button', { name: /^Leak/ }));
+    await waitFor(() => expect(sentOf(calls, 'note-zone')).toHaveLength(1));
+    expect(sentOf(calls, 'note-zone')[0]).toMatchObject({ count: 1, over: null });
+  });
 });
 
 describe('something else', () => {

@@ -131,6 +131,15 @@ export const isOver = ({ operations }: Outbox, refused: Operation): boolean =>
   (refused.picture === 'none' &&
     operations.some(({ subject, seq, state }) => subject === refused.subject && seq > refused.seq && state !== 'refused'));
 
+/**
+ * What something is said over, by which the server tells a correction from a word that knew nothing of another: what the phone showed. What was
+ * saved here and never left is replaced, so it is said over what that was said over. Null where nothing was shown.
+ */
+export function saidOver<Shown>({ operations }: Outbox, subject: string, shown: Shown | null): Shown | null {
+  const replaced = operations.find((one) => one.subject === subject && !one.hasLeft);
+  return replaced ? ((JSON.parse(replaced.body) as { over?: Shown | null }).over ?? null) : shown;
+}
+
 const isOnItsWay = (one: Operation): boolean => one.state === 'sending';
 
 const named = (keys: readonly string[]): ((one: Operation) => boolean) => {

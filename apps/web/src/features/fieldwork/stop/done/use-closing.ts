@@ -1,5 +1,7 @@
 import { useState } from 'react';
 import { type IntlShape, useIntl } from 'react-intl';
+import { usePhone } from '../../../../offline/PhoneProvider.js';
+import { saidOver } from '../../../../offline/outbox.js';
 import { useDraft } from '../../../../offline/use-draft.js';
 import { useSave } from '../../device/use-save.js';
 import { useOrderWords } from '../../use-order-words.js';
@@ -14,6 +16,8 @@ interface Draft {
   /** as typed; empty where the time on site stands */
   readonly minutes: string;
   readonly materials: readonly MaterialDraft[];
+  /** the ending that was on the screen when this one was begun */
+  readonly over: Closed | null;
 }
 
 interface Order {
@@ -55,7 +59,12 @@ export interface Closing {
   readonly again: () => void;
 }
 
-const EMPTY: Draft = { orders: {}, doneNote: '', leftNote: '', minutes: '', materials: [] };
+const EMPTY: Draft = { orders: {}, doneNote: '', leftNote: '', minutes: '', materials: [], over: null };
+
+const endingOf = ({ closedAt, doneNote = null, leftNote = null, workedMinutes = null, materials }: Closed): Closed => ({
+  ...{ closedAt, doneNote, leftNote, workedMinutes },
+  materials: materials.map(({ name, count, unit = null }) => ({ name, count, unit })),
+});
 
 /** What a closing begins from: said again, it begins from what was said. */
 const begunFrom = (closed: Closed | null): Draft =>
@@ -66,12 +75,14 @@ const begunFrom = (closed: Closed | null): Draft =>
         leftNote: closed.leftNote ?? '',
         minutes: typeof closed.workedMinutes === 'number' ? String(closed.workedMinutes) : '',
         materials: draftsOf(closed.materials),
+        over: endingOf(closed),
       }
     : EMPTY;
 
 /** Ends a stop: each work order as the crew said, then the visit. All of it is on the phone when the page says closed. */
 export function useClosing({ stop, now, visit: { visit, begin } }: Options): Closing {
   const save = useSave();
+  const phone = usePhone();
   const intl = useIntl();
   const orderWords = useOrderWords();
   const closed = stop.visit?.closedAt ? { ...stop.visit, closedAt: stop.visit.closedAt } : null;
@@ -98,12 +109,14 @@ export function useClosing({ stop, now, visit: { visit, begin } }: Options): Clo
       if (end && !(await endOrder(order, end))) return;
     }
     const body = closingOf(draft, { visitId, arrivedAt: visit?.arrivedAt ?? null, closedAt: closed ? new Date(closed.closedAt) : now() });
+    const subject = `close ${visitId}`;
+    const over = saidOver(phone.outbox, subject, draft.over);
     const saved = await save({
       kind: 'close-visit',
       payloadVersion: 1,
-      subject: `close ${visitId}`,
+      subject,
       words: intl.formatMessage({ id: 'field.what.end' }),
-      body: JSON.stringify(body),
+      body: JSON.stringify({ ...body, over }),
     });
     if (!saved) return;
     clear();

@@ -1,6 +1,7 @@
 import { useRef, useState } from 'react';
 import { useIntl } from 'react-intl';
 import { useOutbox, usePhone } from '../../../../offline/PhoneProvider.js';
+import { saidOver } from '../../../../offline/outbox.js';
 import { uuidV7 } from '../../../../offline/uuid-v7.js';
 import { useSave } from '../../device/use-save.js';
 import type { VisitHere } from '../use-visit.js';
@@ -35,6 +36,8 @@ interface Said extends Seen {
 
 const isSame = (said: Seen, { count, repaired, word }: Seen): boolean =>
   said.count === count && said.repaired === repaired && said.word === word;
+
+const wordsOf = (note: GivenNote | null) => note && { count: note.count, word: note.word ?? null, repaired: note.repaired };
 
 export interface ZoneNotes {
   readonly of: (kind: SeenKind) => Seen;
@@ -87,7 +90,8 @@ export function useZoneNotes({ zoneId, name, notes, visit: { visit, begin } }: O
       await phone.happen({ type: 'withdrawn', subject });
       return true;
     }
-    const body = { visitId, zoneId, kind, count, repaired, word: word || null, ...(noteId && { noteId }) };
+    const over = saidOver(phone.outbox, subject, wordsOf(noteOf(kind)));
+    const body = { visitId, zoneId, kind, count, repaired, word: word || null, ...(noteId && { noteId }), over };
     const words = intl.formatMessage({ id: 'field.what.zone' }, { zone: name });
     const rest = restMs === undefined ? {} : { restMs };
     return (await save({ kind: 'note-zone', payloadVersion: 1, subject, words, body: JSON.stringify(body) }, rest)) !== null;
