@@ -130,6 +130,15 @@ it('shows again what was seen as refused and is a conflict now', async () => {
   expect(await isOpen(early.key)).toBe(true);
 });
 
+it('lets a technician end a stop to which they came, whoever of the crew was there first', async () => {
+  const { order } = await aStop();
+  const [first, later] = [arrival(order.stopId), arrival(order.stopId, '2026-07-06T15:05:00Z')];
+  await send(day.lead, [first]);
+  const ended = said('close-visit', { visitId: later.key, closedAt: '2026-07-06T15:40:00Z', doneNote: 'By two', leftNote: null });
+  expect(verdicts(await send(day.technician, [later, ended]))).toEqual(['applied', 'applied']);
+  expect(await rows('select done_note from visit where id = $1', first.key)).toEqual([{ done_note: 'By two' }]);
+});
+
 it('lets the office take in what was refused, or says why it cannot', async () => {
   const { order, note } = await aStop();
   const come = arrival(order.stopId);

@@ -22,6 +22,11 @@ export const arrivals = {
     });
   },
 
+  /** Whether a person came to a visit, as the first or later. */
+  hasCome(tx: OrganizationTransaction, visitId: string, personId: string): Promise<boolean> {
+    return tx.of(ArrivalRow).existsBy({ organizationId: tx.organizationId, visitId, personId });
+  },
+
   async insert(tx: OrganizationTransaction, row: ArrivalRow): Promise<void> {
     await tx.of(ArrivalRow).insert(row);
   },

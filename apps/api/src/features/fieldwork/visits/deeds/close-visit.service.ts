@@ -7,6 +7,7 @@ import { fieldworkProblems } from '../../fieldwork.problems.js';
 import { personNameOfId } from '../../../../platform/records/person-name.loader.js';
 import type { Material, VisitRow } from '../visit.entity.js';
 import { visits } from '../visit.repository.js';
+import { arrivals } from './arrival.repository.js';
 import { requirePossibleTime } from './require-possible-time.js';
 import { requireVisit } from './require-visit.js';
 
@@ -30,9 +31,7 @@ export class CloseVisit {
     judge(closing);
     await requirePossibleTime(tx, 'closedAt', closing.closedAt);
     const visit = await requireVisit(tx, id);
-    const mine = visit.personId !== null && visit.personId === tx.actor.personId;
-    if (!mine && !roleIncludes(tx.actor.role, Permission.CloseOthersStops))
-      throw platformProblems.notAllowed({ permission: Permission.CloseOthersStops });
+    await requireOwn(tx, visit);
     if (isSameClosing(visit, closing)) return visit;
     if (visit.version !== version) {
       throw fieldworkProblems.changedSinceRead({
@@ -52,6 +51,14 @@ export class CloseVisit {
     await visits.update(tx, visit.id, values);
     return { ...visit, ...values };
   }
+}
+
+/** A visit is ended by who came to it, whoever of the crew was there first, and by who may close others' stops. */
+async function requireOwn(tx: OrganizationTransaction, { id, personId }: VisitRow): Promise<void> {
+  const { actor } = tx;
+  if (roleIncludes(actor.role, Permission.CloseOthersStops)) return;
+  const isOwn = actor.personId !== null && (personId === actor.personId || (await arrivals.hasCome(tx, id, actor.personId)));
+  if (!isOwn) throw platformProblems.notAllowed({ permission: Permission.CloseOthersStops });
 }
 
 /** What a closing does not tell of stays as it was. */
