@@ -11,9 +11,9 @@ import { defaultUniformity } from '@rillbook/irrigation/hardware/uniformity/defa
 import { overlapOfLaterals } from '@rillbook/irrigation/hardware/uniformity/overlap-of-laterals.js';
 import { driestWindow } from '@rillbook/irrigation/hardware/uniformity/scheduling-coefficient.js';
 import { percentAdjust } from '@rillbook/irrigation/planning/percent-adjust.js';
-import { layOutStart } from '@rillbook/irrigation/settings/lay-out-start.js';
-import { percentInForce } from '@rillbook/irrigation/settings/percent-in-force.js';
-import { programStartsOn } from '@rillbook/irrigation/settings/program-starts-on.js';
+import { layOutStart } from '@rillbook/irrigation/settings/replay/lay-out-start.js';
+import { percentInForce } from '@rillbook/irrigation/settings/replay/percent-in-force.js';
+import { programStartsOn } from '@rillbook/irrigation/settings/replay/program-starts-on.js';
 import { describe, expect, it } from 'vitest';
 import { refusalOf } from '../refusal-of.js';
 

@@ -1,7 +1,7 @@
 import { dateOfDayNumber } from '../calendar/local-date.js';
-import type { ReplayInput } from '../settings/replay-controller.js';
-import { replayStarts } from '../settings/replay-starts.js';
-import { settingsTimeline } from '../settings/settings-timeline.js';
+import type { ReplayInput } from '../settings/replay/replay-controller.js';
+import { replayStarts } from '../settings/replay/replay-starts.js';
+import { settingsTimeline } from '../settings/replay/settings-timeline.js';
 import { blockedMinutes, dayIsAllowed, daysLeftBy, rainForbidding } from './allowed-by-rule.js';
 import { ruleAppliesToPlace, ruleAppliesToStation, ruleIsInForce } from './rule-applies.js';
 import type { BreachKind, RuleBreach, ToKeepRule } from './rule-breach.js';

@@ -1,6 +1,6 @@
 import type { ClockChange } from '../calendar/clock-change.js';
 import { dateOfDayNumber, dayNumberOfDate } from '../calendar/local-date.js';
-import type { ReplayedRun } from '../settings/replay-starts.js';
+import type { ReplayedRun } from '../settings/replay/replay-starts.js';
 
 const MINUTES_PER_DAY = 1440;
 

@@ -1,5 +1,5 @@
 import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
-import { replayWithSensor, type SensorReplay } from '@rillbook/irrigation/settings/replay-with-sensor.js';
+import type { SensorReplay } from '@rillbook/irrigation/settings/replay/replay-with-sensor.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { absence } from '../volumes/absence.js';
 import { absent, type Figure } from '../volumes/figure.js';
@@ -14,6 +14,7 @@ import { type MeteredOfMeter, meteredOfMeter } from './metered-of-meter.js';
 import type { MonthAccount } from './month-account.js';
 import { type NeededOfZone, neededOfZone } from './needed/needed-of-zone.js';
 import { type PreparedMonth, preparedMonths } from './needed/prepared-months.js';
+import { replayOfMonth } from './needed/replay-of-month.js';
 import { programmedOfZone } from './programmed-of-zone.js';
 import { meterVolumes, propertyVolumes } from './property-and-meters.js';
 
@@ -70,13 +71,8 @@ function nothingYet(zone: ScopedZone): ComputedZone {
 
 function computedZones(input: AccountFacts, prepared: PreparedMonth, scoped: readonly ScopedZone[]): readonly ComputedZone[] {
   const { covered: month, depths } = prepared;
-  const { firstDay, days } = month;
-  const { clockChanges } = input;
   const replays = new Map(
-    input.controllers.map(({ id, traits, facts, pauses }) => [
-      id,
-      replayWithSensor({ firstDay, days, facts, pauses, traits, clockChanges }, month.weather),
-    ]),
+    input.controllers.map((controller) => [controller.id, replayOfMonth(controller, prepared, input.clockChanges)] as const),
   );
   return scoped.map((each, at) => {
     const needed = neededOfZone(each.zone, depths[at] as NeededDepths, month);

@@ -1,5 +1,6 @@
-import type { ControllerReplay, UnknownDay } from '@rillbook/irrigation/settings/replay-controller.js';
-import type { SensorReplay } from '@rillbook/irrigation/settings/replay-with-sensor.js';
+import type { ControllerReplay } from '@rillbook/irrigation/settings/replay/replay-controller.js';
+import type { SensorReplay } from '@rillbook/irrigation/settings/replay/replay-with-sensor.js';
+import type { UnknownDay } from '@rillbook/irrigation/settings/replay/station-days.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
 import type { UncertainInput, UncertainInputs } from '../uncertainty/uncertain-input.js';

@@ -1,11 +1,10 @@
-import type { ControllerReplay } from '@rillbook/irrigation/settings/replay-controller.js';
-import { replayWithSensor } from '@rillbook/irrigation/settings/replay-with-sensor.js';
+import type { ControllerReplay } from '@rillbook/irrigation/settings/replay/replay-controller.js';
 import type { AccountFacts, AccountMeter } from '../account/account-input.js';
 import { notesBesideZones } from '../account/account-notes.js';
 import { allowedOfZones } from '../account/allowed-of-zones.js';
 import { type MeteredOfMeter, meteredOfMeter } from '../account/metered-of-meter.js';
-import type { CoveredMonth } from '../account/needed/covered-month.js';
 import type { PreparedMonth } from '../account/needed/prepared-months.js';
+import { replayOfMonth } from '../account/needed/replay-of-month.js';
 import type { Figure } from '../volumes/figure.js';
 import { type AccountColumns, columnPlaces } from './account-columns.js';
 import { roomFor, sumVolumes, writeGaps, writeVolumes } from './sums-of-zones.js';
@@ -27,7 +26,7 @@ export function accountInColumns(input: AccountFacts, prepared: PreparedMonth): 
   if (month.days === 0 || month.missing.missingDays > 0) return null;
   const of = columnsOf(input);
   if (!of) return null;
-  const replays = replaysOf(input, month);
+  const replays = replaysOf(input, prepared);
   if (!replays) return null;
   const metered = meteredOfMeter(input.meters[0] as AccountMeter, month, () => neededByDay(of, prepared));
   if (!metered.figure.value) return null;
@@ -115,14 +114,13 @@ function columnsOf(input: AccountFacts): ZoneColumns | null {
   return columns;
 }
 
-function replaysOf({ controllers, clockChanges }: AccountFacts, month: CoveredMonth): ReadonlyMap<string, ControllerReplay> | null {
-  const { firstDay, days, weather } = month;
+function replaysOf({ controllers, clockChanges }: AccountFacts, prepared: PreparedMonth): ReadonlyMap<string, ControllerReplay> | null {
   const replays = new Map<string, ControllerReplay>();
-  for (const { id, traits, facts, pauses } of controllers) {
-    const { most, least, withoutSensor, unsure } = replayWithSensor({ firstDay, days, facts, pauses, traits, clockChanges }, weather);
+  for (const controller of controllers) {
+    const { most, least, withoutSensor, unsure } = replayOfMonth(controller, prepared, clockChanges);
     if (most !== least || most !== withoutSensor || most !== unsure) return null;
     if (most.unknown.some((reason) => reason !== null)) return null;
-    replays.set(id, most);
+    replays.set(controller.id, most);
   }
   return replays;
 }

@@ -5,7 +5,7 @@ import { placeStarts, type UnplacedProgram } from '@rillbook/irrigation/planning
 import { startLength } from '@rillbook/irrigation/planning/layout/start-length.kernel.js';
 import { openHours } from '@rillbook/irrigation/planning/layout/water-window.js';
 import { planController } from '@rillbook/irrigation/planning/offers/plan-controller.js';
-import { layOutStart } from '@rillbook/irrigation/settings/lay-out-start.js';
+import { layOutStart } from '@rillbook/irrigation/settings/replay/lay-out-start.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { aController, intakeInInches, noRule, zoneInInches } from './a-controller.js';

@@ -1,7 +1,7 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import { judgeRules } from '@rillbook/irrigation/rules/judge-rules.js';
 import type { RuledPlace, WateringRule } from '@rillbook/irrigation/rules/watering-rule.js';
-import type { ReplayInput } from '@rillbook/irrigation/settings/replay-controller.js';
+import type { ReplayInput } from '@rillbook/irrigation/settings/replay/replay-controller.js';
 import type { Program } from '@rillbook/irrigation/settings/settings-fact.js';
 import { describe, expect, it } from 'vitest';
 import { anyTimer, left, program, replayOf, stationRun } from '../settings/a-replay.js';

@@ -1,6 +1,6 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import type { ControllerTraits } from '@rillbook/irrigation/settings/controller-traits.js';
-import { type ReplayInput, replayController } from '@rillbook/irrigation/settings/replay-controller.js';
+import { type ReplayInput, replayController } from '@rillbook/irrigation/settings/replay/replay-controller.js';
 import type { Program, SettingsFact, StationRun } from '@rillbook/irrigation/settings/settings-fact.js';
 
 /** A timer of which nobody has said what it holds: it runs one program at once and rounds nothing. */

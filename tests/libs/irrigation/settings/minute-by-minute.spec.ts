@@ -1,5 +1,5 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
-import { replayController } from '@rillbook/irrigation/settings/replay-controller.js';
+import { replayController } from '@rillbook/irrigation/settings/replay/replay-controller.js';
 import type { Program, StationRun } from '@rillbook/irrigation/settings/settings-fact.js';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';

@@ -1,7 +1,7 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import type { ControllerTraits } from '@rillbook/irrigation/settings/controller-traits.js';
-import type { ControllerReplay } from '@rillbook/irrigation/settings/replay-controller.js';
-import { replayWithSensor } from '@rillbook/irrigation/settings/replay-with-sensor.js';
+import type { ControllerReplay } from '@rillbook/irrigation/settings/replay/replay-controller.js';
+import { replayWithSensor } from '@rillbook/irrigation/settings/replay/replay-with-sensor.js';
 import { describe, expect, it } from 'vitest';
 import { anyTimer, left, program, replayOf, stationRun } from './a-replay.js';
 

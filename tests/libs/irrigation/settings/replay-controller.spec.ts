@@ -1,6 +1,6 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import type { ControllerTraits } from '@rillbook/irrigation/settings/controller-traits.js';
-import { type ReplayInput, replayController } from '@rillbook/irrigation/settings/replay-controller.js';
+import { type ReplayInput, replayController } from '@rillbook/irrigation/settings/replay/replay-controller.js';
 import type { Program, SettingsFact } from '@rillbook/irrigation/settings/settings-fact.js';
 import { describe, expect, it } from 'vitest';
 

@@ -1,7 +1,7 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import type { ControllerTraits } from '@rillbook/irrigation/settings/controller-traits.js';
-import { layOutStart } from '@rillbook/irrigation/settings/lay-out-start.js';
-import { replayController } from '@rillbook/irrigation/settings/replay-controller.js';
+import { layOutStart } from '@rillbook/irrigation/settings/replay/lay-out-start.js';
+import { replayController } from '@rillbook/irrigation/settings/replay/replay-controller.js';
 import { describe, expect, it } from 'vitest';
 import { anyTimer, left, minutesOf, program, replayOf, stationRun } from './a-replay.js';
 

@@ -1,5 +1,5 @@
 import { dayNumberOfDate } from '../../calendar/local-date.js';
-import { programStartsOn } from '../../settings/program-starts-on.js';
+import { programStartsOn } from '../../settings/replay/program-starts-on.js';
 import type { ProgramDays, Weekday } from '../../settings/settings-fact.js';
 
 const WEEKDAYS: readonly Weekday[] = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];

@@ -1,8 +1,8 @@
 import { daysOfMonth } from '../../calendar/local-date.js';
 import type { ControllerTraits } from '../../settings/controller-traits.js';
-import { visitStarts } from '../../settings/replay-starts.js';
+import { visitStarts } from '../../settings/replay/replay-starts.js';
 import type { Program } from '../../settings/settings-fact.js';
-import type { FactInForce } from '../../settings/settings-timeline.js';
+import type { FactInForce } from '../../settings/replay/settings-timeline.js';
 import { ROUND_OF_ALL } from '../days/day-pattern.js';
 import type { ValveRun } from '../demand/standing-water.js';
 

@@ -1,7 +1,7 @@
 import { feltThirst } from '../demand/felt-thirst.js';
 import type { ControllerTraits } from '../../settings/controller-traits.js';
-import { layOutStart } from '../../settings/lay-out-start.js';
-import { percentInForce } from '../../settings/percent-in-force.js';
+import { layOutStart } from '../../settings/replay/lay-out-start.js';
+import { percentInForce } from '../../settings/replay/percent-in-force.js';
 import type { Program } from '../../settings/settings-fact.js';
 import { runOffMinutes } from '../demand/standing-water.js';
 import { steadyWater } from '../demand/steady-water.kernel.js';

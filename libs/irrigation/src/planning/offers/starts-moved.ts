@@ -1,6 +1,6 @@
 import type { ControllerTraits } from '../../settings/controller-traits.js';
-import { layOutStart } from '../../settings/lay-out-start.js';
-import { percentInForce } from '../../settings/percent-in-force.js';
+import { layOutStart } from '../../settings/replay/lay-out-start.js';
+import { percentInForce } from '../../settings/replay/percent-in-force.js';
 import type { Program } from '../../settings/settings-fact.js';
 import { patternOf } from '../days/day-pattern.js';
 import { rulesInMonth } from '../days/rules-of-zone.js';

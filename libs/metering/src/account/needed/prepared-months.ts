@@ -1,3 +1,4 @@
+import type { ControllerReplay } from '@rillbook/irrigation/settings/replay/replay-controller.js';
 import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
 import { UncertainInputs } from '../../uncertainty/uncertain-input.js';
 import { neededDepths } from '../../volumes/needed-depths.js';
@@ -6,10 +7,14 @@ import type { WeatherSeries } from '../../volumes/weather-series.js';
 import type { AccountFacts, AccountZone } from '../account-input.js';
 import { coveredMonth, type CoveredMonth } from './covered-month.js';
 
-/** A month with its weather, and what each of its zones needed, in the order of the zones. */
+/**
+ * A month with its weather, and what each of its zones needed, in the order of the zones. `replays` are those of controllers that were
+ * replayed over more than the month already, by their ids; all others are replayed for it.
+ */
 export interface PreparedMonth {
   readonly covered: CoveredMonth;
   readonly depths: readonly NeededDepths[];
+  readonly replays?: ReadonlyMap<string, ControllerReplay>;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { UnknownDay } from '@rillbook/irrigation/settings/replay-controller.js';
+import type { UnknownDay } from '@rillbook/irrigation/settings/replay/station-days.js';
 import type { AccountZone } from '@rillbook/metering/account/account-input.js';
 import type { DaySpan } from './property-calendar.js';
 import type { ReplayedController } from './replayed-controller.js';

@@ -1,17 +1,18 @@
-import { DAYS_BEFORE, type ReplayedRun } from '@rillbook/irrigation/settings/replay-starts.js';
+import { DAYS_BEFORE, type ReplayedRun } from '@rillbook/irrigation/settings/replay/replay-starts.js';
 import type { AccountZone } from '@rillbook/metering/account/account-input.js';
 import type { EvidenceRun, EvidenceZone, MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { defaultRelativeSd } from '@rillbook/metering/uncertainty/default-relative-sd.js';
 import { litresFrom } from '@rillbook/units/volume.js';
-import { controllersOf, type MeteredChain } from '../gather/account-input.js';
+import type { MeteredChain } from '../gather/account-input.js';
 import type { EtoSeries } from '../gather/eto-series.js';
 import type { PropertyFacts } from '../gather/property-facts.js';
 import { zonesByMonth } from '../gather/zones-by-month.js';
 import { feedAsReadings, wholeIntervals } from './metered-evidence.js';
 import { neededByDay } from './needed-by-day.js';
 import { programmedWater } from './programmed-water.js';
-import { type DaySpan, type PropertyCalendar, propertyCalendar } from './property-calendar.js';
-import { type ReplayedController, replayedController } from './replayed-controller.js';
+import type { DaySpan, PropertyCalendar } from './property-calendar.js';
+import type { PropertyReplays } from './property-replays.js';
+import type { ReplayedController } from './replayed-controller.js';
 import { usageSteps } from './usage-steps.js';
 import { zonesOfMeter } from './zones-of-meter.js';
 
@@ -37,13 +38,11 @@ export interface EvidenceSources {
 const MOST_UNKNOWN = 0.2;
 
 /** Everything that is known of a property's meters over whole local days. */
-export function propertyEvidence(sources: EvidenceSources, span: DaySpan): PropertyEvidence {
+export function propertyEvidence(sources: EvidenceSources, { calendar, controllers }: PropertyReplays): PropertyEvidence {
   const { facts, measured, eto } = sources;
-  const calendar = propertyCalendar(facts.property.timeZone, span);
-  const controllers = controllersOf(facts).map((controller) => replayedController(controller, calendar, eto.weather));
   const chains = measured.map(({ chain }) => chain);
-  const zones = zonesByMonth(facts.zones, chains)(monthOf(span), chains);
-  const neededOf = neededByDay(eto.weather, span);
+  const zones = zonesByMonth(facts.zones, chains)(monthOf(calendar), chains);
+  const neededOf = neededByDay(eto.weather, calendar);
   const gathered = { calendar, zones, controllers, neededOf };
   return { ...gathered, meters: measured.map((chain) => meterEvidence(sources, gathered, chain)) };
 }

@@ -1,8 +1,8 @@
-import type { ReplayInput, UnknownDay } from '@rillbook/irrigation/settings/replay-controller.js';
-import { replayController } from '@rillbook/irrigation/settings/replay-controller.js';
-import { type ReplayedRun, replayStarts } from '@rillbook/irrigation/settings/replay-starts.js';
-import { daysHeldBack } from '@rillbook/irrigation/settings/replay-with-sensor.js';
-import { settingsTimeline } from '@rillbook/irrigation/settings/settings-timeline.js';
+import { type ControllerReplay, type ReplayInput, replayInParts } from '@rillbook/irrigation/settings/replay/replay-controller.js';
+import { type ReplayedRun, replayStarts } from '@rillbook/irrigation/settings/replay/replay-starts.js';
+import { daysHeldBack, hasRainSensor } from '@rillbook/irrigation/settings/replay/replay-with-sensor.js';
+import { settingsTimeline } from '@rillbook/irrigation/settings/replay/settings-timeline.js';
+import type { DayPart, UnknownDay } from '@rillbook/irrigation/settings/replay/station-days.js';
 import type { AccountController } from '@rillbook/metering/account/account-input.js';
 import type { WeatherSeries } from '@rillbook/metering/volumes/weather-series.js';
 import type { DaySpan, PropertyCalendar } from './property-calendar.js';
@@ -19,18 +19,34 @@ export interface ReplayedController {
   runsOf(days: DaySpan): readonly ReplayedRun[];
 }
 
-/** A controller's settings over a span, its rain sensor's as the account takes them: where its threshold is not known, every start is taken to have run. */
-export function replayedController(controller: AccountController, calendar: PropertyCalendar, weather: WeatherSeries): ReplayedController {
+/** A controller's replay, and those of parts of its days; null where a rain sensor leaves more than one replay of a part. */
+export interface ReplayedInParts extends ReplayedController {
+  readonly parts: readonly ControllerReplay[] | null;
+}
+
+/**
+ * A controller's settings over a span, and over parts of it such as months. Its rain sensor's as the account takes them: where its threshold
+ * is not known, every start is taken to have run.
+ */
+export function replayedController(
+  controller: AccountController,
+  calendar: PropertyCalendar,
+  weather: WeatherSeries,
+  parts: readonly DayPart[] = [],
+): ReplayedInParts {
   const { id, facts, pauses, traits } = controller;
   const { firstDay, days, clockChanges } = calendar;
   const input: ReplayInput = { firstDay, days, facts, pauses, traits, clockChanges };
   const daysWithoutStarts = daysHeldBack(input, weather);
-  const { unknown, stations } = replayController({ ...input, daysWithoutStarts });
+  const isShared = !hasRainSensor(traits);
+  const replay = replayInParts({ ...input, daysWithoutStarts }, isShared ? parts : []);
+  const { unknown, stations } = replay.whole;
   const timeline = settingsTimeline(facts, clockChanges);
   return {
     id,
     runsOneAtATime: (traits.runsAtOnce ?? 1) < 2,
     unknown,
+    parts: isShared ? replay.parts : null,
     minutesOf: (station) => stations.get(station)?.laidMinutes ?? null,
     runsOf: (span) => replayStarts({ ...input, ...span, daysWithoutStarts }, timeline),
   };

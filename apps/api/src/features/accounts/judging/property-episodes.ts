@@ -9,6 +9,7 @@ import { stoodRightly } from '@rillbook/metering/detection/readings/rightly-stil
 import type { Thresholds } from '@rillbook/metering/detection/thresholds.js';
 import type { NewestFacts } from '../accounts-computed.event.js';
 import { type EvidenceSources, propertyEvidence } from '../evidence/property-evidence.js';
+import type { PropertyReplays } from '../evidence/property-replays.js';
 import type { ReadMeter } from '../gather/metered-intervals.js';
 import { needsMixed } from './needs-mixed.js';
 import { withProjection } from './projected-allowance.js';
@@ -31,6 +32,8 @@ export interface JudgedProperty extends EvidenceSources {
   readonly newest: NewestFacts;
   /** oldest first */
   readonly months: readonly JudgedMonth[];
+  /** from the first day of the first month to today, which is there for what was read today */
+  readonly replays: () => PropertyReplays;
 }
 
 /** Everything that is found of a property through time, as somebody who saw each fact when it came would have told it: one episode for a cause. */
@@ -39,9 +42,7 @@ export function propertyEpisodes(property: JudgedProperty, { thresholds, rules, 
   const ofReadings = property.read.flatMap(readingFindings);
   if (!first) return settleEpisodes(ofReadings);
   const [firstDate, day] = [`${first.month}-01`, dayNumberOfDate(today)];
-  const firstDay = dayNumberOfDate(firstDate);
-  // Today is there for what was read today.
-  const evidence = propertyEvidence(property, { firstDay, days: day - firstDay + 1 });
+  const evidence = propertyEvidence(property, property.replays());
   const ofMeters = evidence.meters.flatMap((meter) => judgeMeter(meter, thresholds)).map((episode) => asKnown(episode, property.read));
   const measured = settleEpisodes([...ofMeters, ...ofReadings.filter((episode) => !stoodRightly(episode, evidence.meters))]);
   const found = withSeasons(monthEpisodes(property.months, measured, thresholds), property.facts, evidence, day);

@@ -1,3 +1,4 @@
+import { dayNumberOfDate, daysOfMonth } from '@rillbook/irrigation/calendar/local-date.js';
 import type { AccountFacts } from '@rillbook/metering/account/account-input.js';
 import { accountOfMonth } from '@rillbook/metering/account/compute-month-account.js';
 import { accountInColumns } from '@rillbook/metering/columns/account-in-columns.js';
@@ -9,6 +10,8 @@ import { AccountsComputed, type ComputedMonth, type NewestFacts } from '../accou
 import { accountInputs, type MonthInput } from '../gather/account-input.js';
 import type { EtoSeries } from '../gather/eto-series.js';
 import { type MeasuredChain, measuredChains } from '../evidence/measured-chains.js';
+import type { DaySpan } from '../evidence/property-calendar.js';
+import { type PropertyReplays, propertyReplays } from '../evidence/property-replays.js';
 import type { PropertyFacts } from '../gather/property-facts.js';
 import { type Judging, propertyEpisodes } from '../judging/property-episodes.js';
 import type { KeptMonth, NewAccount } from '../months/month-account.repository.js';
@@ -48,7 +51,8 @@ export function propertyMonths(work: PropertyWork): PropertyMonths {
   const measured = measuredChains(facts, eto);
   const intervalsOf = new Map(measured.map(({ chain, intervals }) => [chain.id, intervals]));
   const inputs = monthsToCompute(facts, eto, today).map(accountInputs(facts, measured, eto, today));
-  const prepare = preparing(inputs, eto);
+  const replays = replaying(inputs, work);
+  const prepare = preparing(inputs, eto, replays);
   const done: ComputedMonth[] = [];
   const standing: string[] = [];
   const rows: NewAccount[] = [];
@@ -66,19 +70,29 @@ export function propertyMonths(work: PropertyWork): PropertyMonths {
     rows.push(...kept);
   });
   const newest = newestFacts(facts);
-  const event = new AccountsComputed(facts.property.id, facts.property.timeZone, episodesOf(work, { measured, newest }, done), newest);
+  const event = new AccountsComputed(
+    facts.property.id,
+    facts.property.timeZone,
+    episodesOf(work, { measured, newest, replays }, done),
+    newest,
+  );
   return { standing, rows, renewed: inputs.length - standing.length, event };
 }
 
 interface Known {
   readonly measured: readonly MeasuredChain[];
   readonly newest: NewestFacts;
+  readonly replays: () => PropertyReplays;
 }
 
-function episodesOf(work: PropertyWork, { measured, newest }: Known, done: readonly ComputedMonth[]): AccountsComputed['episodes'] {
+function episodesOf(
+  work: PropertyWork,
+  { measured, newest, replays }: Known,
+  done: readonly ComputedMonth[],
+): AccountsComputed['episodes'] {
   const { facts, eto, prices, today, judging } = work;
   const property = {
-    ...{ facts, eto, measured, newest },
+    ...{ facts, eto, measured, newest, replays },
     pricePerLitre: done.at(-1)?.pricePerLitre ?? prices.marginalPerLitre(today.slice(0, 'YYYY-MM'.length), facts.meters),
     read: measured.flatMap(({ read }) => read),
     months: done.map(({ judged }) => judged),
@@ -104,8 +118,24 @@ function asKept(month: string, { detail, judged }: KeptMonth): ComputedMonth {
   };
 }
 
+/** The settings from the first month to today and in each month, when somebody asks for them. */
+function replaying(inputs: readonly MonthInput[], { facts, eto, today }: PropertyWork): () => PropertyReplays {
+  let known: PropertyReplays | undefined;
+  return () => (known ??= propertyReplays(facts, eto, spanUntil(inputs, today), inputs.map(coveredSpan)));
+}
+
+function spanUntil(inputs: readonly MonthInput[], today: string): DaySpan {
+  const { firstDay } = daysOfMonth(inputs[0]!.month);
+  return { firstDay, days: dayNumberOfDate(today) - firstDay + 1 };
+}
+
+function coveredSpan({ month, through }: MonthInput): DaySpan {
+  const { firstDay } = daysOfMonth(month);
+  return { firstDay, days: through === null ? 0 : dayNumberOfDate(through) - firstDay + 1 };
+}
+
 /** From the first month that is asked for on, what the zones needed is computed for all of them at once. */
-function preparing(inputs: readonly MonthInput[], eto: EtoSeries): (at: number) => PreparedMonth {
+function preparing(inputs: readonly MonthInput[], eto: EtoSeries, replays: () => PropertyReplays): (at: number) => PreparedMonth {
   let from = 0;
   let prepared: readonly PreparedMonth[] | null = null;
   return (at) => {
@@ -113,7 +143,8 @@ function preparing(inputs: readonly MonthInput[], eto: EtoSeries): (at: number) 
       from = at;
       prepared = preparedMonths(inputs.slice(at), eto.weather);
     }
-    return prepared[at - from]!;
+    const { covered, depths } = prepared[at - from]!;
+    return { covered, depths, replays: replays().ofSpan(at) };
   };
 }
 

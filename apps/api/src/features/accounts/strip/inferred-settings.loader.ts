@@ -5,6 +5,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { defineLoader } from '../../../platform/graphql/loader.js';
 import { measuredChains } from '../evidence/measured-chains.js';
 import { type PropertyEvidence, propertyEvidence } from '../evidence/property-evidence.js';
+import { propertyReplays } from '../evidence/property-replays.js';
 import { EtoSeries } from '../gather/eto-series.js';
 import type { PropertyFacts } from '../gather/property-facts.js';
 import { propertyFacts } from '../gather/property-facts.repository.js';
@@ -46,7 +47,8 @@ async function evidenceOf(tx: OrganizationTransaction, facts: PropertyFacts, tod
   const { stationId } = facts.property;
   const eto = stationId ? await EtoSeries.of(tx, stationId) : EtoSeries.none;
   const measured = measuredChains(facts, eto);
-  return propertyEvidence({ facts, eto, measured, pricePerLitre: null }, { firstDay: dayNumberOfDate(today) - DAYS, days: DAYS });
+  const span = { firstDay: dayNumberOfDate(today) - DAYS, days: DAYS };
+  return propertyEvidence({ facts, eto, measured, pricePerLitre: null }, propertyReplays(facts, eto, span));
 }
 
 /** What usage says of a controller; null where it says nothing. */

@@ -4,6 +4,7 @@ import { smallestSteadyFlow } from '@rillbook/metering/detection/hourly/leaks/st
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { defineLoader } from '../../../platform/graphql/loader.js';
 import { type PropertyEvidence, propertyEvidence } from '../evidence/property-evidence.js';
+import { propertyReplays } from '../evidence/property-replays.js';
 import { EtoSeries } from '../gather/eto-series.js';
 import { measuredChains } from '../evidence/measured-chains.js';
 import type { PropertyFacts } from '../gather/property-facts.js';
@@ -42,7 +43,7 @@ async function stripOf(tx: OrganizationTransaction, facts: PropertyFacts, { mete
   const firstDay = dayNumberOfDate(from);
   const span = { firstDay, days: dayNumberOfDate(until) - firstDay + 1 };
   const measured = measuredChains(facts, eto);
-  const evidence = propertyEvidence({ facts, eto, measured, pricePerLitre: null }, span);
+  const evidence = propertyEvidence({ facts, eto, measured, pricePerLitre: null }, propertyReplays(facts, eto, span));
   const chain = measured.find(({ chain: each }) => each.meters.some(({ id }) => id === meterId))?.chain;
   const id = chain?.id ?? (meterId === null && measured.length === 1 ? measured[0]!.chain.id : null);
   const meter = evidence.meters.find((each) => each.meterId === id);

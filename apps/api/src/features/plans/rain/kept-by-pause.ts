@@ -1,6 +1,6 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
-import { daysHeldBack } from '@rillbook/irrigation/settings/replay-with-sensor.js';
-import { replayController } from '@rillbook/irrigation/settings/replay-controller.js';
+import { daysHeldBack } from '@rillbook/irrigation/settings/replay/replay-with-sensor.js';
+import { replayController } from '@rillbook/irrigation/settings/replay/replay-controller.js';
 import type { ControllerTraits } from '@rillbook/irrigation/settings/controller-traits.js';
 import type { RainPause } from '@rillbook/irrigation/settings/rain-pause.js';
 import type { Program } from '@rillbook/irrigation/settings/settings-fact.js';

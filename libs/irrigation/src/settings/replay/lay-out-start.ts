@@ -1,7 +1,7 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
-import { adjustedMinutes } from './adjusted-minutes.js';
-import type { ControllerTraits } from './controller-traits.js';
-import type { StationRun } from './settings-fact.js';
+import { adjustedMinutes } from '../adjusted-minutes.js';
+import type { ControllerTraits } from '../controller-traits.js';
+import type { StationRun } from '../settings-fact.js';
 
 /** A station's valve open for a time, in minutes after the start. */
 export interface StationSegment {

@@ -1,6 +1,6 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
-import { dateOfDayNumber, dayNumberOfDate, weekdayOfDayNumber } from '../calendar/local-date.js';
-import type { ProgramDays, Weekday } from './settings-fact.js';
+import { dateOfDayNumber, dayNumberOfDate, weekdayOfDayNumber } from '../../calendar/local-date.js';
+import type { ProgramDays, Weekday } from '../settings-fact.js';
 
 const WEEKDAYS: readonly Weekday[] = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 

@@ -1,4 +1,4 @@
-import type { ControllerTraits } from './controller-traits.js';
+import type { ControllerTraits } from '../controller-traits.js';
 import { type ControllerReplay, type ReplayInput, replayController } from './replay-controller.js';
 
 /** Rain by local day from `firstDay` on; not a number where it is not known. */
@@ -40,7 +40,7 @@ const SMALLEST_THRESHOLD_MM = 3.175;
  */
 export function replayWithSensor(input: ReplayInput, rain: RainByDay): SensorReplay {
   const withoutSensor = replayController(input);
-  if (!hasSensor(input.traits)) return { most: withoutSensor, least: withoutSensor, withoutSensor, unsure: withoutSensor };
+  if (!hasRainSensor(input.traits)) return asWithoutSensor(withoutSensor);
   const threshold = input.traits.rainSensorMm;
   const recent = recentRain(input, rain);
   const reached = reachedBy(recent, threshold ?? SMALLEST_THRESHOLD_MM);
@@ -54,6 +54,16 @@ export function replayWithSensor(input: ReplayInput, rain: RainByDay): SensorRep
 }
 
 /**
+ * The replay of a controller that has no rain sensor.
+ *
+ * @param replay - What its settings put out. [min]
+ * @returns The same, whatever fell. [min]
+ */
+export function asWithoutSensor(replay: ControllerReplay): SensorReplay {
+  return { most: replay, least: replay, withoutSensor: replay, unsure: replay };
+}
+
+/**
  * Days on which a rain sensor held every start back, as `most` of `replayWithSensor` has it: none where its threshold is not known.
  *
  * @param input - The controller's traits and the days wanted. [code]
@@ -62,15 +72,21 @@ export function replayWithSensor(input: ReplayInput, rain: RainByDay): SensorRep
  */
 export function daysHeldBack(input: ReplayInput, rain: RainByDay): ReadonlySet<number> {
   const threshold = input.traits.rainSensorMm;
-  return hasSensor(input.traits) && threshold !== null ? reachedBy(recentRain(input, rain), threshold) : new Set();
+  return hasRainSensor(input.traits) && threshold !== null ? reachedBy(recentRain(input, rain), threshold) : new Set();
 }
 
 function reachedBy(recent: ReturnType<typeof recentRain>, threshold: number): ReadonlySet<number> {
   return new Set(recent.filter(({ mm }) => mm > 0 && mm >= threshold).map(({ dayNumber }) => dayNumber));
 }
 
-function hasSensor({ rainSensor, rainSensorMm }: ControllerTraits): boolean {
-  return rainSensor ?? rainSensorMm !== null;
+/**
+ * Whether rain holds a controller's starts back.
+ *
+ * @param traits - What the controller is. [code]
+ * @returns True where a sensor is on record, or its threshold. [code]
+ */
+export function hasRainSensor(traits: Pick<ControllerTraits, 'rainSensor' | 'rainSensorMm'>): boolean {
+  return traits.rainSensor ?? traits.rainSensorMm !== null;
 }
 
 // From two days before the first, as runs that begin then may reach into it.

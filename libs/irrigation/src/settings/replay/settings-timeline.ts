@@ -1,6 +1,6 @@
-import type { ClockChange } from '../calendar/clock-change.js';
-import { elapsedMinutesOfWallTime } from '../calendar/elapsed-minutes.js';
-import type { SettingsFact } from './settings-fact.js';
+import type { ClockChange } from '../../calendar/clock-change.js';
+import { elapsedMinutesOfWallTime } from '../../calendar/elapsed-minutes.js';
+import type { SettingsFact } from '../settings-fact.js';
 
 /** A settings fact with the span in which it is in force, in elapsed minutes. */
 export interface FactInForce {

@@ -1,12 +1,12 @@
-import type { ClockChange } from '../calendar/clock-change.js';
-import { elapsedMinutes, elapsedMinutesOfWallTime } from '../calendar/elapsed-minutes.js';
-import { dateOfDayNumber } from '../calendar/local-date.js';
-import type { ControllerTraits } from './controller-traits.js';
+import type { ClockChange } from '../../calendar/clock-change.js';
+import { elapsedMinutes, elapsedMinutesOfWallTime } from '../../calendar/elapsed-minutes.js';
+import { dateOfDayNumber } from '../../calendar/local-date.js';
+import type { ControllerTraits } from '../controller-traits.js';
 import { layOutStart, type StationSegment } from './lay-out-start.js';
 import { percentInForce } from './percent-in-force.js';
 import { programStartsOn } from './program-starts-on.js';
-import type { RainPause } from './rain-pause.js';
-import type { Program } from './settings-fact.js';
+import type { RainPause } from '../rain-pause.js';
+import type { Program } from '../settings-fact.js';
 import type { FactInForce } from './settings-timeline.js';
 
 /** A start may spill over midnight, and a queue of late programs over another: runs are looked for from this many days before. */

@@ -1,5 +1,5 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
-import type { ControllerTraits } from './controller-traits.js';
+import type { ControllerTraits } from '../controller-traits.js';
 
 /**
  * Percent that a controller applies in a month: the percent adjust times the month's own percent, for timers that hold twelve.
