@@ -308,3 +308,27 @@ it('refuses terms, crews and months that cannot be', async () => {
     breakMinutes: 30,
   });
 });
+
+it('plans no work before its day, and lets nothing wait with it', async () => {
+  const { id: propertyId } = await near(1);
+  const soon = await day.order({ propertyId, kind: 'repair' });
+  const later = await day.order({ propertyId, kind: 'adjust', notBefore: '2026-07-29' });
+  const cannot = await day.office.send('mutation($input: WorkOrderInput!) { createWorkOrder(input: $input) { __typename } }', {
+    input: { propertyId, kind: 'read', notBefore: '2026-07-29', dueOn: '2026-07-28' },
+  });
+  expect(cannot.errors[0]!.extensions).toMatchObject({ code: 'VALUE_REFUSED', details: { field: 'dueOn' } });
+  expect((await plan()).data.planMonth).toMatchObject({ unplaced: 0 });
+  const dayOf = async (id: string) =>
+    (
+      await product.database.admin(
+        'select route.day::text from route join stop on stop.route_id = route.id join work_order on work_order.stop_id = stop.id where work_order.id = $1',
+        [id],
+      )
+    )[0]!['day'];
+  expect(await dayOf(soon.id)).toBe('2026-07-07');
+  expect(await dayOf(later.id)).toBe('2026-07-29');
+  // Planned anew from later on, it still keeps to its day.
+  await product.database.admin(`update organization set stands_still_on = '2026-07-20' where id = $1`, [day.organizationId]);
+  await plan();
+  expect(await dayOf(later.id)).toBe('2026-07-29');
+});

@@ -14,7 +14,7 @@ const item = (name: string, position: number, came: Came | null): PlanItem => ({
   place: { crewId: 'crew', day: DAY, position },
   visited: came !== null,
   came,
-  orders: [{ id: `order ${name}`, version: 1, kind: 'repair', state: 'given out', minutes: 60, dueOn: null, skills: [] }],
+  orders: [{ id: `order ${name}`, version: 1, kind: 'repair', state: 'given out', minutes: 60, notBefore: null, dueOn: null, skills: [] }],
 });
 const known = (...items: readonly PlanItem[]): PlanMaterial => ({
   ...{ from: DAY, until: DAY, items, crews: [crew as never] },

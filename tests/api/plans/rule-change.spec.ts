@@ -133,7 +133,7 @@ it('shows what a new rule would change before it is brought in, and changes noth
 it('orders a month’s settings where that is worth the way, once, and not where it is not', async () => {
   const season = (who = day.office, propertyIds = [property.id]) =>
     who.send(
-      'mutation($month: Month!, $ids: [ID!]!) { orderSeason(month: $month, propertyIds: $ids, what: " For July ") { id kind state what controllerId plannedSettings { record programs { name } } } }',
+      'mutation($month: Month!, $ids: [ID!]!) { orderSeason(month: $month, propertyIds: $ids, what: " For July ") { id kind state what notBefore controllerId plannedSettings { record programs { name } } } }',
       { month: '2026-07', ids: propertyIds },
     );
   const [present] = [(await planOf()).present];
@@ -143,7 +143,7 @@ it('orders a month’s settings where that is worth the way, once, and not where
   await product.database.admin('update organization set least_litres = 1 where id = $1', [day.organizationId]);
   const [order, ...more] = (await season()).data.orderSeason;
   expect(more).toEqual([]);
-  expect(order).toMatchObject({ kind: 'adjust', state: 'open', what: 'For July', controllerId: controller.id });
+  expect(order).toMatchObject({ kind: 'adjust', state: 'open', what: 'For July', notBefore: '2026-06-28', controllerId: controller.id });
   expect(order.plannedSettings).toMatchObject({ record: 'planned' });
   // It is there to be done: no second one is made.
   expect((await season()).data.orderSeason).toEqual([]);

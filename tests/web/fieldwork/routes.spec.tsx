@@ -152,6 +152,7 @@ describe('routes', () => {
         estimateMinutes: null,
         labourHours: 8,
         labourRate: 150,
+        notBefore: null,
         dueOn: null,
         skills: null,
       },

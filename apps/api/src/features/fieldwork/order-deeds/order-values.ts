@@ -18,6 +18,7 @@ export type OrderValues = Pick<
   | 'kind'
   | 'what'
   | 'estimateMinutes'
+  | 'notBefore'
   | 'dueOn'
   | 'skills'
   | 'labourHours'
@@ -55,6 +56,12 @@ async function subjectOf(tx: OrganizationTransaction, input: WorkOrderInput, fin
   return subject;
 }
 
+function daysOf({ notBefore = null, dueOn = null }: WorkOrderInput): Pick<OrderValues, 'notBefore' | 'dueOn'> {
+  if (notBefore !== null && dueOn !== null && dueOn < notBefore)
+    throw refuse('dueOn', dueOn, `${notBefore}, the first day on which it may be done, or later`);
+  return { notBefore, dueOn };
+}
+
 /** What is kept of an input, judged: a known kind, no negative numbers, and controller, meter and zone of this property. */
 export async function orderValues(tx: OrganizationTransaction, input: WorkOrderInput, finding: OrderSubject | null): Promise<OrderValues> {
   judgeValues(input, { what: text, estimateMinutes: NOT_NEGATIVE, labourHours: NOT_NEGATIVE, labourRate: NOT_NEGATIVE });
@@ -66,7 +73,7 @@ export async function orderValues(tx: OrganizationTransaction, input: WorkOrderI
     kind,
     what: input.what?.trim() ?? '',
     estimateMinutes: input.estimateMinutes ?? ESTIMATE_MINUTES[kind],
-    dueOn: input.dueOn ?? null,
+    ...daysOf(input),
     skills: cleanSkills(input.skills ?? []),
     labourHours: input.labourHours ?? null,
     labourRate: input.labourRate ?? null,

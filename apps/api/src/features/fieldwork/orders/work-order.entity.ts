@@ -44,6 +44,10 @@ export class WorkOrderRow extends KeptRow {
   @Column('double precision', { name: 'estimate_minutes', nullable: true })
   estimateMinutes: number | null;
 
+  /** the first day on which it may be done; null: any */
+  @Column('date', { name: 'not_before', nullable: true })
+  notBefore: string | null;
+
   /** the last day on which it may be done */
   @Column('date', { name: 'due_on', nullable: true })
   dueOn: string | null;

@@ -41,6 +41,10 @@ export class WorkOrderInput {
   @Field(() => Float, { nullable: true })
   estimateMinutes?: number | null;
 
+  /** the first day on which it may be done */
+  @Field(() => DateScalar, { nullable: true })
+  notBefore?: string | null;
+
   /** the last day on which it may be done */
   @Field(() => DateScalar, { nullable: true })
   dueOn?: string | null;

@@ -52,6 +52,10 @@ export class WorkOrder {
   @Field(() => Float, { nullable: true })
   estimateMinutes: number | null;
 
+  /** the first day on which it may be done; null: any */
+  @Field(() => DateScalar, { nullable: true })
+  notBefore: string | null;
+
   /** the last day on which it may be done */
   @Field(() => DateScalar, { nullable: true })
   dueOn: string | null;

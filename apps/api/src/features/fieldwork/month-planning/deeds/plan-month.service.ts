@@ -61,8 +61,8 @@ export class PlanMonth {
 
 /** What an item without a day is called once it has none: a stop that lost its day is its open orders again. */
 function keyOf({ items }: SolvedPlan, index: number): string {
-  const { id, orders, propertyId } = items[index]!;
-  return orders.length > 0 ? `orders ${propertyId}` : id;
+  const { id, stopId, orders, propertyId } = items[index]!;
+  return stopId !== null && orders.length > 0 ? `orders ${propertyId}` : id;
 }
 
 /** The plan is judged by what was asked, not by what the search believes; locked stops alone may break hours, and are told of on their day. */

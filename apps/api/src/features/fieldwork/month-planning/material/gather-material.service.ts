@@ -16,14 +16,17 @@ export class GatherMaterial {
     const found = await material.stops(tx, from < today ? from : today, until);
     const missed = await material.missed(tx, from < today ? from : today);
     const stops = [...missed, ...found.filter((stop) => stop.day >= from)].map((stop) => (stop.day < from ? leftOver(stop) : stop));
-    const open = await material.openOrders(tx);
+    const open = await material.openOrders(tx, from);
     const ids = [...stops, ...open].map(({ propertyId }) => propertyId);
     const soon = found.filter(({ day }) => day >= today && day < from);
     const rows = withStopsBefore(await material.properties(tx, ids), soon);
     const visits = grouped(await material.timedVisits(tx, from), ({ crewId }) => crewId);
     const crewRows = await crews.inUse(tx, null);
     const standing = itemsOfStops(stops, rows, { from: from > today ? from : today, until });
-    const waiting = open.map(({ propertyId, orders }) => ({ ...nowhere(`orders ${propertyId}`, propertyId), orders }));
+    const waiting = open.map(({ propertyId, notBefore, orders }) => ({
+      ...nowhere(openOrdersId(propertyId, notBefore), propertyId),
+      orders,
+    }));
     return {
       from,
       until,
@@ -48,6 +51,10 @@ const leftOver = (stop: MaterialStop): MaterialStop => ({
   came: null,
   orders: stop.orders.filter(({ state }) => state === 'given out'),
 });
+
+/** Work that must wait is an item of its own, so that nothing waits with it. */
+const openOrdersId = (propertyId: string, notBefore: string | null): string =>
+  notBefore === null ? `orders ${propertyId}` : `orders ${propertyId} from ${notBefore}`;
 
 const nowhere = (id: string, propertyId: string): PlanItem => ({
   id,

@@ -27,7 +27,14 @@ export interface MaterialProperty {
   readonly lastVisit: string | null;
 }
 
-const ORDER = `jsonb_build_object('id', work.id, 'version', work.version, 'kind', work.kind, 'state', work.state, 'minutes', work.estimate_minutes, 'dueOn', work.due_on, 'skills', work.skills)`;
+/** Work of a property that nobody has a day for; all of it may be done from one day on, null: at once. */
+interface OpenOrders {
+  readonly propertyId: string;
+  readonly notBefore: string | null;
+  readonly orders: readonly ItemOrder[];
+}
+
+const ORDER = `jsonb_build_object('id', work.id, 'version', work.version, 'kind', work.kind, 'state', work.state, 'minutes', work.estimate_minutes, 'notBefore', work.not_before, 'dueOn', work.due_on, 'skills', work.skills)`;
 
 /** Minutes since midnight on the organization's clock. */
 const MINUTE = (at: string): string => `extract(epoch from (${at} at time zone min(organization.time_zone))::time) / 60`;
@@ -68,15 +75,16 @@ export const material = {
     );
   },
 
-  /** Work that nobody has a day for, by property. */
-  openOrders(tx: OrganizationTransaction): Promise<{ readonly propertyId: string; readonly orders: readonly ItemOrder[] }[]> {
+  /** Work that nobody has a day for, by property, and apart where it must wait for a day after the one from which is planned. */
+  openOrders(tx: OrganizationTransaction, from: string): Promise<readonly OpenOrders[]> {
     return tx.query(
-      `select work.property_id as "propertyId", jsonb_agg(${ORDER} order by work.created_at, work.id) as orders
+      `select work.property_id as "propertyId", case when work.not_before > $2 then work.not_before end::text as "notBefore",
+              jsonb_agg(${ORDER} order by work.created_at, work.id) as orders
          from work_order work
          join property on property.organization_id = work.organization_id and property.id = work.property_id and property.retired_at is null
         where work.organization_id = $1 and work.retired_at is null and work.state = 'open'
-        group by work.property_id order by work.property_id`,
-      [tx.organizationId],
+        group by 1, 2 order by 1, 2 nulls first`,
+      [tx.organizationId, from],
     );
   },
 

@@ -17,6 +17,7 @@ export interface ItemOrder {
   readonly kind: WorkOrderKind;
   readonly state: string;
   readonly minutes: number | null;
+  readonly notBefore: string | null;
   readonly dueOn: string | null;
   readonly skills: readonly string[];
 }

@@ -61,6 +61,12 @@ function dueOf(item: PlanItem): string | null {
   return dates.sort()[0] ?? null;
 }
 
+/** The day from which all of an item may be done. [day number] */
+function notBeforeOf(item: PlanItem): number | null {
+  const dates = item.orders.flatMap(({ notBefore }) => (notBefore === null ? [] : [dayNumberOfDate(notBefore)]));
+  return dates.length > 0 ? Math.max(...dates) : null;
+}
+
 function worthOf(item: PlanItem, from: string): number {
   const worth = item.orders.reduce((sum, { kind }) => sum + WORTH_HOURS[kind], item.visitDueOn ? VISIT_WORTH_HOURS : 0);
   const due = dueOf(item);
@@ -69,15 +75,22 @@ function worthOf(item: PlanItem, from: string): number {
 
 type Days = Pick<PlanStop, 'firstDay' | 'lastDay' | 'wantedDay' | 'perDayOffS'>;
 
-function daysOf(item: PlanItem, { properties, from, until }: PlanMaterial): Days {
+function daysOf(item: PlanItem, known: PlanMaterial): Days {
+  const { from } = known;
+  if (item.orders.length === 0 && item.visitDueOn !== null && !(item.place && item.place.day >= from))
+    return daysOfVisit(item.propertyId, item.visitDueOn, known);
   const due = dueOf(item);
-  const first = dayNumberOfDate(from);
+  const firstDay = notBeforeOf(item);
   const lastDay = due !== null && due >= from ? dayNumberOfDate(due) : null;
-  if (item.place && item.place.day >= from)
-    return { firstDay: null, lastDay, wantedDay: dayNumberOfDate(item.place.day), perDayOffS: MOVED_S };
-  if (item.orders.length > 0 || item.visitDueOn === null) return { firstDay: null, lastDay, wantedDay: first, perDayOffS: LATER_S };
-  const slack = Math.floor(VISIT_SLACK * (properties.get(item.propertyId)?.everyDays ?? 0));
-  const wanted = dayNumberOfDate(item.visitDueOn);
+  if (item.place && item.place.day >= from) return { firstDay, lastDay, wantedDay: dayNumberOfDate(item.place.day), perDayOffS: MOVED_S };
+  const first = dayNumberOfDate(from);
+  return { firstDay, lastDay, wantedDay: Math.max(first, firstDay ?? first), perDayOffS: LATER_S };
+}
+
+/** A visit without other work is wanted when it is due, and may come a share of its interval sooner or later. */
+function daysOfVisit(propertyId: string, dueOn: string, { properties, from, until }: PlanMaterial): Days {
+  const slack = Math.floor(VISIT_SLACK * (properties.get(propertyId)?.everyDays ?? 0));
+  const wanted = dayNumberOfDate(dueOn);
   const last = Math.min(dayNumberOfDate(until), wanted + slack);
-  return { firstDay: wanted - slack, lastDay: wanted === first ? null : last, wantedDay: wanted, perDayOffS: OFF_DUE_S };
+  return { firstDay: wanted - slack, lastDay: dueOn === from ? null : last, wantedDay: wanted, perDayOffS: OFF_DUE_S };
 }

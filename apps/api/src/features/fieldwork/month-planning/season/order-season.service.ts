@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { dateOfDayNumber, dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { organizations } from '../../../../platform/identity/organizations/organization.repository.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
@@ -12,6 +13,9 @@ import { hasEnded } from '../../orders/work-order-kinds.js';
 import { isWorthGoing } from './is-worth-going.js';
 
 const MOST = 10;
+
+/** A month's settings are entered about its turn, so many days before it at the soonest: common practice. [days] */
+const EARLY_DAYS = 3;
 
 /** What is asked for: where, for which month, and how the order is called. */
 export interface SeasonOrder {
@@ -33,13 +37,14 @@ export class OrderSeason {
     const stranger = propertyIds.find((id) => !seen.has(id.toLowerCase()));
     if (stranger !== undefined) throw platformProblems.notFound({ thing: 'property', id: stranger });
     const { leastLitres } = await organizations.own(tx);
+    const notBefore = dateOfDayNumber(dayNumberOfDate(`${month}-01`) - EARLY_DAYS);
     const made: WorkOrderRow[] = [];
     for (const propertyId of seen) {
       for (const controller of await controllersOfProperty.of(tx).load(propertyId)) {
         if (controller.retiredAt || (await hasAdjustment(tx, propertyId, controller.id))) continue;
         const { plan } = await planOfController(tx, controller, month);
         if (plan && isWorthGoing(plan, leastLitres))
-          made.push(await this.order.run(tx, { controllerId: controller.id, propertyId, plan }, what, null));
+          made.push(await this.order.run(tx, { controllerId: controller.id, propertyId, plan, notBefore }, what, null));
       }
     }
     return made;

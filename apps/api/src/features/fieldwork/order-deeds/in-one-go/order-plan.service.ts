@@ -18,6 +18,8 @@ export interface PlannedController {
   readonly controllerId: string;
   readonly propertyId: string;
   readonly plan: ControllerPlan;
+  /** the first day on which it may be entered; any where it is left out */
+  readonly notBefore?: string;
 }
 
 /** Keeps a controller's plan as its planned settings and makes the order to enter them. */
@@ -30,9 +32,10 @@ export class OrderPlan {
   ) {}
 
   async run(tx: OrganizationTransaction, planned: PlannedController, what: string, to: CrewAndDay | null): Promise<WorkOrderRow> {
-    const { controllerId, propertyId } = planned;
+    const { controllerId, propertyId, notBefore = null } = planned;
     const plannedSettingsId = await this.keepPlan(tx, planned);
-    const made = await this.make.run(tx, { propertyId, controllerId, kind: 'adjust', what }, null, { plannedSettingsId, pauseUntil: null });
+    const input = { propertyId, controllerId, kind: 'adjust', what, notBefore };
+    const made = await this.make.run(tx, input, null, { plannedSettingsId, pauseUntil: null });
     ordersOfProperty.of(tx).clear(propertyId);
     const given = to && (await this.assign.run(tx, made.id, made.version, to));
     return given && !(given instanceof VersionConflict) ? given : made;

@@ -44,6 +44,7 @@ const EMPTY = {
   minutes: '',
   hours: '',
   rate: '',
+  notBefore: '',
   dueOn: '',
   skills: '',
 };
@@ -62,13 +63,14 @@ interface Props {
   readonly onClose: () => void;
 }
 
-const inputOf = ({ propertyId, kind, what, minutes, hours, rate, dueOn, skills }: typeof EMPTY) => ({
+const inputOf = ({ propertyId, kind, what, minutes, hours, rate, notBefore, dueOn, skills }: typeof EMPTY) => ({
   propertyId,
   kind,
   what: what.trim() || null,
   estimateMinutes: typedNumber(minutes),
   labourHours: COSTS.has(kind) ? typedNumber(hours) : null,
   labourRate: COSTS.has(kind) ? typedNumber(rate) : null,
+  notBefore: notBefore || null,
   dueOn: dueOn || null,
   skills: skills.trim() ? skills.split(',') : null,
 });
@@ -132,15 +134,22 @@ export function NewOrderForm({ properties, onClose }: Props) {
 }
 
 interface PlanProps {
-  readonly draft: Pick<typeof EMPTY, 'dueOn' | 'skills'>;
+  readonly draft: Pick<typeof EMPTY, 'notBefore' | 'dueOn' | 'skills'>;
   readonly onChange: (change: Partial<typeof EMPTY>) => void;
 }
 
-/** By when, and by whom: what the month's plan keeps to. */
-function ForThePlan({ draft: { dueOn, skills }, onChange }: PlanProps) {
+/** From when, by when, and by whom: what the month's plan keeps to. */
+function ForThePlan({ draft: { notBefore, dueOn, skills }, onChange }: PlanProps) {
   const intl = useIntl();
   return (
     <>
+      <TextField
+        type="date"
+        isOptional
+        label={intl.formatMessage({ id: 'routes.notBefore' })}
+        value={notBefore}
+        onChange={(next) => onChange({ notBefore: next })}
+      />
       <TextField
         type="date"
         isOptional

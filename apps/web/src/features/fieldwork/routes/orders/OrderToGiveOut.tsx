@@ -17,6 +17,7 @@ export const orderToGiveOut = graphql(`
     what
     waterAgainOn
     estimateMinutes
+    notBefore
     dueOn
     skills
     leftNote
@@ -38,18 +39,17 @@ export function OrderToGiveOut({ order: masked, onGiveOut }: Props) {
   const { minutes, dayInWords } = useFormats();
   const orderWords = useOrderWords();
   const order = useMasked(orderToGiveOut, masked);
-  const { estimateMinutes, dueOn, skills, leftNote, property } = order;
+  const { estimateMinutes, notBefore, dueOn, skills, leftNote, property } = order;
+  const bounds = [
+    notBefore && intl.formatMessage({ id: 'routes.from' }, { day: dayInWords(notBefore) }),
+    dueOn && intl.formatMessage({ id: 'routes.by' }, { day: dayInWords(dueOn) }),
+    skills.length > 0 && intl.formatMessage({ id: 'setup.visits.needs' }, { skills: skills.join(', ') }),
+  ].filter(Boolean);
   return (
     <tr>
       <td>
         {orderWords(order)}
-        {(dueOn || skills.length > 0) && (
-          <p className="soft">
-            {dueOn && <FormattedMessage id="routes.by" values={{ day: dayInWords(dueOn) }} />}
-            {dueOn && skills.length > 0 && ' · '}
-            {skills.length > 0 && <FormattedMessage id="setup.visits.needs" values={{ skills: skills.join(', ') }} />}
-          </p>
-        )}
+        {bounds.length > 0 && <p className="soft">{bounds.join(' · ')}</p>}
         {leftNote && (
           <p className="soft">
             <FormattedMessage id="field.order.leftBefore" values={{ note: leftNote }} />

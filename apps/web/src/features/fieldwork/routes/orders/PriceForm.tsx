@@ -23,6 +23,7 @@ export const orderToPrice = graphql(`
     meterId
     zoneId
     estimateMinutes
+    notBefore
     dueOn
     skills
     labourHours

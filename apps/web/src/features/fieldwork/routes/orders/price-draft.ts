@@ -56,6 +56,7 @@ export const pricedInput = (order: OrderToPriceFragment, { hours, rate, parts }:
   meterId: order.meterId ?? null,
   zoneId: order.zoneId ?? null,
   estimateMinutes: order.estimateMinutes ?? null,
+  notBefore: order.notBefore ?? null,
   dueOn: order.dueOn ?? null,
   skills: [...order.skills],
   labourHours: typedNumber(hours),

@@ -72,9 +72,11 @@ export const routes = {
   'routes.created': 'Made. It waits for a crew.',
   'routes.noProperty': 'Choose the property where it is to be done.',
   'routes.noNumber': '“{found}” is no number. Type one such as 30 or 1.5.',
+  'routes.notBefore': 'Not before',
   'routes.dueOn': 'Must be done by',
   'routes.skills': 'Skills it needs',
   'routes.skillsHint': 'As crews have them, with commas between. Only a crew that has them gets it.',
+  'routes.from': 'not before {day}',
   'routes.by': 'to be done by {day}',
   'routes.soFar':
     '{closed} of {stops, plural, one {# stop} other {# stops}} done; {done, plural, =0 {no order is done yet} one {one order is done} other {# orders are done}}, {left, plural, =0 {none is left} one {one is left} other {# are left}}.',

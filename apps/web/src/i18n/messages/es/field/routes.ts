@@ -74,9 +74,11 @@ export const routes: Record<keyof typeof english, string> = {
   'routes.created': 'Hecha. Espera cuadrilla.',
   'routes.noProperty': 'Elija la propiedad donde se hará.',
   'routes.noNumber': '«{found}» no es un número. Escriba uno como 30 o 1.5.',
+  'routes.notBefore': 'No antes del',
   'routes.dueOn': 'Debe estar hecho para el',
   'routes.skills': 'Habilidades que pide',
   'routes.skillsHint': 'Como las tienen las cuadrillas, separadas por comas. Solo lo recibe una cuadrilla que las tiene.',
+  'routes.from': 'no antes del {day}',
   'routes.by': 'para el {day} a más tardar',
   'routes.soFar':
     '{closed} de {stops, plural, one {# parada hecha} other {# paradas hechas}}; {done, plural, =0 {todavía ninguna orden hecha} one {una orden hecha} other {# órdenes hechas}}, {left, plural, =0 {no queda ninguna} one {queda una} other {quedan #}}.',
