@@ -30,6 +30,7 @@ export class YearCardResolver {
     if (!roleIncludes(tx.actor.role, Permission.ReadPortfolio)) return null;
     const row = (await controllerOfId.of(tx).load(controller.id))!;
     const { inputs, needMonths, reason } = await gatherYear(tx, row);
+    if (!reason && !planner.knows({ month: null, year: inputs })) await tx.rest();
     const card = reason ? null : await planner.card(inputs);
     const frost = await frostOf(tx, row.propertyId);
     return Object.assign(new YearCard(), { controllerId: controller.id, reason, frost, ...(card ? showCard(card, needMonths) : NO_CARD) });

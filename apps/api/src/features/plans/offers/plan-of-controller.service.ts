@@ -1,4 +1,5 @@
 import type { ControllerPlan } from '@rillbook/irrigation/planning/offers/plan-controller.js';
+import type { PlanInput } from '@rillbook/irrigation/planning/plan-input.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { type Gathered, gatherPlan, type PlannableController, type RulesInstead } from '../gather/plan-input.service.js';
 import { planner } from './planner.js';
@@ -9,7 +10,10 @@ export interface PlannedMonth {
   readonly plan: ControllerPlan | null;
 }
 
-/** Plans a controller for a month; others are served before the next one is planned. */
+/**
+ * Plans a controller for a month; others are served before the next one is planned. While the thread plans, a transaction that has written
+ * nothing holds no connection.
+ */
 export async function planOfController(
   tx: OrganizationTransaction,
   controller: PlannableController,
@@ -17,8 +21,22 @@ export async function planOfController(
   rulesInstead?: RulesInstead,
 ): Promise<PlannedMonth> {
   const gathered = await gatherPlan(tx, controller, month, rulesInstead);
-  const plan = gathered.input && (await planner.plan(gathered.input));
+  const plan = gathered.input && (await planned(tx, gathered.input));
   if (plan?.refused)
     return { gathered: { input: null, reason: { code: 'NOTHING_KEEPS_ALL', details: { broken: plan.refused } } }, plan: null };
   return { gathered, plan };
+}
+
+async function planned(tx: OrganizationTransaction, month: PlanInput): Promise<ControllerPlan> {
+  if (!planner.knows({ month, year: null })) await tx.rest();
+  return planner.plan(month);
+}
+
+/**
+ * Plans controllers for a deed, before it writes anything. What follows reads all anew and plans from that: the same question has its answer
+ * already, and where something has changed meanwhile it is another question.
+ */
+export async function planAhead(tx: OrganizationTransaction, controllers: readonly PlannableController[], month: string): Promise<void> {
+  for (const controller of controllers) await planOfController(tx, controller, month);
+  tx.kept.clear();
 }

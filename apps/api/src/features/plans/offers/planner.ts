@@ -29,9 +29,14 @@ interface Waiting {
   readonly failed: (error: Error) => void;
 }
 
+interface Kept {
+  readonly answer: Promise<PlanAnswer>;
+  isThere: boolean;
+}
+
 /** Plans in a thread of its own, and keeps what was found: the same question has the same answer. */
 export class Planner {
-  private readonly kept = new Map<string, Promise<PlanAnswer>>();
+  private readonly kept = new Map<string, Kept>();
   private readonly waiting: Waiting[] = [];
   private worker: Worker | null = null;
 
@@ -47,14 +52,27 @@ export class Planner {
     return (await this.answer({ month: null, year })).card;
   }
 
+  /** Whether the answer is there: then nobody waits for it. */
+  knows(question: PlanQuestion): boolean {
+    return this.kept.get(keyOf(question))?.isThere ?? false;
+  }
+
   private answer(question: PlanQuestion): Promise<PlanAnswer> {
-    const key = createHash('sha256').update(JSON.stringify(question)).digest('base64');
-    const answer = this.kept.get(key) ?? this.asked(question);
+    const key = keyOf(question);
+    const kept = this.kept.get(key) ?? this.keep(key, question);
     this.kept.delete(key);
-    this.kept.set(key, answer);
-    answer.catch(() => this.kept.delete(key));
+    this.kept.set(key, kept);
     for (const oldest of [...this.kept.keys()].slice(0, Math.max(0, this.kept.size - this.mostKept))) this.kept.delete(oldest);
-    return answer;
+    return kept.answer;
+  }
+
+  private keep(key: string, question: PlanQuestion): Kept {
+    const kept: Kept = { answer: this.asked(question), isThere: false };
+    kept.answer.then(
+      () => (kept.isThere = true),
+      () => this.kept.delete(key),
+    );
+    return kept;
   }
 
   private async asked(question: PlanQuestion): Promise<PlanAnswer> {
@@ -88,6 +106,8 @@ export class Planner {
     return worker;
   }
 }
+
+const keyOf = (question: PlanQuestion): string => createHash('sha256').update(JSON.stringify(question)).digest('base64');
 
 async function here({ month, year }: PlanQuestion): Promise<PlanAnswer> {
   await setImmediate();

@@ -3,7 +3,7 @@ import { dateOfDayNumber, dayNumberOfDate } from '@rillbook/irrigation/calendar/
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { organizations } from '../../../../platform/identity/organizations/organization.repository.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
-import { planOfController } from '../../../plans/offers/plan-of-controller.service.js';
+import { planAhead, planOfController } from '../../../plans/offers/plan-of-controller.service.js';
 import { controllersOfProperty } from '../../../portfolio/controllers/controllers-of-property.loader.js';
 import { inScope } from '../../../portfolio/properties/property-scope.service.js';
 import { OrderPlan } from '../../order-deeds/in-one-go/order-plan.service.js';
@@ -38,10 +38,10 @@ export class OrderSeason {
     if (stranger !== undefined) throw platformProblems.notFound({ thing: 'property', id: stranger });
     const { leastLitres } = await organizations.own(tx);
     const notBefore = dateOfDayNumber(dayNumberOfDate(`${month}-01`) - EARLY_DAYS);
+    await planAhead(tx, await toPlan(tx, [...seen]), month);
     const made: WorkOrderRow[] = [];
     for (const propertyId of seen) {
-      for (const controller of await controllersOfProperty.of(tx).load(propertyId)) {
-        if (controller.retiredAt || (await hasAdjustment(tx, propertyId, controller.id))) continue;
+      for (const controller of await toPlan(tx, [propertyId])) {
         const { plan } = await planOfController(tx, controller, month);
         if (plan && isWorthGoing(plan, leastLitres))
           made.push(await this.order.run(tx, { controllerId: controller.id, propertyId, plan, notBefore }, what, null));
@@ -49,6 +49,15 @@ export class OrderSeason {
     }
     return made;
   }
+}
+
+/** The controllers of these properties that have no adjustment to be done. */
+async function toPlan(tx: OrganizationTransaction, propertyIds: readonly string[]) {
+  const found = [];
+  for (const propertyId of propertyIds)
+    for (const controller of await controllersOfProperty.of(tx).load(propertyId))
+      if (!controller.retiredAt && !(await hasAdjustment(tx, propertyId, controller.id))) found.push(controller);
+  return found;
 }
 
 const hasAdjustment = async (tx: OrganizationTransaction, propertyId: string, controllerId: string): Promise<boolean> =>

@@ -35,6 +35,9 @@ export class OrderRuleChange {
     const seen = await inScope(tx, propertyIds);
     const stranger = propertyIds.find((id) => !seen.has(id.toLowerCase()));
     if (stranger !== undefined) throw platformProblems.notFound({ thing: 'property', id: stranger });
+    // Planned before anything is written; then read anew, and planned anew only where something has changed meanwhile.
+    await this.breakers.run(tx, [...seen], month);
+    tx.kept.clear();
     const orders: WorkOrderRow[] = [];
     for (const breaker of await this.breakers.run(tx, [...seen], month)) orders.push(await this.orderFor(tx, breaker, order));
     return orders;
