@@ -19,7 +19,10 @@ export class CreateWorkOrder {
   ) {}
 
   async run(tx: OrganizationTransaction, input: WorkOrderInput): Promise<WorkOrderRow> {
-    if (!input.findingId) return this.make.run(tx, input, null);
+    if (!input.findingId) {
+      await this.make.planAhead(tx, input);
+      return this.make.run(tx, input, null);
+    }
     if (!roleIncludes(tx.actor.role, Permission.DecideFindings))
       throw platformProblems.notAllowed({ permission: Permission.DecideFindings });
     const finding = await findingOfId.of(tx).load(input.findingId);

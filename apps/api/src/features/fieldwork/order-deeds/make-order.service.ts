@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { brokenConstraint } from '../../../platform/problems/constraint-problems.js';
 import { KeptRecords } from '../../../platform/records/kept-records.js';
+import { isUuid } from '../../../platform/records/uuid.js';
 import { fieldworkProblems } from '../fieldwork.problems.js';
 import { notToExceedOfProperty } from '../orders/not-to-exceed.loader.js';
 import { exceeds } from '../orders/work-order-cost.js';
@@ -32,6 +33,11 @@ export class MakeOrder {
     private readonly plan: PlanSettings,
   ) {}
 
+  /** Plans what an adjustment will enter, before a deed writes anything: its connection is free meanwhile. */
+  async planAhead(tx: OrganizationTransaction, { kind, controllerId, settings }: WorkOrderInput): Promise<void> {
+    if (kind === 'adjust' && controllerId && isUuid(controllerId)) await this.plan.ahead(tx, controllerId, settings ?? null);
+  }
+
   async run(
     tx: OrganizationTransaction,
     input: WorkOrderInput,
@@ -41,7 +47,7 @@ export class MakeOrder {
   ): Promise<WorkOrderRow> {
     const values = await orderValues(tx, input, finding);
     const waits = wish === 'offer' || exceeds(values, await notToExceedOfProperty.of(tx).load(values.propertyId));
-    const { plannedSettingsId, pauseUntil } = toSet ?? { plannedSettingsId: await this.planned(tx, values), pauseUntil: null };
+    const { plannedSettingsId, pauseUntil } = toSet ?? (await this.toSet(tx, values, input));
     const state = waits ? 'waiting for approval' : 'open';
     try {
       return await tx.attempt(async () =>
@@ -62,7 +68,8 @@ export class MakeOrder {
     }
   }
 
-  private async planned(tx: OrganizationTransaction, { kind, controllerId }: OrderValues): Promise<string | null> {
-    return kind === 'adjust' && controllerId ? this.plan.run(tx, controllerId) : null;
+  private async toSet(tx: OrganizationTransaction, { kind, controllerId }: OrderValues, { settings }: WorkOrderInput): Promise<ToSet> {
+    const isAdjustment = kind === 'adjust' && controllerId !== null;
+    return { plannedSettingsId: isAdjustment ? await this.plan.run(tx, controllerId, settings ?? null) : null, pauseUntil: null };
   }
 }

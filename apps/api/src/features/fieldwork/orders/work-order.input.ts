@@ -1,5 +1,5 @@
 import { Field, Float, ID, InputType, Int } from '@nestjs/graphql';
-import { DateScalar } from '../../../platform/graphql/scalars.js';
+import { DateScalar, MonthScalar } from '../../../platform/graphql/scalars.js';
 
 /** A part that a repair needs. */
 @InputType()
@@ -12,6 +12,18 @@ export class PartInput {
 
   @Field(() => Float)
   price: number;
+}
+
+/** Which settings an adjustment is to enter. */
+@InputType()
+export class SettingsWishInput {
+  /** `least change` or `full program`, as the controller's plan offers them */
+  @Field(() => String)
+  offer: string;
+
+  /** the month that is planned for */
+  @Field(() => MonthScalar)
+  month: string;
 }
 
 /** What is said of a work order. */
@@ -61,6 +73,10 @@ export class WorkOrderInput {
 
   @Field(() => [PartInput], { nullable: true })
   parts?: PartInput[] | null;
+
+  /** for a new adjustment of a controller; where nothing is said, the least change of the month that is under way */
+  @Field(() => SettingsWishInput, { nullable: true })
+  settings?: SettingsWishInput | null;
 }
 
 /** How a work order ended for the crew: done, or left for another day. */

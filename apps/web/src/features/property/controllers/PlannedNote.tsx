@@ -1,6 +1,6 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { type ComparedSettings, settingsChanges } from '../plan/settings/settings-changes.js';
+import { type ComparedSettings, settingsChanges } from '../../../page/work/settings-changes.js';
 
 interface Props {
   readonly planned: ComparedSettings;

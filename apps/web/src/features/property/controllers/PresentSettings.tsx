@@ -1,7 +1,7 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { useSays } from '../../../says/use-says.js';
 import { ProgramsTable } from '../plan/settings/ProgramsTable.js';
-import type { ComparedSettings } from '../plan/settings/settings-changes.js';
+import type { ComparedSettings } from '../../../page/work/settings-changes.js';
 
 interface Props {
   readonly settings: ComparedSettings;

@@ -6,7 +6,7 @@ import { Fold } from '../../../page/drawing/Fold.js';
 import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { useSays } from '../../../says/use-says.js';
 import { Head, Table } from '../../../ui/tables/Table.js';
-import { settingsChanges } from '../plan/settings/settings-changes.js';
+import { settingsChanges } from '../../../page/work/settings-changes.js';
 
 type Fact = ControllerOfPropertyFragment['settings'][number];
 

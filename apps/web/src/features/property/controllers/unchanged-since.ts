@@ -1,6 +1,6 @@
 import type { IntlShape } from 'react-intl';
 import type { Formats } from '../../../i18n/formats.js';
-import { type ComparedSettings, settingsChanges } from '../plan/settings/settings-changes.js';
+import { type ComparedSettings, settingsChanges } from '../../../page/work/settings-changes.js';
 
 interface Dated extends ComparedSettings {
   readonly record: string;

@@ -3,7 +3,7 @@ import { FormattedMessage } from 'react-intl';
 import type { Names } from '../../../says/names.js';
 import { mayDo, useViewer } from '../../../session/viewer.js';
 import { LoadingState } from '../../../ui/states/States.js';
-import type { ComparedSettings } from './settings/settings-changes.js';
+import type { ComparedSettings } from '../../../page/work/settings-changes.js';
 
 interface Props {
   readonly controllerId: string;

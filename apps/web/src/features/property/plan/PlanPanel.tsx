@@ -10,11 +10,11 @@ import type { Names } from '../../../says/names.js';
 import { useViewer } from '../../../session/viewer.js';
 import { Select } from '../../../ui/forms/Select.js';
 import { EmptyState } from '../../../ui/states/States.js';
-import type { ComparedSettings } from './settings/settings-changes.js';
+import type { ComparedSettings } from '../../../page/work/settings-changes.js';
 import { monthsFrom } from './months-from.js';
 import { PlanCompared } from './compared/PlanCompared.js';
 import { planDocument } from './plan-document.js';
-import { planReason } from './plan-reason.js';
+import { planReason } from '../../../page/work/plan-reason.js';
 import './plan.css';
 
 interface Props {

@@ -7,8 +7,8 @@ import { paths } from '../../../page/paths.js';
 import { namesOf } from '../../../says/names.js';
 import { useSays } from '../../../says/use-says.js';
 import { clockInWords } from '../../../programs/days-in-words.js';
-import { settingsChanges } from '../plan/settings/settings-changes.js';
-import { planReason } from '../plan/plan-reason.js';
+import { settingsChanges } from '../../../page/work/settings-changes.js';
+import { planReason } from '../../../page/work/plan-reason.js';
 
 graphql(`
   fragment BreakerOfRule on ControllerUnderRule {

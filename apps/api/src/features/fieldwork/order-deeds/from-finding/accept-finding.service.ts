@@ -11,6 +11,8 @@ import type { WorkOrderInput } from '../../orders/work-order.input.js';
 import { personNameOfId } from '../../../../platform/records/person-name.loader.js';
 import { MakeOrder, type Wish } from '../make-order.service.js';
 
+type FindingRow = NonNullable<Awaited<ReturnType<ReturnType<(typeof findingOfId)['of']>['load']>>>;
+
 /** A finding in work, and the work order that answers it. */
 export interface Accepted {
   readonly finding: Finding;
@@ -37,16 +39,21 @@ export class AcceptFinding {
     // The same decision sent twice is one decision for the finding; for its work order it is not.
     if (row.version !== version)
       return new VersionConflict(id, row.version, row.decidedBy && (await personNameOfId.of(tx).load(row.decidedBy)), row.decidedAt);
-    if (row.state === 'resolved' || row.state === 'dismissed') throw fieldworkProblems.findingSettled({ findingId: id, state: row.state });
-    if (input.propertyId !== row.propertyId)
-      throw platformProblems.valueRefused({
-        field: 'propertyId',
-        found: input.propertyId,
-        expected: `the finding's property, ${row.propertyId}`,
-      });
+    judge(row, input);
+    await this.make.planAhead(tx, { ...input, controllerId: input.controllerId || row.controllerId });
     const moved = await this.settle.toWork(tx, id, version);
     if (moved instanceof VersionConflict) return moved;
     findingOfId.of(tx).clear(id).prime(id, moved);
     return { finding: showFinding(moved), order: await this.make.run(tx, input, row, null, wish) };
   }
+}
+
+function judge({ id, state, propertyId }: FindingRow, input: WorkOrderInput): void {
+  if (state === 'resolved' || state === 'dismissed') throw fieldworkProblems.findingSettled({ findingId: id, state });
+  if (input.propertyId !== propertyId)
+    throw platformProblems.valueRefused({
+      field: 'propertyId',
+      found: input.propertyId,
+      expected: `the finding's property, ${propertyId}`,
+    });
 }

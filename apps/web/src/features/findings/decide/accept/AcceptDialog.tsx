@@ -7,7 +7,7 @@ import { useViewer } from '../../../../session/viewer.js';
 import { Dialog } from '../../../../ui/dialogs/Dialog.js';
 import { useToast } from '../../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../../ui/forms/Button.js';
-import { type AcceptDraft, AcceptForm, type AcceptProblems, acceptProblems, NOBODY } from './AcceptForm.js';
+import { type AcceptDraft, AcceptForm, type AcceptProblems, acceptProblems, monthToEnter, NOBODY } from './AcceptForm.js';
 import { suggestedWork } from './suggested-work.js';
 import { useAccept } from './use-accept.js';
 
@@ -25,13 +25,9 @@ export function AcceptDialog({ finding, crews, onClose, onDone }: Props) {
   const accept = useAccept();
   const form = useId();
   const { today } = useViewer().organization;
-  const says = useSays(useMemo(() => namesOf(finding.property), [finding.property]));
-  const [draft, setDraft] = useState<AcceptDraft>(() => ({
-    kind: suggestedWork(finding.kind),
-    what: says.finding(finding),
-    crewId: NOBODY,
-    day: '',
-  }));
+  const names = useMemo(() => namesOf(finding.property), [finding.property]);
+  const says = useSays(names);
+  const [draft, setDraft] = useState<AcceptDraft>(() => begun(finding.kind, says.finding(finding)));
   const [problems, setProblems] = useState<AcceptProblems>({});
   const submit = async (event: FormEvent): Promise<void> => {
     event.preventDefault();
@@ -39,7 +35,11 @@ export function AcceptDialog({ finding, crews, onClose, onDone }: Props) {
     setProblems(wrong);
     if (Object.keys(wrong).length > 0) return;
     const crew = crews.find(({ id }) => id === draft.crewId);
-    const said = await accept.run(finding, inputOf(finding, draft), crew ? { crewId: crew.id, crew: crew.name, day: draft.day } : null);
+    const said = await accept.run(
+      finding,
+      inputOf(finding, draft, today),
+      crew ? { crewId: crew.id, crew: crew.name, day: draft.day } : null,
+    );
     if (said === null) return;
     toast({ words: said });
     onDone();
@@ -65,6 +65,8 @@ export function AcceptDialog({ finding, crews, onClose, onDone }: Props) {
         draft={draft}
         problems={problems}
         accept={accept}
+        controllerId={finding.controllerId ?? null}
+        names={names}
         crews={crews}
         onChange={(change) => setDraft((before) => ({ ...before, ...change }))}
         onSubmit={(event) => void submit(event)}
@@ -73,12 +75,18 @@ export function AcceptDialog({ finding, crews, onClose, onDone }: Props) {
   );
 }
 
-const inputOf = ({ id, property, controllerId, meterId, zoneId }: FindingToDecideFragment, { kind, what }: AcceptDraft) => ({
+const begun = (kind: string, what: string): AcceptDraft => ({ kind: suggestedWork(kind), what, crewId: NOBODY, day: '', wished: null });
+
+const inputOf = ({ id, property, controllerId, meterId, zoneId }: FindingToDecideFragment, draft: AcceptDraft, today: string) => ({
   findingId: id,
   propertyId: property.id,
   controllerId: controllerId ?? null,
   meterId: meterId ?? null,
   zoneId: zoneId ?? null,
-  kind,
-  what: what.trim(),
+  kind: draft.kind,
+  what: draft.what.trim(),
+  settings:
+    draft.kind === 'adjust' && controllerId
+      ? { offer: draft.wished === 'full program' ? draft.wished : 'least change', month: monthToEnter(draft, today) }
+      : null,
 });

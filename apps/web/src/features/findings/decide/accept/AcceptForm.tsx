@@ -1,5 +1,6 @@
 import type { FormEvent } from 'react';
 import { FormattedMessage, type IntlShape, useIntl } from 'react-intl';
+import type { Names } from '../../../../says/names.js';
 import { sentenceCase } from '../../../../page/values/sentence-case.js';
 import { useSays } from '../../../../says/use-says.js';
 import { useViewer } from '../../../../session/viewer.js';
@@ -7,6 +8,8 @@ import { TextAreaField, TextField } from '../../../../ui/forms/Field.js';
 import { RadioList, Select } from '../../../../ui/forms/Select.js';
 import { ErrorState } from '../../../../ui/states/States.js';
 import { ChangedNote } from '../ChangedNote.js';
+import { OfferToEnterList } from '../../offers/OfferToEnterList.js';
+import type { Wished } from '../../offers/offer-choices.js';
 import { WORK_KINDS, type WorkKind } from './suggested-work.js';
 import type { Accept } from './use-accept.js';
 
@@ -15,6 +18,8 @@ export interface AcceptDraft {
   readonly what: string;
   readonly crewId: string;
   readonly day: string;
+  /** null where nobody has chosen: the first of the offers */
+  readonly wished: Wished | null;
 }
 
 export interface AcceptProblems {
@@ -28,6 +33,8 @@ interface Props {
   readonly draft: AcceptDraft;
   readonly problems: AcceptProblems;
   readonly accept: Accept;
+  readonly controllerId: string | null;
+  readonly names: Names;
   readonly crews: readonly { readonly id: string; readonly name: string }[];
   readonly onChange: (change: Partial<AcceptDraft>) => void;
   readonly onSubmit: (event: FormEvent) => void;
@@ -36,7 +43,7 @@ interface Props {
 export const NOBODY = '';
 
 /** The kind of work, what to do, and crew and day where they are known already. */
-export function AcceptForm({ id, draft, problems, accept, crews, onChange, onSubmit }: Props) {
+export function AcceptForm({ id, draft, problems, accept, controllerId, names, crews, onChange, onSubmit }: Props) {
   const intl = useIntl();
   const { word } = useSays();
   const { today } = useViewer().organization;
@@ -54,6 +61,15 @@ export function AcceptForm({ id, draft, problems, accept, crews, onChange, onSub
         choices={WORK_KINDS.map((value) => ({ value, words: sentenceCase(word('work', value)) }))}
         onChange={(kind) => onChange({ kind })}
       />
+      {draft.kind === 'adjust' && controllerId && (
+        <OfferToEnterList
+          controllerId={controllerId}
+          month={monthToEnter(draft, today)}
+          names={names}
+          wished={draft.wished}
+          onChange={(wished) => onChange({ wished })}
+        />
+      )}
       <TextAreaField
         label={intl.formatMessage({ id: 'accept.what' })}
         hint={<FormattedMessage id="accept.what.hint" />}
@@ -82,6 +98,9 @@ export function AcceptForm({ id, draft, problems, accept, crews, onChange, onSub
     </form>
   );
 }
+
+/** The month of the day on which the crew comes, else the one that is under way. */
+export const monthToEnter = ({ day }: AcceptDraft, today: string): string => (day > today ? day : today).slice(0, 7);
 
 /** Work has words; a crew has a day and a day has a crew. */
 export function acceptProblems(intl: IntlShape, { what, crewId, day }: AcceptDraft, today: string): AcceptProblems {

@@ -11,7 +11,7 @@ import { Button } from '../../../../ui/forms/Button.js';
 import { PageHead } from '../../../../ui/frame/PageHead.js';
 import { Section } from '../../../../ui/frame/Section.js';
 import { EmptyState } from '../../../../ui/states/States.js';
-import { planReason } from '../plan-reason.js';
+import { planReason } from '../../../../page/work/plan-reason.js';
 import { ProgramsTable } from '../settings/ProgramsTable.js';
 import { type Card, cardDocument } from './card-document.js';
 import { MinutesOfYear } from './MinutesOfYear.js';

@@ -2,7 +2,7 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useSays } from '../../../../says/use-says.js';
 import { ProgramsTable } from '../settings/ProgramsTable.js';
-import { type ComparedSettings, settingsChanges } from '../settings/settings-changes.js';
+import { type ComparedSettings, settingsChanges } from '../../../../page/work/settings-changes.js';
 import type { Offer } from '../plan-document.js';
 
 interface Props {

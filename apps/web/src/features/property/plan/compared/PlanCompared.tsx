@@ -1,7 +1,7 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import type { Names } from '../../../../says/names.js';
-import type { ComparedSettings } from '../settings/settings-changes.js';
+import type { ComparedSettings } from '../../../../page/work/settings-changes.js';
 import { ImpossibleNeeds } from './ImpossibleNeeds.js';
 import { OfferedPrograms } from './OfferedPrograms.js';
 import type { Offer, Plan } from '../plan-document.js';

@@ -2,7 +2,7 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { Head, Num, Table } from '../../../../ui/tables/Table.js';
 import { clockInWords, daysInWords } from '../../../../programs/days-in-words.js';
-import { type ComparedProgram, minutesOf } from './settings-changes.js';
+import { type ComparedProgram, minutesOf } from '../../../../page/work/settings-changes.js';
 
 interface Props {
   /** What the table holds, for those who cannot see it. */

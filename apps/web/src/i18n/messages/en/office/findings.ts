@@ -128,6 +128,15 @@ export const findings = {
   'accept.day.missing': 'Choose a day for the crew, or leave the crew open.',
   'accept.crew.missing': 'Choose a crew for this day, or leave the day open.',
   'accept.day.past': 'This day is over. Choose today or a later one.',
+  'accept.offer': 'What the crew enters on controller {name}, for {month}',
+  'accept.offer.changes': '{changes}.',
+  'accept.offer.programs': '{count, plural, one {One program} other {# programs}}, in place of whatever is set.',
+  'accept.offer.leaves':
+    '{presses, plural, one {One key press} other {# key presses}}; in the month it leaves {unmet} unmet and wastes {wasted}.',
+  'accept.offer.nothing': 'Nothing yet: read it first',
+  'accept.offer.nothing.hint': 'What is set is not known, or it sets its own times. The crew records what it finds.',
+  'accept.offer.none':
+    'No settings can be planned for this month. {why}{byAccount, select, yes { If the latest account says which percents would have met its need, the crew gets those.} other {}}',
   'accept.do': 'Make the work order',
   'accept.done': 'Work order made: {work}, {crew, select, none {nobody yet} other {{crew}, {day}}}.',
   'accept.waits': 'Work order made. It waits for approval: it costs {cost}, and {limit} is the client’s limit.',

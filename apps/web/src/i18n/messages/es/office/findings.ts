@@ -132,6 +132,15 @@ export const findings: Record<keyof typeof english, string> = {
   'accept.day.missing': 'Elija un día para la cuadrilla, o deje la cuadrilla abierta.',
   'accept.crew.missing': 'Elija una cuadrilla para este día, o deje el día abierto.',
   'accept.day.past': 'Este día ya pasó. Elija hoy o uno posterior.',
+  'accept.offer': 'Lo que la cuadrilla pone en el controlador {name}, para {month}',
+  'accept.offer.changes': '{changes}.',
+  'accept.offer.programs': '{count, plural, one {Un programa} other {# programas}}, en lugar de lo que esté puesto.',
+  'accept.offer.leaves':
+    '{presses, plural, one {Una pulsación} other {# pulsaciones}}; en el mes deja {unmet} sin cubrir y desperdicia {wasted}.',
+  'accept.offer.nothing': 'Nada todavía: leerlo primero',
+  'accept.offer.nothing.hint': 'No se sabe qué está puesto, o se ajusta solo. La cuadrilla anota lo que encuentra.',
+  'accept.offer.none':
+    'No se puede planear ningún ajuste para este mes. {why}{byAccount, select, yes { Si la última cuenta dice qué porcentajes habrían cubierto la necesidad, la cuadrilla recibe esos.} other {}}',
   'accept.do': 'Crear la orden de trabajo',
   'accept.done': 'Orden creada: {work}, {crew, select, none {nadie todavía} other {{crew}, {day}}}.',
   'accept.waits': 'Orden creada. Espera aprobación: cuesta {cost}, y el límite del cliente es {limit}.',

@@ -1,7 +1,7 @@
 import type { IntlShape } from 'react-intl';
-import type { Names } from '../../../says/names.js';
-import { detailsOf, type Reason } from '../../../says/reason.js';
-import { messageOf } from '../../../says/saying.js';
+import type { Names } from '../../says/names.js';
+import { detailsOf, type Reason } from '../../says/reason.js';
+import { messageOf } from '../../says/saying.js';
 
 /** Why there is no plan, and what to do about it. */
 export function planReason(intl: IntlShape, names: Names, reason: Reason): string {

@@ -1,7 +1,7 @@
 import type { IntlShape } from 'react-intl';
-import type { Formats } from '../../../../i18n/formats.js';
-import { wordOf } from '../../../../says/saying.js';
-import { clockInWords, daysInWords } from '../../../../programs/days-in-words.js';
+import type { Formats } from '../../i18n/formats.js';
+import { wordOf } from '../../says/saying.js';
+import { clockInWords, daysInWords } from '../../programs/days-in-words.js';
 
 export interface ComparedProgram {
   readonly name: string;
