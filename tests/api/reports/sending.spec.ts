@@ -9,6 +9,7 @@ import { aProperty, insertRow } from '../../support/builders.js';
 import { type TestApp, startApp } from '../../support/test-app.js';
 import { type FieldDay, assign, codeOf, fieldDay } from '../fieldwork/field-day.js';
 import { anAccountedProperty } from './accounted-property.js';
+import { approvedReport } from './approved-report.js';
 
 // A server of its own: what it is told to say to an address is in the address.
 const got: { to: string; raw: Buffer }[] = [];
@@ -58,27 +59,7 @@ afterAll(async () => {
   rmSync(outbox, { recursive: true, force: true });
 });
 
-/** A client with addresses and an accounted property, and an approved report of June 2026. */
-async function approved(emails: readonly string[], columns: object = {}): Promise<{ id: string; clientId: string }> {
-  const client = await insertRow(product.database, 'client', {
-    organization_id: day.organizationId,
-    name: `Client ${emails[0]} ${Math.random()}`,
-    emails,
-    ...columns,
-  });
-  await anAccountedProperty(product.database, day.organizationId, { client_id: client.id }, { months: 30, seed: 3 });
-  const { data } = await day.office.send(
-    'mutation($input: WaterReportInput!) { createWaterReport(input: $input) { ... on WaterReport { id version } } }',
-    { input: { clientId: client.id, fromOn: '2026-06-01', untilOn: '2026-06-30' } },
-  );
-  const { id, version } = data.createWaterReport;
-  const answer = await day.office.send(
-    'mutation($id: ID!, $version: Int!) { approveReport(id: $id, version: $version) { ... on WaterReport { state } } }',
-    { id, version },
-  );
-  expect(answer.data.approveReport).toEqual({ state: 'approved' });
-  return { id, clientId: client.id };
-}
+const approved = (emails: readonly string[], columns: object = {}) => approvedReport(product, day, emails, columns);
 
 const send = async (id: string, onDay: string | null = null) =>
   day.office.send('mutation($ids: [ID!]!, $onDay: Date) { sendReports(ids: $ids, onDay: $onDay) { id state sendAt } }', {
@@ -425,5 +406,10 @@ it('whoever has a link may ask about its report, and reaches nothing else; the o
   const font = await fetch(`${place}/public-sans-latin-400.ttf`);
   expect([font.status, font.headers.get('content-type')]).toEqual([200, 'font/ttf']);
   for (let more = 0; more < 19; more += 1) expect((await ask(`And then? ${more}`)).status).toBe(200);
-  expect((await ask('And then?')).status).toBe(429);
+  const full = await ask('And then?');
+  expect([full.status, full.headers.get('retry-after'), await full.text()]).toEqual([
+    429,
+    '86400',
+    expect.stringMatching(/ask again tomorrow\..*pregunte otra vez mañana\./s),
+  ]);
 });

@@ -60,6 +60,12 @@ export const clientQuestions = {
     return affected === 1 ? this.one(tx, id) : null;
   },
 
+  /** How a mail ended; nothing where the answer was changed while it was under way, for then its own mail waits. */
+  async settleMail(tx: OrganizationTransaction, id: string, values: Pick<ClientQuestionRow, 'mailState' | 'mailAnswer'>): Promise<boolean> {
+    const { affected } = await tx.of(ClientQuestionRow).update({ organizationId: tx.organizationId, id, mailState: 'sending' }, values);
+    return affected === 1;
+  },
+
   /** Where the answer to a member goes, and in which language. */
   async askerOf(tx: OrganizationTransaction, personId: string | null): Promise<Pick<ClientQuestionRow, 'email' | 'language'>> {
     const [row] = await tx.query<{ email: string; language: 'en' | 'es' }>('select email, language from person where id = $1', [personId]);

@@ -4,7 +4,7 @@ import { Allow } from '../../../platform/identity/allow.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
-import { judgeValues, text } from '../../../platform/problems/judge-values.js';
+import { judgeValues, type Rule, text } from '../../../platform/problems/judge-values.js';
 import { logoOf } from './logo.js';
 import { reportBrands } from './report-brand.repository.js';
 import { ReportBrand, ReportBrandInput, showBrand } from './report-brand.type.js';
@@ -12,6 +12,19 @@ import { ReportBrand, ReportBrandInput, showBrand } from './report-brand.type.js
 const COLOUR = /^#[0-9a-f]{6}$/;
 /** Relative luminance above which a colour's name and line cannot be read on white (WCAG 2.2, 1.4.11: 3 to 1). */
 const LIGHTEST = 1.05 / 3 - 0.05;
+
+const MOST_OF_NAME = 80;
+const MOST_OF_CONTACT = 300;
+const MOST_LINES = 4;
+
+/** It heads every page, and is the name of every mail's sender: one line of it has room there. */
+const nameOfHead: Rule = (value: string) =>
+  value.length > MOST_OF_NAME || /[\p{Cc}\u2028\u2029]/u.test(value.trim()) ? `one line of at most ${MOST_OF_NAME} characters` : null;
+
+const contactOfHead: Rule = (value: string) =>
+  value.length > MOST_OF_CONTACT || value.trim().split('\n').length > MOST_LINES
+    ? `at most ${MOST_OF_CONTACT} characters on ${MOST_LINES} lines`
+    : text(value as never);
 
 /** The dress of reports: the office's own name, colour, logo and address. */
 @Resolver(() => ReportBrand)
@@ -28,7 +41,7 @@ export class ReportBrandResolver {
     @Tx() tx: OrganizationTransaction,
     @Args('input', { type: () => ReportBrandInput }) input: ReportBrandInput,
   ): Promise<ReportBrand> {
-    judgeValues(input, { name: text, contact: text });
+    judgeValues(input, { name: nameOfHead, contact: contactOfHead });
     const [name, contact] = [input.name, input.contact].map((words) => words?.trim() || null) as [string | null, string | null];
     const colour = colourOf(input.colour);
     return showBrand(await reportBrands.keep(tx, { name, colour, logo: await logoFrom(tx, input.logo), contact }));

@@ -2,20 +2,35 @@ import { mkdir, open, rename } from 'node:fs/promises';
 import path from 'node:path';
 import { Injectable } from '@nestjs/common';
 import { createTransport } from 'nodemailer';
+import { log } from '../../../platform/problems/log.js';
 import { mailSettings } from './mail-settings.js';
-import type { Delivery } from './post.js';
+import { type Delivery, MOST_LETTERS } from './post.js';
 import type { ReportMessage } from './report-message.js';
 import { deliverBySmtp } from './smtp-session.js';
+
+/** The code of an answer: whatever went wrong on this server, before the mail left it. */
+const NOT_HANDED_OVER = 'not-handed-over';
 
 /** Hands a mail over: to the server that is set, else into the outbox folder. How it ended is its answer. */
 @Injectable()
 export class HandOver {
+  /** What fails here fails before the mail has left this server: it is tried again, and nobody is asked whether it arrived. */
   async run(message: ReportMessage, organizationId: string, mailId: string): Promise<Delivery> {
-    const { smtpUrl, outbox } = mailSettings();
-    const bytes = await bytesOf(message);
-    if (smtpUrl === null) return intoFolder(bytes, path.join(outbox, organizationId), mailId);
-    return deliverBySmtp(smtpUrl, { from: message.from.address, to: message.to }, bytes);
+    try {
+      return await handedOver(message, organizationId, mailId);
+    } catch (problem) {
+      const reason = problem instanceof Error ? problem.message : String(problem);
+      log.warn({ message: reason, mailId }, 'a mail could not be handed over');
+      return { kind: 'again', answer: `${NOT_HANDED_OVER}: ${reason.slice(0, MOST_LETTERS)}` };
+    }
   }
+}
+
+async function handedOver(message: ReportMessage, organizationId: string, mailId: string): Promise<Delivery> {
+  const { smtpUrl, outbox } = mailSettings();
+  const bytes = await bytesOf(message);
+  if (smtpUrl === null) return intoFolder(bytes, path.join(outbox, organizationId), mailId);
+  return deliverBySmtp(smtpUrl, { from: message.from.address, to: message.to }, bytes);
 }
 
 async function bytesOf({ list, replyTo, ...rest }: ReportMessage): Promise<Buffer> {

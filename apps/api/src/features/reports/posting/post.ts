@@ -14,7 +14,8 @@ export interface MailFailure {
   readonly message?: string;
 }
 
-const MOST_LETTERS = 400;
+/** Of what is kept of an answer. */
+export const MOST_LETTERS = 400;
 /** After this many tries an address is given up. */
 export const MOST_TRIES = 30;
 const FIRST_WAIT_MINUTES = 5;

@@ -51,11 +51,14 @@ export function reportMessage(model: ReportModel, pdf: Buffer, { mailId, to, fro
     replyTo: addressIn(model.brand.contact),
     subject: oneLine(`${model.title}, ${model.periodInWords}: ${model.client}`),
     text: `${paragraphs.join('\n\n')}\n\n${by.join('\n')}\n${model.footer}${stop.text}\n`,
-    html: `<div style="font-family:sans-serif;font-size:16px;line-height:1.5;max-width:40em">${paragraphs.map((text, at) => (at === 0 ? `<h1 style="font-size:20px">${inMarkup(text)}</h1>` : `<p>${inMarkup(text)}</p>`)).join('')}<p>${by.map(inMarkup).join('<br>')}</p><p style="color:#47525c;font-size:13px">${inMarkup(model.footer)}</p>${stop.html}</div>`,
+    html: `<div lang="${model.language}" style="font-family:sans-serif;font-size:16px;line-height:1.5;max-width:40em">${paragraphs.map((text, at) => (at === 0 ? `<h1 style="font-size:20px">${inMarkup(text)}</h1>` : `<p>${inLines(text)}</p>`)).join('')}<p>${by.map(inLines).join('<br>')}</p><p style="color:#47525c;font-size:13px">${inMarkup(model.footer)}</p>${stop.html}</div>`,
     list: stopUrl ? { unsubscribe: stopUrl } : null,
     attachments: [{ filename: `${words.file}-${model.period.until}.pdf`, content: pdf, contentType: 'application/pdf' }],
   };
 }
+
+/** Words with their own line breaks: a note's paragraphs stay apart in every reader of mail. */
+export const inLines = (text: string): string => inMarkup(text).replace(/\r?\n/g, '<br>');
 
 /** What stands behind the @ of the sender. */
 export const domainOf = (from: string): string =>

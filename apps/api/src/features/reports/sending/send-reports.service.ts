@@ -9,7 +9,7 @@ import { WaterReportRow } from '../kept/water-report.entity.js';
 import { waterReports } from '../kept/water-report.repository.js';
 import { reportsProblems } from '../reports.problems.js';
 import { addressesOf } from './mails/addresses.service.js';
-import { WANTS_NO_MORE, reportMails } from './mails/report-mail.repository.js';
+import { NO_ADDRESS_ANY_MORE, reportMails, WANTS_NO_MORE } from './mails/report-mail.repository.js';
 import { SEND_REPORT } from './send-report.job.js';
 
 /** Mails of a day leave when people begin to read. */
@@ -45,7 +45,9 @@ export class SendReports {
   /** Without an address that is mailed it is there for the client to see on their own page, and that is all. */
   private async unmailed(tx: OrganizationTransaction, report: WaterReportRow): Promise<WaterReportRow> {
     if (report.state === 'sent') return report;
-    const mails = (await reportMails.ofReports(tx, [report.id])).filter(({ answer }) => answer !== WANTS_NO_MORE);
+    const mails = (await reportMails.ofReports(tx, [report.id])).filter(
+      ({ answer }) => answer !== WANTS_NO_MORE && answer !== NO_ADDRESS_ANY_MORE,
+    );
     if (mails.length > 0 && mails.every(({ state }) => state !== 'sent'))
       throw reportsProblems.nobodyMailed({
         reportId: report.id,

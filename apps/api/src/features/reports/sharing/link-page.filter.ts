@@ -3,6 +3,7 @@ import type { Response } from 'express';
 import { asProblem } from '../../../platform/problems/answer.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { inMarkup } from '../printing/in-markup.js';
+import { reportsProblems } from '../reports.problems.js';
 
 /** Whoever follows a link has told no language: both are said. */
 const WORDS = {
@@ -11,6 +12,10 @@ const WORDS = {
     'Este enlace ya no sirve. Pida uno nuevo a su empresa de jardinería.',
   ],
   tooMany: ['Too many tries. Try again in some minutes.', 'Demasiados intentos. Intente otra vez en unos minutos.'],
+  tooManyToday: [
+    'Many questions were asked about this report today. Nothing was sent: call the office, or ask again tomorrow.',
+    'Hoy se hicieron muchas preguntas sobre este informe. No se envió nada: llame a la oficina o pregunte otra vez mañana.',
+  ],
   refused: [
     'Nothing was sent: the question is empty or too long, or the e-mail address is none. Go back and write it again.',
     'No se envió nada: la pregunta está vacía o es demasiado larga, o el correo electrónico no es válido. Regrese y escríbalo otra vez.',
@@ -30,21 +35,25 @@ export class LinkPageFilter implements ExceptionFilter {
     }
     if (status === 429 && thrown instanceof Error) response.setHeader('Retry-After', String(retryOf(thrown)));
     response.status(status).setHeader('Content-Type', 'text/html; charset=utf-8').setHeader('Cache-Control', 'private, no-store');
-    response.end(pageOf(wordOf(status)));
+    response.end(pageOf(wordOf(status, thrown)));
   }
 }
 
 const ONE_MINUTE_S = 60;
+const ONE_DAY_S = 86_400;
+
+const isOfTheDay = (thrown: unknown): boolean => asProblem(thrown).code === reportsProblems.tooManyQuestions({ most: 0 }).code;
 
 function retryOf(thrown: Error): number {
+  if (isOfTheDay(thrown)) return ONE_DAY_S;
   const { code, details } = asProblem(thrown);
   const seconds = code === platformProblems.tooMany({ retryInSeconds: 0 }).code ? details['retryInSeconds'] : null;
   return typeof seconds === 'number' ? Math.ceil(seconds) : ONE_MINUTE_S;
 }
 
-function wordOf(status: number): keyof typeof WORDS {
+function wordOf(status: number, thrown: unknown): keyof typeof WORDS {
   if (status === 404) return 'gone';
-  if (status === 429) return 'tooMany';
+  if (status === 429) return isOfTheDay(thrown) ? 'tooManyToday' : 'tooMany';
   return status < 500 ? 'refused' : 'failed';
 }
 

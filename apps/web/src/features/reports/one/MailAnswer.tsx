@@ -1,7 +1,7 @@
 import { FormattedMessage } from 'react-intl';
 
 /** What the product itself says of a mail; everything else is the mail server's own words. */
-const OURS = ['no-answer', 'wants-no-more', 'in-outbox', 'given-up'] as const;
+const OURS = ['no-answer', 'wants-no-more', 'address-gone', 'in-outbox', 'not-handed-over', 'given-up'] as const;
 
 /** How a mail ended: in the person's language where the product says it, as the server wrote it where the server does. */
 export function MailAnswer({ answer }: { readonly answer: string }) {

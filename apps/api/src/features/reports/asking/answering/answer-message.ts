@@ -1,6 +1,5 @@
 import type { MailSettings } from '../../posting/mail-settings.js';
-import { addressIn, domainOf, oneLine, type ReportMessage } from '../../posting/report-message.js';
-import { inMarkup } from '../../printing/in-markup.js';
+import { addressIn, domainOf, inLines, oneLine, type ReportMessage } from '../../posting/report-message.js';
 import type { ClientQuestionRow } from '../client-question.entity.js';
 
 /** An answer that goes to whoever asked. */
@@ -39,7 +38,7 @@ export function answerMessage(
   const where = question.shareLinkId ? words.onLink : publicUrl ? `${words.onPage} ${publicUrl}` : null;
   const signed = [by.name, by.contact].filter((line) => line !== null);
   const told = [words.asked, question.question, words.answered, answer, ...(where ? [where] : [])];
-  const paragraph = (text: string): string => `<p style="white-space:pre-line">${inMarkup(text)}</p>`;
+  const paragraph = (text: string): string => `<p>${inLines(text)}</p>`;
   return {
     messageId,
     message: {
@@ -49,7 +48,7 @@ export function answerMessage(
       replyTo: addressIn(by.contact),
       subject: oneLine(words.subject.replace('{office}', by.name)),
       text: `${told.join('\n\n')}\n\n${signed.join('\n')}\n`,
-      html: `<div lang="${question.language}" style="font-family:sans-serif;font-size:16px;line-height:1.5;max-width:40em">${told.map(paragraph).join('')}<p>${signed.map(inMarkup).join('<br>')}</p></div>`,
+      html: `<div lang="${question.language}" style="font-family:sans-serif;font-size:16px;line-height:1.5;max-width:40em">${told.map(paragraph).join('')}<p>${signed.map(inLines).join('<br>')}</p></div>`,
       list: null,
       attachments: [],
     },

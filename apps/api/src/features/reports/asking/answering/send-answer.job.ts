@@ -37,7 +37,8 @@ export class SendAnswerJob implements OnModuleInit {
   private async settle(tx: OrganizationTransaction, id: string, attempts: number, { kind, answer }: Delivery): Promise<string> {
     const isTriedAgain = kind === 'again' && attempts < MOST_TRIES;
     const state = kind === 'again' ? (isTriedAgain ? 'queued' : 'refused') : kind;
-    await clientQuestions.change(tx, id, { mailState: state, mailAnswer: answer });
+    if (!(await clientQuestions.settleMail(tx, id, { mailState: state, mailAnswer: answer })))
+      return 'the answer was changed while it was sent: the new one has a mail of its own';
     if (isTriedAgain) await this.jobs.ask(tx, SEND_ANSWER, { questionId: id }, nextTry(attempts, new Date()));
     return `the answer is ${isTriedAgain ? 'to be sent again' : state}`;
   }

@@ -8,6 +8,8 @@ import { ReportMailRow } from './report-mail.entity.js';
 const NOT_KNOWN = 'no-answer';
 
 export const WANTS_NO_MORE = 'wants-no-more';
+/** The client has taken the address away since it was to be mailed. */
+export const NO_ADDRESS_ANY_MORE = 'address-gone';
 
 /** How the mails of a report stand. */
 export interface MailCounts {
@@ -78,7 +80,7 @@ export const reportMails = {
     return rows.map(({ id }) => id);
   },
 
-  /** What a worker began and never ended: nobody knows whether it arrived. It is not sent again by itself. Who wants no more gets no more. */
+  /** What a worker began and never ended: nobody knows whether it arrived. It is not sent again by itself. Who wants no more, or is no address of the client any more, is not mailed. */
   async loseTouch(tx: OrganizationTransaction, reportId: string): Promise<void> {
     await tx
       .of(ReportMailRow)
@@ -87,6 +89,13 @@ export const reportMails = {
       `update report_mail set state = 'refused', answer = $3 where organization_id = $1 and report_id = $2 and state = 'queued'
         and exists (select from mail_stop where mail_stop.organization_id = $1 and mail_stop.email = lower(report_mail.recipient))`,
       [tx.organizationId, reportId, WANTS_NO_MORE],
+    );
+    await tx.query(
+      `update report_mail set state = 'refused', answer = $3 where organization_id = $1 and report_id = $2 and state = 'queued'
+        and not exists (select from water_report report join client on client.organization_id = report.organization_id and client.id = report.client_id
+          cross join unnest(client.emails) as own (email)
+          where report.organization_id = $1 and report.id = $2 and lower(btrim(own.email)) = lower(report_mail.recipient))`,
+      [tx.organizationId, reportId, NO_ADDRESS_ANY_MORE],
     );
   },
 

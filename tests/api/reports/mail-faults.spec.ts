@@ -1,0 +1,135 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { simpleParser } from 'mailparser';
+import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
+import { mailSettings, mailWarnings } from '../../../apps/api/src/features/reports/posting/mail-settings.js';
+import { insertRow } from '../../support/builders.js';
+import { type TestApp, startApp } from '../../support/test-app.js';
+import { codeOf, type FieldDay, fieldDay } from '../fieldwork/field-day.js';
+import { approvedReport } from './approved-report.js';
+
+let product: TestApp;
+let day: FieldDay;
+const folder = mkdtempSync(path.join(tmpdir(), 'rillbook-faults-'));
+
+beforeAll(async () => {
+  process.env['DATA_DIR'] = folder;
+  product = await startApp();
+  day = await fieldDay(product, null);
+});
+afterEach(() => {
+  delete process.env['SMTP_URL'];
+  process.env['DATA_DIR'] = folder;
+});
+afterAll(async () => {
+  delete process.env['DATA_DIR'];
+  await product.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const approved = (emails: readonly string[], columns: object = {}) => approvedReport(product, day, emails, columns);
+const send = (id: string) => day.office.send('mutation($ids: [ID!]!) { sendReports(ids: $ids) { id state } }', { ids: [id] });
+const mailsOf = async (id: string) =>
+  (await day.office.send('query($id: ID!) { waterReport(id: $id) { mails { recipient state answer attempts } } }', { id })).data.waterReport
+    .mails;
+
+it('a mail that never left this server is tried again, and nobody is asked whether it arrived', async () => {
+  const { id } = await approved(['ana@example.test']);
+  // The folder of the outbox cannot be made where a file has its name.
+  const full = mkdtempSync(path.join(tmpdir(), 'rillbook-full-'));
+  writeFileSync(path.join(full, 'rillbook-outbox'), '');
+  process.env['DATA_DIR'] = full;
+  await send(id);
+  await product.drain();
+  expect(await mailsOf(id)).toEqual([
+    { recipient: 'ana@example.test', state: 'queued', answer: expect.stringMatching(/^not-handed-over: /), attempts: 1 },
+  ]);
+  process.env['SMTP_URL'] = 'mail.example.test:587';
+  await send(id);
+  await product.drain();
+  expect(await mailsOf(id)).toMatchObject([
+    { state: 'queued', answer: 'not-handed-over: SMTP_URL is no address of a mail server', attempts: 2 },
+  ]);
+  delete process.env['SMTP_URL'];
+  process.env['DATA_DIR'] = folder;
+  await send(id);
+  await product.drain();
+  expect(await mailsOf(id)).toMatchObject([{ state: 'sent', attempts: 3 }]);
+  rmSync(full, { recursive: true });
+});
+
+it('says at start what of the mail’s settings is none, and takes a sender’s address with a name before it', () => {
+  const links = { PUBLIC_URL: 'https://water.example.test' };
+  expect(mailWarnings({ ...links, SMTP_URL: 'mail.example.test:587' })).toEqual([
+    expect.stringMatching(/^SMTP_URL is no address of a mail server/),
+  ]);
+  expect(mailWarnings({ ...links, SMTP_URL: 'smtps://mail.example.test', SMTP_FROM: 'the office' })).toEqual([
+    expect.stringMatching(/^SMTP_FROM is "the office", which is no e-mail address/),
+  ]);
+  expect(mailSettings({ SMTP_FROM: 'Water reports <reports@example.test>' }).from).toBe('reports@example.test');
+  expect(mailSettings({ SMTP_FROM: 'reports@example.test' }).from).toBe('reports@example.test');
+});
+
+it('an address that the client has taken away since is not mailed', async () => {
+  const { id, clientId } = await approved(['left@example.test', 'Stays@example.test']);
+  await send(id);
+  await product.database.admin(`update client set emails = array['stays@example.test'] where id = $1`, [clientId]);
+  await product.drain();
+  expect(await mailsOf(id)).toEqual([
+    expect.objectContaining({ recipient: 'Stays@example.test', state: 'sent' }),
+    { recipient: 'left@example.test', state: 'refused', answer: 'address-gone', attempts: 0 },
+  ]);
+});
+
+it('a note’s lines stay apart in the mail’s HTML, which says its language', async () => {
+  const { id, clientId } = await approved(['lines@example.test'], { language: 'es' });
+  await product.database.admin(`update water_report set state = 'draft', note = $2 where id = $1`, [id, 'Uno <b>\n\nDos']);
+  await day.office.send('mutation($id: ID!) { approveReport(id: $id, version: 2) { __typename } }', { id });
+  expect(clientId).toBeTruthy();
+  await send(id);
+  await product.drain();
+  const outbox = path.join(folder, 'rillbook-outbox', day.organizationId);
+  const mails = await Promise.all(readdirSync(outbox).map((name) => simpleParser(readFileSync(path.join(outbox, name)))));
+  const mail = mails.find(({ to }) => (to as { text: string }).text === 'lines@example.test');
+  expect(mail?.html).toContain('<p>Uno &lt;b&gt;<br><br>Dos</p>');
+  expect(mail?.html).toMatch(/^<div lang="es"/);
+});
+
+it('an answer that is changed while its mail is under way has a mail of its own', async () => {
+  const { id, clientId } = await approved([]);
+  const question = { organization_id: day.organizationId, client_id: clientId, report_id: id, question: 'Why?', email: 'ana@example.test' };
+  const { id: asked } = await insertRow(product.database, 'client_question', question);
+  const ANSWER = 'mutation($id: ID!, $answer: String!) { answerQuestion(id: $id, answer: $answer) { mailState } }';
+  // A server that takes its time: the answer is changed before it has said what became of the first mail.
+  const { createServer } = await import('node:net');
+  const slow = createServer((socket) => {
+    socket.write('220 slow\r\n');
+    socket.once('data', () => {
+      void day.office.send(ANSWER, { id: asked, answer: 'Because of a leak, which is mended.' }).then(
+        () => socket.end('554 not here\r\n'),
+        () => socket.destroy(),
+      );
+    });
+    socket.on('error', () => undefined);
+  });
+  await new Promise<void>((done) => slow.listen(0, '127.0.0.1', done));
+  process.env['SMTP_URL'] = `smtp://127.0.0.1:${(slow.address() as { port: number }).port}`;
+  await day.office.send(ANSWER, { id: asked, answer: 'Because of a leak.' });
+  await product.drain();
+  slow.close();
+  const [row] = await product.database.admin<{ mail_state: string; answer: string }>(
+    'select mail_state, answer from client_question where id = $1',
+    [asked],
+  );
+  expect(row).toEqual({ mail_state: 'queued', answer: 'Because of a leak, which is mended.' });
+});
+
+it('a name of the office is one line that fits the head of a page', async () => {
+  const BRAND = 'mutation($input: ReportBrandInput!) { changeReportBrand(input: $input) { name contact } }';
+  for (const name of ['x'.repeat(81), 'Meadow\r\nBcc: evil@example.test'])
+    expect(codeOf(await day.owner.send(BRAND, { input: { name } }))).toBe('VALUE_REFUSED');
+  expect(codeOf(await day.owner.send(BRAND, { input: { contact: 'a\nb\nc\nd\ne' } }))).toBe('VALUE_REFUSED');
+  const kept = { name: 'Meadow & Daughters', contact: '(555) 010-0142\noffice@meadow.example.test' };
+  expect((await day.owner.send(BRAND, { input: kept })).data.changeReportBrand).toEqual(kept);
+});
