@@ -8,7 +8,6 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { aProperty, insertRow } from '../../support/builders.js';
 import { type TestApp, startApp } from '../../support/test-app.js';
 import { type FieldDay, assign, codeOf, fieldDay } from '../fieldwork/field-day.js';
-import { anAccountedProperty } from './accounted-property.js';
 import { approvedReport } from './approved-report.js';
 
 // A server of its own: what it is told to say to an address is in the address.

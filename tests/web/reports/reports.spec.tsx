@@ -72,6 +72,14 @@ describe('the reports of a month', () => {
     expect(calls.find(({ name }) => name === 'SendReports')?.variables).toEqual({ ids: ['r2'], onDay: '2026-10-01' });
   });
 
+  it('shows the mails that wait for a person, of whichever month', async () => {
+    const july = report('r0', 'approved', { fromOn: '2026-07-01', untilOn: '2026-07-31', mails: [mail('bo', 'unknown')] });
+    page([report('r1', 'draft'), july]);
+    const waiting = await screen.findByRole('region', { name: 'One mail waits for your word' });
+    expect(waiting.textContent).toContain('July 2026 bo@example.test unknown');
+    expect(within(waiting).getByRole('link').getAttribute('href')).toBe('/reports?month=2026-07&report=r0');
+  });
+
   it('tells what became of each mail, and takes a person’s word of what nobody knows', async () => {
     const mails = [
       mail('ana', 'sent'),
@@ -82,7 +90,7 @@ describe('the reports of a month', () => {
     const { user, calls } = page([sent], { waterReport: sent, settleMail: mail('bo', 'sent') }, '/reports?report=r1');
     expect(await screen.findByText('It goes to board@example.test.')).toBeTruthy();
     const waiting = screen.getByRole('region', { name: 'One mail waits for your word' });
-    expect(within(waiting).getByRole('listitem').textContent).toBe('Quail Commons HOA bo@example.test unknown');
+    expect(within(waiting).getByRole('listitem').textContent).toBe('Quail Commons HOA August 2026 bo@example.test unknown');
     const lines = screen.getAllByRole('listitem').map(({ textContent }) => textContent);
     expect(lines[1]).toMatch(/^bo@example.test unknown The connection ended before the server answered/);
     expect(lines[2]).toMatch(/^cy@example.test waiting tried 2 times, again .* 451 try later$/);
@@ -94,12 +102,15 @@ describe('the reports of a month', () => {
 describe('what clients asked', () => {
   const asked = (id: string, more: object = {}) => ({
     ...{ id, clientName: 'Quail Commons HOA', about: null, question: `${id}?`, askedAt: '2026-09-03T17:00:00Z' },
-    ...{ answer: null, answeredAt: null, email: null, mailState: null, dismissedAt: null, ...more },
+    ...{ answer: null, answeredAt: null, email: null, mailState: null, dismissedAt: null, byLink: false, report: null, ...more },
   });
 
   it('waits for an answer that says where it goes, or is put away; what is settled stands behind one press', async () => {
     const clientQuestions = [
-      asked('why', { email: 'ana@example.test' }),
+      asked('why', {
+        ...{ email: 'ana@example.test', byLink: true },
+        report: { id: 'r7', fromOn: '2026-07-01', untilOn: '2026-07-31' },
+      }),
       asked('when', { answer: 'On Friday.', email: 'bo@example.test', mailState: 'refused' }),
       asked('pumps', { dismissedAt: '2026-09-04T17:00:00Z' }),
     ];
@@ -107,6 +118,13 @@ describe('what clients asked', () => {
     const section = within(await screen.findByRole('region', { name: 'One question of a client' }));
     expect(section.getByText('It goes to ana@example.test, and is shown where it was asked.')).toBeTruthy();
     expect(section.getByText('2 answered or put away')).toBeTruthy();
+    expect(section.getByText(/^by a link/)).toBeTruthy();
+    const about = section.getByRole('link', { name: 'about the report for 1 to 31 July 2026' });
+    expect(about.getAttribute('href')).toBe('/reports?month=2026-07&report=r7');
+    // It is said above the list, under which the questions stand.
+    expect(screen.getByRole('link', { name: 'One question of a client' }).getAttribute('href')).toBe(
+      `#${screen.getByRole('region', { name: 'One question of a client' }).id}`,
+    );
     expect(section.getByText(/The mail to bo@example.test was refused\./)).toBeTruthy();
     await user.click(section.getByRole('button', { name: 'No answer needed' }));
     expect(calls.find(({ name }) => name === 'DismissQuestion')?.variables).toEqual({ id: 'why', dismissed: true });
@@ -120,9 +138,46 @@ describe('what clients asked', () => {
 });
 
 describe('one report', () => {
+  const approved = { __typename: 'WaterReport', id: 'r1', version: 2, state: 'approved' };
+
+  it('is not approved without the note that was typed, which closing it does not lose', async () => {
+    const draft = report('r-noted', 'draft');
+    const kept = { __typename: 'WaterReport', id: 'r-noted', version: 2, note: 'Thank you.' };
+    const { user, calls } = page(
+      [draft],
+      { waterReport: draft, changeWaterReport: kept, approveReport: { ...approved, id: 'r-noted' } },
+      '/reports?report=r-noted',
+    );
+    await user.type(await screen.findByLabelText(/^Note to the client/), 'Thank you.');
+    await user.click(screen.getByRole('button', { name: 'Close' }));
+    await user.click(screen.getByRole('link', { name: 'Quail Commons HOA' }));
+    expect(await screen.findByDisplayValue('Thank you.')).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Approve' }));
+    expect(screen.getByRole('alert').textContent).toMatch(/^The note that you typed is not kept yet/);
+    expect(calls.some(({ name }) => name === 'ApproveReport')).toBe(false);
+    await user.click(screen.getByRole('button', { name: 'Keep the note' }));
+    expect(calls.find(({ name }) => name === 'NoteReport')?.variables).toMatchObject({ input: { note: 'Thank you.' } });
+  });
+
+  it('that was drafted by mistake is thrown away, once that was said twice', async () => {
+    const draft = report('r1', 'draft');
+    const { user, calls } = page([draft], { waterReport: draft, retireWaterReport: { __typename: 'WaterReport' } }, '/reports?report=r1');
+    await user.click(await screen.findByRole('button', { name: 'Throw the draft away' }));
+    expect(calls.some(({ name }) => name === 'DiscardDraft')).toBe(false);
+    await user.click(screen.getByRole('button', { name: 'Throw it away' }));
+    expect(calls.find(({ name }) => name === 'DiscardDraft')?.variables).toEqual({ id: 'r1', version: 1 });
+    expect(await screen.findByText('The draft is gone.')).toBeTruthy();
+  });
+
+  it('that somebody changed meanwhile says so instead of nothing', async () => {
+    const draft = report('r1', 'draft');
+    const { user } = page([draft], { waterReport: draft, approveReport: { __typename: 'ChangedMeanwhile' } }, '/reports?report=r1');
+    await user.click(await screen.findByRole('button', { name: 'Approve' }));
+    expect(await screen.findByText('Somebody changed it meanwhile. Load the page again.')).toBeTruthy();
+  });
+
   it('approves what is on the screen, and names who is not mailed', async () => {
     const draft = report('r1', 'draft', { stoppedAddresses: ['board@example.test'], mails: [mail('dee', 'queued', { attempts: 3 })] });
-    const approved = { __typename: 'WaterReport', id: 'r1', version: 2, state: 'approved' };
     const { user, calls } = page([draft], { waterReport: draft, mailAgain: true, approveReport: approved }, '/reports?report=r1');
     expect(await screen.findByText(/^Nobody is mailed: every address/)).toBeTruthy();
     expect(screen.queryByText(/^It goes to/)).toBeNull();

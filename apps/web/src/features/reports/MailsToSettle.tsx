@@ -4,6 +4,7 @@ import { Link, useLocation } from 'react-router';
 import { graphql } from '../../graphql/__generated__/gql.js';
 import type { MailsToSettleFragment } from '../../graphql/__generated__/graphql.js';
 import type { MessageId } from '../../i18n/catalogue.js';
+import { useFormats } from '../../i18n/LanguageProvider.js';
 import { useMaskedList } from '../../page/use-masked.js';
 import { Section } from '../../ui/frame/Section.js';
 import { openSearch } from './urls.js';
@@ -12,6 +13,7 @@ export const mailsToSettle = graphql(`
   fragment MailsToSettle on WaterReport {
     id
     clientId
+    untilOn
     mails {
       id
       recipient
@@ -36,10 +38,11 @@ const waits = ({ state, attempts }: { state: string; attempts: number }): boolea
 /** Mails that wait for a person: of which nobody knows whether they arrived, those that did not, and those that were tried in vain. */
 export function MailsToSettle({ reports: masked, names }: Props) {
   const intl = useIntl();
+  const formats = useFormats();
   const { search } = useLocation();
   const reports = useMaskedList(mailsToSettle, masked);
-  const open = reports.flatMap(({ id, clientId, mails }) =>
-    mails.filter(waits).map((mail) => ({ ...mail, reportId: id, client: names.get(clientId) ?? '–' })),
+  const open = reports.flatMap(({ id, clientId, untilOn, mails }) =>
+    mails.filter(waits).map((mail) => ({ ...mail, reportId: id, month: untilOn.slice(0, 7), client: names.get(clientId) ?? '–' })),
   );
   if (open.length === 0) return null;
   return (
@@ -48,9 +51,9 @@ export function MailsToSettle({ reports: masked, names }: Props) {
       note={<FormattedMessage id="reports.toSettle.how" />}
     >
       <ul className="mails">
-        {open.map(({ id, recipient, state, reportId, client }) => (
+        {open.map(({ id, recipient, state, reportId, month, client }) => (
           <li key={id}>
-            <Link to={{ search: openSearch(search, reportId) }}>{client}</Link> {recipient}{' '}
+            <Link to={{ search: openSearch(search, reportId, month) }}>{client}</Link> {formats.month(month)} {recipient}{' '}
             <span className="soft">
               <FormattedMessage id={`reports.mail.${state}` as MessageId} />
             </span>

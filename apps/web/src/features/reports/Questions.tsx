@@ -1,6 +1,7 @@
 import type { FragmentType } from '@apollo/client';
 import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
+import { Link, useLocation } from 'react-router';
 import { graphql } from '../../graphql/__generated__/gql.js';
 import type { ClientQuestionFragment } from '../../graphql/__generated__/graphql.js';
 import type { MessageId } from '../../i18n/catalogue.js';
@@ -11,12 +12,19 @@ import { Button } from '../../ui/forms/Button.js';
 import { TextAreaField } from '../../ui/forms/Field.js';
 import { Section } from '../../ui/frame/Section.js';
 import { ErrorState } from '../../ui/states/States.js';
+import { openSearch } from './urls.js';
 
 export const clientQuestion = graphql(`
   fragment ClientQuestion on ClientQuestion {
     id
     clientName
     about
+    byLink
+    report {
+      id
+      fromOn
+      untilOn
+    }
     question
     askedAt
     answer
@@ -46,17 +54,35 @@ const dismissDocument = graphql(`
   }
 `);
 
+/** Where the questions stand on the page. */
+const PLACE = 'questions';
+
 type Masked = FragmentType<ClientQuestionFragment> & { readonly id: string };
+
+const isWaiting = ({ answer, dismissedAt }: Pick<ClientQuestionFragment, 'answer' | 'dismissedAt'>): boolean => !answer && !dismissedAt;
+
+/** That a question waits is said before the list, under which it stands. */
+export function WaitingQuestions({ questions: masked }: { readonly questions: readonly Masked[] }) {
+  const count = useMaskedList(clientQuestion, masked).filter(isWaiting).length;
+  if (count === 0) return null;
+  return (
+    <p>
+      <a href={`#${PLACE}`}>
+        <FormattedMessage id="reports.questions" values={{ count }} />
+      </a>
+    </p>
+  );
+}
 
 /** What clients have asked, the newest first: what waits for an answer, and behind one press what was answered or put away. */
 export function Questions({ questions: masked }: { readonly questions: readonly Masked[] }) {
   const intl = useIntl();
   const questions = useMaskedList(clientQuestion, masked);
   if (questions.length === 0) return null;
-  const waiting = questions.filter(({ answer, dismissedAt }) => !answer && !dismissedAt);
+  const waiting = questions.filter(isWaiting);
   const settled = questions.filter((question) => !waiting.includes(question));
   return (
-    <Section heading={intl.formatMessage({ id: 'reports.questions' }, { count: waiting.length })}>
+    <Section id={PLACE} heading={intl.formatMessage({ id: 'reports.questions' }, { count: waiting.length })}>
       <ul className="mails">
         {waiting.map((question) => (
           <OneQuestion key={question.id} question={question} />
@@ -80,8 +106,9 @@ export function Questions({ questions: masked }: { readonly questions: readonly 
 
 function OneQuestion({ question: asked }: { readonly question: ClientQuestionFragment }) {
   const intl = useIntl();
-  const { moment } = useFormats();
-  const { id, clientName, about, question, askedAt, answer, email, mailState, dismissedAt } = asked;
+  const { days, moment } = useFormats();
+  const { search } = useLocation();
+  const { id, clientName, about, report, byLink, question, askedAt, answer, email, mailState, dismissedAt } = asked;
   const [written, setWritten] = useState('');
   const keep = useDeed(answerDocument);
   const dismiss = useDeed(dismissDocument);
@@ -91,11 +118,21 @@ function OneQuestion({ question: asked }: { readonly question: ClientQuestionFra
     <li>
       <p>
         <b>{clientName}</b> {about && `${about} `}
+        {report && (
+          <Link to={{ search: openSearch(search, report.id, report.untilOn.slice(0, 7)) }}>
+            <FormattedMessage id="reports.questions.report" values={{ days: days(report.fromOn, report.untilOn) }} />
+          </Link>
+        )}{' '}
+        {byLink && (
+          <span className="soft">
+            <FormattedMessage id="reports.questions.byLink" />{' '}
+          </span>
+        )}
         <span className="soft">{moment(askedAt)}</span>
       </p>
-      <p>{question}</p>
+      <p className="as-written">{question}</p>
       {answer && (
-        <p className="soft">
+        <p className="soft as-written">
           {answer} {mailState && <FormattedMessage id={`reports.answerMail.${mailState}` as MessageId} values={{ email }} />}
         </p>
       )}

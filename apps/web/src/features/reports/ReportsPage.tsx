@@ -14,7 +14,7 @@ import { DraftOne } from './drafting/DraftOne.js';
 import { OneReport } from './one/OneReport.js';
 import { MailsToSettle } from './MailsToSettle.js';
 import { newestWhole } from './drafting/period.js';
-import { Questions } from './Questions.js';
+import { Questions, WaitingQuestions } from './Questions.js';
 import { ReportTable } from './ReportTable.js';
 import './reports.css';
 import { UnderWay } from './drafting/UnderWay.js';
@@ -125,14 +125,15 @@ function Reports({ data, children }: Props) {
       />
       <MailingNote mailing={data.reportMailing} />
       {children}
+      <WaitingQuestions questions={clientQuestions} />
       {place.report && (
         <OneReport key={place.report} id={place.report} emails={emailsOf(data, place.report)} onClose={() => change({ report: null })} />
       )}
+      <MailsToSettle reports={waterReports} names={names} />
       <div className="report-list">
         <ReportTable reports={reports} names={names} chosen={chosen} onChoose={setChosen} open={place.report} />
       </div>
       <DraftOne month={month} clients={clients} properties={properties} onMade={(report) => change({ report })} />
-      <MailsToSettle reports={reports} names={names} />
       <Questions questions={clientQuestions} />
     </>
   );

@@ -12,9 +12,10 @@ export const reportsAddress: Address<ReportsPlace> = {
   write: ({ month, report }) => ({ month, report }),
 };
 
-/** The same place with a report opened. */
-export function openSearch(search: string, report: string): string {
+/** The same place with a report opened; in the list of its month where that is another. */
+export function openSearch(search: string, report: string, month: string | null = null): string {
   const query = new URLSearchParams(search);
+  if (month !== null) query.set('month', month);
   query.set('report', report);
   return query.toString();
 }

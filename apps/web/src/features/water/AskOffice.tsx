@@ -60,9 +60,9 @@ export function AskOffice({ questions: masked, properties }: Props) {
             <p>
               <span className="soft">{[about, moment(askedAt)].filter(Boolean).join(', ')}</span>
               <br />
-              {question}
+              <span className="as-written">{question}</span>
             </p>
-            <p className={answer ? 'answer' : 'soft'}>
+            <p className={answer ? 'answer as-written' : 'soft'}>
               {answer ?? <FormattedMessage id={dismissedAt ? 'yourWater.closed' : 'yourWater.notAnswered'} />}
               {answer && <span className="soft"> {moment(answeredAt)}</span>}
             </p>

@@ -32,7 +32,7 @@ export function ReportSent({ report: masked }: { readonly report: FragmentType<R
         </span>
       )}
       <p>{content.verdict}</p>
-      {note && <p>{note}</p>}
+      {note && <p className="as-written">{note}</p>}
       <p className="files">
         {(['pdf', 'xlsx', 'csv'] as const).map((kind) => (
           <a key={kind} href={reportFile(id, kind)} target="_blank" rel="noreferrer">

@@ -6,6 +6,8 @@ import { Tx } from '../../../platform/identity/tx.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { clientOfId } from '../../portfolio/clients/client.loader.js';
 import { propertyOfId } from '../../portfolio/properties/property.loader.js';
+import { reportOfId } from '../kept/loaders/report-of-id.loader.js';
+import { showWaterReport, WaterReport } from '../kept/water-report.type.js';
 import { AnswerQuestion } from './answering/answer-question.service.js';
 import { AskOffice } from './ask-office.service.js';
 import { clientQuestions } from './client-question.repository.js';
@@ -35,6 +37,13 @@ export class ClientQuestionResolver {
   @ResolveField(() => String, { nullable: true })
   async about(@Tx() tx: OrganizationTransaction, @Parent() { propertyId }: ClientQuestion): Promise<string | null> {
     return propertyId === null ? null : ((await propertyOfId.of(tx).load(propertyId))?.name ?? null);
+  }
+
+  /** the report that it is about; null where it is about none, or that is gone */
+  @ResolveField(() => WaterReport, { nullable: true })
+  async report(@Tx() tx: OrganizationTransaction, @Parent() { reportId }: ClientQuestion): Promise<WaterReport | null> {
+    const row = reportId === null ? null : await reportOfId.of(tx).load(reportId);
+    return row && showWaterReport(row);
   }
 
   /** a client asks about their water, a property or a report */

@@ -17,6 +17,10 @@ export class ClientQuestion {
   @Field(() => ID, { nullable: true })
   reportId: string | null;
 
+  /** whether it came by a share link: nobody signed in to ask it */
+  @Field(() => Boolean)
+  byLink: boolean;
+
   @Field(() => String)
   question: string;
 
@@ -44,6 +48,7 @@ export class ClientQuestion {
 
 export function showQuestion(row: ClientQuestionRow): ClientQuestion {
   const { id, clientId, propertyId, reportId, question, askedAt, answer, answeredAt, dismissedAt, email, mailState } = row;
-  const shown = { id, clientId, propertyId, reportId, question, askedAt, answer, answeredAt, dismissedAt, email, mailState };
+  const byLink = row.shareLinkId !== null;
+  const shown = { id, clientId, propertyId, reportId, byLink, question, askedAt, answer, answeredAt, dismissedAt, email, mailState };
   return Object.assign(new ClientQuestion(), shown);
 }

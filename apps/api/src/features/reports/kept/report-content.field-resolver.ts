@@ -3,7 +3,7 @@ import type { OrganizationTransaction } from '../../../platform/database/organiz
 import { Allow } from '../../../platform/identity/allow.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
-import { approvedVersionOfReport } from './approved-version.loader.js';
+import { approvedVersionOfReport } from './loaders/approved-version.loader.js';
 import { OpenEdition } from './open-edition.service.js';
 import { ReportContent, showContent } from './report-content.type.js';
 import { waterReports } from './water-report.repository.js';

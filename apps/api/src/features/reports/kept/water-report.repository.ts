@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { IsNull } from 'typeorm';
+import { In, IsNull } from 'typeorm';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { isUuid } from '../../../platform/records/uuid.js';
 import { ReportEditionRow } from './report-edition.entity.js';
@@ -21,6 +21,12 @@ export const waterReports = {
     if (!isUuid(id)) return null;
     const own = tx.actor.role === 'client' ? { clientId: tx.actor.clientId!, state: 'sent' as const } : {};
     return tx.of(WaterReportRow).findOneBy({ organizationId: tx.organizationId, id, retiredAt: IsNull(), ...own });
+  },
+
+  /** Those of some ids that the actor may see. */
+  some(tx: OrganizationTransaction, ids: readonly string[]): Promise<WaterReportRow[]> {
+    const own = tx.actor.role === 'client' ? { clientId: tx.actor.clientId!, state: 'sent' as const } : {};
+    return tx.of(WaterReportRow).findBy({ organizationId: tx.organizationId, id: In(ids.filter(isUuid)), retiredAt: IsNull(), ...own });
   },
 
   /** A draft for a client and period, where there is no report in use yet, sent or not; gives how many were made. */

@@ -1,5 +1,4 @@
 import type { FragmentType } from '@apollo/client';
-import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { NotedReportFragment } from '../../../graphql/__generated__/graphql.js';
@@ -9,6 +8,7 @@ import { useToast } from '../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { TextAreaField } from '../../../ui/forms/Field.js';
 import { ErrorState } from '../../../ui/states/States.js';
+import type { TypedNote } from './use-typed-note.js';
 
 export const notedReport = graphql(`
   fragment NotedReport on WaterReport {
@@ -38,16 +38,20 @@ const noteDocument = graphql(`
   }
 `);
 
+interface Props {
+  readonly report: FragmentType<NotedReportFragment>;
+  readonly typed: TypedNote;
+}
+
 /** The office's own words to the client; of what is approved, as it was. */
-export function NoteForm({ report: masked }: { readonly report: FragmentType<NotedReportFragment> }) {
+export function NoteForm({ report: masked, typed }: Props) {
   const intl = useIntl();
   const toast = useToast();
   const { id, version, state, note, clientId, propertyId, fromOn, untilOn } = useMasked(notedReport, masked);
-  const [written, setWritten] = useState(note ?? '');
   const keep = useDeed(noteDocument, { refetch: ['OneReport'] });
   if (state !== 'draft')
     return note ? (
-      <p>
+      <p className="as-written">
         <b>
           <FormattedMessage id="reports.note" />
         </b>{' '}
@@ -55,7 +59,7 @@ export function NoteForm({ report: masked }: { readonly report: FragmentType<Not
       </p>
     ) : null;
   const save = async (): Promise<void> => {
-    const input = { clientId, propertyId: propertyId ?? null, fromOn, untilOn, note: written };
+    const input = { clientId, propertyId: propertyId ?? null, fromOn, untilOn, note: typed.written };
     const answer = await keep.run({ id, version, input });
     if (!answer) return;
     const isKept = answer.changeWaterReport.__typename === 'WaterReport';
@@ -63,7 +67,7 @@ export function NoteForm({ report: masked }: { readonly report: FragmentType<Not
   };
   return (
     <div className="note-form">
-      <TextAreaField label={intl.formatMessage({ id: 'reports.note' })} isOptional value={written} onChange={setWritten} />
+      <TextAreaField label={intl.formatMessage({ id: 'reports.note' })} isOptional value={typed.written} onChange={typed.write} />
       <Button isBusy={keep.isBusy} onClick={() => void save()}>
         <FormattedMessage id="reports.keepNote" />
       </Button>

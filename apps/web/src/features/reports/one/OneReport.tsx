@@ -2,20 +2,25 @@ import { useQuery } from '@apollo/client/react';
 import { useEffect, useRef } from 'react';
 import { FormattedMessage } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
+import type { OneReportQuery } from '../../../graphql/__generated__/graphql.js';
 import { Fetched } from '../../../page/Fetched.js';
 import { reportFile } from '../../../page/paths.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { Section } from '../../../ui/frame/Section.js';
+import { DiscardDraft } from './DiscardDraft.js';
 import { MailList } from './MailList.js';
 import { NoteForm } from './NoteForm.js';
 import { Recipients } from './Recipients.js';
 import { ReportDeeds } from './ReportDeeds.js';
 import { ShareLinks } from './ShareLinks.js';
+import { useTypedNote } from './use-typed-note.js';
 
 export const oneReportDocument = graphql(`
   query OneReport($id: ID!) {
     waterReport(id: $id) {
       id
+      state
+      note
       content {
         title
         verdict
@@ -23,6 +28,7 @@ export const oneReportDocument = graphql(`
       }
       ...NotedReport
       ...DecidedReport
+      ...DiscardedReport
       ...RecipientsOfReport
       ...MailedReport
       ...SharedReport
@@ -48,26 +54,7 @@ export function OneReport({ id, emails, onClose }: Props) {
       <Fetched query={query}>
         {({ waterReport: report }) =>
           report ? (
-            <Section heading={report.content.verdict} note={report.content.title}>
-              <p className="report-files">
-                {(['pdf', 'xlsx', 'csv'] as const).map((kind) => (
-                  <a key={kind} href={reportFile(id, kind)} target="_blank" rel="noreferrer">
-                    {kind === 'pdf' ? <FormattedMessage id="reports.preview" /> : kind.toUpperCase()}
-                  </a>
-                ))}
-                <span className="soft">
-                  <FormattedMessage id="reports.dataVersion" values={{ version: report.content.dataVersion }} />
-                </span>
-              </p>
-              <NoteForm report={report} />
-              <Recipients report={report} emails={emails} />
-              <ReportDeeds report={report} dataVersion={report.content.dataVersion} />
-              <MailList report={report} />
-              <ShareLinks report={report} />
-              <Button kind="plain" onClick={onClose}>
-                <FormattedMessage id="reports.close" />
-              </Button>
-            </Section>
+            <Opened key={report.id} report={report} emails={emails} onClose={onClose} />
           ) : (
             <p className="soft">
               <FormattedMessage id="reports.gone" />
@@ -76,5 +63,39 @@ export function OneReport({ id, emails, onClose }: Props) {
         }
       </Fetched>
     </div>
+  );
+}
+
+interface OpenedProps extends Omit<Props, 'id'> {
+  readonly report: NonNullable<OneReportQuery['waterReport']>;
+}
+
+function Opened({ report, emails, onClose }: OpenedProps) {
+  const { id, note, state, content } = report;
+  const typed = useTypedNote(id, note);
+  return (
+    <Section heading={content.verdict} note={content.title}>
+      <p className="report-files">
+        {(['pdf', 'xlsx', 'csv'] as const).map((kind) => (
+          <a key={kind} href={reportFile(id, kind)} target="_blank" rel="noreferrer">
+            {kind === 'pdf' ? <FormattedMessage id="reports.preview" /> : kind.toUpperCase()}
+          </a>
+        ))}
+        <span className="soft">
+          <FormattedMessage id="reports.dataVersion" values={{ version: content.dataVersion }} />
+        </span>
+      </p>
+      <NoteForm report={report} typed={typed} />
+      <Recipients report={report} emails={emails} />
+      <ReportDeeds report={report} dataVersion={content.dataVersion} isNoteUnkept={typed.isUnkept} />
+      <MailList report={report} />
+      <ShareLinks report={report} />
+      <p className="form-end">
+        <Button kind="plain" onClick={onClose}>
+          <FormattedMessage id="reports.close" />
+        </Button>
+        {state === 'draft' && <DiscardDraft report={report} onDone={onClose} />}
+      </p>
+    </Section>
   );
 }

@@ -42,6 +42,13 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.note': 'Nota para el cliente',
   'reports.keepNote': 'Guardar la nota',
   'reports.noteKept': 'La nota está guardada.',
+  'reports.noteUnkept':
+    'La nota que escribió aún no está guardada y no saldría en el informe. Guárdela y mire la vista previa, o vuelva a lo guardado; después apruebe.',
+  'reports.discard': 'Desechar el borrador',
+  'reports.discard.sure': 'Su nota se va con él. Puede prepararse otra vez.',
+  'reports.discard.yes': 'Desecharlo',
+  'reports.discard.no': 'Dejarlo',
+  'reports.discarded': 'El borrador ya no está.',
   'reports.changedMeanwhile': 'Alguien lo cambió mientras tanto. Cargue la página otra vez.',
   'reports.share': 'Hacer un enlace para mostrarlo',
   'reports.shareMade': 'Cópielo ahora, solo se dice una vez:',
@@ -52,6 +59,8 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.questions':
     '{count, plural, =0 {No espera ninguna pregunta de clientes} one {Una pregunta de un cliente} other {# preguntas de clientes}}',
   'reports.answer': 'Su respuesta',
+  'reports.questions.report': 'sobre el informe de {days}',
+  'reports.questions.byLink': 'por un enlace: pudo preguntar quien lo tenga.',
   'reports.questions.settled': '{count, plural, one {Una respondida o archivada} other {# respondidas o archivadas}}',
   'reports.answer.byMail': 'Va a {email}, y se muestra donde se preguntó.',
   'reports.answer.shown': 'No se dejó dirección: se muestra donde se preguntó.',
