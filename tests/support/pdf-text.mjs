@@ -20,3 +20,17 @@ export async function pdfText(pdf) {
 
 /** @param {string} words */
 export const withoutSpace = (words) => words.normalize('NFKC').replace(/\s+/gu, '');
+
+/** The pages of a PDF: their width, and each piece of text with where it ends. [pt] */
+export async function pdfPages(bytes) {
+  const document = await getDocument({ data: new Uint8Array(bytes), isEvalSupported: false }).promise;
+  const pages = [];
+  for (let at = 1; at <= document.numPages; at += 1) {
+    const page = await document.getPage(at);
+    const { items } = await page.getTextContent();
+    const lines = items.map(({ str, transform, width }) => ({ text: str, right: transform[4] + width }));
+    pages.push({ width: page.getViewport({ scale: 1 }).width, lines });
+  }
+  await document.destroy();
+  return pages;
+}

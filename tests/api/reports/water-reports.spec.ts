@@ -238,7 +238,7 @@ describe('the company’s month', () => {
   const told = async (month: string) =>
     (
       await own.office.send(
-        'query($month: Month!) { ownersMonth(month: $month) { savedLitres savedMoney toldOf findings { kind opened resolved open litres money } sitesToUpgrade { propertyId litres money } } }',
+        'query($month: Month!) { ownersMonth(month: $month) { savedLitres savedMoney toldOf ordersDone findings { kind opened resolved open litres lackingLitres money } sitesToUpgrade { propertyId litres money } } }',
         { month },
       )
     ).data.ownersMonth;
@@ -253,9 +253,38 @@ describe('the company’s month', () => {
     await own.finding(id, { ...before, kind: 'unexplained use', litres: 900, money: 4 });
     await own.finding(id, { ...before, kind: 'unexplained use', litres: 100, money: null });
     expect((await told('2025-03')).findings).toEqual([
-      { kind: 'steady flow', opened: 0, resolved: 1, open: 0, litres: 0, money: 0 },
-      { kind: 'unexplained use', opened: 0, resolved: 0, open: 2, litres: 1000, money: null },
+      { kind: 'steady flow', opened: 0, resolved: 1, open: 0, litres: 0, lackingLitres: 0, money: 0 },
+      { kind: 'unexplained use', opened: 0, resolved: 0, open: 2, litres: 1000, lackingLitres: 0, money: null },
     ]);
+  });
+
+  it('tells water that lacks apart from water that is lost, and takes no amount from what has none', async () => {
+    const { id } = await aProperty(product.database, own.organizationId);
+    const since = { opened_at: '2025-05-05T12:00:00Z' };
+    const flow = (change: number) => ({ ...since, kind: 'zone flow changed', says: { code: 'zone flow changed', details: { change } } });
+    await own.finding(id, { ...since, kind: 'under-programmed', litres: 300, money: null });
+    await own.finding(id, { ...flow(0.2), litres: 50, money: 2 });
+    await own.finding(id, { ...flow(-0.2), litres: 80, money: null });
+    await own.finding(id, { ...since, kind: 'flow to be tested', litres: 5000, money: null });
+    await own.finding(id, { ...since, kind: 'breaks a rule', litres: null, money: null });
+    const { findings } = await told('2025-05');
+    const amounts = Object.fromEntries(
+      findings.map((each: Record<string, unknown>) => [each['kind'], [each['litres'], each['lackingLitres'], each['money']]]),
+    );
+    expect(amounts).toMatchObject({
+      'under-programmed': [0, 300, 0],
+      'zone flow changed': [50, 80, 2],
+      'flow to be tested': [0, 0, 0],
+      'breaks a rule': [0, 0, 0],
+    });
+  });
+
+  it('counts the orders that were done in the month, also off a route', async () => {
+    const { id } = await aProperty(product.database, own.organizationId);
+    const order = { organization_id: own.organizationId, property_id: id, kind: 'adjust', state: 'done', what: 'Minutes' };
+    await insertRow(product.database, 'work_order', { ...order, done_at: '2025-05-20T12:00:00Z' });
+    await insertRow(product.database, 'work_order', { ...order, done_at: '2025-06-20T12:00:00Z' });
+    expect((await told('2025-05')).ordersDone).toBe(1);
   });
 
   it('names a site for an upgrade where its gap is as sure as the organization asks', async () => {

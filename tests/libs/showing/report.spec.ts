@@ -135,12 +135,12 @@ it('names the zone of a finding, and tells a month’s water of it, or a year’
       language,
     }).sections.find(({ id }) => id === 'recommended')!.lines[0]!.says;
   expect(said('steady flow')).toBe(
-    'Look for the leak, the broken pipe or the valve that does not close: Lawn. It has been seen since Sunday 2 August. It would save about 12.3 m³, about $24 a month.',
+    'Look for the leak, the broken pipe or the valve that does not close: Lawn. Seen since Sunday 2 August. It would save about 12.3 m³, about $24 a month.',
   );
   // Water that did not come is no saving.
-  expect(said('not delivering')).toBe('Check the valves and the controller: Lawn. It has been seen since Sunday 2 August.');
+  expect(said('not delivering')).toBe('Check the valves and the controller: Lawn. Seen since Sunday 2 August.');
   expect(said('mixed water needs', 'es')).toBe(
-    'Dar su propia zona a las plantas con distintas necesidades: Lawn. Se ve desde el domingo 2 de agosto. Ahorraría unos 148 m³, unos $288 al año.',
+    'Dar su propia zona a las plantas con distintas necesidades: Lawn. Visto desde el domingo 2 de agosto. Ahorraría unos 148 m³, unos $288 al año.',
   );
 });
 
@@ -177,6 +177,32 @@ it('claims no saving where putting it right takes more water, and no price of wh
   const [first] = lines(given, 'found').lines;
   expect(first!.says).toBe('Less water came than was programmed (last seen at about 12.3 m³ too little a month). Still open.');
   expect(first!.figures.map(({ label }) => label)).toEqual(['Less water came than was programmed: too little, a month']);
+});
+
+it('a rate that was seen after the period says on which day, for it is not the period’s own', () => {
+  const says = (untilOn: string | null, language: 'en' | 'es' = 'en') =>
+    lines(property('Alder', july({}), { findings: [aFinding('over-programmed', { untilOn })] }), 'found', { language }).lines[0]!.says;
+  expect(says('2026-09-23')).toBe(
+    'The controller was set to give more than the plants needed (seen on Wed 23 Sep 2026 at about 12.3 m³, $24 a month). Still open.',
+  );
+  expect(says('2026-09-23', 'es')).toContain('(visto el mié 23 sept 2026 a unos 12.3 m³, $24 al mes)');
+  expect(says('2026-07-31')).toContain('(last seen at about 12.3 m³, $24 a month)');
+});
+
+it('an order’s own full stop does not stand within the sentence', () => {
+  const order = {
+    id: 'w',
+    kind: 'repair',
+    state: 'waiting for approval',
+    what: 'Replace the valve. ',
+    doneOn: null,
+    doneNote: null,
+    cost: 1024,
+    photos: [],
+  };
+  expect(lines(property('Alder', july({}), { work: [order] }), 'recommended').lines[0]!.says).toBe(
+    'Replace the valve, cost about $1,024. It waits for your approval.',
+  );
 });
 
 it('labels what was found by what it is', () => {

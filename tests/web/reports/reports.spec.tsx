@@ -197,7 +197,8 @@ describe('the company’s month', () => {
     savedMoney: 612.4,
     toldOf: 3,
     notToldOf: 1,
-    findings: [{ kind: 'steady flow', opened: 2, resolved: 1, open: 1, litres: 10_000, money: 20 }],
+    findings: [{ kind: 'steady flow', opened: 2, resolved: 1, open: 1, litres: 10_000, lackingLitres: 0, money: 20 }],
+    ordersDone: 7,
     crews: [{ name: 'Crew 1', stops: 8, visits: 7, ordersDone: 5 }],
     sitesToUpgrade: [{ propertyId: 'p1', name: 'Heron Flats', litres: 79_000, money: null }],
   };
@@ -214,15 +215,16 @@ describe('the company’s month', () => {
   });
 
   it('names no money that is not known', async () => {
-    const findings = [{ kind: 'steady flow', opened: 0, resolved: 0, open: 2, litres: null, money: null }];
+    const findings = [{ kind: 'steady flow', opened: 0, resolved: 0, open: 2, litres: null, lackingLitres: 0, money: null }];
     drawn({ ...month, savedMoney: null, findings });
     expect(await screen.findByRole('heading', { name: /^In August 2026 the work saved .*, give or take 23,800 gal$/ })).toBeTruthy();
     expect(screen.getAllByRole('cell', { name: 'not known' })).toHaveLength(2);
   });
 
   it('does not call chance a saving', async () => {
-    drawn({ ...month, halfWidthLitres: 500_000 });
-    expect(await screen.findByRole('heading', { name: /cannot be told from chance/ })).toBeTruthy();
+    drawn({ ...month, savedLitres: -400_000, halfWidthLitres: 500_000 });
+    expect(await screen.findByRole('heading', { name: /cannot be told from chance: −105,700 gal/ })).toBeTruthy();
+    expect(screen.getByText('7 orders were done in the month, on a route or off it.')).toBeTruthy();
   });
 });
 

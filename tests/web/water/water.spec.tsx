@@ -126,11 +126,17 @@ describe('a client’s water', () => {
             litres: 1000,
             money: 2,
           },
+          {
+            ...{ id: 'f2', version: 1, from: 'finding', propertyName: 'Quail Commons', zoneName: 'Clubhouse', kind: 'mixed water needs' },
+            ...{ what: '', cost: null, litres: 32_281.654418, money: 75.811055 },
+          },
         ],
         approveRecommended: [],
       },
     });
     expect(await screen.findByText('Quail Commons: Drip for the shrubs. It costs about $2,400.')).toBeTruthy();
+    // 387,380 L a year are written as 102,300 gal: the money is of what is written, as in the report, and not the $910 of the exact number.
+    expect(screen.getByText(/It would save about 102,300 gal a year, about \$909\./)).toBeTruthy();
     const words =
       'Quail Commons, Beds: Give plants with different needs lines of their own. It would save about 3,170 gal a year, about $24.';
     await user.click(screen.getByRole('button', { name: `Ask for an offer: ${words}` }));

@@ -29,6 +29,12 @@ export function aboutVolume(formats: Formats, litres: Known): string {
   return `${formats.number(roundVolume(fromLitres(litres)), decimals)} ${unit}`;
 }
 
+/** What a volume is worth as it is written: as a report tells it, so that the same money stands on both. */
+export function moneyAsWritten(formats: Formats, litres: number, money: number): number {
+  const exact = formats.volumeColumn(litres).fromLitres(litres);
+  return exact === 0 ? money : (money * roundVolume(exact)) / exact;
+}
+
 /** How a finding was ended, in the reader's language: the product's own words before the colon, a person's words after it as they stand. */
 export function endedWords(intl: IntlShape, resolvedWith: string): string {
   const [own = '', ...theirs] = resolvedWith.split(': ');

@@ -4,9 +4,11 @@ import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../graphql/__generated__/gql.js';
 import type { ToApproveFragment } from '../../graphql/__generated__/graphql.js';
 import type { MessageId } from '../../i18n/catalogue.js';
+import type { Formats } from '../../i18n/formats.js';
 import { useFormats } from '../../i18n/LanguageProvider.js';
 import { useDeed } from '../../page/use-deed.js';
 import { useMaskedList } from '../../page/use-masked.js';
+import { moneyAsWritten } from '../../says/saying.js';
 import { useSays } from '../../says/use-says.js';
 import { useToast } from '../../ui/dialogs/Toasts.js';
 import { Button } from '../../ui/forms/Button.js';
@@ -120,6 +122,9 @@ function OneToApprove({ line }: { readonly line: ToApproveFragment }) {
 
 const MONTHS = 12;
 
+const savedMoney = (formats: Formats, litres: number | null | undefined, money: number): number =>
+  typeof litres === 'number' ? moneyAsWritten(formats, litres * MONTHS, money * MONTHS) : money * MONTHS;
+
 /** What it is, where, what it costs, and what it would save in a year. */
 function useWhat({ from, propertyName, zoneName, kind, what, cost, litres, money }: ToApproveFragment): string {
   const intl = useIntl();
@@ -137,7 +142,7 @@ function useWhat({ from, propertyName, zoneName, kind, what, cost, litres, money
       what: told.replace(/\.$/, ''),
       cost: typeof cost === 'number' ? formats.money(cost) : 'none',
       litres: typeof litres === 'number' ? volume(litres * MONTHS) : 'none',
-      money: typeof money === 'number' ? formats.money(money * MONTHS) : 'none',
+      money: typeof money === 'number' ? formats.money(savedMoney(formats, litres, money)) : 'none',
     },
   );
 }

@@ -88,11 +88,21 @@ function foundLines(writer: Writer, findings: readonly GivenFinding[], lastDay: 
       litres: words.say(finding.isTooLittle ? 'figure.tooLittle' : 'figure.tooMuch', { what }),
       money: words.say('figure.tooMuchMoney', { what }),
     });
-    const amount = words.say(foundWord(finding, amounts), { litres: amounts.litres ?? '', money: amounts.money ?? '', each: amounts.each });
+    const seen = seenInWords(writer, finding, lastDay);
+    const amount = words.say(foundWord(finding, amounts), {
+      seen,
+      litres: amounts.litres ?? '',
+      money: amounts.money ?? '',
+      each: amounts.each,
+    });
     const state = stateInWords(writer, finding, lastDay);
     return { id: finding.id, says: words.say('found.line', { what, amount, state }).trim(), figures: amounts.figures, photos: [] };
   });
 }
+
+/** A rate is that of the day on which it was seen last: after the period it is not the period's own, and says its day. */
+const seenInWords = ({ words, formats }: Writer, { untilOn }: GivenFinding, lastDay: string): string =>
+  untilOn !== null && untilOn > lastDay ? words.say('found.seenOn', { day: formats.dayOfYear(untilOn) }) : words.say('found.seenLast');
 
 function foundWord({ isTooLittle }: GivenFinding, { litres, money }: Amounts): ReportWord {
   if (litres === null) return 'found.noAmount';
@@ -182,7 +192,7 @@ function orderLine(writer: Writer, { id, kind, what, cost, state }: GivenWork): 
   const { words } = writer;
   const figures = cost === null ? [] : [writer.money({ id: `recommended.${id}.cost`, label: words.say('figure.cost') }, cost)];
   const says = words.say('recommended.order', {
-    what: what.trim() || (words.of('kind', kind) ?? kind),
+    what: what.replace(/[.\s]+$/, '').trim() || (words.of('kind', kind) ?? kind),
     cost: figures[0] ? words.say('recommended.cost', { cost: figures[0].shown }) : '',
     state: words.say(state === 'waiting for approval' ? 'recommended.waiting' : 'recommended.planned'),
   });

@@ -20,8 +20,10 @@ export interface FindingsOfKind {
   readonly opened: number;
   readonly resolved: number;
   readonly open: number;
-  /** of those open, a month; null where that of one of them is not known [L] */
+  /** too much, of those open, a month; null where that of one of them is not known [L] */
   readonly litres: number | null;
+  /** too little, of those open, a month; null where that of one of them is not known [L] */
+  readonly lackingLitres: number | null;
   readonly money: number | null;
 }
 
@@ -43,9 +45,13 @@ const LAST = `($2::date + interval '1 month')::date`;
 const BEGAN = `opened_at >= $2::date and opened_at < ${LAST}`;
 const ENDED = `state = 'resolved' and decided_at >= $2::date and decided_at < ${LAST}`;
 const OPEN = `state in ('open', 'in work')`;
+// Water that lacks is no water lost: it is told apart, and has no price. A zone's flow that grew loses water; one that fell lacks it.
+const LACKS = `(kind in ('under-programmed', 'not delivering') or (kind = 'zone flow changed' and not coalesce((says->'details'->>'change')::float8 > 0, false)))`;
+// What these say has no amount: their litres, where they have any, are neither lost nor lacking.
+const HAS_AMOUNT = `kind not in ('flow to be tested', 'breaks a rule', 'doubtful reading', 'stale')`;
 // One that is not known leaves the sum unknown; of none the sum is nothing.
-const sumOfOpen = (column: 'litres' | 'money'): string =>
-  `case when count(*) filter (where ${OPEN} and ${column} is null) = 0 then coalesce(sum(${column}) filter (where ${OPEN}), 0)::float8 end as ${column}`;
+const sumOfOpen = (column: 'litres' | 'money', which: string, name: string): string =>
+  `case when count(*) filter (where ${OPEN} and ${HAS_AMOUNT} and ${which} and ${column} is null) = 0 then coalesce(sum(${column}) filter (where ${OPEN} and ${HAS_AMOUNT} and ${which}), 0)::float8 end as "${name}"`;
 
 /** All SQL of the company's month. */
 export const ownersMonth = {
@@ -74,7 +80,7 @@ export const ownersMonth = {
   findings(tx: OrganizationTransaction, month: string): Promise<FindingsOfKind[]> {
     return tx.query(
       `select kind, count(*) filter (where ${BEGAN})::int as opened, count(*) filter (where ${ENDED})::int as resolved, count(*) filter (where ${OPEN})::int as open,
-          ${sumOfOpen('litres')}, ${sumOfOpen('money')}
+          ${sumOfOpen('litres', `not ${LACKS}`, 'litres')}, ${sumOfOpen('litres', LACKS, 'lackingLitres')}, ${sumOfOpen('money', `not ${LACKS}`, 'money')}
         from finding where organization_id = $1 group by kind having count(*) filter (where ${OPEN} or (${BEGAN}) or (${ENDED})) > 0 order by money desc nulls last, kind`,
       [tx.organizationId, `${month}-01`],
     );
@@ -91,6 +97,17 @@ export const ownersMonth = {
         where crew.organization_id = $1 and crew.retired_at is null group by crew.id, crew.name order by crew.name`,
       [tx.organizationId, `${month}-01`],
     );
+  },
+
+  /** Orders that were done in the month, on a route or off it. */
+  async ordersDone(tx: OrganizationTransaction, month: string): Promise<number> {
+    const [row] = await tx.query<{ count: number }>(
+      `select count(*)::int as count from work_order join property on property.organization_id = work_order.organization_id and property.id = work_order.property_id
+        where work_order.organization_id = $1 and work_order.state = 'done' and work_order.retired_at is null
+          and work_order.done_at at time zone property.time_zone >= $2::date and work_order.done_at at time zone property.time_zone < ${LAST}`,
+      [tx.organizationId, `${month}-01`],
+    );
+    return row!.count;
   },
 
   /** Sites that need more than is allowed, those with the most beyond it first. */

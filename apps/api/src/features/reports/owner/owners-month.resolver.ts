@@ -27,6 +27,7 @@ export class OwnersMonthResolver {
       month,
       ...(await companySavings(tx, worked, accounts, month)),
       findings: of(FindingsInMonth, await ownersMonth.findings(tx, month)),
+      ordersDone: await ownersMonth.ordersDone(tx, month),
       crews: of(CrewInMonth, await ownersMonth.crews(tx, month)),
       sitesToUpgrade: of(SiteToUpgrade, await sitesToUpgrade(tx, await ownersMonth.beyondAllowance(tx, month))),
     });

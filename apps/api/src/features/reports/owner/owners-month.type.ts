@@ -16,11 +16,15 @@ export class FindingsInMonth {
   @Field(() => Int)
   open: number;
 
-  /** of those open, a month; null where that of one of them is not known [L] */
+  /** water too much, of those open, a month; 0 where the kind has no amount, null where that of one of them is not known [L] */
   @Field(() => Float, { nullable: true })
   litres: number | null;
 
-  /** of those open, a month; null where that of one of them is not known [money] */
+  /** water too little, of those open, a month; null where that of one of them is not known [L] */
+  @Field(() => Float, { nullable: true })
+  lackingLitres: number | null;
+
+  /** of the water too much, of those open, a month; null where that of one of them is not known [money] */
   @Field(() => Float, { nullable: true })
   money: number | null;
 }
@@ -87,6 +91,10 @@ export class OwnersMonth {
 
   @Field(() => [CrewInMonth])
   crews: CrewInMonth[];
+
+  /** orders that were done in the month, on a route or off it */
+  @Field(() => Int)
+  ordersDone: number;
 
   @Field(() => [SiteToUpgrade])
   sitesToUpgrade: SiteToUpgrade[];

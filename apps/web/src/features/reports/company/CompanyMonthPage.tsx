@@ -40,8 +40,10 @@ export const companyMonthDocument = graphql(`
         resolved
         open
         litres
+        lackingLitres
         money
       }
+      ordersDone
       crews {
         name
         stops
@@ -96,7 +98,7 @@ function Told({ told, select }: { readonly told: CompanyMonthQuery['ownersMonth'
         actions={select}
       />
       <FindingsOfMonth findings={told.findings} />
-      <CrewsOfMonth crews={told.crews} />
+      <CrewsOfMonth crews={told.crews} ordersDone={told.ordersDone} />
       <SitesToUpgrade sites={told.sitesToUpgrade} />
       <Footnote>
         <FormattedMessage id="company.foot" />
@@ -110,13 +112,13 @@ function useSavedSentence({ month, savedLitres, halfWidthLitres, savedMoney, tol
   const intl = useIntl();
   const formats = useFormats();
   const { volume } = useSays();
+  const isSure = Math.abs(savedLitres) > halfWidthLitres;
   const values = {
     month: formats.month(month),
-    litres: volume(Math.abs(savedLitres)),
+    litres: (savedLitres < 0 && !isSure ? '−' : '') + volume(Math.abs(savedLitres)),
     half: volume(halfWidthLitres),
     money: typeof savedMoney === 'number' ? formats.money(Math.abs(savedMoney)) : 'none',
   };
-  const isSure = Math.abs(savedLitres) > halfWidthLitres;
   const id = toldOf === 0 ? 'company.none' : !isSure ? 'company.unsure' : savedLitres > 0 ? 'company.saved' : 'company.more';
   return intl.formatMessage({ id }, values);
 }

@@ -3,12 +3,15 @@ import type { CompanyMonthQuery } from '../../../graphql/__generated__/graphql.j
 import { Section } from '../../../ui/frame/Section.js';
 import { Head, Table } from '../../../ui/tables/Table.js';
 
-/** What each crew did in the month: stops on its routes, visits it ended, work orders done. */
-export function CrewsOfMonth({ crews }: Pick<CompanyMonthQuery['ownersMonth'], 'crews'>) {
+/** What each crew did in the month: stops on its routes, visits it ended, work orders done; and all that was done. */
+export function CrewsOfMonth({ crews, ordersDone }: Pick<CompanyMonthQuery['ownersMonth'], 'crews' | 'ordersDone'>) {
   const intl = useIntl();
   const visits = crews.reduce((sum, crew) => sum + crew.visits, 0);
   return (
-    <Section heading={intl.formatMessage({ id: 'company.crews' }, { visits })}>
+    <Section
+      heading={intl.formatMessage({ id: 'company.crews' }, { visits })}
+      note={<FormattedMessage id="company.ordersDone.all" values={{ count: ordersDone }} />}
+    >
       {crews.length > 0 && (
         <Table
           name={intl.formatMessage({ id: 'company.crews.table' })}

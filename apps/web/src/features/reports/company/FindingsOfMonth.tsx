@@ -25,7 +25,7 @@ export function FindingsOfMonth({ findings }: Pick<CompanyMonthQuery['ownersMont
               <Head>
                 <FormattedMessage id="company.kind" />
               </Head>
-              {(['opened', 'resolved', 'open', 'litres', 'money'] as const).map((head) => (
+              {(['opened', 'resolved', 'open', 'litres', 'lacking', 'money'] as const).map((head) => (
                 <Head key={head} isNumber>
                   <FormattedMessage id={`company.${head}`} />
                 </Head>
@@ -40,6 +40,7 @@ export function FindingsOfMonth({ findings }: Pick<CompanyMonthQuery['ownersMont
               <td className="num">{each.resolved}</td>
               <td className="num">{each.open}</td>
               <td className="num">{ofOpen(each.litres, volume)}</td>
+              <td className="num">{ofOpen(each.lackingLitres, volume)}</td>
               <td className="num">{ofOpen(each.money, money)}</td>
             </tr>
           ))}

@@ -122,7 +122,10 @@ export const reports = {
   'company.opened': 'Began in the month',
   'company.resolved': 'Ended in the month',
   'company.open': 'Open now',
-  'company.litres': 'Water a month',
+  'company.litres': 'Too much, a month',
+  'company.lacking': 'Too little, a month',
+  'company.ordersDone.all':
+    '{count, plural, =0 {No order was done in the month, on a route or off it.} one {One order was done in the month, on a route or off it.} other {# orders were done in the month, on a route or off it.}}',
   'company.money': 'Money a month',
   'company.notKnown': 'not known',
   'company.crews': '{visits, plural, =0 {No visit was ended by a crew} one {One visit was ended} other {# visits were ended}}',
@@ -132,7 +135,7 @@ export const reports = {
   'company.visits': 'Visits ended',
   'company.ordersDone': 'Orders done',
   'company.sites':
-    '{count, plural, =0 {Every site can keep to its allowance} one {One site will not come right without an upgrade} other {# sites will not come right without an upgrade}}',
+    '{count, plural, =0 {No site is known to need more than its allowance} one {One site will not come right without an upgrade} other {# sites will not come right without an upgrade}}',
   'company.sites.why':
     'Their plants needed more than is allowed with every timer set right. Other plants, soil or hardware mend that; no visit does.',
   'company.sites.table': 'Sites that need an upgrade',

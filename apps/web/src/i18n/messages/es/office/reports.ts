@@ -125,7 +125,10 @@ export const reports: Record<keyof typeof english, string> = {
   'company.opened': 'Empezaron en el mes',
   'company.resolved': 'Terminaron en el mes',
   'company.open': 'Abiertos ahora',
-  'company.litres': 'Agua al mes',
+  'company.litres': 'De más, al mes',
+  'company.lacking': 'De menos, al mes',
+  'company.ordersDone.all':
+    '{count, plural, =0 {No se hizo ninguna orden en el mes, ni en ruta ni fuera de ella.} one {Se hizo una orden en el mes, en ruta o fuera de ella.} other {Se hicieron # órdenes en el mes, en ruta o fuera de ella.}}',
   'company.money': 'Dinero al mes',
   'company.notKnown': 'no se sabe',
   'company.crews':
@@ -136,7 +139,7 @@ export const reports: Record<keyof typeof english, string> = {
   'company.visits': 'Visitas terminadas',
   'company.ordersDone': 'Órdenes hechas',
   'company.sites':
-    '{count, plural, =0 {Todos los sitios pueden cumplir lo permitido} one {Un sitio no se arreglará sin una mejora} other {# sitios no se arreglarán sin una mejora}}',
+    '{count, plural, =0 {No se sabe de ningún sitio que necesite más de lo permitido} one {Un sitio no se arreglará sin una mejora} other {# sitios no se arreglarán sin una mejora}}',
   'company.sites.why':
     'Sus plantas necesitaban más de lo permitido aun con todos los programadores bien puestos. Lo arreglan otras plantas, suelo o equipo; una visita no.',
   'company.sites.table': 'Sitios que necesitan una mejora',
