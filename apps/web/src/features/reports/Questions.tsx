@@ -104,11 +104,31 @@ export function Questions({ questions: masked }: { readonly questions: readonly 
   );
 }
 
-function OneQuestion({ question: asked }: { readonly question: ClientQuestionFragment }) {
-  const intl = useIntl();
+/** Who asked, about what and when. */
+function Asked({ asked: { clientName, about, report, byLink, askedAt } }: { readonly asked: ClientQuestionFragment }) {
   const { days, moment } = useFormats();
   const { search } = useLocation();
-  const { id, clientName, about, report, byLink, question, askedAt, answer, email, mailState, dismissedAt } = asked;
+  return (
+    <p>
+      <b>{clientName}</b> {about && `${about} `}
+      {report && (
+        <Link to={{ search: openSearch(search, report.id, report.untilOn.slice(0, 7)) }}>
+          <FormattedMessage id="reports.questions.report" values={{ days: days(report.fromOn, report.untilOn) }} />
+        </Link>
+      )}{' '}
+      {byLink && (
+        <span className="soft">
+          <FormattedMessage id="reports.questions.byLink" />{' '}
+        </span>
+      )}
+      <span className="soft">{moment(askedAt)}</span>
+    </p>
+  );
+}
+
+function OneQuestion({ question: asked }: { readonly question: ClientQuestionFragment }) {
+  const intl = useIntl();
+  const { id, question, answer, email, mailState, dismissedAt } = asked;
   const [written, setWritten] = useState('');
   const keep = useDeed(answerDocument);
   const dismiss = useDeed(dismissDocument);
@@ -116,20 +136,7 @@ function OneQuestion({ question: asked }: { readonly question: ClientQuestionFra
   const putAway = (dismissed: boolean) => () => void dismiss.run({ id, dismissed });
   return (
     <li>
-      <p>
-        <b>{clientName}</b> {about && `${about} `}
-        {report && (
-          <Link to={{ search: openSearch(search, report.id, report.untilOn.slice(0, 7)) }}>
-            <FormattedMessage id="reports.questions.report" values={{ days: days(report.fromOn, report.untilOn) }} />
-          </Link>
-        )}{' '}
-        {byLink && (
-          <span className="soft">
-            <FormattedMessage id="reports.questions.byLink" />{' '}
-          </span>
-        )}
-        <span className="soft">{moment(askedAt)}</span>
-      </p>
+      <Asked asked={asked} />
       <p className="as-written">{question}</p>
       {answer && (
         <p className="soft as-written">
