@@ -2,7 +2,8 @@ import { useQuery } from '@apollo/client/react';
 import { FormattedMessage } from 'react-intl';
 import { Link } from 'react-router';
 import './phones.css';
-import { ASK_AGAIN_MS, phonesDocument } from './PhonesPage.js';
+import { phonesDocument } from './phones-document.js';
+import { ASK_AGAIN_MS } from './PhonesPage.js';
 import { phonesPath } from './urls.js';
 
 /** One line above the routes: what phones still hold and what somebody should look at. */

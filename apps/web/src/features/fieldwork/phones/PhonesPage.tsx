@@ -1,7 +1,6 @@
 import { useQuery } from '@apollo/client/react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Link } from 'react-router';
-import { graphql } from '../../../graphql/__generated__/gql.js';
 import { Fetched } from '../../../page/Fetched.js';
 import { paths } from '../../../page/paths.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
@@ -11,21 +10,8 @@ import '../fieldwork.css';
 import { DeviceList } from './DeviceList.js';
 import { OpenWord } from './OpenWord.js';
 import './phones.css';
-
-export const phonesDocument = graphql(`
-  query Phones {
-    devices {
-      id
-      waiting
-      photosWaiting
-      ...DeviceOfList
-    }
-    openOperations {
-      key
-      ...OpenWord @unmask
-    }
-  }
-`);
+import { phonesDocument } from './phones-document.js';
+import { TakeFile } from './taken-file/TakeFile.js';
 
 /** How often the page asks again while it is open: phones are heard when they have signal. [ms] */
 export const ASK_AGAIN_MS = 30_000;
@@ -71,6 +57,9 @@ export function PhonesPage() {
             ) : (
               <DeviceList devices={devices} />
             )}
+          </Section>
+          <Section heading={intl.formatMessage({ id: 'phones.fileHeading' })}>
+            <TakeFile />
           </Section>
         </>
       )}

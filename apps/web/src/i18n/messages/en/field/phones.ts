@@ -23,6 +23,17 @@ export const phones = {
   'phones.stillRefused': 'It still cannot be done; the reason stands with it.',
   'phones.forget': 'Lost or given back: take it off the list',
   'phones.forgotten': 'Off the list. Heard again, it comes back; what only it has is still on it.',
+  'phones.fileHeading': 'A phone that cannot send',
+  'phones.fileHow':
+    'On the phone, “On this phone” saves what was not sent as a file. Choose that file here: its records and pictures are taken in as if the phone had sent them, under your name. What the server has already is not taken twice.',
+  'phones.file': 'The phone’s file',
+  'phones.fileOther':
+    'This is not a file of unsent records, or not all of it. Choose rillbook-unsent.json as the phone saved it; nothing was taken from this one.',
+  'phones.fileTaken':
+    '{taken, plural, =0 {No record was} one {One record was} other {# records were}} taken in, {refused, plural, =0 {none refused} one {one refused: it stands above} other {# refused: they stand above}}; {photos, plural, =0 {no picture} one {one picture} other {# pictures}}.',
+  'phones.filePhotosLeft': '{photosLeft, plural, one {One picture} other {# pictures}} could not be taken in: keep the file.',
+  'phones.fileDrafts': '{drafts, plural, one {One form was} other {# forms were}} half written and never saved; ask whoever wrote.',
+  'phones.fileCut': 'Then the server stopped answering. Choose the file again when it answers; nothing is taken twice.',
   'phones.both': 'What each said',
   'phones.differs': 'What differs',
   'phones.stands': 'stands now',

@@ -25,6 +25,18 @@ export const phones: Record<keyof typeof english, string> = {
   'phones.stillRefused': 'Todavía no se puede hacer; ahí dice por qué.',
   'phones.forget': 'Perdido o devuelto: quitarlo de la lista',
   'phones.forgotten': 'Fuera de la lista. Si vuelve a dar señal, regresa; lo que solo tiene él sigue en él.',
+  'phones.fileHeading': 'Un teléfono que no puede enviar',
+  'phones.fileHow':
+    'En el teléfono, «En este teléfono» guarda en un archivo lo que no se envió. Elija aquí ese archivo: sus registros y fotos se reciben como si el teléfono los hubiera enviado, a nombre de usted. Lo que el servidor ya tiene no se recibe dos veces.',
+  'phones.file': 'El archivo del teléfono',
+  'phones.fileOther':
+    'Este no es un archivo de registros sin enviar, o no está completo. Elija rillbook-unsent.json tal como lo guardó el teléfono; de este no se tomó nada.',
+  'phones.fileTaken':
+    '{taken, plural, =0 {No se recibió ningún registro} one {Se recibió un registro} other {Se recibieron # registros}}, {refused, plural, =0 {ninguno rechazado} one {uno rechazado: está arriba} other {# rechazados: están arriba}}; {photos, plural, =0 {ninguna foto} one {una foto} other {# fotos}}.',
+  'phones.filePhotosLeft': '{photosLeft, plural, one {Una foto no se pudo} other {# fotos no se pudieron}} recibir: guarde el archivo.',
+  'phones.fileDrafts':
+    '{drafts, plural, one {Un formulario quedó} other {# formularios quedaron}} a medias y nadie lo guardó; pregunte a quien lo escribió.',
+  'phones.fileCut': 'Después el servidor dejó de responder. Elija el archivo otra vez cuando responda; nada se recibe dos veces.',
   'phones.both': 'Lo que dijo cada quien',
   'phones.differs': 'Lo que difiere',
   'phones.stands': 'vale ahora',
