@@ -94,12 +94,13 @@ function filledNotes({ weather, firstDay, missing }: CoveredMonth): readonly Acc
 
 function rainNotes({ weather, firstDay, days: covered, missing }: CoveredMonth): readonly AccountNote[] {
   const at = firstDay - weather.firstDay;
-  const told = Array.from({ length: covered }, (_, day) => weather.neighbourRain?.has(at + day) === true).filter(Boolean).length;
+  let told = 0;
+  for (let day = at; day < at + covered; day += 1) if (weather.neighbourRain?.has(day)) told += 1;
   const { daysWithoutRain: unknown } = missing;
-  return [
-    ...(told === 0 ? [] : [{ code: 'weather-rain-from-neighbour' as const, details: { days: told } }]),
-    ...(unknown === 0 ? [] : [{ code: 'weather-rain-not-known' as const, details: { days: unknown } }]),
-  ];
+  const notes: AccountNote[] = [];
+  if (told > 0) notes.push({ code: 'weather-rain-from-neighbour', details: { days: told } });
+  if (unknown > 0) notes.push({ code: 'weather-rain-not-known', details: { days: unknown } });
+  return notes;
 }
 
 function areaNotes({ allowance, zones }: AccountFacts): readonly AccountNote[] {

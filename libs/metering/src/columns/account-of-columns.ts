@@ -76,26 +76,12 @@ function volumesOf(columns: AccountColumns): Volumes {
 function gapOf(columns: AccountColumns, nth: number): Gap {
   const { frame, numbers, causes } = columns;
   const at = columnPlaces(frame.zones.length, frame.controllerIds.length).gaps + GAP_NUMBERS * nth;
-  const inputsNow = () => {
-    const inputs: InputShare[] = [];
-    for (let rank = 0; rank < GAP_CAUSES; rank += 1) {
-      const place = causes[GAP_CAUSES * nth + rank] as number;
-      if (place >= 0) inputs.push(inputAt(columns, place, numbers[at + 2 + rank] as number));
-    }
-    return inputs;
-  };
-  let inputs: readonly InputShare[] | null = null;
-  return {
-    litres: numbers[at] as number,
-    sdLitres: numbers[at + 1] as number,
-    reason: null,
-    estimate: null,
-    // Most gaps are looked at for their litres alone.
-    get inputs() {
-      inputs ??= inputsNow();
-      return inputs;
-    },
-  };
+  const inputs: InputShare[] = [];
+  for (let rank = 0; rank < GAP_CAUSES; rank += 1) {
+    const place = causes[GAP_CAUSES * nth + rank] as number;
+    if (place >= 0) inputs.push(inputAt(columns, place, numbers[at + 2 + rank] as number));
+  }
+  return { litres: numbers[at] as number, sdLitres: numbers[at + 1] as number, reason: null, estimate: null, inputs };
 }
 
 function inputAt({ frame }: AccountColumns, place: number, varianceShare: number): InputShare {
@@ -109,26 +95,20 @@ function inputAt({ frame }: AccountColumns, place: number, varianceShare: number
 }
 
 function controllerLine(columns: AccountColumns, controllerId: string, place: number): ControllerLine {
-  const { frame } = columns;
-  const own = frame.zones.flatMap((zone, at) =>
-    zone.controllerId === controllerId ? [{ id: zone.id, litres: gapOfZone(columns, at) }] : [],
-  );
-  const idsOf = (sign: number) => own.flatMap(({ id, litres }) => (sign * litres > 0 ? [id] : []));
-  const nothing = absence('volume-absent', { volumes: ['programmed'], zones: [] });
-  const gap = (side: number) => (own.length === 0 ? absentGap(nothing) : gapOf(columns, 5 + 2 * place + side));
-  return {
-    controllerId,
-    meterIds: own.length === 0 ? [] : [frame.meterId],
-    over: gap(0),
-    under: gap(1),
-    overZoneIds: idsOf(1),
-    underZoneIds: idsOf(-1),
-  };
-}
-
-function gapOfZone({ frame, numbers }: AccountColumns, zone: number): number {
+  const { frame, numbers } = columns;
   const { programmed, needed } = columnPlaces(frame.zones.length, frame.controllerIds.length);
-  return (numbers[programmed + zone] as number) - (numbers[needed + zone] as number);
+  const [overZoneIds, underZoneIds]: [string[], string[]] = [[], []];
+  let hasZones = false;
+  frame.zones.forEach((zone, at) => {
+    if (zone.controllerId !== controllerId) return;
+    const litres = (numbers[programmed + at] as number) - (numbers[needed + at] as number);
+    if (litres > 0) overZoneIds.push(zone.id);
+    if (litres < 0) underZoneIds.push(zone.id);
+    hasZones = true;
+  });
+  const nothing = () => absentGap(absence('volume-absent', { volumes: ['programmed'], zones: [] }));
+  const gap = (side: number) => (hasZones ? gapOf(columns, 5 + 2 * place + side) : nothing());
+  return { controllerId, meterIds: hasZones ? [frame.meterId] : [], over: gap(0), under: gap(1), overZoneIds, underZoneIds };
 }
 
 function zoneLines({ frame, numbers, programSets, programSet }: AccountColumns): readonly ZoneLine[] {

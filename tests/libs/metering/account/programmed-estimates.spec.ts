@@ -77,7 +77,7 @@ describe('findings and an estimate', () => {
       account: account({ controllers: byWeather, ...changes }),
       history,
       thresholds: { minConfidence: 0.8, minLitres: 1000, minMoney: 5 },
-      pricePerLitre: { m1: 0.003 },
+      pricePerLitre: new Map([['m1', 0.003]]),
     }).map(({ kind }) => kind);
 
   it.each([3000, 12_000, 15_000, 18_000, 60_000])('settings are neither too much nor too little by it, at %d L metered', (litres) => {

@@ -15,7 +15,7 @@ const judge = (changes: Partial<AccountInput> = {}, of: Partial<Thresholds> = {}
     account: computeMonthAccount(aProperty(changes)),
     history,
     thresholds: { ...thresholds, ...of },
-    pricePerLitre: { m1: price },
+    pricePerLitre: new Map([['m1', price]]),
   });
 const running = (minutes: number) => [aController([aFact([aProgram({ 1: minutes })])])];
 const metering = (litres: number) => [aMeter([anInterval('2026-06-01', '2026-07-01', litres)])];
@@ -67,7 +67,7 @@ describe('significant and material', () => {
 
   it('is judged by litres alone where the price is not known', () => {
     const account = computeMonthAccount(aProperty({ controllers: running(60), meters: metering(36_000) }));
-    const found = judgeAccount({ account, history: [], thresholds: { ...thresholds, minMoney: 1e9 }, pricePerLitre: {} });
+    const found = judgeAccount({ account, history: [], thresholds: { ...thresholds, minMoney: 1e9 }, pricePerLitre: new Map() });
     expect(found).toMatchObject([{ kind: 'over-programmed', money: null }]);
   });
 });
@@ -155,7 +155,12 @@ describe('any account', () => {
   it('opens one finding for a cause, each worth a look', () => {
     fc.assert(
       fc.property(someProperty, (input) => {
-        const found = judgeAccount({ account: computeMonthAccount(input), history: [], thresholds, pricePerLitre: { m1: price } });
+        const found = judgeAccount({
+          account: computeMonthAccount(input),
+          history: [],
+          thresholds,
+          pricePerLitre: new Map([['m1', price]]),
+        });
         expect(new Set(found.map(({ causeKey }) => causeKey)).size).toBe(found.length);
         for (const { kind, confidence, litres, money } of found.filter(({ kind: each }) => each !== 'doubtful reading')) {
           expect(confidence, kind).toBeGreaterThanOrEqual(thresholds.minConfidence);

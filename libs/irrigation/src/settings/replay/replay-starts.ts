@@ -195,7 +195,8 @@ function summed(segments: readonly StationSegment[]): LayOut {
   const marked = segments.map((segment) => {
     const before = minutes.get(segment.station);
     minutes.set(segment.station, (before ?? 0) + segment.end - segment.begin);
-    return { ...segment, first: before === undefined };
+    const { station, begin, end } = segment;
+    return { station, begin, end, first: before === undefined };
   });
   const end = segments.reduce((last, segment) => Math.max(last, segment.end), 0);
   return { segments: marked, stations: Array.from(minutes, ([station, sum]) => ({ station, minutes: sum })), end };

@@ -50,7 +50,7 @@ export function judgeAllowance(input: JudgeInput, others: readonly FindingCandid
 // Weighted by what each meter passed; null where the price of any that passed water is not known.
 function meanPrice({ account, pricePerLitre }: JudgeInput): number | null {
   const passed = account.meters.map(({ meterId, metered }) => ({
-    price: pricePerLitre[meterId] ?? null,
+    price: pricePerLitre.get(meterId) ?? null,
     litres: Math.max(0, metered.litres ?? 0),
   }));
   const litres = passed.reduce((sum, each) => sum + each.litres, 0);

@@ -51,12 +51,13 @@ function candidate(input: JudgeInput, line: ControllerLine, kind: Side, gap: Gap
 // Watering more costs money: a zone that gets too little is judged by litres alone.
 function weigh(input: JudgeInput, kind: Side, gap: Gap, meterId: string | null): Worthy | null {
   if (gap.litres === null || gap.sdLitres === null) return null;
-  const pricePerLitre = kind === 'over-programmed' && meterId !== null ? (input.pricePerLitre[meterId] ?? null) : null;
+  const pricePerLitre = kind === 'over-programmed' && meterId !== null ? (input.pricePerLitre.get(meterId) ?? null) : null;
   return worthALook({ litres: gap.litres, sdLitres: gap.sdLitres, pricePerLitre }, input.thresholds);
 }
 
 function zonesOf({ zones }: MonthAccount, zoneIds: readonly string[]): readonly ZoneLine[] {
-  return zones.filter(({ zoneId }) => zoneIds.includes(zoneId));
+  const wanted = new Set(zoneIds);
+  return zones.filter(({ zoneId }) => wanted.has(zoneId));
 }
 
 function evidenceOfZone(zone: ZoneLine) {
@@ -65,7 +66,9 @@ function evidenceOfZone(zone: ZoneLine) {
 }
 
 function programsOf(zones: readonly ZoneLine[]): readonly string[] {
-  return [...new Set(zones.flatMap(({ programs }) => programs))].sort();
+  const named = new Set<string>();
+  for (const { programs } of zones) for (const program of programs) named.add(program);
+  return [...named].sort();
 }
 
 // What these zones' minutes would have to be multiplied with; null where nothing runs that could be lengthened.

@@ -14,5 +14,5 @@ export interface JudgeInput {
   readonly account: MonthAccount;
   readonly history: readonly EarlierMonth[];
   readonly thresholds: Thresholds;
-  readonly pricePerLitre: Readonly<Record<string, number | null>>;
+  readonly pricePerLitre: ReadonlyMap<string, number | null>;
 }

@@ -72,7 +72,7 @@ function judgeRatio(input: JudgeInput, meter: MeterVolumes, ratio: number | null
 
 // The habit of many months is surer than one month's flows: its own confidence stands in for the gap's.
 function flowToBeTested(input: JudgeInput, { meterId }: MeterVolumes, gap: Gap, habit: RatioHistory): Worthy | null {
-  const pricePerLitre = input.pricePerLitre[meterId] ?? null;
+  const pricePerLitre = input.pricePerLitre.get(meterId) ?? null;
   const worthy = worthALook({ litres: Math.abs(gap.litres ?? 0), sdLitres: 0, pricePerLitre }, input.thresholds);
   if (!worthy || habit.confidence < input.thresholds.minConfidence) return null;
   return { ...worthy, sdLitres: gap.sdLitres ?? 0, money: null, confidence: habit.confidence };
@@ -81,7 +81,7 @@ function flowToBeTested(input: JudgeInput, { meterId }: MeterVolumes, gap: Gap, 
 function weigh(input: JudgeInput, { meterId }: MeterVolumes, gap: Gap, sign: 1 | -1): Worthy | null {
   if (gap.litres === null || gap.sdLitres === null) return null;
   // Water that did not flow cost nothing.
-  const pricePerLitre = sign > 0 ? (input.pricePerLitre[meterId] ?? null) : null;
+  const pricePerLitre = sign > 0 ? (input.pricePerLitre.get(meterId) ?? null) : null;
   return worthALook({ litres: sign * gap.litres, sdLitres: gap.sdLitres, pricePerLitre }, input.thresholds);
 }
 

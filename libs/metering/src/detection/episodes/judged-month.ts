@@ -29,7 +29,7 @@ export interface JudgedMonth {
 export function judgedMonth(account: MonthAccount, pricePerLitre: number | null): JudgedMonth {
   const { month, throughDate, daysCovered, daysInMonth } = account;
   if (throughDate === null) return { month, throughDate, daysCovered, daysInMonth, candidates: [], allowance: null };
-  const prices = Object.fromEntries(account.meters.map(({ meterId }) => [meterId, pricePerLitre]));
+  const prices = new Map(account.meters.map(({ meterId }) => [meterId, pricePerLitre]));
   const input = { account, history: [], thresholds: EVERYTHING, pricePerLitre: prices };
   const [allowance] = judgeAllowance(input, []);
   return {

@@ -21,6 +21,7 @@ const DAYS_BEFORE = 3;
 /** The calendar of a place over some days. */
 export function propertyCalendar(timeZone: string, { firstDay, days }: DaySpan): PropertyCalendar {
   const changes = clockChanges(timeZone, firstDay - DAYS_BEFORE, firstDay + days + 1);
-  const midnights = Float64Array.from({ length: days + 1 }, (_, day) => elapsedMinutes(firstDay + day, 0, changes));
+  const midnights = new Float64Array(days + 1);
+  for (let day = 0; day <= days; day++) midnights[day] = elapsedMinutes(firstDay + day, 0, changes);
   return { firstDay, days, clockChanges: changes, midnights };
 }

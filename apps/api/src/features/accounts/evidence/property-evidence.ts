@@ -178,7 +178,9 @@ function feedPieces(hasSteps: boolean, intervals: MeterEvidence['intervals'], pr
 }
 
 function ofDays(values: Float64Array, from: number, { firstDay, days }: DaySpan): Float64Array {
-  return Float64Array.from({ length: days }, (_, day) => values[firstDay + day - from] ?? Number.NaN);
+  const own = new Float64Array(days);
+  for (let day = 0; day < days; day++) own[day] = values[firstDay + day - from] ?? Number.NaN;
+  return own;
 }
 
 function sumOf(zones: readonly Float64Array[] | null, days: number): Float64Array {

@@ -84,11 +84,13 @@ function readMeter(meter: MeterFact, registers: readonly Register[], others: Rea
 /** Volumes between a meter's readings; one that cannot be right is left out and its neighbours are joined over it. */
 function readingIntervals(meter: MeterFact, { judged }: ReadMeter): UsageInterval[] {
   const sdLitres = resolutionSd(meter.resolution ?? 1, { unit: meter.unit, multiplier: meter.multiplier, digits: meter.digits });
-  return judged.flatMap(({ judgement, isRight, previous, localDay, litres }) => {
+  const intervals: UsageInterval[] = [];
+  for (const { judgement, isRight, previous, localDay, litres } of judged) {
     const isGood = isRight ?? RIGHT.has(judgement);
-    if (!isGood || previous === null || litres === null) return [];
-    return [{ fromLocalDay: previous.localDay, toLocalDay: localDay, litres, sdLitres, source: 'readings' as const }];
-  });
+    if (isGood && previous !== null && litres !== null)
+      intervals.push({ fromLocalDay: previous.localDay, toLocalDay: localDay, litres, sdLitres, source: 'readings' });
+  }
+  return intervals;
 }
 
 /**

@@ -58,7 +58,7 @@ function rootZoneOf(zone: ZoneFact, month: string | null) {
     density: zone.density === null ? youngDensityFactor(zone.plants, density, share) : density,
     rawMm: readilyAvailableWater(managementAllowedDepletion(zone.plants), tawMm),
     tawMm,
-    assumed: assumed.flatMap(([input, isAssumed]) => (isAssumed ? [input] : [])),
+    assumed: assumed.filter(([, isAssumed]) => isAssumed).map(([input]) => input),
     ...(isYoung && { establishedShare: share }),
   };
 }

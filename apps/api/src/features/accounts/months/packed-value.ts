@@ -24,17 +24,27 @@ const FIRST_DIGIT = 48;
 /** The value of a hexadecimal digit by its character code. */
 const digitOf = (code: number): number => (code >= FIRST_LETTER ? code - FIRST_LETTER + 10 : code - FIRST_DIGIT);
 
-/** A list of keys as a way through a tree: where it ends stands the list's place, below 0 while it has none. */
+/** A list of keys as a way through a tree: where it ends stands the list's place in the value that was packed last with it. */
 interface Shape {
   place: number;
+  /** the number of that packing; 0 for none */
+  packing: number;
   readonly next: Map<string, Shape>;
 }
+
+const shapeOf = (): Shape => ({ place: -1, packing: 0, next: new Map() });
+
+/** Values of one kind come again and again: their lists of keys stay known, but not without end. */
+const MOST_SHAPES = 4096;
+let [shapes, shapesKnown] = [shapeOf(), 0];
+let packings = 0;
 
 function nextShape(shape: Shape, key: string): Shape {
   const present = shape.next.get(key);
   if (present) return present;
-  const made: Shape = { place: -1, next: new Map() };
+  const made = shapeOf();
   shape.next.set(key, made);
+  shapesKnown += 1;
   return made;
 }
 
@@ -46,8 +56,8 @@ function isSame(one: readonly string[] | undefined, other: readonly string[]): b
 
 class Packing {
   private at = 0;
+  private readonly nth = (packings += 1);
   private readonly texts = new Map<string, number>();
-  private readonly shapes: Shape = { place: -1, next: new Map() };
   private readonly keysOf: (readonly string[])[] = [];
   /** by the last key list's place and one, 0 being the beginning */
   private readonly follows: number[] = [];
@@ -55,6 +65,7 @@ class Packing {
 
   /** Gives what was packed, in bytes of its own. */
   done(value: unknown): Buffer {
+    if (shapesKnown > MOST_SHAPES) [shapes, shapesKnown] = [shapeOf(), 0];
     this.byte(PACKED);
     this.value(value);
     return Buffer.from(room.subarray(0, this.at));
@@ -129,11 +140,12 @@ class Packing {
 
   /** The place of a key list, that of a new one being their number; mostly the list that followed the last one when it stood before. */
   private placeOf(keys: readonly string[]): number {
-    const guessed = this.follows[this.last] ?? -1;
-    let place = guessed;
-    if (!isSame(this.keysOf[guessed], keys)) {
-      const shape = keys.reduce(nextShape, this.shapes);
-      if (shape.place < 0) shape.place = this.keysOf.length;
+    const guessed = this.follows[this.last];
+    let place = guessed ?? 0;
+    if (guessed === undefined || !isSame(this.keysOf[guessed], keys)) {
+      const shape = keys.reduce(nextShape, shapes);
+      if (shape.packing !== this.nth) shape.place = this.keysOf.length;
+      shape.packing = this.nth;
       place = shape.place;
       this.follows[this.last] = place;
     }

@@ -68,27 +68,12 @@ function packedMonth({ candidates, allowance, ...month }: JudgedMonth): Buffer {
   return packed({ ...month, candidates: candidates.map(bare), allowance: allowance && bare(allowance) });
 }
 
-/** The volumes of a month in columns. [L] */
-function columnVolumes({ numbers, notAllowed }: AccountColumns) {
-  const known = (at: number): number => numbers[at]!;
-  return {
-    allowedL: notAllowed ? null : known(0),
-    allowedSdL: notAllowed ? null : known(1),
-    neededL: known(3),
-    neededSdL: known(4),
-    programmedL: known(6),
-    programmedSdL: known(7),
-    meteredL: known(9),
-    meteredSdL: known(10),
-  };
-}
-
 /** The place of metered less needed among the gaps of `Volumes`. */
 const ABOVE_NEED = 3;
 
 /** The row of a month in columns: the property's, as its only meter has no row of its own. */
 export function columnRow(frame: AccountFrame, columns: AccountColumns, judged: JudgedMonth): NewAccount {
-  const { numbers, firstDay, days } = columns;
+  const { numbers, notAllowed, firstDay, days } = columns;
   const { over, under, gaps } = columnPlaces(columns.frame.zones.length, columns.frame.controllerIds.length);
   const aboveNeed = gaps + ABOVE_NEED * GAP_NUMBERS;
   const above = numbers[aboveNeed]!;
@@ -97,7 +82,14 @@ export function columnRow(frame: AccountFrame, columns: AccountColumns, judged: 
     meterId: null,
     month: dateOfDayNumber(firstDay),
     throughOn: dateOfDayNumber(firstDay + days - 1),
-    ...columnVolumes(columns),
+    allowedL: notAllowed ? null : numbers[0]!,
+    allowedSdL: notAllowed ? null : numbers[1]!,
+    neededL: numbers[3]!,
+    neededSdL: numbers[4]!,
+    programmedL: numbers[6]!,
+    programmedSdL: numbers[7]!,
+    meteredL: numbers[9]!,
+    meteredSdL: numbers[10]!,
     overL: numbers[over]!,
     underL: numbers[under]!,
     aboveNeedL: above,
