@@ -1,7 +1,7 @@
 import type { MeterEvidence, StepUsage } from '../evidence/meter-evidence.js';
 import { fitZoneFlows } from './flows/fit-zone-flows.js';
 import { followDelivery, type NoDelivery, noNoDelivery } from './delivery/no-delivery.js';
-import { dayEquations } from './flows/day-equations.js';
+import { dayEquations, flowsByShift } from './flows/day-equations.js';
 import { followZones, noZoneChanges, type ZoneChanges } from './flows/zone-changes.js';
 import { followSteadyFlow, noSteadyFlow, type SteadyFlow } from './leaks/steady-flow.js';
 import {
@@ -152,6 +152,7 @@ function learn({ meter, zones, unexplained, told }: Observation, day: number): b
   meter.flows.set(fit.litresPerMinute);
   meter.scatter = learnScatter(meter, zones.learntDays);
   meter.flowCovariance.set(meter.scatter < 1 ? fitZoneFlows(meter, zones.learntDays, fixed).covariance : fit.covariance);
+  meter.flowPerMinuteOfShift.set(flowsByShift(meter, zones.learntDays, fixed));
   fit.told.forEach((value, zone) => {
     told[zone] = value;
   });

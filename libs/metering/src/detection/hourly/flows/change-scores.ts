@@ -1,5 +1,5 @@
 import type { ObservedMeter } from '../steps/observed-meter.js';
-import type { DayEquations } from './day-equations.js';
+import { CLOCK_OF_STEP, type DayEquations } from './day-equations.js';
 import { choleskyOf, solveByCholesky } from '../../../statistics/cholesky.kernel.js';
 import { addSandwich, addSquare, summed, timesVector } from '../../../statistics/square-matrices.kernel.js';
 
@@ -9,8 +9,6 @@ const PRESSURE_OF_SEASON = 0.03;
 const WANDERS = 0.02;
 /** A flow that an open finding says to have changed is known by few runs. Common practice, no source. */
 const CHANGED_WANDERS = 0.1;
-/** What remains of the doubt of a clock after its shift is learnt, as share of a step of usage. Common practice, no source. */
-const CLOCK_OF_STEP = 0.045;
 /** Where runs have another length than when flows were learnt, their doubt and that of the clock is this many times. Common practice, no source. */
 const UNALIKE = 2.5;
 /** Keeps equations solvable where zones always run together. */
@@ -80,10 +78,17 @@ function covarianceOf(meter: ObservedMeter, days: readonly DayEquations[], gram:
   for (let at = 0; at < spread.length; at++) spread[at] = (spread[at] as number) + (gram[at] as number);
   addFlowDoubt(meter, gram, spread, doubt);
   addSquare(spread, timesVector(gram, flows), PRESSURE_OF_SEASON);
-  const shifted = summed(days.map((day) => day.perMinuteOfShift));
-  addSquare(spread, shifted, doubt * Math.sqrt(meter.scatter) * CLOCK_OF_STEP * meter.usage.stepMinutes);
+  addSquare(spread, movedByClock(meter, days, gram), CLOCK_OF_STEP * meter.usage.stepMinutes);
   for (let zone = 0; zone < n; zone++) spread[zone * (n + 1)] = (spread[zone * (n + 1)] as number) * (1 + RIDGE);
   return spread;
+}
+
+// h − G · ∂q: what a clock a minute later does to the steps, less what it did to the flows when they were learnt.
+function movedByClock(meter: ObservedMeter, days: readonly DayEquations[], gram: Float64Array): Float64Array {
+  const moved = summed(days.map((day) => day.perMinuteOfShift));
+  const learnt = timesVector(gram, meter.flowPerMinuteOfShift);
+  for (let zone = 0; zone < moved.length; zone++) moved[zone] = (moved[zone] as number) - (learnt[zone] as number);
+  return moved;
 }
 
 // G P G, with what flows wander since they were learnt.

@@ -1,10 +1,12 @@
 import type { ObservedMeter, RunMinutes } from '../steps/observed-meter.js';
-import { runMinutes } from '../steps/run-minutes.js';
+import { runMinutes, runsNear } from '../steps/run-minutes.js';
 import { addSquare, timesVector } from '../../../statistics/square-matrices.kernel.js';
 import { stepVariance } from './step-variance.js';
 
 /** A residual beyond this many standard deviations counts as that many: someone drew water beside the run. */
 const WINSORIZED = 4;
+/** What remains of the doubt of a clock after its shift is learnt, as share of a step of usage. Common practice, no source. */
+export const CLOCK_OF_STEP = 0.07;
 /** Pressure moves all flows of a day by this share, and each zone's run moves by itself by that. Common practice, no source. */
 const PRESSURE_OF_DAY = 0.03;
 const RUN_OF_ZONE = 0.03;
@@ -41,7 +43,8 @@ export function dayEquations(meter: ObservedMeter, day: number, design: RunMinut
     doubt: new Float64Array(zones * zones),
   };
   const litresOf = litresByStep(meter, day, design);
-  for (let step = 0; step < design.steps; step++) addStep(meter, design, litresOf, step, equations);
+  const edges = flowsAtEdges(meter, day, design);
+  for (let step = 0; step < design.steps; step++) addStep(meter, { design, litresOf, edges }, step, equations);
   const { gram, doubt } = equations;
   addSquare(doubt, timesVector(gram, flows), PRESSURE_OF_DAY);
   for (let zone = 0; zone < zones; zone++) {
@@ -49,6 +52,32 @@ export function dayEquations(meter: ObservedMeter, day: number, design: RunMinut
     addSquare(doubt, gram.subarray(zone * zones, (zone + 1) * zones), meter.scatter * RUN_OF_ZONE * (flows[zone] as number));
   }
   return equations;
+}
+
+/**
+ * What a clock that is a minute later than believed has done to the flows learnt: P h, since they were fitted to the same steps. On days with the same
+ * runs it cancels what that clock does to their steps; on days with other runs it does not.
+ *
+ * @param meter - The meter, its flows and their covariance P just learnt. [code]
+ * @param days - Days from which they were learnt. [–]
+ * @param fixed - Zones that were not learnt. [–]
+ * @returns Change of each flow by a minute. [L/min per min]
+ */
+export function flowsByShift(meter: ObservedMeter, days: readonly number[], fixed: ReadonlySet<number>): Float64Array {
+  const zones = meter.flows.length;
+  const shifted = new Float64Array(zones);
+  for (const day of days) {
+    const { perMinuteOfShift } = dayEquations(meter, day);
+    for (let zone = 0; zone < zones; zone++) shifted[zone] = (shifted[zone] as number) + (perMinuteOfShift[zone] as number);
+  }
+  fixed.forEach((zone) => {
+    shifted[zone] = 0;
+  });
+  const moved = timesVector(meter.flowCovariance, shifted);
+  fixed.forEach((zone) => {
+    moved[zone] = 0;
+  });
+  return moved;
 }
 
 // Litres of the runs in each step, by the flows believed on that day.
@@ -66,7 +95,33 @@ function litresByStep({ flows, factorOfDay }: ObservedMeter, day: number, { step
   return litresOf;
 }
 
-function addStep(meter: ObservedMeter, design: RunMinutes, litresOf: Float64Array, step: number, into: DayEquations): void {
+interface DayOfSteps {
+  readonly design: RunMinutes;
+  readonly litresOf: Float64Array;
+  readonly edges: Float64Array;
+}
+
+// Mean flow of the runs about each edge between steps, from the begin of the first one to the end of the last. [L/min]
+function flowsAtEdges(meter: ObservedMeter, day: number, { fromStep, steps }: RunMinutes): Float64Array {
+  const { flows, factorOfDay, usage, shiftMinutes, controllerOf } = meter;
+  const reach = CLOCK_OF_STEP * usage.stepMinutes;
+  const begin = usage.firstMinute + fromStep * usage.stepMinutes;
+  const edges = new Float64Array(steps + 1);
+  for (const run of runsNear(meter, day)) {
+    const shift = (shiftMinutes[controllerOf[run.zone] ?? 0] ?? 0) - begin;
+    const flow = (flows[run.zone] as number) * (factorOfDay[day * flows.length + run.zone] ?? 1);
+    const [from, until] = [run.begin + shift, run.end + shift];
+    const last = Math.min(steps, Math.floor((until + reach) / usage.stepMinutes));
+    for (let edge = Math.max(0, Math.ceil((from - reach) / usage.stepMinutes)); edge <= last; edge++) {
+      const at = edge * usage.stepMinutes;
+      const minutes = Math.min(until, at + reach) - Math.max(from, at - reach);
+      edges[edge] = (edges[edge] as number) + (flow * minutes) / (2 * reach);
+    }
+  }
+  return edges;
+}
+
+function addStep(meter: ObservedMeter, { design, litresOf, edges }: DayOfSteps, step: number, into: DayEquations): void {
   const zones = meter.flows.length;
   const first = step * zones;
   let total = 0;
@@ -79,9 +134,8 @@ function addStep(meter: ObservedMeter, design: RunMinutes, litresOf: Float64Arra
   const variance = stepVariance(meter, at, expected, total);
   const most = WINSORIZED * Math.sqrt(variance + (expected / WINSORIZED) ** 2);
   const residual = Math.max(-most, Math.min(most, off));
-  // A clock a minute later moves a minute's flow from each step to the next.
-  const flow = (index: number) => (litresOf[index] ?? 0) / meter.usage.stepMinutes;
-  const shifted = (flow(step - 1) - flow(step + 1)) / 2;
+  // A clock a minute later brings a minute of what ran before the step's begin, and takes one of what ran at its end.
+  const shifted = (edges[step] as number) - (edges[step + 1] as number);
   addRow(design.minutes, first, [1 / variance, residual, shifted], into);
 }
 

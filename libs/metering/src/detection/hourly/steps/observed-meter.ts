@@ -24,6 +24,8 @@ export interface ObservedMeter {
   readonly flows: Float64Array;
   /** Covariance of the flows believed, by rows. */
   readonly flowCovariance: Float64Array;
+  /** By how much each of the flows believed was learnt too high for each minute that clocks are later than believed. [L/min per min] */
+  readonly flowPerMinuteOfShift: Float64Array;
   readonly factors: Float64Array;
   readonly factorOfDay: Float64Array;
   readonly expected: Float64Array;
@@ -91,6 +93,7 @@ export function observedMeter(evidence: MeterEvidence, usage: StepUsage): Observ
     shiftsLearnt: false,
     flows,
     flowCovariance: covarianceOnRecord(evidence),
+    flowPerMinuteOfShift: new Float64Array(zones.length),
     factors: new Float64Array(zones.length).fill(1),
     factorOfDay: new Float64Array(days * zones.length).fill(1),
     expected: new Float64Array(steps),
