@@ -23,8 +23,8 @@ const DAYS_BY_DAY = 3;
 /** By day two are enough where both are as exact as a timer is. */
 const EXACT_DAYS = 2;
 const EXACTLY_ALIKE = 0.96;
-/** And each makes so many steps of the register that this can be told. */
-const EXACT_STEPS = 8;
+/** And each makes so many steps of the register that this can be told: one of them is no more than what they may differ by. */
+const EXACT_STEPS = 25;
 /** And each is this share of a watering: a hose may run twice alike. */
 const EXACT_SHARE = 0.1;
 /** A hand that waters each week may do so twice as much on a day as its whole week's record. Common practice, no source. */
@@ -113,6 +113,12 @@ function alike(meter: ObservedMeter, one: WaterCluster, other: WaterCluster): bo
   return sameClock && less >= ALIKE * more;
 }
 
+// A timer's run begins in the same step of each day.
+function isExactly(one: WaterCluster, other: WaterCluster): boolean {
+  const isAlike = Math.min(one.litres, other.litres) >= EXACTLY_ALIKE * Math.max(one.litres, other.litres);
+  return one.clockMinute === other.clockMinute && isAlike;
+}
+
 interface Sizes {
   readonly watering: number;
   readonly usual: number;
@@ -127,9 +133,7 @@ function judge(meter: ObservedMeter, off: OffSchedule, cluster: WaterCluster, si
   const matches = off.recent.filter((past) => past.day !== cluster.day && alike(meter, past, cluster));
   const days = new Set(matches.map(({ day }) => day)).size + 1;
   const least = Math.max(EXACT_SHARE * Math.min(sizes.watering, sizes.usual), EXACT_STEPS * (meter.usage.resolutionLitres ?? 0));
-  const exact =
-    cluster.litres >= least &&
-    matches.some((past) => past.litres >= EXACTLY_ALIKE * cluster.litres && cluster.litres >= EXACTLY_ALIKE * past.litres);
+  const exact = cluster.litres >= least && matches.some((past) => isExactly(past, cluster));
   const fewest = isNight(cluster) ? DAYS_AT_NIGHT : exact ? EXACT_DAYS : DAYS_BY_DAY;
   if (days < fewest && !isLarge(cluster, sizes)) return false;
   const { firstMinute, stepMinutes } = meter.usage;

@@ -4,8 +4,9 @@ import { valueAt } from './value-at.js';
 /** Litres pass the meter this long after a valve is told to close: slow valves and the fill of drained pipe. Common practice, no source. [min] */
 const DRAIN_MINUTES = 5;
 
-/** A clock is taken to be this near after its shift is learnt: the grid of the search. [min] */
+/** A clock is taken to be this near after its shift is learnt: the grid of the search, and this share of a step, within which usage hardly tells it. Common practice, no source. [min] */
 const SHIFT_DOUBT_MINUTES = 5;
+const DOUBT_OF_STEP = 0.2;
 
 /** A clock may be off by this much while nothing is learnt; larger shifts are an off-schedule run. [min] */
 export const mostShiftMinutes = 30;
@@ -46,7 +47,7 @@ function designOf(meter: ObservedMeter, day: number): RunMinutes {
 
 function touch(meter: ObservedMeter, touched: Uint8Array, from: number, until: number): void {
   const { stepMinutes } = meter.usage;
-  const doubt = meter.shiftsLearnt ? SHIFT_DOUBT_MINUTES : mostShiftMinutes;
+  const doubt = meter.shiftsLearnt ? Math.max(SHIFT_DOUBT_MINUTES, DOUBT_OF_STEP * stepMinutes) : mostShiftMinutes;
   const first = Math.max(0, Math.floor((from - doubt) / stepMinutes));
   const last = Math.min(touched.length, Math.ceil((until + doubt + DRAIN_MINUTES) / stepMinutes));
   for (let step = first; step < last; step++) touched[step] = 1;
