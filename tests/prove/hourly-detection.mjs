@@ -10,6 +10,8 @@ export const readsShared = false;
 const SITE_YEARS = 200;
 const FIRST_SEED = 10_001;
 const MOST_FALSE_PER_SITE_YEAR = 0.1;
+/** Flows on record are drawn 15 % off by zone: that they are to be tested is true of these meters. */
+const NO_ALARM = 'flow to be tested';
 const FAULTY = 60;
 const MOST_WRONG_ZONES = 0.1;
 /** 2025-04-12; faults begin on 2025-07-03 in meters whose minutes change by the month. */
@@ -88,9 +90,10 @@ export async function prove([siteYears = SITE_YEARS, first = FIRST_SEED] = []) {
   const lines = [];
   const faults = [];
   const healthy = Array.from({ length: count }, (_, at) => judgeHourly(simulatedMeter(healthyWish(seed + at)).evidence)).flat();
-  const rate = healthy.length / count;
+  const alarms = healthy.filter(({ kind }) => kind !== NO_ALARM);
+  const rate = alarms.length / count;
   lines.push(
-    `first seed ${seed}; ${count} site-years without fault: ${healthy.length} false alarms, ${rate.toFixed(3)} a site-year (${tally(healthy)})`,
+    `first seed ${seed}; ${count} site-years without fault: ${alarms.length} false alarms, ${rate.toFixed(3)} a site-year (${tally(alarms)}); ${healthy.length - alarms.length} flows to be tested`,
   );
   if (rate > MOST_FALSE_PER_SITE_YEAR) faults.push(`more than ${MOST_FALSE_PER_SITE_YEAR} false alarms a site-year`);
   for (const [name, fault] of Object.entries(FAULTS)) {

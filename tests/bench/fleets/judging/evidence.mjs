@@ -90,6 +90,12 @@ const seriesOf = (place, meter, rows) => ({
   readings: rows.map((row) => ({ localDay: localDay(place, wallMinute(row.read_at)), register: Number(row.register) })),
 });
 
+/** What people say that they water by hand from the meter. */
+function handLitresPerDay({ property }, meter) {
+  const byHand = property.hand?.metered && meter.name === property.meters.findLast((one) => !one.removed).name ? property.hand.gallons : 0;
+  return (byHand * LITRES_PER_GALLON) / 7;
+}
+
 const relativeSd = (zone) => (zone.byRate ? RELATIVE_SD.derived : RELATIVE_SD.measured);
 
 function dailyOf(place, meter, runs) {
@@ -101,8 +107,7 @@ function dailyOf(place, meter, runs) {
   if (property.setting === 'unknown') return { zones, needed, programmed: new Float64Array(days).fill(Number.NaN), estimate: 0 };
   if (property.setting === 'weather') return { zones, needed, programmed: Float64Array.from(needed), estimate: 1 };
   const flows = new Map(zones.map((zone) => [zone.name, zone.flowGpm * LITRES_PER_GALLON]));
-  const byHand = property.hand?.metered && meter.name === property.meters.findLast((one) => !one.removed).name ? property.hand.gallons : 0;
-  const programmed = new Float64Array(days).fill((byHand * LITRES_PER_GALLON) / 7);
+  const programmed = new Float64Array(days);
   let day = 0;
   for (const { zoneId, begin, end } of runs) {
     while (day < days - 1 && begin >= midnights[day + 1]) day += 1;
@@ -138,6 +143,7 @@ function meterEvidence(place, meter, tables) {
     ...weatherOf(place),
     programmedLitres: programmed,
     programmedIsEstimate: new Uint8Array(days).fill(estimate),
+    handLitresPerDay: handLitresPerDay(place, meter),
     neededLitres: needed,
     programmedRelativeSd: systematic || RELATIVE_SD.measured,
     zones: zones.map((zone) => ({

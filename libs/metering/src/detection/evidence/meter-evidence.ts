@@ -34,7 +34,9 @@ export interface StepUsage {
  *
  * `programmedLitres` and `neededLitres` are gross, of this meter's zones by the flows on record; `programmedIsEstimate` marks days on which
  * a controller computes its own times. `programmedRelativeSd` is systematic: how far the flows on record may be off altogether.
- * `runs` are in order of their begin; `intervals` are one source per instant, in order of time, without those between doubtful readings; `billed` are all
+ * `handLitresPerDay` is what people say that they water by hand from this meter, no part of the programmed water. `indexLitres` is what settings put out
+ * by flows that are typical of each method and area, only where a flow is not on record: its course is right, its level is not.
+ * `litresOfZones` is programmed water by zone and day, in the order of the zones: runs may be known of some days only. `runs` are in order of their begin; `intervals` are one source per instant, in order of time, without those between doubtful readings; `billed` are all
  * bills of a meter, also where it is read: a bill may come before the next reading.
  */
 export interface MeterEvidence {
@@ -50,6 +52,9 @@ export interface MeterEvidence {
   readonly etoMm: Float64Array;
   readonly programmedLitres: Float64Array;
   readonly programmedIsEstimate: Uint8Array;
+  readonly handLitresPerDay?: number;
+  readonly indexLitres?: Float64Array | null;
+  readonly litresOfZones?: readonly Float64Array[];
   readonly neededLitres: Float64Array;
   readonly programmedRelativeSd: number;
   readonly zones: readonly EvidenceZone[];

@@ -1,4 +1,4 @@
-import { type IntervalVolumes, together } from './interval-volumes.js';
+import { type IntervalVolumes, monthOfReadings, together } from './interval-volumes.js';
 import { innovationOf, type MeterHabit, noiseSd, wanderVariance } from './meter-habit.js';
 import { FEWEST_READINGS, monthlyLimits, windowLimits } from './monthly-limits.js';
 import { windowScore } from './window-score.js';
@@ -67,7 +67,9 @@ export function changeOf(watched: WatchedRatio): RatioChange | LesserRatio | nul
   const beyond = windows.filter(({ score, limit }) => Math.abs(score) > limit);
   const more = [...beyond.filter(({ score }) => score > 0), grown(watched)].find((tested) => tested !== null);
   if (more) return { ...more, kind: 'unexplained use', sign: 1, lackShare: 0, beforeHabit };
-  return less(windows.slice(0, 2), beforeHabit);
+  // A week without water is a pause that nobody wrote down.
+  const lasting = windows.filter(({ fromLocalDay }) => watched.volumes.toLocalDay - fromLocalDay >= monthOfReadings);
+  return less(lasting.slice(0, 2), beforeHabit);
 }
 
 function less([alone, pair]: readonly Tested[], beforeHabit: boolean): RatioChange | LesserRatio | null {
@@ -94,7 +96,7 @@ const SIGNALS = { 1: 'one reading', 2: 'two readings' } as const;
 
 // One reading first, then two, then more, as far back as the habit before them was one.
 function windowsOf(watched: WatchedRatio): readonly Tested[] {
-  return windowLimits(noiseSd(watched.habit)).flatMap(([readings, limit]) => {
+  return windowLimits(noiseSd(watched.habit), watched.volumes.days).flatMap(([readings, limit]) => {
     const older = watched.taught.slice(watched.taught.length - readings + 1);
     if (readings > 1 && older.length < readings - 1) return [];
     const habit = older[0]?.habit ?? watched.habit;

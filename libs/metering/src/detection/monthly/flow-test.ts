@@ -22,6 +22,8 @@ const MOST_NOISE = 0.1;
  */
 export function flowTestOf(judged: JudgedMeter, habit: MeterHabit, volumes: IntervalVolumes): Episode | null {
   const programmed = volumes.programmed ?? 0;
+  // A flow that nobody wrote down cannot be wrong.
+  if (judged.isIndexed) return null;
   if (habit.taught < FEWEST_READINGS || noiseSd(habit) > MOST_NOISE || programmed <= 0) return null;
   const beyond = Math.abs(habit.logRatio) - Math.log1p(LEAST_OFF);
   const confidence = probabilityAboveZero(beyond, Math.sqrt(habit.ratioVariance));

@@ -7,8 +7,11 @@ import { type ZoneMix, zoneMix } from './programmed/zone-mix.js';
 /** Days of an interval that may lack settings or need before its volume is not known, as in the month account. */
 const MOST_MISSING = 0.2;
 
-/** Shorter intervals are joined, so that the rate of false alarms by the reading is one by the year: 12 to 13 are judged. [d] */
-const FEWEST_DAYS = 20;
+/** Shorter intervals are joined: within a week the days of a program decide. [d] */
+const FEWEST_DAYS = 6;
+
+/** A month of readings: as long as that a season, a timer and a need go together. [d] */
+export const monthOfReadings = 20;
 
 /** A crew that walks the zones opens each of them about so long: common practice. [min] */
 const WALK_MINUTES = 2;
@@ -34,17 +37,18 @@ export interface IntervalVolumes {
 }
 
 /**
- * Volumes between a meter's readings or bills, in order of time, each of at least twenty days.
+ * Volumes between a meter's readings or bills, in order of time, each of at least so many days: what is shorter is joined.
  *
  * Hourly usage is left out: its days are judged by their own instruments.
  *
  * @param evidence - All that is known of the meter. [L]
+ * @param fewestDays - Days of an interval; six where nothing is said. [d]
  * @returns The intervals; where the indoor share of a mixed meter is not known, it is in their metered water and is learnt (`habitOnRecord`). [L]
  */
-export function intervalVolumes(evidence: MeterEvidence): readonly IntervalVolumes[] {
+export function intervalVolumes(evidence: MeterEvidence, fewestDays = FEWEST_DAYS): readonly IntervalVolumes[] {
   const course = programmedCourse(evidence);
   const last = evidence.firstDay + evidence.days;
-  return joined(evidence.intervals)
+  return joined(evidence.intervals, fewestDays)
     .filter(({ fromLocalDay, toLocalDay }) => fromLocalDay >= evidence.firstDay && toLocalDay <= last)
     .map((interval) => volumesOf(evidence, course, interval));
 }
@@ -74,12 +78,12 @@ export function together(first: IntervalVolumes, second: IntervalVolumes): Inter
   };
 }
 
-function joined(intervals: readonly UsageInterval[]): readonly UsageInterval[] {
+function joined(intervals: readonly UsageInterval[], fewestDays: number): readonly UsageInterval[] {
   const found: UsageInterval[] = [];
   let held: UsageInterval | null = null;
   for (const next of intervals.filter(({ source }) => source !== 'usage')) {
     const whole: UsageInterval = held !== null && held.toLocalDay === next.fromLocalDay ? joinedWith(held, next) : next;
-    held = whole.toLocalDay - whole.fromLocalDay < FEWEST_DAYS ? whole : null;
+    held = whole.toLocalDay - whole.fromLocalDay < fewestDays ? whole : null;
     if (held === null) found.push(whole);
   }
   return found;

@@ -3,13 +3,16 @@ import type { Episode } from '../evidence/episode.js';
 import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import type { Thresholds } from '../thresholds.js';
 import { withBills } from './beside/bills-between.js';
-import { type IntervalVolumes, intervalVolumes } from './interval-volumes.js';
-import { habitOnRecord } from './meter-habit.js';
+import { type IntervalVolumes, intervalVolumes, monthOfReadings } from './interval-volumes.js';
+import { habitOfIndex, habitOnRecord, type MeterHabit } from './meter-habit.js';
 import { NeedWatch } from './beside/need-watch.js';
 import { RatioWatch } from './ratio-watch.js';
 
 /** An assumption on the safe side. */
 const OF_FIRST = 0.5;
+
+/** Nobody wrote down whether a hose is fed by the meter: half of its water, and as much in doubt. */
+const BY_HAND = 0.5;
 
 /**
  * What readings and bills say of a meter through time: unexplained use, not delivering, flow to be tested, and overwatered where programmed
@@ -40,20 +43,34 @@ export function judgeMonthly(evidence: MeterEvidence, thresholds: Thresholds): r
 }
 
 function judgedBy(evidence: MeterEvidence, thresholds: Thresholds): readonly Episode[] {
-  const { meterId, zones, pricePerLitre, kind, indoorLitresPerDay } = evidence;
-  const judged = { meterId, zones, price: pricePerLitre, thresholds };
-  const intervals = intervalVolumes(evidence);
+  const { meterId, zones, pricePerLitre, kind, indoorLitresPerDay, indexLitres } = evidence;
   const isLearnt = kind === 'mixed' && indoorLitresPerDay === null;
-  const indoor = isLearnt ? indoorAtFirst(intervals) : 0;
-  const offsetSd = isLearnt ? indoor : kind === 'mixed' ? defaultRelativeSd.indoor.stated * (indoorLitresPerDay ?? 0) : 0;
-  const ratio = new RatioWatch(judged, { ...habitOnRecord(evidence.programmedRelativeSd, offsetSd), indoorOffset: indoor });
+  const isIndexed = Boolean(indexLitres) && !isLearnt;
+  const judged = { meterId, zones, price: pricePerLitre, thresholds, isIndexed };
+  const intervals = intervalVolumes(isIndexed && indexLitres ? { ...evidence, programmedLitres: indexLitres } : evidence);
+  const ratio = new RatioWatch(judged, habitAtFirst(evidence, intervals, isLearnt));
   const need = new NeedWatch(judged);
-  for (const volumes of intervals) {
-    if (volumes.programmed !== null) ratio.see(volumes);
+  let at = 0;
+  const seeUntil = (localDay: number): void => {
+    for (let next = intervals[at]; next && next.toLocalDay <= localDay; next = intervals[++at]) if (next.programmed !== null) ratio.see(next);
+  };
+  for (const volumes of intervalVolumes(evidence, monthOfReadings)) {
+    seeUntil(volumes.toLocalDay);
     // What people use is in what passed, and nobody knows how much: it cannot be set against the need.
     if (!isLearnt) need.see(volumes, ratio.isOpen);
   }
+  seeUntil(Number.POSITIVE_INFINITY);
   return [...ratio.episodes(), ...need.episodes()].sort((a, b) => a.openedLocalDay - b.openedLocalDay);
+}
+
+// The flows on record, what people are said to use, and half of what is said to be watered by hand: it may all come from this meter, or none.
+function habitAtFirst(evidence: MeterEvidence, intervals: readonly IntervalVolumes[], isLearnt: boolean): MeterHabit {
+  const { kind, indoorLitresPerDay, programmedRelativeSd, handLitresPerDay = 0 } = evidence;
+  const indoor = isLearnt ? indoorAtFirst(intervals) : 0;
+  const indoorSd = isLearnt ? indoor : kind === 'mixed' ? defaultRelativeSd.indoor.stated * (indoorLitresPerDay ?? 0) : 0;
+  const onRecord = (!isLearnt && evidence.indexLitres && habitOfIndex(intervals)) || habitOnRecord(programmedRelativeSd, 0);
+  const offsetSd = Math.hypot(indoorSd, BY_HAND * handLitresPerDay);
+  return { ...onRecord, indoorOffset: indoor + BY_HAND * handLitresPerDay, offsetVariance: offsetSd ** 2 };
 }
 
 // Nobody stated what people use: until readings tell it, half of the first one's water, and as much in doubt.

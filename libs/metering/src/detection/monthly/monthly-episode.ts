@@ -5,12 +5,16 @@ import type { Thresholds } from '../thresholds.js';
 /** Days of a mean month of the Gregorian calendar. */
 const DAYS_OF_MONTH = 365.2425 / 12;
 
-/** A meter, its zones, the price of its water and what the organization wants to be told. */
+/**
+ * A meter, its zones, the price of its water and what the organization wants to be told. `isIndexed` where flows are not on record: what is programmed
+ * is then an index, whose ratio to metered says nothing by itself.
+ */
 export interface JudgedMeter {
   readonly meterId: string;
   readonly zones: readonly EvidenceZone[];
   readonly price: number | null;
   readonly thresholds: Thresholds;
+  readonly isIndexed: boolean;
 }
 
 /**

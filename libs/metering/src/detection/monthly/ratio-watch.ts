@@ -16,15 +16,18 @@ const RELEARN_SD = 0.1;
 /** A ratio is steady when months scatter about it by no more than this. */
 const STEADY_SD = 0.1;
 
-/** A ratio that became less is remembered for a year: then what was closed was meant to be. Common practice. */
-const REMEMBERED = 13;
+/** A ratio that became less is remembered for a year and a month: then what was closed was meant to be. Common practice. [d] */
+const REMEMBERED_DAYS = 395;
+
+/** A ratio of an interval that was programmed less than this share of the most says little. Common practice. */
+const OF_MOST = 0.25;
 
 /** Readings that are kept for those that are judged together, less the newest. */
 const MOST_TOGETHER = 5;
 
 interface Former {
   readonly habit: MeterHabit;
-  readonly readings: number;
+  readonly untilLocalDay: number;
 }
 
 interface Followed {
@@ -32,6 +35,7 @@ interface Followed {
   readonly openedLocalDay: number;
   readonly confidence: number;
   readonly intervals: IntervalVolumes[];
+  readonly since: IntervalVolumes[];
   perDay: number;
   sdPerDay: number;
   returned: number;
@@ -109,7 +113,7 @@ export class RatioWatch {
 
   // What passes now as it did before it passed less is no leak: something was closed, and was opened again.
   private isBack(volumes: IntervalVolumes): boolean {
-    if (!this.former || this.former.readings <= 0) return false;
+    if (!this.former || volumes.toLocalDay > this.former.untilLocalDay) return false;
     return innovationOf(this.former.habit, volumes).score < monthlyLimits.endScore;
   }
 
@@ -134,7 +138,6 @@ export class RatioWatch {
   private teach(volumes: IntervalVolumes): void {
     this.taught = [...this.taught, { habit: this.habit, volumes, doubt: this.doubt }].slice(-MOST_TOGETHER);
     this.habit = taughtBy(this.habit, volumes);
-    if (this.former) this.former = { ...this.former, readings: this.former.readings - 1 };
     this.testFlow(volumes);
   }
 
@@ -153,7 +156,7 @@ export class RatioWatch {
   private relearn(volumes: IntervalVolumes): void {
     const last = this.taught.at(-1);
     const before = last?.habit ?? this.habit;
-    this.former = { habit: before, readings: REMEMBERED };
+    this.former = { habit: before, untilLocalDay: volumes.toLocalDay + REMEMBERED_DAYS };
     const open = { ...before, ratioVariance: before.ratioVariance + RELEARN_SD ** 2 };
     this.habit = last ? taughtBy(open, last.volumes) : open;
     this.forget();
@@ -173,6 +176,7 @@ export class RatioWatch {
       openedLocalDay: volumes.toLocalDay,
       confidence: worthy.confidence,
       intervals: [volumes],
+      since: [volumes],
       perDay: (sign * excess) / suspect.days,
       sdPerDay: sd / suspect.days,
       returned: 0,
@@ -183,6 +187,7 @@ export class RatioWatch {
   // The odds that the change has ended are gathered from readings near the habit; a reading far from it takes them back.
   private follow(followed: Followed, volumes: IntervalVolumes): void {
     const { change } = followed;
+    followed.since.push(volumes);
     const { excess, expected, sd, score } = innovationOf(change.habit, volumes);
     const still = change.sign > 0 ? followed.perDay * volumes.days : change.lackShare * expected;
     if (change.sign * score >= monthlyLimits.endScore || sd === 0) {
@@ -207,8 +212,9 @@ export class RatioWatch {
 
   // What was off before there was a habit and stays so in proportion is the flows on record, not a leak.
   private settle(followed: Followed, volumes: IntervalVolumes): void {
-    const ratios = followed.intervals.flatMap(({ metered, programmed }) =>
-      programmed !== null && programmed > 0 && metered > 0 ? [Math.log(metered / programmed)] : [],
+    const most = followed.since.reduce((so, { programmed }) => Math.max(so, programmed ?? 0), 0);
+    const ratios = followed.since.flatMap(({ metered, programmed }) =>
+      programmed !== null && programmed > OF_MOST * most && metered > 0 ? [Math.log(metered / programmed)] : [],
     );
     if (ratios.length < FEWEST_READINGS) return;
     const mean = ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
@@ -229,6 +235,7 @@ export class RatioWatch {
     const programmed = last.programmed ?? 0;
     const ratio = programmed > 0 ? last.metered / programmed : null;
     const usualRatio = change.beforeHabit ? null : Math.exp(change.habit.logRatio);
+    const { isIndexed } = this.judged;
     const family = excessFamily(this.judged.meterId);
     return {
       ...aboutMeter(this.judged, change.fromLocalDay, last.toLocalDay),
@@ -245,13 +252,20 @@ export class RatioWatch {
         noise: noiseSd(change.habit),
         expectedLitres: expected,
         meteredLitres: last.metered,
-        suspect: change.suspect,
-        ratio,
-        usualRatio,
+        suspect: isIndexed ? { ...change.suspect, programmed: null } : change.suspect,
+        ratio: isIndexed ? null : ratio,
+        usualRatio: isIndexed ? null : usualRatio,
       },
       says: {
         code: change.kind,
-        details: { meterId: this.judged.meterId, ratio, usualRatio, programmedLitres: programmed, meteredLitres: last.metered },
+        details: {
+          meterId: this.judged.meterId,
+          ...(isIndexed
+            ? { ratio: change.sign > 0 ? null : last.metered / expected, usualRatio: null, programmedLitres: null }
+            : { ratio, usualRatio, programmedLitres: programmed }),
+          meteredLitres: last.metered,
+          litresPerMonth: monthOf(perDay),
+        },
       },
       openedLocalDay,
       clearedLocalDay,

@@ -16,6 +16,8 @@ export interface ProgrammedWater {
   /** 1 where a controller computed its own times: then it is the need */
   readonly isEstimate: Uint8Array;
   readonly litresOfZones: readonly number[];
+  /** the same by zone and day */
+  readonly byZone: readonly Float64Array[];
 }
 
 /** What the settings put out by the flows on record, day by day; not known where zones are not assigned, or one's flow or settings are not known. */
@@ -23,9 +25,11 @@ export function programmedWater(replayed: Replayed, zones: readonly AccountZone[
   const { days } = replayed.calendar;
   const litres = new Float64Array(days);
   const isEstimate = new Uint8Array(days);
-  if (!zones?.length) return { litres: litres.fill(Number.NaN), isEstimate, litresOfZones: [] };
+  if (!zones?.length) return { litres: litres.fill(Number.NaN), isEstimate, litresOfZones: [], byZone: [] };
+  const byZone: Float64Array[] = [];
   const litresOfZones = zones.map((zone) => {
     const { own, unknown } = waterOfZone(replayed, zone);
+    byZone.push(own);
     let whole = 0;
     for (let day = 0; day < days; day++) {
       litres[day]! += own[day]!;
@@ -34,7 +38,7 @@ export function programmedWater(replayed: Replayed, zones: readonly AccountZone[
     }
     return whole;
   });
-  return { litres, isEstimate, litresOfZones };
+  return { litres, isEstimate, litresOfZones, byZone };
 }
 
 const NONE_KNOWN: ReplayedController['unknown'] = [];

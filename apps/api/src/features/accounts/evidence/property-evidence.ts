@@ -13,8 +13,9 @@ import { programmedWater } from './programmed-water.js';
 import type { DaySpan, PropertyCalendar } from './property-calendar.js';
 import type { PropertyReplays } from './property-replays.js';
 import type { ReplayedController } from './replayed-controller.js';
+import { withTypicalFlows } from './typical-flows.js';
 import { usageSteps } from './usage-steps.js';
-import { zonesOfMeter } from './zones-of-meter.js';
+import { handLitresPerDay, zonesOfMeter } from './zones-of-meter.js';
 
 /** A property's meters with all that is known of them over some days, and the replays that they share. */
 export interface PropertyEvidence {
@@ -66,6 +67,7 @@ function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, in
   );
   const step = stepOf(usage, newest.resolution === null ? null : litresFrom(newest.resolution * newest.multiplier, newest.unit));
   const water = programmedWater(gathered, own);
+  const indexed = withTypicalFlows(own, facts.zones);
   const told = [...feedPieces(usage !== null, intervals, water.litres, firstDay), ...wholeIntervals(intervals)];
   const judged = told.filter(({ toLocalDay }) => toLocalDay > firstDay).sort((a, b) => a.fromLocalDay - b.fromLocalDay);
   const flows = own?.map(evidenceZone) ?? [];
@@ -80,6 +82,9 @@ function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, in
     etoMm: ofDays(eto.weather.etoMm, eto.weather.firstDay, calendar),
     programmedLitres: water.litres,
     programmedIsEstimate: water.isEstimate,
+    litresOfZones: water.byZone,
+    handLitresPerDay: handLitresPerDay(zones, chain.id, measured.length),
+    indexLitres: indexed && programmedWater(gathered, indexed).litres,
     neededLitres: sumOf(own?.map((zone) => gathered.neededOf(zone)) ?? null, days),
     programmedRelativeSd: commonFlowSd(flows, water.litresOfZones),
     zones: flows,

@@ -86,7 +86,10 @@ function covarianceOf(meter: ObservedMeter, days: readonly DayEquations[], gram:
 // h − G · ∂q: what a clock a minute later does to the steps, less what it did to the flows when they were learnt.
 function movedByClock(meter: ObservedMeter, days: readonly DayEquations[], gram: Float64Array): Float64Array {
   const moved = summed(days.map((day) => day.perMinuteOfShift));
-  const learnt = timesVector(gram, meter.flowPerMinuteOfShift);
+  const learnt = timesVector(
+    gram,
+    meter.flowPerMinuteOfShift.map((flow, zone) => flow * (meter.factors[zone] ?? 1)),
+  );
   for (let zone = 0; zone < moved.length; zone++) moved[zone] = (moved[zone] as number) - (learnt[zone] as number);
   return moved;
 }

@@ -6,7 +6,7 @@ import { stepVariance } from './step-variance.js';
 /** A residual beyond this many standard deviations counts as that many: someone drew water beside the run. */
 const WINSORIZED = 4;
 /** What remains of the doubt of a clock after its shift is learnt, as share of a step of usage. Common practice, no source. */
-export const CLOCK_OF_STEP = 0.07;
+export const CLOCK_OF_STEP = 0.1;
 /** Pressure moves all flows of a day by this share, and each zone's run moves by itself by that. Common practice, no source. */
 const PRESSURE_OF_DAY = 0.03;
 const RUN_OF_ZONE = 0.03;
@@ -60,23 +60,25 @@ export function dayEquations(meter: ObservedMeter, day: number, design: RunMinut
  *
  * @param meter - The meter, its flows and their covariance P just learnt. [code]
  * @param days - Days from which they were learnt. [–]
- * @param fixed - Zones that were not learnt. [–]
+ * @param fixed - Zones that were not learnt: they keep what it did to them before. [–]
  * @returns Change of each flow by a minute. [L/min per min]
  */
 export function flowsByShift(meter: ObservedMeter, days: readonly number[], fixed: ReadonlySet<number>): Float64Array {
   const zones = meter.flows.length;
+  const before = meter.flowPerMinuteOfShift;
   const shifted = new Float64Array(zones);
   for (const day of days) {
-    const { perMinuteOfShift } = dayEquations(meter, day);
-    for (let zone = 0; zone < zones; zone++) shifted[zone] = (shifted[zone] as number) + (perMinuteOfShift[zone] as number);
+    const { perMinuteOfShift, gram } = dayEquations(meter, day);
+    for (let zone = 0; zone < zones; zone++) {
+      let moved = perMinuteOfShift[zone] as number;
+      for (const other of fixed)
+        moved -= (gram[zone * zones + other] as number) * (before[other] as number) * (meter.factorOfDay[day * zones + other] as number);
+      shifted[zone] = (shifted[zone] as number) + moved;
+    }
   }
-  fixed.forEach((zone) => {
-    shifted[zone] = 0;
-  });
+  for (const zone of fixed) shifted[zone] = 0;
   const moved = timesVector(meter.flowCovariance, shifted);
-  fixed.forEach((zone) => {
-    moved[zone] = 0;
-  });
+  for (const zone of fixed) moved[zone] = before[zone] ?? 0;
   return moved;
 }
 

@@ -13,7 +13,8 @@ export type ZoneMix = ReadonlyMap<string, number> | null;
  * @returns Shares by zone, together 1. [–]
  */
 export function zoneMix(evidence: MeterEvidence, fromLocalDay: number, toLocalDay: number): ZoneMix {
-  const { midnights, firstDay, runs, zones } = evidence;
+  const { midnights, firstDay, runs, zones, litresOfZones } = evidence;
+  if (litresOfZones) return mixOf(zones, litresOfZones, Math.floor(fromLocalDay) - firstDay, Math.floor(toLocalDay) - firstDay);
   const [begin, end] = [midnights[Math.floor(fromLocalDay) - firstDay], midnights[Math.floor(toLocalDay) - firstDay]];
   if (begin === undefined || end === undefined || zones.some(({ flowLPerMin }) => flowLPerMin === null)) return null;
   const flows = new Map(zones.map(({ zoneId, flowLPerMin }) => [zoneId, flowLPerMin ?? 0]));
@@ -27,6 +28,13 @@ export function zoneMix(evidence: MeterEvidence, fromLocalDay: number, toLocalDa
     whole += own;
   }
   return whole > 0 ? new Map([...litres].map(([zoneId, own]) => [zoneId, own / whole])) : null;
+}
+
+function mixOf(zones: MeterEvidence['zones'], litresOfZones: readonly Float64Array[], from: number, until: number): ZoneMix {
+  if (from < 0 || zones.some(({ flowLPerMin }) => flowLPerMin === null)) return null;
+  const own = litresOfZones.map((litres) => litres.subarray(from, until).reduce((sum, value) => sum + (value || 0), 0));
+  const whole = own.reduce((sum, litres) => sum + litres, 0);
+  return whole > 0 ? new Map(zones.map(({ zoneId }, at) => [zoneId, (own[at] ?? 0) / whole])) : null;
 }
 
 /**
