@@ -13,8 +13,11 @@ const STUCK_STEPS = 2;
 /** A last volume below this share of what is usual, and a next one that is too high, say that the last reading was too low. An assumption. */
 const TOO_LOW = 0.25;
 
-/** A last volume above this many times the usual, and a next register below it, say that the last reading was too high. An assumption. */
-const TOO_HIGH = 3;
+/**
+ * A last volume above this many times the usual, beyond two of its standard deviations, and a next register below it that goes on from the one before, say that
+ * the last reading was too high. An assumption.
+ */
+const TOO_HIGH = 1.7;
 
 /** Between two good readings water passed as it usually does, to this share: by it a misread is mended once the next is known. */
 const BETWEEN_RELATIVE_SD = 0.35;

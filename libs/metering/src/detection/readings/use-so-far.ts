@@ -51,10 +51,15 @@ export function useSoFar(series: ReadingSeries, passed: readonly PassedVolume[],
   const share = shareOfDemand(series, year);
   const follows = share !== null && perDay !== null;
   return {
-    expectation: believed(days >= NEARLY_A_YEAR ? most : 0, (perDay ?? 0) * Math.max(1, share ?? 1)),
+    expectation: believed(days >= NEARLY_A_YEAR || staysAsItIs(series, span) ? most : 0, (perDay ?? 0) * Math.max(1, share ?? 1)),
     usual: usualOf(follows ? share * perDay : recent(year), most),
     followsDemand: follows,
   };
+}
+
+// A timer whose settings nobody knows goes on as it did, however little is in demand.
+function staysAsItIs({ programmedLitres }: ReadingSeries, [from, until]: readonly [number, number]): boolean {
+  return programmedLitres !== undefined && programmedLitres !== null && programmedLitres(from, until) === null;
 }
 
 function demandPerDay({ demandLitres }: ReadingSeries, [from, until]: readonly [number, number]): number | null {
