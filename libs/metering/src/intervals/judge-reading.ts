@@ -93,8 +93,15 @@ function judgeLower(pair: ReadingPair): JudgedReading {
   const litres = (pair.nextRegister - pair.previousRegister + top) * pair.litresPerRegisterUnit;
   const passedTop = pair.previousRegister >= LAST_TENTH * top && pair.nextRegister < (1 - LAST_TENTH) * top;
   const plausible = pair.expectation ? !isHigh(litres, pair) : passedTop;
-  if (plausible && (pair.digits !== null || passedTop)) return { judgement: 'rollover', litres, likelyRegister: null, factor: null };
-  return mended(pair, null) ?? { judgement: 'lower than last', litres: null, likelyRegister: null, factor: null };
+  const misread = mended(pair, null);
+  const isRollover = plausible && (pair.digits !== null || passedTop) && !(misread && isBeyondUsual(litres, pair));
+  if (isRollover) return { judgement: 'rollover', litres, likelyRegister: null, factor: null };
+  return misread ?? { judgement: 'lower than last', litres: null, likelyRegister: null, factor: null };
+}
+
+// Possible, yet far more than is usual at the time: where another register that may have been meant is as usual, that is likelier than a rollover.
+function isBeyondUsual(litres: number, { usual, elapsedDays }: ReadingPair): boolean {
+  return isHigh(litres, { elapsedDays, expectation: usual ?? null });
 }
 
 // The likeliest of the mended readings, where one lies near the expectation.
@@ -121,7 +128,7 @@ function fitsByChance({ nextRegister, litresPerRegisterUnit }: ReadingPair, regi
   return (2 * NEAR_SDS[OFFERED_LAST] * sd) / (place * litresPerRegisterUnit);
 }
 
-function isHigh(litres: number, { expectation, elapsedDays }: ReadingPair): boolean {
+function isHigh(litres: number, { expectation, elapsedDays }: Pick<ReadingPair, 'expectation' | 'elapsedDays'>): boolean {
   if (!expectation) return false;
   const expected = expectation.litresPerDay * elapsedDays;
   return litres > expected + IMPLAUSIBLE_SDS * expectation.sdLitresPerDay * elapsedDays && litres > IMPLAUSIBLE_RATIO * expected;

@@ -26,6 +26,9 @@ export function judgeMeter(evidence: MeterEvidence, thresholds: Thresholds): rea
   return [...said.monthly, ...said.hourly.filter(({ kind }) => kind !== 'watered in rain'), ...spellsTogether(rain)];
 }
 
-function isWorthALook({ litres, money, confidence }: Episode, { minLitres, minMoney, minConfidence }: Thresholds): boolean {
+// As it was at its most: who was told of it was told.
+function isWorthALook(episode: Episode, { minLitres, minMoney, minConfidence }: Thresholds): boolean {
+  const { litres, confidence } = episode.atMost ?? episode;
+  const money = episode.money === null || !episode.litres || litres === null ? episode.money : (episode.money * litres) / episode.litres;
   return (litres === null || litres >= minLitres) && (money === null || money >= minMoney) && confidence >= minConfidence;
 }

@@ -23,8 +23,24 @@ export interface Sighting {
   /** Water that did not flow cost nothing. */
   costs: boolean;
   confidence: number;
+  atMost?: { litres: number | null; confidence: number };
   evidence: Record<string, unknown>;
   details: Record<string, string | number | null | readonly string[]>;
+}
+
+/**
+ * Keeps the most water and the highest confidence of sightings that are open.
+ *
+ * @param sightings - Those told so far; those that ended stay as they are. [code]
+ */
+export function keepMost(sightings: readonly Sighting[]): void {
+  for (const sighting of sightings) {
+    const { atMost, litres, confidence, clearedMinute } = sighting;
+    if (atMost && clearedMinute !== null) continue;
+    const before = atMost ?? { litres, confidence };
+    const most = before.litres === null || litres === null ? (before.litres ?? litres) : Math.max(before.litres, litres);
+    sighting.atMost = { litres: most, confidence: Math.max(before.confidence, confidence) };
+  }
 }
 
 /**
@@ -56,6 +72,7 @@ export function episodeOfSighting(meter: ObservedMeter, sighting: Sighting): Epi
     sdLitres,
     money: moneyOf(meter, sighting),
     confidence,
+    ...(sighting.atMost && { atMost: sighting.atMost }),
     evidence: sighting.evidence,
     says: { code, details: { meterId: evidence.meterId, zoneId: zone, since: fromDate, litresPerMonth: litres, ...sighting.details } },
     openedLocalDay: localDayOfMinute(evidence, openedMinute),

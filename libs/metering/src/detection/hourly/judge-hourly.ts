@@ -1,7 +1,7 @@
 import type { Episode } from '../evidence/episode.js';
 import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import { episodeOfSighting } from './episode-of-sighting.js';
-import { observe } from './observe.js';
+import { followedBy, observe } from './observe.js';
 import { settleHourly } from './settle-hourly.js';
 
 /**
@@ -14,8 +14,8 @@ import { settleHourly } from './settle-hourly.js';
  */
 export function judgeHourly(evidence: MeterEvidence): readonly Episode[] {
   if (!evidence.usage) return [];
-  const { meter, steady, zones, delivery, off, wet, unexplained, record } = observe(evidence, evidence.usage);
-  const sightings = [steady, off, wet, zones, delivery, unexplained, record].flatMap(({ told }) => told);
-  const episodes = sightings.map((sighting) => episodeOfSighting(meter, sighting));
+  const seen = observe(evidence, evidence.usage);
+  const sightings = followedBy(seen).flatMap(({ told }) => told);
+  const episodes = sightings.map((sighting) => episodeOfSighting(seen.meter, sighting));
   return settleHourly(episodes.sort((a, b) => a.openedLocalDay - b.openedLocalDay));
 }

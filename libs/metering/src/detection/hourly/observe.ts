@@ -1,6 +1,7 @@
 import type { MeterEvidence, StepUsage } from '../evidence/meter-evidence.js';
 import { fitZoneFlows } from './flows/fit-zone-flows.js';
 import { followDelivery, type NoDelivery, noNoDelivery } from './delivery/no-delivery.js';
+import { keepMost, type Sighting } from './episode-of-sighting.js';
 import { dayEquations, flowsByShift } from './flows/day-equations.js';
 import { followZones, noZoneChanges, type ZoneChanges } from './flows/zone-changes.js';
 import { followSteadyFlow, noSteadyFlow, type SteadyFlow } from './leaks/steady-flow.js';
@@ -82,10 +83,21 @@ export function observe(evidence: MeterEvidence, usage: StepUsage): Observation 
     closeDay(meter, day);
     moveUsualUse(meter, usual, day);
     judgeDay(seen, day, design, usual);
+    for (const { told } of followedBy(seen)) keepMost(told);
     if (meter.kinds[day] === 'ran' && learnsToday(meter) && learn(seen, day)) followRecord(meter, seen.record, day);
     if (evidence.kind === 'mixed' && (day + 1) % INDOOR_EVERY === 0) profile = learnIndoorProfile(meter, day);
   }
   return seen;
+}
+
+/**
+ * What is followed of a meter, each with what it told.
+ *
+ * @param seen - The observation. [code]
+ * @returns The sightings of each detector. [code]
+ */
+export function followedBy({ steady, off, wet, zones, delivery, unexplained, record }: Observation): readonly { readonly told: readonly Sighting[] }[] {
+  return [steady, off, wet, zones, delivery, unexplained, record];
 }
 
 function judgeDay(seen: Observation, day: number, design: RunMinutes, usual: UsualUse): void {

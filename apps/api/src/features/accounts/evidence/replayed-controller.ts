@@ -15,7 +15,7 @@ export interface ReplayedController {
   readonly unknown: readonly (UnknownDay | null)[];
   /** minutes of a station by day, whatever is not known of a day; null where it never ran */
   minutesOf(station: number): Float64Array | null;
-  /** every run of some days of the span */
+  /** every run of some days of the span as it was set: whether a rain sensor held it back is for the meter to say, since rain at a station decides it only nearly */
   runsOf(days: DaySpan): readonly ReplayedRun[];
 }
 
@@ -48,6 +48,6 @@ export function replayedController(
     unknown,
     parts: isShared ? replay.parts : null,
     minutesOf: (station) => stations.get(station)?.laidMinutes ?? null,
-    runsOf: (span) => replayStarts({ ...input, ...span, daysWithoutStarts }, timeline),
+    runsOf: (span) => replayStarts({ ...input, ...span }, timeline),
   };
 }

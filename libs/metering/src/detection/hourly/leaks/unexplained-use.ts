@@ -282,6 +282,8 @@ function review(meter: ObservedMeter, unexplained: UnexplainedUse, judged: Judge
 }
 
 function tell(sighting: Sighting, litresPerDay: number, sd: number, { usual }: Judged): void {
+  // What explains the days may be known better since: then it is as it was told last, until it ends.
+  if (!(litresPerDay > 0) && sighting.litres !== null) return;
   sighting.litres = litresPerDay * daysPerMonth;
   sighting.sdLitres = sd * daysPerMonth;
   sighting.confidence = probabilityAboveZero(litresPerDay, sd);
