@@ -96,7 +96,8 @@ export function observe(evidence: MeterEvidence, usage: StepUsage): Observation 
  * @param seen - The observation. [code]
  * @returns The sightings of each detector. [code]
  */
-export function followedBy({ steady, off, wet, zones, delivery, unexplained, record }: Observation): readonly { readonly told: readonly Sighting[] }[] {
+export function followedBy(seen: Observation): readonly { readonly told: readonly Sighting[] }[] {
+  const { steady, off, wet, zones, delivery, unexplained, record } = seen;
   return [steady, off, wet, zones, delivery, unexplained, record];
 }
 

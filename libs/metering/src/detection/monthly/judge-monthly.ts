@@ -4,7 +4,7 @@ import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import type { Thresholds } from '../thresholds.js';
 import { withBills } from './beside/bills-between.js';
 import { type IntervalVolumes, intervalVolumes, monthOfReadings } from './interval-volumes.js';
-import { habitOfIndex, habitOnRecord, type MeterHabit } from './meter-habit.js';
+import { habitOnRecord, type MeterHabit } from './meter-habit.js';
 import { NeedWatch } from './beside/need-watch.js';
 import { RatioWatch } from './ratio-watch.js';
 
@@ -52,7 +52,8 @@ function judgedBy(evidence: MeterEvidence, thresholds: Thresholds): readonly Epi
   const need = new NeedWatch(judged);
   let at = 0;
   const seeUntil = (localDay: number): void => {
-    for (let next = intervals[at]; next && next.toLocalDay <= localDay; next = intervals[++at]) if (next.programmed !== null) ratio.see(next);
+    for (let next = intervals[at]; next && next.toLocalDay <= localDay; next = intervals[++at])
+      if (next.programmed !== null) ratio.see(next);
   };
   for (const volumes of intervalVolumes(evidence, monthOfReadings)) {
     seeUntil(volumes.toLocalDay);
@@ -76,4 +77,10 @@ function habitAtFirst(evidence: MeterEvidence, intervals: readonly IntervalVolum
 // Nobody stated what people use: until readings tell it, half of the first one's water, and as much in doubt.
 function indoorAtFirst([first]: readonly IntervalVolumes[]): number {
   return first ? OF_FIRST * Math.max(0, first.metered / first.days) : 0;
+}
+
+// Flows that are not on record make programmed water an index: the first interval that watered gives its level, within what flows may be off by.
+function habitOfIndex(intervals: readonly IntervalVolumes[]): MeterHabit | null {
+  const first = intervals.find(({ programmed, metered }) => (programmed ?? 0) > 0 && metered > 0);
+  return first ? { ...habitOnRecord(0, 0), logRatio: Math.log(first.metered / (first.programmed ?? 1)) } : null;
 }

@@ -73,18 +73,6 @@ export function habitOnRecord(ratioSd: number, offsetSd: number): MeterHabit {
 }
 
 /**
- * The habit of a meter whose zones' flows are not on record: programmed water is an index, and the first interval that watered gives its level, within
- * what flows on record may be off by.
- *
- * @param intervals - Intervals, oldest first. [L]
- * @returns The habit; null before one has watered. [code]
- */
-export function habitOfIndex(intervals: readonly IntervalVolumes[]): MeterHabit | null {
-  const first = intervals.find(({ programmed, metered }) => (programmed ?? 0) > 0 && metered > 0);
-  return first ? { ...habitOnRecord(LEAST_RATIO_SD, 0), logRatio: Math.log(first.metered / (first.programmed ?? 1)) } : null;
-}
-
-/**
  * An interval beside the habit.
  *
  * r = M − e^b·P − c·d; variance = H·V·Hᵀ + σ²·e^2b·ΣP² + what register, ends and walks leave open; since σ is learnt, r / sd has Student's

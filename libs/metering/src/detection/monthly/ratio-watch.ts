@@ -232,11 +232,8 @@ export class RatioWatch {
     const { change, openedLocalDay, confidence, perDay, sdPerDay, intervals } = followed;
     const last = intervals.at(-1) ?? change.suspect;
     const { expected } = innovationOf(change.habit, last);
-    const programmed = last.programmed ?? 0;
-    const ratio = programmed > 0 ? last.metered / programmed : null;
-    const usualRatio = change.beforeHabit ? null : Math.exp(change.habit.logRatio);
-    const { isIndexed } = this.judged;
     const family = excessFamily(this.judged.meterId);
+    const ratios = this.ratiosOf(change, last);
     return {
       ...aboutMeter(this.judged, change.fromLocalDay, last.toLocalDay),
       kind: change.kind === 'not delivering' ? 'not delivering' : 'unexplained use',
@@ -252,23 +249,30 @@ export class RatioWatch {
         noise: noiseSd(change.habit),
         expectedLitres: expected,
         meteredLitres: last.metered,
-        suspect: isIndexed ? { ...change.suspect, programmed: null } : change.suspect,
-        ratio: isIndexed ? null : ratio,
-        usualRatio: isIndexed ? null : usualRatio,
+        suspect: this.judged.isIndexed ? { ...change.suspect, programmed: null } : change.suspect,
+        ratio: ratios.ratio,
+        usualRatio: ratios.usualRatio,
       },
       says: {
         code: change.kind,
-        details: {
-          meterId: this.judged.meterId,
-          ...(isIndexed
-            ? { ratio: change.sign > 0 ? null : last.metered / expected, usualRatio: null, programmedLitres: null }
-            : { ratio, usualRatio, programmedLitres: programmed }),
-          meteredLitres: last.metered,
-          litresPerMonth: monthOf(perDay),
-        },
+        details: { meterId: this.judged.meterId, ...ratios, meteredLitres: last.metered, litresPerMonth: monthOf(perDay) },
       },
       openedLocalDay,
       clearedLocalDay,
+    };
+  }
+
+  // An index has no ratio to be told; what does not deliver is then told as a share of what usually passes.
+  private ratiosOf(change: RatioChange, last: IntervalVolumes) {
+    if (this.judged.isIndexed) {
+      const share = last.metered / innovationOf(change.habit, last).expected;
+      return { ratio: change.sign > 0 ? null : share, usualRatio: null, programmedLitres: null };
+    }
+    const programmed = last.programmed ?? 0;
+    return {
+      ratio: programmed > 0 ? last.metered / programmed : null,
+      usualRatio: change.beforeHabit ? null : Math.exp(change.habit.logRatio),
+      programmedLitres: programmed,
     };
   }
 }

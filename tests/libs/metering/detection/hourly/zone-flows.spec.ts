@@ -1,6 +1,8 @@
 import { explainSteps } from '@rillbook/metering/detection/hourly/explain-steps.js';
 import { judgeHourly } from '@rillbook/metering/detection/hourly/judge-hourly.js';
+import { keepMost, type Sighting } from '@rillbook/metering/detection/hourly/episode-of-sighting.js';
 import { describe, expect, it } from 'vitest';
+import { healthyWish } from './healthy-wish.mjs';
 import { simulatedMeter } from './simulated-meter.mjs';
 
 /** 2025-04-12; the fault begins on 2025-07-03, when a month of unchanged minutes has begun: the percent adjust changes with the months. */
@@ -94,4 +96,38 @@ describe('what explains the steps', () => {
     expect(sum(0, 24)).toBeGreaterThan(0.7 * (evidence.indoorLitresPerDay as number));
     expect(sum(0, 24)).toBeLessThan(1.3 * (evidence.indoorLitresPerDay as number));
   });
+});
+
+describe('a clock that is off by minutes', () => {
+  // Coarse registers, of which usage tells a clock to some minutes only: zones of one step share what it does to them.
+  it.each([10_015, 10_025, 20_021])('is no zone that changed when minutes change with the months: seed %i', (seed) => {
+    const kinds = judgeHourly(simulatedMeter(healthyWish(seed)).evidence).map(({ kind }) => kind);
+    expect(kinds).not.toContain('zone flow changed');
+  });
+});
+
+describe('flows on record that are all off', () => {
+  it.each([15, 60])('are to be tested, by what all runs passed, from steps of %i minutes', (stepMinutes) => {
+    const { evidence, flows } = simulatedMeter({ seed: 31, days: 120, firstDay: FIRST_DAY, recordSd: 0, stepMinutes });
+    const zones = evidence.zones.map((zone, at) => ({ ...zone, flowLPerMin: 0.8 * (flows[at] ?? 0) }));
+    const [test, ...others] = judgeHourly({ ...evidence, zones }).filter(({ kind }) => kind === 'flow to be tested');
+    expect(others).toEqual([]);
+    // 1 / 0.8, less the pressure of this world's summer, which is 4 % lower.
+    expect(Number(test?.says.details['ratio'])).toBeGreaterThan(1.25 * 0.95);
+    expect(Number(test?.says.details['ratio'])).toBeLessThan(1.25 * 1.02);
+    expect(test?.confidence).toBeGreaterThan(0.99);
+  });
+});
+
+it('a sighting keeps the most that it was, until it ends', () => {
+  const sighting = { litres: 100, confidence: 0.9, clearedMinute: null } as unknown as Sighting;
+  keepMost([sighting]);
+  Object.assign(sighting, { litres: 400, confidence: 0.8 });
+  keepMost([sighting]);
+  Object.assign(sighting, { litres: 50, confidence: 0.2 });
+  keepMost([sighting]);
+  expect(sighting.atMost).toEqual({ litres: 400, confidence: 0.9 });
+  Object.assign(sighting, { litres: 900, clearedMinute: 1 });
+  keepMost([sighting]);
+  expect(sighting.atMost?.litres).toBe(400);
 });

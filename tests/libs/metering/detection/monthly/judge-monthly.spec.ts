@@ -192,7 +192,7 @@ describe('what is judged', () => {
     );
   });
 
-  it('joins readings of a week, so that many readings are not many chances of a false alarm', () => {
+  it('tells one leak of two readings a month, too', () => {
     const evidence = world({ trouble: { fromReading: 14, untilReading: 17, share: 0.4 } });
     const halves = evidence.intervals.flatMap((interval) => {
       const middle = Math.floor((interval.fromLocalDay + interval.toLocalDay) / 2) + 10 / 24;

@@ -125,6 +125,34 @@ describe('the next reading', () => {
   });
 });
 
+describe('a register below the last', () => {
+  it('is the last one misread where that stood far above the usual and this one goes on from the one before', () => {
+    // 900 of 300 usual units, then the register where two intervals of the usual lead.
+    const series = even([...steady(14), 49_800 - 300, 49_500 - 300]);
+    expect(judgements(series).slice(13)).toEqual(['ok', expect.not.stringMatching(/^(ok|rollover)$/), 'ok']);
+  });
+
+  it('is no rollover where that would be far beyond the usual and a digit left out explains it', () => {
+    // 4,920 for 49,200: as a rollover 56,020 units, 187 times the usual; demand alone, in a first year, would let ten times pass.
+    const lax = { demandLitres: (from: number, until: number) => (until - from) * 400_000 };
+    const judged = judgeReadings(even([...steady(8, 46_800), 4920, 49_500], { ...lax }));
+    expect(judged[8]).toMatchObject({ judgement: 'unit mixed up', likelyRegister: 49_200 });
+  });
+
+  it('is a rollover still where the register stood near its end', () => {
+    expect(judgements(even([...steady(8, 97_800), 200])).at(-1)).toBe('rollover');
+  });
+});
+
+describe('a timer of which nobody knows the settings', () => {
+  it('may go on in winter as it did before', () => {
+    const demandLitres = (from: number, until: number) => (until - from) * (from >= 20_150 ? 500 : 10_000);
+    const registers = steady(9);
+    expect(judgements(even(registers, { demandLitres, programmedLitres: () => null })).slice(1)).toEqual(Array(8).fill('ok'));
+    expect(judgements(even(registers, { demandLitres })).slice(1)).not.toEqual(Array(8).fill('ok'));
+  });
+});
+
 describe('a meter that stands still', () => {
   it('is stuck where water is in demand, until it moves', () => {
     const registers = [...steady(14), 48_900, 48_900, 49_200];

@@ -28,9 +28,9 @@ export function noRecordedFlows(): RecordedFlows {
 }
 
 /**
- * Compares the flows that usage tells with those on record, all zones together, once they are learnt: flow to be tested.
+ * Compares what runs passed with what the flows on record say, all zones together: flow to be tested.
  *
- * r = Σ q · minutes / Σ record · minutes; told when |ln r| is beyond 0.07 with a confidence of 0.9, from the start on
+ * r = Σ litres of the runs / Σ record · minutes; told when |ln r| is beyond 0.07 with a confidence of 0.9, from the start on; ended when it is surely within
  *
  * @param meter - The meter, its flows just learnt. [code]
  * @param flows - What is followed. [code]
@@ -47,7 +47,11 @@ export function followRecord(meter: ObservedMeter, flows: RecordedFlows, day: nu
     flows.open = sightingOf(meter, day);
     flows.told.push(flows.open);
   }
-  if (flows.open) tell(flows.open, compared, confidence);
+  if (!flows.open) return;
+  tell(flows.open, compared, confidence);
+  if (Math.abs(Math.log(compared.ratio)) + compared.relativeSd >= Math.log1p(LEAST_OFF)) return;
+  flows.open.clearedMinute = meter.evidence.midnights[day + 1] ?? 0;
+  flows.open = null;
 }
 
 interface Compared {
@@ -56,24 +60,35 @@ interface Compared {
   readonly recordedPerMonth: number;
 }
 
+// Ratio of sums over days, which no zone's own flow enters, with the standard deviation of its days' residuals.
 function compare(meter: ObservedMeter, days: readonly number[]): Compared | null {
-  const { evidence, flows } = meter;
-  const minutes = minutesOf(meter, days);
-  const ran = [...minutes.keys()].filter((zone) => valueAt(minutes, zone) > 0);
-  const sum = (of: (zone: number) => number) => ran.reduce((all, zone) => all + valueAt(minutes, zone) * of(zone), 0);
-  const told = sum((zone) => flows[zone] ?? Number.NaN);
-  const recorded = sum((zone) => evidence.zones[zone]?.flowLPerMin ?? Number.NaN);
-  if (!(told > 0 && recorded > 0)) return null;
-  const variance = sum((zone) => sum((other) => valueAt(meter.flowCovariance, zone * minutes.length + other)));
-  const relativeSd = Math.hypot(Math.sqrt(Math.max(0, variance)) / told, PRESSURE_OF_SEASON);
+  const known = days
+    .map((day) => [usedByRuns(meter, day), onRecord(meter, day)] as const)
+    .filter(([used, wanted]) => wanted > 0 && used >= 0);
+  const told = known.reduce((sum, [used]) => sum + used, 0);
+  const recorded = known.reduce((sum, [, wanted]) => sum + wanted, 0);
+  if (!(told > 0 && known.length >= FROM_DAYS)) return null;
+  const ratio = told / recorded;
+  const squares = known.reduce((sum, [used, wanted]) => sum + (used - ratio * wanted) ** 2, 0);
+  const relativeSd = Math.hypot(Math.sqrt((squares * known.length) / (known.length - 1)) / told, PRESSURE_OF_SEASON);
   const span = Math.max(1, valueAt(days, days.length - 1) - valueAt(days, 0));
-  return { ratio: told / recorded, relativeSd, recordedPerMonth: (recorded * daysPerMonth) / span };
+  return { ratio, relativeSd, recordedPerMonth: (recorded * daysPerMonth) / span };
 }
 
-function minutesOf({ flows, runs }: ObservedMeter, days: readonly number[]): Float64Array {
-  const minutes = new Float64Array(flows.length);
-  for (const day of days) for (const { zone, begin, end } of runs[day] ?? []) minutes[zone] = valueAt(minutes, zone) + end - begin;
-  return minutes;
+// Litres of the steps that runs touch; not a number where one of them is not known, or the day's water has got another explanation.
+function usedByRuns({ days: { firstStep }, usage, touched, indoor, claimed, excused }: ObservedMeter, day: number): number {
+  if (excused[day] === 1) return Number.NaN;
+  let litres = 0;
+  for (let step = valueAt(firstStep, day); step < valueAt(firstStep, day + 1); step++)
+    if (touched[step]) litres += valueAt(usage.litres, step) - valueAt(indoor, step) - valueAt(claimed, step);
+  return litres;
+}
+
+function onRecord({ evidence, runs }: ObservedMeter, day: number): number {
+  return (runs[day] ?? []).reduce(
+    (sum, { zone, begin, end }) => sum + (end - begin) * (evidence.zones[zone]?.flowLPerMin ?? Number.NaN),
+    0,
+  );
 }
 
 function sightingOf({ evidence }: ObservedMeter, day: number): Sighting {
