@@ -184,9 +184,9 @@ it('the crew lead works the stop on a phone without signal, and it all arrives w
   expect(workOrders[0].state).toBe('done');
   const { findings } = await ask(office, '{ findings(state: ["resolved"]) { kind } }');
   expect(findings).toEqual([{ kind: 'over-programmed' }]);
-  const { properties } = await ask(office, '{ properties { visits { closedAt photos { kind arrivedAt width } } } }');
+  const { properties } = await ask(office, '{ properties { visits { closedAt photos { kind arrivedAt width workOrderId } } } }');
   const visits = properties.flatMap((property: { visits: unknown[] }) => property.visits);
-  expect(visits).toMatchObject([{ photos: [{ kind: 'after', width: 1600 }] }]);
+  expect(visits).toMatchObject([{ photos: [{ kind: 'after', width: 1600, workOrderId: expect.any(String) }] }]);
   expect(visits[0].closedAt).not.toBeNull();
   expect(visits[0].photos[0].arrivedAt).not.toBeNull();
   const { devices } = await ask(office, '{ devices { person waiting photosWaiting refused } }');

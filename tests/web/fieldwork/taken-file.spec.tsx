@@ -1,4 +1,4 @@
-import { cleanup, screen, waitFor } from '@testing-library/react';
+import { cleanup, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { PhonesPage } from '../../../apps/web/src/features/fieldwork/phones/PhonesPage.js';
 import { readUnsentFile } from '../../../apps/web/src/features/fieldwork/phones/taken-file/read-unsent-file.js';

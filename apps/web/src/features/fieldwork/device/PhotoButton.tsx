@@ -12,13 +12,18 @@ interface Props {
   readonly kind: string;
   /** What it is of, so that the photos of a zone or a meter are counted there. */
   readonly of: string;
-  readonly zoneId?: string;
+  readonly zoneId?: string | null;
   /** What of a zone walk it shows: it becomes a photo of that finding. */
-  readonly noteKind?: string;
+  readonly noteKind?: string | null;
+  /** The work that it shows before or after: the client sees it in the report. */
+  readonly workOrderId?: string | null;
 }
 
+const countWordsOf = (kind: string, workOrderId: string | null) =>
+  workOrderId && (kind === 'before' || kind === 'after') ? (`field.photo.${kind}` as const) : 'field.photo.count';
+
 /** Takes a photo: made small and kept on the phone at once, sent after the words. */
-export function PhotoButton({ begin, kind, of, zoneId, noteKind }: Props) {
+export function PhotoButton({ begin, kind, of, zoneId = null, noteKind = null, workOrderId = null }: Props) {
   const intl = useIntl();
   const save = useSave();
   const { now } = useField().clock;
@@ -28,6 +33,7 @@ export function PhotoButton({ begin, kind, of, zoneId, noteKind }: Props) {
   const room = useRoom();
   const subject = `photo ${kind} ${of}`;
   const count = operations.filter((one) => one.subject === subject && one.state !== 'refused').length;
+  const countWords = countWordsOf(kind, workOrderId);
   const keep = async (file: File): Promise<void> => {
     // What room is left is kept for words.
     if (room?.state === 'full') return setTrouble('noRoom');
@@ -41,15 +47,7 @@ export function PhotoButton({ begin, kind, of, zoneId, noteKind }: Props) {
     setTrouble(null);
     const visitId = await begin();
     if (!visitId) return;
-    const body = {
-      visitId,
-      kind,
-      takenAt: now().toISOString(),
-      zoneId: zoneId ?? null,
-      noteKind: noteKind ?? null,
-      workOrderId: null,
-      word: null,
-    };
+    const body = { visitId, kind, takenAt: now().toISOString(), zoneId, noteKind, workOrderId, word: null };
     const words = intl.formatMessage({ id: 'field.what.photo' });
     await save({ kind: 'photo', payloadVersion: 1, subject, words, body: JSON.stringify(body), hasPicture: true }, { picture });
   };
@@ -66,11 +64,11 @@ export function PhotoButton({ begin, kind, of, zoneId, noteKind }: Props) {
         accept="image/jpeg,image/png,image/webp"
         capture="environment"
         hidden
-        aria-label={intl.formatMessage({ id: 'field.photo.take' })}
+        aria-label={intl.formatMessage({ id: countWords }, { count: 0 })}
         onChange={(event) => chosen(event.target.files?.[0])}
       />
       <Button kind="plain" onClick={() => input.current?.click()}>
-        <FormattedMessage id="field.photo.count" values={{ count }} />
+        <FormattedMessage id={countWords} values={{ count }} />
       </Button>
       {trouble && (
         <p className="problem" role="alert">

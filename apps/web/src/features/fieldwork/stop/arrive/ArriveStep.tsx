@@ -3,9 +3,11 @@ import { graphql } from '../../../../graphql/__generated__/gql.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { ButtonLink } from '../../../../ui/forms/Button.js';
 import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
+import { PhotoButton } from '../../device/PhotoButton.js';
 import { SentLine } from '../../device/SentLine.js';
 import { stopPath } from '../../urls.js';
 import { useOrderWords } from '../../use-order-words.js';
+import { isDecidable } from '../done/order-end.js';
 import { CautionWords } from './CautionWords.js';
 import type { StepProps } from '../step-props.js';
 
@@ -30,6 +32,9 @@ export const arriveStop = graphql(`
     }
   }
 `);
+
+/** Work that looks otherwise when it is done. */
+const SHOWS: ReadonlySet<string> = new Set(['repair', 'upgrade', 'plant care', 'inspect']);
 
 /** Before the first step: what is to be done here, and what to be careful of. */
 export function ArriveStep({ stop: masked, frame, visit }: StepProps) {
@@ -76,6 +81,7 @@ export function ArriveStep({ stop: masked, frame, visit }: StepProps) {
                 <FormattedMessage id="field.order.leftBefore" values={{ note: leftNote }} />
               </>
             )}
+            {isDecidable(state) && SHOWS.has(kind) && <PhotoButton begin={visit.begin} kind="before" of={order} workOrderId={order} />}
           </li>
         ))}
       </ul>

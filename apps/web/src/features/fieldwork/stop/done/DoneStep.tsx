@@ -97,10 +97,16 @@ export function DoneStep({ stop: masked, frame, now, visit }: StepProps) {
       )}
       <div className="stack">
         {stop.workOrders.map((order) => (
-          <OrderEnd key={order.id} order={order} end={draft.orders[order.id] ?? null} onChange={(end) => changeOrder(order.id, end)} />
+          <OrderEnd
+            key={order.id}
+            order={order}
+            begin={visit.begin}
+            end={draft.orders[order.id] ?? null}
+            onChange={(end) => changeOrder(order.id, end)}
+          />
         ))}
         <StopNotes doneNote={draft.doneNote} leftNote={draft.leftNote} onChange={change} />
-        <PhotoButton begin={visit.begin} kind="after" of={stop.id} />
+        {stop.workOrders.length === 0 && <PhotoButton begin={visit.begin} kind="other" of={stop.id} />}
         <MaterialsUsed materials={draft.materials} onChange={(materials) => change({ materials })} />
         <WorkTime minutes={draft.minutes} onChange={(minutes) => change({ minutes })} />
       </div>

@@ -1,5 +1,6 @@
 import { FormattedMessage } from 'react-intl';
 import { useSays } from '../../../../says/use-says.js';
+import { PhotoButton } from '../../device/PhotoButton.js';
 import { useOrderWords } from '../../use-order-words.js';
 import { type End, isDecidable, isEnded } from './order-end.js';
 import { OrderAnswer } from './OrderAnswer.js';
@@ -14,12 +15,13 @@ interface Props {
     readonly doneNote?: string | null;
     readonly finding?: { readonly state: string } | null;
   };
+  readonly begin: () => Promise<string | null>;
   readonly end: End | null;
   readonly onChange: (end: End) => void;
 }
 
 /** One work order: how it ended, or the question. */
-export function OrderEnd({ order, end, onChange }: Props) {
+export function OrderEnd({ order, begin, end, onChange }: Props) {
   const { word } = useSays();
   const orderWords = useOrderWords();
   const { state, doneNote, finding } = order;
@@ -33,7 +35,12 @@ export function OrderEnd({ order, end, onChange }: Props) {
           <FormattedMessage id="field.order.waits" />
         </p>
       )}
-      {isDecidable(state) && <OrderAnswer end={end} hasFinding={['open', 'in work'].includes(findingState)} onChange={onChange} />}
+      {isDecidable(state) && (
+        <>
+          <OrderAnswer end={end} hasFinding={['open', 'in work'].includes(findingState)} onChange={onChange} />
+          <PhotoButton begin={begin} kind="after" of={order.id} workOrderId={order.id} />
+        </>
+      )}
     </div>
   );
 }

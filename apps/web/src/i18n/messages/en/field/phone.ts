@@ -74,8 +74,9 @@ export const phone = {
   'field.today.notHere':
     '{day} is not on this phone, and could not be fetched. {count, plural, =0 {No day is on this phone yet: open Today once while there is signal.} other {These days are on it:}}',
   'field.phone.toldAt': 'As of {time}: no answer from the office since.',
-  'field.photo.take': 'Photo',
   'field.photo.count': '{count, plural, =0 {Photo} one {# photo} other {# photos}}',
+  'field.photo.before': '{count, plural, =0 {Photo before the work} one {# photo before the work} other {# photos before the work}}',
+  'field.photo.after': '{count, plural, =0 {Photo after the work} one {# photo after the work} other {# photos after the work}}',
   'field.photo.noRoom': 'Photos need room, and the phone is full: what is left is kept for words. Make room, then take it again.',
   'field.photo.broken': 'This picture cannot be read. Take it again.',
   'field.what.photo': 'a photo',

@@ -78,8 +78,10 @@ export const phone: Record<keyof typeof english, string> = {
   'field.today.notHere':
     'Este día no está en el teléfono y no se pudo traer: {day}. {count, plural, =0 {Todavía no hay ningún día guardado: abre Hoy una vez mientras haya señal.} other {Sí tienes estos días:}}',
   'field.phone.toldAt': 'Datos de las {time}: la oficina no contesta desde entonces.',
-  'field.photo.take': 'Foto',
   'field.photo.count': '{count, plural, =0 {Foto} one {# foto} other {# fotos}}',
+  'field.photo.before': '{count, plural, =0 {Foto antes del trabajo} one {# foto antes del trabajo} other {# fotos antes del trabajo}}',
+  'field.photo.after':
+    '{count, plural, =0 {Foto después del trabajo} one {# foto después del trabajo} other {# fotos después del trabajo}}',
   'field.photo.noRoom':
     'Las fotos necesitan espacio y el teléfono está lleno: lo que queda es para las palabras. Haz espacio y tómala otra vez.',
   'field.photo.broken': 'Esta foto no se puede leer. Tómala otra vez.',
