@@ -193,6 +193,25 @@ it('the crew lead works the stop on a phone without signal, and it all arrives w
   expect(devices).toMatchObject([{ person: 'Sam Reed', waiting: 0, refused: 0 }]);
 });
 
+it('nobody is let in again on a phone that was signed out of without signal, and the server is told when there is signal', async () => {
+  const owed = () => phone.evaluate(() => localStorage.getItem('rillbook.signOutOwed'));
+  const stores = async () => (await phone.evaluate(() => indexedDB.databases())).length;
+  await phone.goto('/today/phone');
+  await phone.getByRole('heading', { name: 'Nothing waits' }).waitFor();
+  const before = await stores();
+  await phone.context().setOffline(true);
+  await phone.getByRole('button', { name: 'Sign out' }).click();
+  await phone.waitForURL(/sign-in/);
+  await phone.goto('/today');
+  await phone.waitForURL(/sign-in/);
+  expect(await owed()).toBe('yes');
+  expect(await stores()).toBe(before - 1);
+  await phone.context().setOffline(false);
+  await expect.poll(owed, { timeout: 30_000 }).toBeNull();
+  await phone.goto('/today');
+  await phone.waitForURL(/sign-in/);
+});
+
 it("July's account shows that it helped", async () => {
   julysRecords(path.join(product.folder, 'july'), 61);
   product.command('import', path.join(product.folder, 'july'), '--organization', COMPANY);
