@@ -46,7 +46,10 @@ export interface AccountColumns {
 /** The uncertain inputs of one zone, in the order of their places. */
 export const ZONE_INPUTS = ['area', 'uniformity', 'plantFactor', 'rootStorage', 'flow'] as const;
 
-/** The uncertain inputs that are no zone's, in the order of their places after those of all zones: first the weather's, then the meter's. */
+/**
+ * The uncertain inputs that are no zone's, in the order of their places after those of all zones: first the weather's, then the meter's. After
+ * them stands for each controller what is filled in where its settings are not known.
+ */
 export const OTHER_INPUTS = [
   'eto',
   'rain',

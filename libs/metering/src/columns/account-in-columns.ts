@@ -7,8 +7,10 @@ import type { PreparedMonth } from '../account/needed/prepared-months.js';
 import { replayOfMonth } from '../account/needed/replay-of-month.js';
 import type { Figure } from '../volumes/figure.js';
 import { type AccountColumns, columnPlaces } from './account-columns.js';
+import { effectOrders } from './effect-orders.js';
+import { fillSettings } from './filled-settings.js';
 import { roomFor, sumVolumes, writeGaps, writeVolumes } from './sums-of-zones.js';
-import { writeZones } from './zones-of-month.kernel.js';
+import { type Room, writeZones } from './zones-of-month.kernel.js';
 import { zoneColumns, type ZoneColumns } from './zone-columns.js';
 
 /**
@@ -16,9 +18,9 @@ import { zoneColumns, type ZoneColumns } from './zone-columns.js';
  *
  * @param input - Zones, controllers with their settings, meters with their intervals, and the allowance. [code]
  * @param prepared - The month with its weather and what its zones needed. [mm]
- * @returns The account; null where it has to be computed zone by zone, as one meter does not measure all zones, weather or settings are not
- * known on some day, metered water is not known at all, a sensor held starts back, a controller went by the weather, or someone waters by hand.
- * [L]
+ * @returns The account; null where it has to be computed zone by zone, as one meter does not measure all zones, weather is not known on some
+ * day or settings on too many, metered water is not known at all, a sensor held starts back, a controller went by the weather, or someone
+ * waters by hand. [L]
  * @throws {DomainError} As `accountOfMonth`.
  */
 export function accountInColumns(input: AccountFacts, prepared: PreparedMonth): AccountColumns | null {
@@ -27,28 +29,47 @@ export function accountInColumns(input: AccountFacts, prepared: PreparedMonth): 
   const of = columnsOf(input);
   if (!of) return null;
   const replays = replaysOf(input, prepared);
-  if (!replays) return null;
+  const room = roomFor(of.zones.length, of.ofController.length);
+  if (!replays || !fillSettings(of, replays, prepared, room.filledOfZone)) return null;
   const metered = meteredOfMeter(input.meters[0] as AccountMeter, month, () => neededByDay(of, prepared));
   if (!metered.figure.value) return null;
   const irrigatedAreaM2 = of.zones.reduce((sum, { areaM2 }) => sum + areaM2, 0);
   const special = input.allowance?.from === 'ordinance' ? Math.min(input.allowance.specialLandscapeAreaM2, irrigatedAreaM2) : 0;
   const allowed = allowedOfZones(of.zones, { allowance: input.allowance, specialLandscapeAreaM2: special }, month);
-  return written(of, input, prepared, { replays, metered, allowed });
+  return written(withFilled(of, room), input, prepared, { replays, metered, allowed, room });
+}
+
+// Where something is filled in, that is one more input of the controller's zones.
+function withFilled(of: ZoneColumns, { filledOfZone }: Room): ZoneColumns {
+  if (filledOfZone.every((litres) => litres === 0)) return of;
+  const filledFrom = of.ofController.map((own) => own.find((zone) => filledOfZone[zone] !== 0) ?? -1);
+  return {
+    ...of,
+    orders: effectOrders(
+      of.frame.zones.map(({ isDerived }) => isDerived),
+      filledFrom,
+    ),
+  };
 }
 
 interface Known {
   readonly replays: ReadonlyMap<string, ControllerReplay>;
   readonly metered: MeteredOfMeter;
   readonly allowed: Figure;
+  readonly room: Room;
 }
 
-function written(of: ZoneColumns, input: AccountFacts, prepared: PreparedMonth, { replays, metered, allowed }: Known): AccountColumns {
+function written(
+  of: ZoneColumns,
+  input: AccountFacts,
+  prepared: PreparedMonth,
+  { replays, metered, allowed, room }: Known,
+): AccountColumns {
   const { covered: month, depths } = prepared;
   const zones = of.zones.length;
   const places = columnPlaces(zones, of.ofController.length);
   const numbers = new Float64Array(places.length);
   const causes = new Int16Array(places.causes).fill(-1);
-  const room = roomFor(zones);
   const programs = new ProgramSets(zones);
   of.frame.zones.forEach(({ controllerId, station }, zone) => {
     const ran = replays.get(controllerId)?.stations.get(station);
@@ -119,7 +140,6 @@ function replaysOf({ controllers, clockChanges }: AccountFacts, prepared: Prepar
   for (const controller of controllers) {
     const { most, least, withoutSensor, unsure } = replayOfMonth(controller, prepared, clockChanges);
     if (most !== least || most !== withoutSensor || most !== unsure) return null;
-    if (most.unknown.some((reason) => reason !== null)) return null;
     replays.set(controller.id, most);
   }
   return replays;

@@ -88,6 +88,8 @@ function inputAt({ frame }: AccountColumns, place: number, varianceShare: number
   const zone = frame.zones[Math.floor(place / ZONE_INPUTS.length)];
   if (!zone) {
     const other = place - ZONE_INPUTS.length * frame.zones.length;
+    const controllerId = frame.controllerIds[other - OTHER_INPUTS.length];
+    if (controllerId !== undefined) return { input: 'filledSettings', subjectId: controllerId, varianceShare };
     return { input: OTHER_INPUTS[other] as InputName, subjectId: other < WEATHER_INPUTS ? null : frame.meterId, varianceShare };
   }
   const input = ZONE_INPUTS[place % ZONE_INPUTS.length] as (typeof ZONE_INPUTS)[number];

@@ -8,7 +8,7 @@ import type { Room, Written } from './zones-of-month.kernel.js';
 export interface VolumeSums {
   readonly allowed: Figure;
   readonly needed: readonly [litres: number, estimated: number];
-  readonly programmed: number;
+  readonly programmed: readonly [litres: number, estimated: number];
   readonly metered: readonly [litres: number, estimated: number];
 }
 
@@ -18,15 +18,17 @@ let room: Room | null = null;
  * Room for a month of so many zones, empty.
  *
  * @param zones - Number of zones. [–]
+ * @param controllers - Number of their controllers. [–]
  * @returns The room: one for all months, as one is computed at a time. [L]
  */
-export function roomFor(zones: number): Room {
-  const length = ZONE_INPUTS.length * zones + OTHER_INPUTS.length;
-  if (room?.needed.length !== length) {
+export function roomFor(zones: number, controllers: number): Room {
+  const length = ZONE_INPUTS.length * zones + OTHER_INPUTS.length + controllers;
+  if (room?.needed.length !== length || room.etoOfZone.length !== zones) {
     const inputs = () => new Float64Array(length);
     const ofZones = () => new Float64Array(zones);
     const effects = { needed: inputs(), programmed: inputs(), metered: inputs(), allowed: inputs(), side: inputs(), nothing: inputs() };
-    room = { ...effects, etoOfZone: ofZones(), rainOfZone: ofZones(), estimatedOfZone: ofZones() };
+    const sums = { etoOfZone: ofZones(), rainOfZone: ofZones(), estimatedOfZone: ofZones() };
+    room = { ...effects, ...sums, filledOfZone: ofZones(), fillSdOfZone: ofZones() };
   }
   room.metered.fill(0);
   room.allowed.fill(0);
@@ -55,6 +57,9 @@ export function sumVolumes(of: ZoneColumns, figures: { readonly metered: Figure;
   };
   effects.needed[others] = sum(effects.etoOfZone, 0);
   effects.needed[others + 1] = sum(effects.rainOfZone, 0);
+  of.ofController.forEach((own, controller) => {
+    effects.programmed[of.orders.filledSettings + controller] = fillSdOf(own, effects);
+  });
   of.orders.metered.forEach((place, at) => {
     effects.metered[place] = metered.value?.effects[at] ?? 0;
   });
@@ -64,7 +69,7 @@ export function sumVolumes(of: ZoneColumns, figures: { readonly metered: Figure;
   return {
     allowed,
     needed: [sum(numbers, places.needed), sum(effects.estimatedOfZone, 0)],
-    programmed: sum(numbers, places.programmed),
+    programmed: [sum(numbers, places.programmed), sum(effects.filledOfZone, 0)],
     metered: [metered.value?.litres ?? Number.NaN, metered.filledLitres],
   };
 }
@@ -89,7 +94,7 @@ export function writeVolumes(of: ZoneColumns, sums: VolumeSums, written: Written
   const { allowed } = sums;
   if (allowed.value) volume(0, [allowed.value.litres, allowed.filledLitres], of.orders.allowed, effects.allowed);
   volume(3, sums.needed, of.orders.needed, effects.needed);
-  volume(6, [sums.programmed, 0], of.orders.programmed, effects.programmed);
+  volume(6, sums.programmed, of.orders.programmed, effects.programmed);
   volume(9, sums.metered, of.orders.metered, effects.metered);
   let [over, under] = [0, 0];
   for (let zone = 0; zone < of.zones.length; zone += 1) {
@@ -111,7 +116,7 @@ export function writeVolumes(of: ZoneColumns, sums: VolumeSums, written: Written
  */
 export function writeGaps(of: ZoneColumns, sums: VolumeSums, written: Written & { readonly causes: Int16Array }): void {
   const { numbers, causes, room: effects, places } = written;
-  const [needed, programmed, metered] = [sums.needed[0], sums.programmed, sums.metered[0]];
+  const [needed, programmed, metered] = [sums.needed[0], sums.programmed[0], sums.metered[0]];
   const allowed = sums.allowed.value?.litres ?? null;
   const gap = (nth: number, litres: number | null, order: Int32Array, more: Float64Array, less: Float64Array) => {
     if (litres === null) return;
@@ -136,7 +141,8 @@ export function writeGaps(of: ZoneColumns, sums: VolumeSums, written: Written & 
       const own = zones.filter((zone) => sign * gapOfZone(written, zone) > 0);
       const litres = own.reduce((sum, zone) => sum + sign * gapOfZone(written, zone), 0);
       writeSide(own, sign, of, effects);
-      gap(5 + 2 * controller + side, litres, orderOf(own, of.orders.others), effects.side, effects.nothing);
+      effects.side[of.orders.filledSettings + controller] = sign * fillSdOf(own, effects);
+      gap(5 + 2 * controller + side, litres, orderOf(own, of, controller, effects), effects.side, effects.nothing);
     }
   });
 }
@@ -144,19 +150,33 @@ export function writeGaps(of: ZoneColumns, sums: VolumeSums, written: Written & 
 const gapOfZone = ({ numbers, places }: Written, zone: number): number =>
   (numbers[places.programmed + zone] as number) - (numbers[places.needed + zone] as number);
 
-// As a zone's program comes before its need: flow, area, the rest of the need, and with the first zone the weather.
-function orderOf(zones: Int32Array, others: number): Int32Array {
-  const order = new Int32Array(zones.length === 0 ? 0 : 5 * zones.length + 2);
+// What the zones of one controller have filled in errs together.
+function fillSdOf(zones: Int32Array, { fillSdOfZone }: Room): number {
+  let sd = 0;
+  for (const zone of zones) sd += fillSdOfZone[zone] as number;
+  return sd;
+}
+
+// As a zone's program comes before its need: flow, area, the rest of the need; with the first zone the weather, and with the first into which
+// something is filled what is filled in, after what its program errs with.
+function orderOf(zones: Int32Array, { orders, frame }: ZoneColumns, controller: number, { fillSdOfZone }: Room): Int32Array {
+  const filledFrom = zones.find((zone) => fillSdOfZone[zone] !== 0);
+  const order = new Int32Array(zones.length === 0 ? 0 : 5 * zones.length + (filledFrom === undefined ? 2 : 3));
   let next = 0;
+  const add = (place: number) => {
+    order[next] = place;
+    next += 1;
+  };
   zones.forEach((zone, at) => {
-    for (const input of [4, 0, 1, 2, 3]) {
-      order[next] = 5 * zone + input;
-      next += 1;
-    }
+    const isDerived = frame.zones[zone]?.isDerived === true;
+    add(5 * zone + 4);
+    if (isDerived) add(5 * zone);
+    if (zone === filledFrom) add(orders.filledSettings + controller);
+    if (!isDerived) add(5 * zone);
+    for (const input of [1, 2, 3]) add(5 * zone + input);
     if (at > 0) return;
-    order[next] = others;
-    order[next + 1] = others + 1;
-    next += 2;
+    add(orders.others);
+    add(orders.others + 1);
   });
   return order;
 }

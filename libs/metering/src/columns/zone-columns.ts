@@ -57,7 +57,10 @@ export function zoneColumns(of: Pick<AccountFacts, 'zones' | 'controllers' | 'me
     flowLPerMin: Float64Array.from(zones, (zone) => zone.flowLPerMin as number),
     flowSd: Float64Array.from(flows, ({ relativeSd }) => relativeSd),
     ofController: controllers.map(({ id }) => Int32Array.from(zones.flatMap((zone, at) => (zone.controllerId === id ? [at] : [])))),
-    orders: effectOrders(frame.zones.map(({ isDerived }) => isDerived)),
+    orders: effectOrders(
+      frame.zones.map(({ isDerived }) => isDerived),
+      controllers.map(() => -1),
+    ),
   };
 }
 

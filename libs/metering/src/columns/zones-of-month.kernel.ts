@@ -1,4 +1,5 @@
 import type { NeededDepths } from '../volumes/needing-zone.js';
+import { defaultRelativeSd } from '../uncertainty/default-relative-sd.js';
 import type { columnPlaces } from './account-columns.js';
 import type { ZoneColumns } from './zone-columns.js';
 
@@ -16,6 +17,9 @@ export interface Room {
   readonly etoOfZone: Float64Array;
   readonly rainOfZone: Float64Array;
   readonly estimatedOfZone: Float64Array;
+  /** what is filled into each zone's program, and its effect */
+  readonly filledOfZone: Float64Array;
+  readonly fillSdOfZone: Float64Array;
 }
 
 /** Where the numbers of a month are written. */
@@ -28,7 +32,7 @@ export interface Written {
 /**
  * Need and program of each zone with their effects and standard deviations: `neededOfZone`, `programmedOfZone` and `zoneLine` on columns.
  *
- * Runs and minutes of the zones stand in `numbers` already.
+ * Runs and minutes of the zones stand in `numbers` already, and in `room` what is filled into their programs.
  *
  * @param of - The zones. [code]
  * @param depths - Net depths that the zones needed, of a month without a day of unknown weather. [mm]
@@ -44,7 +48,11 @@ export function writeZones(of: ZoneColumns, depths: readonly NeededDepths[], fil
     const perMm = litresPerMm[zone] as number;
     const needed = netMm * perMm;
     const minutes = numbers[places.minutes + zone] as number;
-    const programmed = minutes * (flowLPerMin[zone] as number);
+    const known = minutes * (flowLPerMin[zone] as number);
+    const filled = room.filledOfZone[zone] as number;
+    // What is filled in stretches what ran.
+    const programmed = filled === 0 ? known : minutes * ((flowLPerMin[zone] as number) * (known > 0 ? 1 + filled / known : 1));
+    const fill = filled * defaultRelativeSd.filled;
     const area = needed * (areaSd[zone] as number);
     const uniformity = needed * (uniformityEffect[zone] as number);
     const plantFactor = moved.plantFactor * perMm;
@@ -68,16 +76,18 @@ export function writeZones(of: ZoneColumns, depths: readonly NeededDepths[], fil
     for (let day = 0; day < filledDays.length; day += 1) estimatedMm += ofDays[filledDays[day] as number] ?? 0;
     const estimated = estimatedMm * perMm;
     room.estimatedOfZone[zone] = estimated;
+    room.fillSdOfZone[zone] = fill;
     const shared = uniformity * uniformity;
     numbers[places.needed + zone] = needed;
     numbers[places.neededSd + zone] = Math.sqrt(
       area * area + shared + plantFactor * plantFactor + rootStorage * rootStorage + eto * eto + rain * rain,
     );
     numbers[places.programmed + zone] = programmed;
-    numbers[places.programmedSd + zone] = Math.sqrt(flow * flow + flowArea * flowArea);
+    numbers[places.programmedSd + zone] = Math.sqrt(flow * flow + flowArea * flowArea + fill * fill);
+    const ofFlow = isDerived ? flow * flow + gapArea * gapArea + fill * fill : flow * flow + fill * fill + gapArea * gapArea;
     numbers[places.gapSd + zone] = Math.sqrt(
-      flow * flow + gapArea * gapArea + shared + plantFactor * plantFactor + rootStorage * rootStorage + eto * eto + rain * rain,
+      ofFlow + shared + plantFactor * plantFactor + rootStorage * rootStorage + eto * eto + rain * rain,
     );
-    numbers[places.estimatedShare + zone] = estimated > 0 ? estimated / (needed + programmed) : 0;
+    numbers[places.estimatedShare + zone] = estimated + filled > 0 ? (estimated + filled) / (needed + programmed) : 0;
   }
 }

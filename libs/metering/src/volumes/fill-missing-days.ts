@@ -25,6 +25,16 @@ export function nothingMissing(litres: number): FilledVolume {
 }
 
 /**
+ * Whether too much is missing of a month to fill it in.
+ *
+ * @param share - Share of the ET weight that is missing. [–]
+ * @returns True beyond a fifth. [–]
+ */
+export function isTooMuchMissing(share: number): boolean {
+  return share > LARGEST_FILLED_SHARE + 1e-9;
+}
+
+/**
  * A volume whose missing days are filled in, in proportion to need, else to days; absent where more than a fifth of the ET weight is missing.
  *
  * @param days - The days that the volume covers. [L] and [–], one per day
@@ -37,7 +47,7 @@ export function fillMissingDays(days: readonly PartlyKnownDay[]): FilledVolume {
     weight > 0 ? total((day) => (1 - day.knownShare) * day.etWeight) / weight : total((day) => 1 - day.knownShare) / days.length;
   const litres = total((day) => day.litres);
   if (missing <= 0) return nothingMissing(litres);
-  if (missing > LARGEST_FILLED_SHARE + 1e-9 || days.length === 0) return { litres: null, missingShare: missing };
+  if (isTooMuchMissing(missing) || days.length === 0) return { litres: null, missingShare: missing };
   const byNeed = days.every(({ neededLitres }) => neededLitres !== null) && total((day) => day.knownShare * (day.neededLitres ?? 0)) > 0;
   const measure = (day: PartlyKnownDay) => (byNeed ? (day.neededLitres ?? 0) : 1);
   const filledLitres = (litres * total((day) => (1 - day.knownShare) * measure(day))) / total((day) => day.knownShare * measure(day));
