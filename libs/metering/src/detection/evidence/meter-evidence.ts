@@ -36,7 +36,7 @@ export interface StepUsage {
  * a controller computes its own times. `programmedRelativeSd` is systematic: how far the flows on record may be off altogether.
  * `handLitresPerDay` is what people say that they water by hand from this meter, no part of the programmed water. `indexLitres` is what settings put out
  * by flows that are typical of each method and area, only where a flow is not on record: its course is right, its level is not.
- * `litresOfZones` is programmed water by zone and day, in the order of the zones: runs may be known of some days only. `runs` are in order of their begin; `intervals` are one source per instant, in order of time, without those between doubtful readings; `billed` are all
+ * `foundDays` are local days on which settings were found that somebody had changed before, nobody knows when. `litresOfZones` is programmed water by zone and day, in the order of the zones: runs may be known of some days only. `runs` are in order of their begin; `intervals` are one source per instant, in order of time, without those between doubtful readings; `billed` are all
  * bills of a meter, also where it is read: a bill may come before the next reading.
  */
 export interface MeterEvidence {
@@ -54,6 +54,7 @@ export interface MeterEvidence {
   readonly programmedIsEstimate: Uint8Array;
   readonly handLitresPerDay?: number;
   readonly indexLitres?: Float64Array | null;
+  readonly foundDays?: readonly number[];
   readonly litresOfZones?: readonly Float64Array[];
   readonly neededLitres: Float64Array;
   readonly programmedRelativeSd: number;

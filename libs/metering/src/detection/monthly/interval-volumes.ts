@@ -16,6 +16,11 @@ export const monthOfReadings = 20;
 /** A crew that walks the zones opens each of them about so long: common practice. [min] */
 const WALK_MINUTES = 2;
 
+/** Settings that were found changed ran since somebody changed them: a run, of a program that runs every second or third day, at least. Common practice. [d] */
+const RUN_DAYS = 2.5;
+/** Days before and after it by which it is known how much was changed. */
+const WEEK = 7;
+
 /** A timer that follows the weather follows its own: out of season it may differ from the need by this share of the mean need. An assumption. */
 const OF_USUAL_NEED = 0.2;
 
@@ -123,10 +128,22 @@ function volumesOf(evidence: MeterEvidence, course: ProgrammedCourse, interval: 
     ownVariance:
       interval.sdLitres ** 2 +
       walk ** 2 +
+      foundVariance(evidence, course, interval) +
       (defaultRelativeSd.filled * uncertain) ** 2 +
       (defaultRelativeSd.indoor.winter * indoor) ** 2 +
       (OF_USUAL_NEED * estimatedShare(evidence, interval) * usualUntil(course, evidence.firstDay, toLocalDay) * days) ** 2,
   };
+}
+
+// A run may have been by the settings that were found, or by those before.
+function foundVariance({ foundDays = [] }: MeterEvidence, course: ProgrammedCourse, { fromLocalDay, toLocalDay }: UsageInterval): number {
+  const perDay = (from: number, until: number): number => {
+    const known = course.knownDaysUntil(until) - course.knownDaysUntil(from);
+    return known > 0 ? (course.litresUntil(until) - course.litresUntil(from)) / known : 0;
+  };
+  return foundDays
+    .filter((day) => day >= Math.floor(fromLocalDay) && day <= toLocalDay)
+    .reduce((sum, day) => sum + (RUN_DAYS * (perDay(day + 1, day + 1 + WEEK) - perDay(day - WEEK, day))) ** 2, 0);
 }
 
 // Litres of a mean day so far.

@@ -90,6 +90,21 @@ describe('readings of every week', () => {
     expect(found?.openedLocalDay).toBeLessThanOrEqual(endOf(evidence, 4 * 14 + 1) ?? 0);
   });
 
+  it('tell no leak of a run that settings found since had raised', () => {
+    const evidence = weekly(world({ season: 0 }));
+    // From the 60th week on twice as much is programmed; the run before it was so already.
+    const since = Math.floor(evidence.intervals[60]?.fromLocalDay ?? 0);
+    const raised = (day: number) => (day > since ? 2 : 1);
+    const programmedLitres = evidence.programmedLitres.map((litres, day) => litres * raised(evidence.firstDay + day));
+    const run = evidence.programmedLitres.find((litres) => litres > 0) ?? 0;
+    const intervals = evidence.intervals.map((interval, at) => ({
+      ...interval,
+      litres: interval.litres * (at >= 60 ? 2 : 1) + (at === 59 ? run : 0),
+    }));
+    expect(judge({ ...evidence, programmedLitres, intervals }).map(({ kind }) => kind)).toContain('unexplained use');
+    expect(judge({ ...evidence, programmedLitres, intervals, foundDays: [since] })).toEqual([]);
+  });
+
   it('tell no week without water as a meter that does not deliver', () => {
     const evidence = weekly(world());
     const intervals = evidence.intervals.map((interval, at) => (at === 60 ? { ...interval, litres: 0 } : interval));

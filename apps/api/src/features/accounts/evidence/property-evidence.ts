@@ -1,4 +1,5 @@
 import { DAYS_BEFORE, type ReplayedRun } from '@rillbook/irrigation/settings/replay/replay-starts.js';
+import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import type { AccountZone } from '@rillbook/metering/account/account-input.js';
 import type { EvidenceRun, EvidenceZone, MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { defaultRelativeSd } from '@rillbook/metering/uncertainty/default-relative-sd.js';
@@ -84,6 +85,7 @@ function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, in
     programmedIsEstimate: water.isEstimate,
     litresOfZones: water.byZone,
     handLitresPerDay: handLitresPerDay(zones, chain.id, measured.length),
+    foundDays: foundDays(facts),
     indexLitres: indexed && programmedWater(gathered, indexed).litres,
     neededLitres: sumOf(own?.map((zone) => gathered.neededOf(zone)) ?? null, days),
     programmedRelativeSd: commonFlowSd(flows, water.litresOfZones),
@@ -95,6 +97,10 @@ function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, in
     pricePerLitre,
   };
 }
+
+/** Days on which settings were found. */
+const foundDays = ({ settings }: PropertyFacts): number[] =>
+  settings.flatMap(({ record, localTime }) => (record === 'found' ? [dayNumberOfDate(localTime.slice(0, 'YYYY-MM-DD'.length))] : []));
 
 const evidenceZone = (zone: AccountZone): EvidenceZone => ({
   zoneId: zone.id,
