@@ -18,12 +18,30 @@ describe('a meter that is read', () => {
     expect(found[0]?.clearedLocalDay).toBe(evidence.intervals[17]?.toLocalDay);
   });
 
-  it('is told of programs that ran through rain only by who asks for no more than the records can be sure of', () => {
+  // It rains on day 150; the interval with it passes what its programs put out, or less by two of its runs.
+  const rained = (litres: number) => {
     const evidence = monthlyMeter(3, quiet);
-    const rained = { ...evidence, rainMm: evidence.rainMm.map((_, day) => (day === 100 ? 60 : 0)) };
-    expect(judgeMeter(rained, thresholds)).toEqual([]);
-    const [wet] = judgeMeter(rained, { ...thresholds, minConfidence: 0.8 });
-    expect(wet).toMatchObject({ kind: 'watered in rain', says: { details: { spells: 1 } } });
+    const rainy = evidence.firstDay + 150;
+    const intervals = evidence.intervals.map((interval) =>
+      interval.fromLocalDay < rainy && interval.toLocalDay > rainy ? { ...interval, litres: interval.litres - litres } : interval,
+    );
+    return { ...evidence, intervals, rainMm: evidence.rainMm.map((_, day) => (day === 150 ? 60 : 0)) };
+  };
+  const RUN = 2 * 9000 * 1.02;
+
+  it('tells of programs that ran through rain at once who asks for no more than the records can be sure of', () => {
+    const [wet] = judgeMeter(rained(0), { ...thresholds, minConfidence: 0.8 });
+    expect(wet).toMatchObject({ kind: 'watered in rain', says: { details: { spells: 1 } }, openedLocalDay: 19_723 + 153 });
+  });
+
+  it('tells who asks for more with the reading that shows that they ran, and not where it shows that they did not', () => {
+    const evidence = rained(0);
+    const shown = evidence.intervals.find(({ toLocalDay }) => toLocalDay > evidence.firstDay + 151)?.toLocalDay;
+    const [wet, ...others] = judgeMeter(evidence, thresholds);
+    expect(others).toEqual([]);
+    expect(wet).toMatchObject({ kind: 'watered in rain', openedLocalDay: shown, evidence: { seenByMeter: true } });
+    expect(wet?.confidence).toBeGreaterThan(0.9);
+    expect(judgeMeter(rained(2 * RUN), thresholds).filter(({ kind }) => kind === 'watered in rain')).toEqual([]);
   });
 });
 
