@@ -76,7 +76,7 @@ describe('a phone’s file', () => {
       route: '/routes/phones',
       answers: { devices: [], openOperations: [], sendFieldwork: takesAll },
     });
-    const choose = await screen.findByLabelText('The phone’s file');
+    const choose = await screen.findByLabelText<HTMLInputElement>('Choose the phone’s file', { selector: 'input' });
     await user.upload(choose, new File(['{"no": "such"}'], 'other.json', { type: 'application/json' }));
     expect((await screen.findByRole('alert')).textContent).toContain('nothing was taken from this one');
     await user.upload(choose, new File([fileOf([operation(1), operation(2)])], 'rillbook-unsent.json', { type: 'application/json' }));

@@ -1,6 +1,7 @@
 import { useApolloClient } from '@apollo/client/react';
-import { type ChangeEvent, useState } from 'react';
-import { FormattedMessage } from 'react-intl';
+import { type ChangeEvent, useRef, useState } from 'react';
+import { FormattedMessage, useIntl } from 'react-intl';
+import { Button } from '../../../../ui/forms/Button.js';
 import { ErrorState } from '../../../../ui/states/States.js';
 import { postOf } from '../../device/post.js';
 import { phonesDocument } from '../phones-document.js';
@@ -14,7 +15,9 @@ type Came =
 
 /** Takes in what a phone saved as a file because it could not send it. */
 export function TakeFile() {
+  const intl = useIntl();
   const client = useApolloClient();
+  const input = useRef<HTMLInputElement>(null);
   const [came, setCame] = useState<Came>({ kind: 'nothing' });
   const take = async (event: ChangeEvent<HTMLInputElement>): Promise<void> => {
     const [chosen] = event.target.files ?? [];
@@ -32,13 +35,20 @@ export function TakeFile() {
   };
   return (
     <>
-      <p className="soft">
+      <p className="soft so-far">
         <FormattedMessage id="phones.fileHow" />
       </p>
-      <label className="take-file">
+      <Button isBusy={came.kind === 'busy'} onClick={() => input.current?.click()}>
         <FormattedMessage id="phones.file" />
-        <input type="file" accept=".json,application/json" disabled={came.kind === 'busy'} onChange={(event) => void take(event)} />
-      </label>
+      </Button>
+      <input
+        ref={input}
+        type="file"
+        accept=".json,application/json"
+        hidden
+        aria-label={intl.formatMessage({ id: 'phones.file' })}
+        onChange={(event) => void take(event)}
+      />
       {came.kind === 'broken' && <ErrorState problem={came.problem} />}
       {came.kind === 'no file' && (
         <p className="problem" role="alert">

@@ -26,7 +26,7 @@ export const phones = {
   'phones.fileHeading': 'A phone that cannot send',
   'phones.fileHow':
     'On the phone, “On this phone” saves what was not sent as a file. Choose that file here: its records and pictures are taken in as if the phone had sent them, under your name. What the server has already is not taken twice.',
-  'phones.file': 'The phone’s file',
+  'phones.file': 'Choose the phone’s file',
   'phones.fileOther':
     'This is not a file of unsent records, or not all of it. Choose rillbook-unsent.json as the phone saved it; nothing was taken from this one.',
   'phones.fileTaken':

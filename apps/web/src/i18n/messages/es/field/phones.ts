@@ -28,7 +28,7 @@ export const phones: Record<keyof typeof english, string> = {
   'phones.fileHeading': 'Un teléfono que no puede enviar',
   'phones.fileHow':
     'En el teléfono, «En este teléfono» guarda en un archivo lo que no se envió. Elija aquí ese archivo: sus registros y fotos se reciben como si el teléfono los hubiera enviado, a nombre de usted. Lo que el servidor ya tiene no se recibe dos veces.',
-  'phones.file': 'El archivo del teléfono',
+  'phones.file': 'Elegir el archivo del teléfono',
   'phones.fileOther':
     'Este no es un archivo de registros sin enviar, o no está completo. Elija rillbook-unsent.json tal como lo guardó el teléfono; de este no se tomó nada.',
   'phones.fileTaken':
