@@ -17,6 +17,7 @@ import { presentAndPlanned } from '../../settings/facts/present-and-planned.load
 import { programFromKept } from '../../settings/program-from-kept.service.js';
 import { planSettings } from '../weights/plan-setting.repository.js';
 import { minutesOf, ruleOfRow } from './rule-of-row.js';
+import { type PropertySupply, type SupplyOfController, supplyOfController } from './shared-meter.js';
 import { zoneToPlan } from './zone-to-plan.js';
 
 /** Why a controller cannot be planned. */
@@ -37,6 +38,7 @@ interface Unplanned {
 interface NeedsOfPlan {
   readonly needMonths: readonly string[];
   readonly accountZones: ReadonlyMap<string, AccountZone>;
+  readonly shared: SupplyOfController['shared'];
 }
 
 /** What a controller is planned from, or why it cannot be. */
@@ -88,17 +90,20 @@ export async function gatherGround(
   const zones = await gatherZones(tx, property, controller.id, month);
   if ('reason' in zones) return { ground: null, ...zones };
   const { waterFrom, waterUntil, thirst, waste, keyPress, watering } = await planSettings.own(tx);
+  const rules = rulesInstead(await rulesOf(tx, property));
+  const window = { from: minutesOf(waterFrom), until: minutesOf(waterUntil) };
+  const { shared, ...supply } = supplyOfController(controller.id, { ...zones.supply, window, rules });
   const ground: PlanGround = {
     month,
     traits: { ...controller, adjustScope: controller.adjustScope ?? 'program' },
     zones: zones.zones,
-    rules: rulesInstead(await rulesOf(tx, property)),
+    rules,
     place: { addressNumber: addressNumberOf(property.address), water: zones.water },
-    window: { from: minutesOf(waterFrom), until: minutesOf(waterUntil) },
-    flowLimitLPerMin: zones.flowLimit,
+    window: supply.window,
+    flowLimitLPerMin: supply.flowLimitLPerMin,
     weights: { thirst, waste, keyPress, watering },
   };
-  return { ground, needMonths: zones.months, accountZones: zones.accountZones, reason: null };
+  return { ground, needMonths: zones.months, accountZones: zones.accountZones, shared, reason: null };
 }
 
 async function rulesOf(tx: OrganizationTransaction, property: PropertyRow) {
@@ -116,7 +121,7 @@ interface GatheredZones {
   readonly months: readonly string[];
   readonly accountZones: ReadonlyMap<string, AccountZone>;
   readonly water: string | null;
-  readonly flowLimit: number | null;
+  readonly supply: Pick<PropertySupply, 'zones' | 'meters' | 'needs'>;
 }
 
 async function gatherZones(
@@ -125,9 +130,8 @@ async function gatherZones(
   controllerId: string,
   month: string,
 ): Promise<GatheredZones | { readonly reason: Unplanned }> {
-  const rows = (await zonesOfProperty.of(tx).load(property.id)).filter(
-    (zone) => zone.controllerId === controllerId && zone.station !== null,
-  );
+  const all = await zonesOfProperty.of(tx).load(property.id);
+  const rows = all.filter((zone) => zone.controllerId === controllerId && zone.station !== null);
   if (!rows.length) return because('NO_ZONES');
   const twice = rows.filter((zone, at) => rows.findIndex(({ station }) => station === zone.station) !== at);
   if (twice.length) return because('STATION_OF_SEVERAL_ZONES', { stations: twice.map(({ station }) => station) });
@@ -139,17 +143,15 @@ async function gatherZones(
   });
   const missing = planned.filter(({ plan }) => plan === null).map(({ name }) => name);
   if (missing.length) return because('FLOWS_NOT_KNOWN', { zones: missing });
-  const meters = (await metersOfProperty.of(tx).load(property.id)).filter(({ id }) =>
-    rows.some(({ meterId }) => meterId === null || meterId === id),
-  );
-  const limits = meters.flatMap(({ maxLPerMin }) => (maxLPerMin === null ? [] : [maxLPerMin]));
+  const metersOfAll = await metersOfProperty.of(tx).load(property.id);
+  const meters = metersOfAll.filter(({ id }) => rows.some(({ meterId }) => meterId === null || meterId === id));
   const waters = new Set(meters.map(({ water }) => water));
   return {
     zones: planned.flatMap(({ plan }) => plan ?? []),
     months: needs.months,
     accountZones: new Map([...needs.zones].map(([id, { zone }]) => [id, zone])),
     water: waters.size === 1 ? (meters[0]?.water ?? null) : null,
-    flowLimit: limits.length ? Math.min(...limits) : null,
+    supply: { zones: all, meters: metersOfAll, needs: needs.zones },
   };
 }
 

@@ -124,6 +124,28 @@ export class ImpossibleNeed {
   freedBy: string;
 }
 
+/** What a controller keeps to because others water through the same meter: a part of its flow, or a part of the hours. */
+@ObjectType()
+export class SharedMeter {
+  /** `flow` or `hours` */
+  @Field(() => String)
+  by: string;
+
+  @Field(() => [ID])
+  controllerIds: string[];
+
+  /** what this controller may take at once [L/min] */
+  @Field(() => Float)
+  flowLPerMin: number;
+
+  /** HH:MM */
+  @Field(() => String)
+  from: string;
+
+  @Field(() => String)
+  until: string;
+}
+
 /** A controller's month planned. */
 @ObjectType()
 export class ControllerPlan {
@@ -162,6 +184,10 @@ export class ControllerPlan {
 
   @Field(() => [ImpossibleNeed])
   impossible: ImpossibleNeed[];
+
+  /** null where it has its meters for itself, or nobody knows what they carry */
+  @Field(() => SharedMeter, { nullable: true })
+  sharedMeter: SharedMeter | null;
 
   /** zones whose plants do not fit together */
   @Field(() => [ZoneChoices])

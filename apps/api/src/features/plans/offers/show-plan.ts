@@ -4,7 +4,7 @@ import type { ControllerPlan as LibraryPlan } from '@rillbook/irrigation/plannin
 import { keepProgram } from '../../settings/programs/keep-program.service.js';
 import { showProgram } from '../../settings/programs/program.type.js';
 import type { Gathered } from '../gather/plan-input.service.js';
-import { ControllerPlan, ImpossibleNeed, PlanBreach, PlannedZone, PlanOffer, PlanResult } from './controller-plan.type.js';
+import { ControllerPlan, ImpossibleNeed, PlanBreach, PlannedZone, PlanOffer, PlanResult, SharedMeter } from './controller-plan.type.js';
 
 const MINUTES_PER_HOUR = 60;
 
@@ -14,6 +14,18 @@ export function showPlan(controllerId: string, month: string, gathered: Gathered
   return Object.assign(new ControllerPlan(), {
     ...{ controllerId, month, reason: gathered.reason, needMonths, choices: [] },
     ...(plan ? planned(plan) : NOTHING_PLANNED),
+    sharedMeter: gathered.input && sharedMeterOf(gathered),
+  });
+}
+
+function sharedMeterOf({ input, shared }: Extract<Gathered, { readonly reason: null }>): SharedMeter | null {
+  if (!shared || input.flowLimitLPerMin === null) return null;
+  return Object.assign(new SharedMeter(), {
+    by: shared.by,
+    controllerIds: [...shared.controllerIds],
+    flowLPerMin: input.flowLimitLPerMin,
+    from: clockOf(input.window.from),
+    until: clockOf(input.window.until),
   });
 }
 

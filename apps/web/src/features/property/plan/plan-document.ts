@@ -31,6 +31,13 @@ export const planDocument = graphql(`
           because
           freedBy
         }
+        sharedMeter {
+          by
+          controllerIds
+          flowLPerMin
+          from
+          until
+        }
         choices {
           zoneId
           station

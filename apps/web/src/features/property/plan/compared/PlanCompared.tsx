@@ -6,6 +6,7 @@ import { ImpossibleNeeds } from './ImpossibleNeeds.js';
 import { OfferedPrograms } from './OfferedPrograms.js';
 import type { Offer, Plan } from '../plan-document.js';
 import { ResultsTable, type Shown } from './ResultsTable.js';
+import { SharedMeterNote } from './SharedMeterNote.js';
 import { ZoneChoicesTable } from './ZoneChoicesTable.js';
 import { ZonesCompared } from './ZonesCompared.js';
 
@@ -41,6 +42,7 @@ export function PlanCompared({ plan, full, name, present, names }: Props) {
           <FormattedMessage id="plan.noLeast" />
         </p>
       )}
+      {plan.sharedMeter && <SharedMeterNote shared={plan.sharedMeter} names={names} />}
       <ImpossibleNeeds needs={plan.impossible} names={names} />
       <ZonesCompared shown={shown} name={name} names={names} />
       <ZoneChoicesTable zones={plan.choices} name={name} names={names} />

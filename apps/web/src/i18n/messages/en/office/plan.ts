@@ -82,6 +82,10 @@ export const plan = {
   'plan.need': '{own, select, yes {The need is from this month’s own weather.} other {The need is from the weather of {months}.}}',
   'plan.proof':
     'Zones, programs, days and minutes cost at most {gap} more than the best there is; fitting starts and soaks into the hours adds {layout}.',
+  'plan.shared.flow':
+    'Controller {others} {count, plural, one {waters} other {water}} through the same meter. Both offers take at most {flow} at once, so that together they never ask for more than the meter carries.',
+  'plan.shared.hours':
+    'Controller {others} {count, plural, one {waters} other {water}} through the same meter, which does not carry all at once. Both offers keep to {from} until {until}; the other hours are for the others.',
   'plan.reason.gone': 'This controller is not there, or belongs to somebody else’s list.',
   'plan.reason.NO_ZONES': 'No zone is assigned to it. Say in Setup which zones stand at its stations.',
   'plan.reason.NO_WEATHER': 'No weather is known for this month of any year. Give the property a weather station, or bring in its days.',

@@ -86,6 +86,10 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.need': '{own, select, yes {La necesidad sale del clima de este mismo mes.} other {La necesidad sale del clima de {months}.}}',
   'plan.proof':
     'Zonas, programas, días y minutos cuestan a lo más {gap} sobre lo mejor posible; acomodar arranques y reposos en las horas suma {layout}.',
+  'plan.shared.flow':
+    'El controlador {others} {count, plural, one {riega} other {riegan}} por el mismo medidor. Las dos ofertas toman como máximo {flow} a la vez, para que juntos nunca pidan más de lo que el medidor da.',
+  'plan.shared.hours':
+    'El controlador {others} {count, plural, one {riega} other {riegan}} por el mismo medidor, que no da para todos a la vez. Las dos ofertas se quedan entre {from} y {until}; las otras horas son para los demás.',
   'plan.reason.gone': 'Este controlador no está, o es de la lista de otra persona.',
   'plan.reason.NO_ZONES': 'No tiene zonas asignadas. Diga en Preparación qué zonas están en sus estaciones.',
   'plan.reason.NO_WEATHER': 'No se conoce el clima de este mes en ningún año. Dé a la propiedad una estación, o traiga sus días.',
