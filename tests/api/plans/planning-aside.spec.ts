@@ -62,3 +62,33 @@ it('plans again what changed while it planned, and writes only that', async () =
   for (const { plannedSettings } of orders) for (const { days } of plannedSettings.programs) expect(days.split(' ')).toHaveLength(1);
   expect(seen.slice(0, 2)).toEqual([0, 0]);
 });
+
+it('gives nothing out where no programs keep all, and says what is not kept and which zone lacks how much', async () => {
+  const plan = planner.plan.bind(planner);
+  vi.spyOn(planner, 'plan').mockImplementation(async (input) => {
+    const { zoneId, station } = input.zones[0]!;
+    const because = 'no way was found to lay starts and soaks into the hours' as const;
+    const freedBy = 'longer hours, or a second timer beside this one' as const;
+    const impossible = [{ zoneId, station, unmetLitres: 900, because, freedBy }];
+    return { ...(await plan(input)), refused: ['outside the hours'], impossible };
+  });
+  const ask =
+    'query($id: ID!) { controller(id: $id) { plan(month: "2026-07") { reason { code details } full { kind } leastChange { kind } impossible { station unmetLitres because freedBy } } } }';
+  expect((await world.day.office.send(ask, { id: controllers[0]!.id })).data.controller.plan).toEqual({
+    reason: { code: 'NOTHING_KEEPS_ALL', details: { broken: ['outside the hours'] } },
+    full: null,
+    leastChange: null,
+    impossible: [
+      {
+        station: 1,
+        unmetLitres: 900,
+        because: 'no way was found to lay starts and soaks into the hours',
+        freedBy: 'longer hours, or a second timer beside this one',
+      },
+    ],
+  });
+  const CREATE =
+    'mutation($input: WorkOrderInput!) { createWorkOrder(input: $input) { ... on WorkOrder { state plannedSettings { id } } } }';
+  const input = { propertyId: world.property.id, controllerId: controllers[0]!.id, kind: 'adjust', what: 'Set it' };
+  expect((await world.day.office.send(CREATE, { input })).data.createWorkOrder).toEqual({ state: 'open', plannedSettings: null });
+});

@@ -137,6 +137,26 @@ describe('the plan of a controller', () => {
     ).toBeTruthy();
   });
 
+  it('says with whom the meter is shared, and what that leaves', async () => {
+    const shared = { by: 'flow', controllerIds: ['c1'], flowLPerMin: gallons(22), from: '22:00', until: '06:00' };
+    await opened(plan({ sharedMeter: shared }));
+    expect(
+      await screen.findByText(/^Controller Clubhouse waters through the same meter\. Both offers take at most 22(\.0)? gpm at once/),
+    ).toBeTruthy();
+    cleanup();
+    await opened(plan({ sharedMeter: { ...shared, by: 'hours', until: '01:40' } }));
+    expect(await screen.findByText(/does not carry all at once\. Both offers keep to 10(:00)? pm until 1:40 am;/)).toBeTruthy();
+  });
+
+  it('says what is not kept where nothing can be given out, and which zone lacks how much', async () => {
+    const reason = { code: 'NOTHING_KEEPS_ALL', details: { broken: ['outside the hours', 'too many minutes', 'water runs off'] } };
+    await opened(plan({ reason, present: null, leastChange: null, full: null, needMonths: [], gapShare: null }));
+    expect(
+      await screen.findByText(/\(runs outside the hours for watering, too many minutes,? and water runs off\)\. Check its programs/),
+    ).toBeTruthy();
+    expect(screen.getByText(/^3 Pool lawn lacks 500 gal in the month/)).toBeTruthy();
+  });
+
   it('plans another month when it is chosen', async () => {
     const { user, asked } = await opened(plan());
     await user.selectOptions(await screen.findByLabelText('Month to plan'), 'February 2027');

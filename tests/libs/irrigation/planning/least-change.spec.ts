@@ -120,6 +120,24 @@ describe('what is impossible', () => {
     );
   });
 
+  it('names what the timer has not: the station, a program, a percent that is large enough', () => {
+    const told = (traits: object, zones = [zoneInInches(1, 0.2, 1, { storageDays: 3 })]) => {
+      const input = aController(zones);
+      return planController({ ...input, traits: { ...input.traits, ...traits } });
+    };
+    const two = told({ stations: 4 }, [zoneInInches(1, 0.2, 1, { storageDays: 3 }), zoneInInches(9, 0.2, 1, { storageDays: 3 })]);
+    expect(two.impossible).toMatchObject([
+      { zoneId: 'zone 9', because: 'the timer has no such station', freedBy: 'a timer that holds more' },
+    ]);
+    // The other zone is planned all the same.
+    expect(two.full.programs.flatMap(({ stations }) => stations.map(({ station }) => station))).toEqual([1]);
+    expect(told({ programs: 0 }).impossible).toMatchObject([
+      { because: 'the timer has too few programs', freedBy: 'a timer with more programs' },
+    ]);
+    const percent = told({ maxAdjustPercent: 1, adjustStepPercent: 5 });
+    expect(percent.impossible).toMatchObject([{ because: 'the timer takes too small a percent', freedBy: 'a timer that holds more' }]);
+  });
+
   it("names the timer's own percent of the month where that is 0, not the hours", () => {
     const still = aController([zoneInInches(1, 0.2, 1, { storageDays: 3 })]);
     const july = Array.from({ length: 12 }, (_, at) => (at === 6 ? 0 : 100));

@@ -17,6 +17,8 @@ export type ImpossibleBecause =
   | 'more flow than meter and main carry'
   | 'the soil takes less than the shortest run'
   | 'the percent of the month is 0'
+  | 'the timer has no such station'
+  | 'the timer takes too small a percent'
   | 'the rules leave too few days or minutes'
   | 'the soil takes it too slowly for the hours'
   | 'the timer has too few starts or minutes'
@@ -50,6 +52,8 @@ const FREED_BY: Readonly<Record<ImpossibleBecause, FreedBy>> = {
   'more flow than meter and main carry': 'smaller nozzles, or the zone divided',
   'the soil takes less than the shortest run': 'nozzles of a lower rate',
   'the percent of the month is 0': 'another percent of the month',
+  'the timer has no such station': 'a timer that holds more',
+  'the timer takes too small a percent': 'a timer that holds more',
   'the rules leave too few days or minutes': 'plants of less need, deeper soil and mulch, or a method that the rule exempts',
   'the soil takes it too slowly for the hours': 'nozzles of a lower rate',
   'the timer has too few starts or minutes': 'a timer that holds more',
@@ -82,17 +86,24 @@ export function impossibleNeeds(input: PlanInput, best: PlanJudgement, left: Eff
 }
 
 function ownCause(input: PlanInput, zone: ZoneToPlan, left: EffortLeft): ImpossibleBecause | null {
+  const missing = missingOfTimer(input, zone);
+  if (missing) return missing;
   const allowed = rulesOfZone(rulesInMonth(input.rules, input.month, input.place), zone);
   if (allowed.forbidden) return 'a rule forbids watering';
   if (input.flowLimitLPerMin !== null && zone.flowLPerMin > input.flowLimitLPerMin) return 'more flow than meter and main carry';
   if (longestCycle(zone.intake, input.traits.minuteStep ?? 1) === 0) return 'the soil takes less than the shortest run';
-  if (monthsPercent(input) === 0) return 'the percent of the month is 0';
   const alone: PlanInput = { ...input, zones: [zone], present: null };
   if (isMet(alone, left)) return null;
   return relaxed(alone, zone).find(({ without }) => isMet(without, left))?.because ?? 'the hours are too short for all zones';
 }
 
-function monthsPercent({ traits, month }: PlanInput): number | null {
+function missingOfTimer({ traits, month }: PlanInput, { station }: ZoneToPlan): ImpossibleBecause | null {
+  if (station > (traits.stations ?? Number.POSITIVE_INFINITY)) return 'the timer has no such station';
+  if (traits.programs === 0) return 'the timer has too few programs';
+  return monthsPercent({ traits, month }) === 0 ? 'the percent of the month is 0' : null;
+}
+
+function monthsPercent({ traits, month }: Pick<PlanInput, 'traits' | 'month'>): number | null {
   return traitsOfMonth(traits, month).monthlyAdjustPercent?.[0] ?? null;
 }
 
@@ -106,6 +117,10 @@ function relaxed(alone: PlanInput, zone: ZoneToPlan): readonly Relaxed[] {
   return [
     { because: 'the rules leave too few days or minutes', without: { ...alone, rules: [] } },
     { because: 'the soil takes it too slowly for the hours', without: { ...alone, zones: [{ ...zone, intake: null }] } },
+    {
+      because: 'the timer takes too small a percent',
+      without: { ...alone, traits: { ...alone.traits, maxAdjustPercent: null, adjustStepPercent: null } },
+    },
     {
       because: 'the timer has too few starts or minutes',
       without: { ...alone, traits: { ...alone.traits, maxMinutes: null, startsPerProgram: PLENTY_OF_STARTS } },

@@ -25,8 +25,9 @@ export class ControllerPlanResolver {
     if (!roleIncludes(tx.actor.role, Permission.ReadPortfolio)) return null;
     const asked = month ?? todayOf(await organizations.own(tx)).slice(0, 7);
     const row = (await controllerOfId.of(tx).load(controller.id))!;
-    const { gathered, plan } = await planOfController(tx, row, asked);
+    const planned = await planOfController(tx, row, asked);
+    const { gathered, plan } = planned;
     const choices = gathered.input && plan ? await choicesOfPlan(tx, gathered.input, gathered.accountZones, plan) : [];
-    return Object.assign(showPlan(controller.id, asked, gathered, plan), { choices });
+    return Object.assign(showPlan(controller.id, asked, planned), { choices });
   }
 }

@@ -8,6 +8,8 @@ import { planner } from './planner.js';
 export interface PlannedMonth {
   readonly gathered: Gathered;
   readonly plan: ControllerPlan | null;
+  /** what no program gives; also where for its sake nothing can be given out */
+  readonly impossible: ControllerPlan['impossible'];
 }
 
 /**
@@ -22,9 +24,12 @@ export async function planOfController(
 ): Promise<PlannedMonth> {
   const gathered = await gatherPlan(tx, controller, month, rulesInstead);
   const plan = gathered.input && (await planned(tx, gathered.input));
-  if (plan?.refused)
-    return { gathered: { input: null, reason: { code: 'NOTHING_KEEPS_ALL', details: { broken: plan.refused } } }, plan: null };
-  return { gathered, plan };
+  const impossible = plan?.impossible ?? [];
+  if (plan?.refused) {
+    const reason = { code: 'NOTHING_KEEPS_ALL' as const, details: { broken: plan.refused } };
+    return { gathered: { input: null, reason }, plan: null, impossible };
+  }
+  return { gathered, plan, impossible };
 }
 
 async function planned(tx: OrganizationTransaction, month: PlanInput): Promise<ControllerPlan> {

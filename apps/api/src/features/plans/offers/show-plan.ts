@@ -4,16 +4,18 @@ import type { ControllerPlan as LibraryPlan } from '@rillbook/irrigation/plannin
 import { keepProgram } from '../../settings/programs/keep-program.service.js';
 import { showProgram } from '../../settings/programs/program.type.js';
 import type { Gathered } from '../gather/plan-input.service.js';
+import type { PlannedMonth } from './plan-of-controller.service.js';
 import { ControllerPlan, ImpossibleNeed, PlanBreach, PlannedZone, PlanOffer, PlanResult, SharedMeter } from './controller-plan.type.js';
 
 const MINUTES_PER_HOUR = 60;
 
 /** A plan as the screens see it; without one, the reason. */
-export function showPlan(controllerId: string, month: string, gathered: Gathered, plan: LibraryPlan | null): ControllerPlan {
+export function showPlan(controllerId: string, month: string, { gathered, plan, impossible }: PlannedMonth): ControllerPlan {
   const needMonths = gathered.input ? [...gathered.needMonths] : [];
   return Object.assign(new ControllerPlan(), {
     ...{ controllerId, month, reason: gathered.reason, needMonths, choices: [] },
     ...(plan ? planned(plan) : NOTHING_PLANNED),
+    impossible: impossible.map((need) => Object.assign(new ImpossibleNeed(), need)),
     sharedMeter: gathered.input && sharedMeterOf(gathered),
   });
 }
@@ -29,15 +31,14 @@ function sharedMeterOf({ input, shared }: Extract<Gathered, { readonly reason: n
   });
 }
 
-const NOTHING_PLANNED = { present: null, leastChange: null, full: null, gapShare: null, layoutShare: null, impossible: [] };
+const NOTHING_PLANNED = { present: null, leastChange: null, full: null, gapShare: null, layoutShare: null };
 
-const planned = ({ present, leastChange, full, gapShare, layoutShare, impossible }: LibraryPlan) => ({
+const planned = ({ present, leastChange, full, gapShare, layoutShare }: LibraryPlan) => ({
   present: present && showResult(present),
   leastChange: leastChange && showOffer(leastChange),
   full: showOffer(full),
   gapShare,
   layoutShare,
-  impossible: impossible.map((need) => Object.assign(new ImpossibleNeed(), need)),
 });
 
 function showOffer({ kind, programs, judgement }: Offer): PlanOffer {

@@ -68,8 +68,7 @@ async function underRules(
   const { input } = await gatherPlan(tx, row, month, instead);
   const breaches = input?.present ? judgePlan(input, input.present).breaches : null;
   if (!breaches?.length) return { breaches: breaches && [], plan: null };
-  const { gathered, plan } = await planOfController(tx, row, month, instead);
-  return { breaches: breaches.map(shownBreach), plan: showPlan(row.id, month, gathered, plan) };
+  return { breaches: breaches.map(shownBreach), plan: showPlan(row.id, month, await planOfController(tx, row, month, instead)) };
 }
 
 const shownBreach = ({ rule, kind, program, stations, times }: RuleBreach): PlanBreach =>

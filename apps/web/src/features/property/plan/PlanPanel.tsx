@@ -12,6 +12,7 @@ import { Select } from '../../../ui/forms/Select.js';
 import { EmptyState } from '../../../ui/states/States.js';
 import type { ComparedSettings } from '../../../page/work/settings-changes.js';
 import { monthsFrom } from './months-from.js';
+import { ImpossibleNeeds } from './compared/ImpossibleNeeds.js';
 import { PlanCompared } from './compared/PlanCompared.js';
 import { planDocument } from './plan-document.js';
 import { planReason } from '../../../page/work/plan-reason.js';
@@ -53,7 +54,10 @@ export function PlanPanel({ controllerId, propertyId, name, present, names }: Pr
           controller?.plan?.full ? (
             <PlanCompared plan={controller.plan} full={controller.plan.full} name={name} present={present} names={names} />
           ) : (
-            <EmptyState sentence={intl.formatMessage({ id: 'plan.none' })}>{why(controller?.plan)}</EmptyState>
+            <>
+              <EmptyState sentence={intl.formatMessage({ id: 'plan.none' })}>{why(controller?.plan)}</EmptyState>
+              <ImpossibleNeeds needs={controller?.plan?.impossible ?? []} names={names} />
+            </>
           )
         }
       </Fetched>

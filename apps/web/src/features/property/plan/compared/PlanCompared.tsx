@@ -42,7 +42,7 @@ export function PlanCompared({ plan, full, name, present, names }: Props) {
           <FormattedMessage id="plan.noLeast" />
         </p>
       )}
-      {plan.sharedMeter && <SharedMeterNote shared={plan.sharedMeter} names={names} />}
+      <SharedMeterNote shared={plan.sharedMeter} names={names} />
       <ImpossibleNeeds needs={plan.impossible} names={names} />
       <ZonesCompared shown={shown} name={name} names={names} />
       <ZoneChoicesTable zones={plan.choices} name={name} names={names} />

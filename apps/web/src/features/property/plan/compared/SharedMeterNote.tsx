@@ -5,14 +5,16 @@ import type { Names } from '../../../../says/names.js';
 import type { Plan } from '../plan-document.js';
 
 interface Props {
-  readonly shared: NonNullable<Plan['sharedMeter']>;
+  readonly shared: Plan['sharedMeter'];
   readonly names: Names;
 }
 
 /** What both offers keep to because others water through the same meter. */
-export function SharedMeterNote({ shared: { by, controllerIds, flowLPerMin, from, until }, names }: Props) {
+export function SharedMeterNote({ shared, names }: Props) {
   const intl = useIntl();
   const formats = useFormats();
+  if (!shared) return null;
+  const { by, controllerIds, flowLPerMin, from, until } = shared;
   const others = intl.formatList(
     controllerIds.map((id) => names.of(id) ?? id),
     { type: 'conjunction' },
@@ -23,7 +25,10 @@ export function SharedMeterNote({ shared: { by, controllerIds, flowLPerMin, from
       {by === 'flow' ? (
         <FormattedMessage id="plan.shared.flow" values={values} />
       ) : (
-        <FormattedMessage id="plan.shared.hours" values={{ ...values, from: clockInWords(formats, from), until: clockInWords(formats, until) }} />
+        <FormattedMessage
+          id="plan.shared.hours"
+          values={{ ...values, from: clockInWords(formats, from), until: clockInWords(formats, until) }}
+        />
       )}
     </p>
   );

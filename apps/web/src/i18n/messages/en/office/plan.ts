@@ -44,6 +44,8 @@ export const plan = {
   'plan.because.more flow than meter and main carry': 'it takes more flow than meter and main carry',
   'plan.because.the soil takes less than the shortest run': 'the soil takes less than the shortest run gives',
   'plan.because.the percent of the month is 0': 'the timer’s own percent for this month is 0',
+  'plan.because.the timer has no such station': 'the timer has no such station',
+  'plan.because.the timer takes too small a percent': 'the largest percent that the timer takes is too small',
   'plan.because.the rules leave too few days or minutes': 'the rules leave too few days or minutes',
   'plan.because.the soil takes it too slowly for the hours': 'the soil takes water too slowly for the hours there are',
   'plan.because.the timer has too few starts or minutes': 'the timer has too few starts or minutes',
@@ -96,6 +98,7 @@ export const plan = {
   'plan.reason.STATION_OF_SEVERAL_ZONES':
     '{count, plural, one {Station {list} is said of several zones} other {Stations {list} are said of several zones}}. Give each zone its own in Setup.',
   'plan.reason.NOTHING_KEEPS_ALL':
-    'No programs were found that keep every rule and every limit of this controller. Check its programs, starts, minutes and percents in Setup against what the cabinet holds.',
+    'No programs were found that keep every rule and every limit of this controller{count, plural, =0 {} other { ({list})}}. Check its programs, starts, minutes and percents in Setup against what the cabinet holds.',
+  'plan.refused.water runs off': 'water runs off',
   'plan.reason.other': 'It cannot be planned ({code}).',
 };

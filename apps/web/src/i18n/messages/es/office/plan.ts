@@ -47,6 +47,8 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.because.more flow than meter and main carry': 'pide más caudal del que dan el medidor y la tubería principal',
   'plan.because.the soil takes less than the shortest run': 'el suelo absorbe menos de lo que da el riego más corto',
   'plan.because.the percent of the month is 0': 'el porcentaje de este mes en el controlador es 0',
+  'plan.because.the timer has no such station': 'el controlador no tiene esa estación',
+  'plan.because.the timer takes too small a percent': 'el mayor porcentaje que admite el controlador es demasiado pequeño',
   'plan.because.the rules leave too few days or minutes': 'las reglas dejan muy pocos días o minutos',
   'plan.because.the soil takes it too slowly for the hours': 'el suelo absorbe el agua muy despacio para las horas que hay',
   'plan.because.the timer has too few starts or minutes': 'el controlador tiene muy pocos arranques o minutos',
@@ -100,6 +102,7 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.reason.STATION_OF_SEVERAL_ZONES':
     '{count, plural, one {La estación {list} está en varias zonas} other {Las estaciones {list} están en varias zonas}}. Dé a cada zona la suya en Preparación.',
   'plan.reason.NOTHING_KEEPS_ALL':
-    'No se hallaron programas que cumplan todas las reglas y todos los límites de este controlador. Compare en Preparación sus programas, arranques, minutos y porcentajes con lo que hay en el gabinete.',
+    'No se hallaron programas que cumplan todas las reglas y todos los límites de este controlador{count, plural, =0 {} other { ({list})}}. Compare en Preparación sus programas, arranques, minutos y porcentajes con lo que hay en el gabinete.',
+  'plan.refused.water runs off': 'el agua se escurre',
   'plan.reason.other': 'No se puede planear ({code}).',
 };
