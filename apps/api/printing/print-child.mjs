@@ -64,13 +64,16 @@ const MOST_ROUNDS = 5;
 
 /** Prints; letters that no font has give way to a sign that says so, for a name in a rare script must not cost the report. */
 function printed(report) {
+  const unprinted = new Set();
   let data = JSON.stringify(report, (_, value) => (typeof value === 'string' ? value.toWellFormed().replace(CONTROLS, '') : value));
   for (let round = 1; ; round += 1) {
     try {
-      return withRowHeads(compiler.pdf({ mainFileContent: template, inputs: { report: data } }, { pdfStandard: 'ua-1' }));
+      const pdf = withRowHeads(compiler.pdf({ mainFileContent: template, inputs: { report: data } }, { pdfStandard: 'ua-1' }));
+      return { pdf, unprinted: [...unprinted].join('') };
     } catch (problem) {
       const letters = new Set([...says(problem).matchAll(UNSHOWN)].flatMap(([, text]) => [...readable(text)]));
       if (letters.size === 0 || round === MOST_ROUNDS) throw problem;
+      for (const letter of letters) unprinted.add(letter);
       data = saidSo([...data].map((letter) => (letters.has(letter) ? STAND_IN : letter)).join(''));
     }
   }
@@ -95,7 +98,7 @@ process.on('message', ({ id, report }) => {
   const begun = process.cpuUsage();
   let answer;
   try {
-    answer = { id, pdf: printed(withPictures(report)) };
+    answer = { id, ...printed(withPictures(report)) };
   } catch (problem) {
     answer = { id, problem: says(problem) };
   } finally {

@@ -132,8 +132,40 @@ it('many approvals at once say with which data each was made; what fails is name
   const of = (id: string) => waterReports.find((report: { id: string }) => report.id === id);
   expect(of(made[0]!)).toMatchObject({ state: 'approved', approvedVersion: expect.stringMatching(/^[0-9a-f]{12}$/) });
   expect(of(made[1]!)).toMatchObject({ state: 'draft', approvedVersion: null });
-  const job = (await day.office.send('{ jobs { id says } }')).data.jobs.find(({ id }: { id: string }) => id === data.approveReports.id);
+  const job = (await day.office.send('{ jobs { id says outcome { code details } } }')).data.jobs.find(
+    ({ id }: { id: string }) => id === data.approveReports.id,
+  );
   expect(job.says).toContain(`1 of 2 approved, of data versions ${of(made[0]!).approvedVersion}; not approved: Client 2 of many; `);
+  // The same as a code with its details: the page says it in the person's language.
+  const refused = [{ client: 'Client 2 of many', code: 'REPORT_WITHOUT_PROPERTY' }];
+  expect(job.outcome).toEqual({ code: 'approved', details: { approved: 1, total: 2, skipped: 0, refused } });
+});
+
+it('many approvals at once keep to the figures that were looked at', async () => {
+  const looked = [];
+  for (const seed of [4, 5]) {
+    const client = await insertRow(product.database, 'client', { organization_id: day.organizationId, name: `Client ${seed} looked at` });
+    await anAccountedProperty(product.database, day.organizationId, { client_id: client.id }, { months: 3, seed });
+    const report = { organization_id: day.organizationId, client_id: client.id, from_on: '2024-01-01', until_on: '2024-03-31' };
+    looked.push((await insertRow(product.database, 'water_report', report)).id);
+  }
+  const NOW = 'query($ids: [ID!]!) { waterReports(ids: $ids) { id state content { dataVersion } } }';
+  const shown = (await day.office.send(NOW, { ids: looked })).data.waterReports;
+  expect(shown).toHaveLength(2);
+  const ids = shown.map(({ id }: { id: string }) => id);
+  const dataVersions = shown.map(({ content }: { content: { dataVersion: string } }) => content.dataVersion);
+  const APPROVE = 'mutation($ids: [ID!]!, $seen: [String!]) { approveReports(ids: $ids, dataVersions: $seen) { id } }';
+  expect(codeOf(await day.office.send(APPROVE, { ids, seen: dataVersions.slice(1) }))).toBe('VALUE_REFUSED');
+  // Between the look and the approval somebody writes a note into the second.
+  await product.database.admin(`update water_report set note = 'Thank you.' where id = $1`, [ids[1]]);
+  const { data } = await day.office.send(APPROVE, { ids, seen: dataVersions });
+  await product.drain();
+  const { job } = (await day.office.send('query($id: ID!) { job(id: $id) { outcome { code details } } }', { id: data.approveReports.id }))
+    .data;
+  expect(job.outcome.details).toMatchObject({ approved: 1, total: 2, refused: [{ code: 'REPORT_FIGURES_CHANGED' }] });
+  const after = (await day.office.send(NOW, { ids })).data.waterReports;
+  const stateOf = (id: string) => after.find((report: { id: string }) => report.id === id).state;
+  expect(ids.map(stateOf)).toEqual(['approved', 'draft']);
 });
 
 it('says at start and on the page that mails carry no links where the server does not know its address', async () => {

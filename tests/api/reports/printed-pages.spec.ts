@@ -1,3 +1,4 @@
+import type { ChildProcess } from 'node:child_process';
 import type { GivenProperty, ReportInput } from '@rillbook/showing/report/report-input.js';
 import { writeReport } from '@rillbook/showing/report/write-report.js';
 import { afterAll, expect, it } from 'vitest';
@@ -51,4 +52,13 @@ it('breaks a word that is longer than a line, instead of running off the paper',
       .join('')
       .replace(/\s/g, ''),
   ).toContain(address);
+});
+
+it('goes on with another typesetter where one ended while nobody printed', async () => {
+  await printed({ language: 'en' });
+  const { child } = printer as unknown as { child: ChildProcess };
+  const ended = new Promise((resolve) => child.once('exit', resolve));
+  child.kill('SIGKILL');
+  await ended;
+  expect(await printed({ language: 'en' })).not.toHaveLength(0);
 });

@@ -182,6 +182,8 @@ describe('with a mail server', () => {
     const answer = await send(id);
     expect(codeOf(answer)).toBe('REPORT_REACHES_NOBODY');
     expect(answer.errors![0]!.message).toContain('no-one@example.test (bounced)');
+    // People know a report by its client and its days, not by its id.
+    expect(answer.errors![0]!.message).toMatch(/the report of Client no-one@example\.test .*, 2026-06-01 to 2026-06-30/);
     expect(await report(id)).toMatchObject({ state: 'approved', sentAt: null });
   });
 

@@ -5,7 +5,7 @@ import { strFromU8, unzipSync } from 'fflate';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type TestApp, startApp } from '../../support/test-app.js';
-import { aProperty, insertRow } from '../../support/builders.js';
+import { aController, aProperty, insertRow } from '../../support/builders.js';
 import { PrintReport } from '../../../apps/api/src/features/reports/printing/print-report.service.js';
 import { reportCsv } from '../../../apps/api/src/features/reports/printing/report-csv.js';
 import { reportXlsx } from '../../../apps/api/src/features/reports/printing/report-xlsx.js';
@@ -179,6 +179,17 @@ describe('what a report says', () => {
     expect((await content()).dataVersion).not.toBe(before);
   });
 
+  it('names which of several controllers a finding is of', async () => {
+    const place = await anAccountedProperty(product.database, day.organizationId, { client_id: day.clientId }, { months: 30, seed: 9 });
+    const north = await aController(product.database, place, { name: 'North' });
+    await aController(product.database, place, { name: 'South' });
+    const says = { code: 'over-programmed', details: { controllerId: north.id } };
+    await day.finding(place.id, { kind: 'over-programmed', from_on: '2026-06-01', until_on: '2026-06-20', says });
+    const made = (await create({ fromOn: '2026-06-01', untilOn: '2026-06-30', propertyId: place.id })).data.createWaterReport;
+    const pdf = await fetch(`${product.url}/api/reports/${made.id}/report.pdf`, { headers: { cookie: day.office.cookie } });
+    expect(await pdfText(Buffer.from(await pdf.arrayBuffer()))).toContain('(controllerNorth)');
+  });
+
   it('is printed as a tagged PDF, for who may read it', async () => {
     const pdf = await fetch(`${product.url}/api/reports/${reportId}/report.pdf`, { headers: { cookie: day.office.cookie } });
     expect([pdf.status, pdf.headers.get('content-type')]).toEqual([200, 'application/pdf']);
@@ -208,6 +219,11 @@ describe('what a report says', () => {
     const printer = product.app.get(PrintReport);
     const model = writeReport({ ...inventedReport(1), language: 'en', client: 'Green \u6f22\u5b57 Owners' });
     const said = 'report’slettershavenosignforwhatwaswritten';
+    expect(await printer.unprinted(model)).toBe('\u6f22\u5b57');
+    // What another letter of the typesetter's has is printed, and is not warned of.
+    const elsewhere = 'Ελληνικά Привет Nguyễn';
+    expect(await printer.unprinted(writeReport({ ...inventedReport(1), client: elsewhere }))).toBe('');
+    expect(await printer.unprinted(writeReport({ ...inventedReport(1), client: 'Owners' }))).toBe('');
     const text = async (report: typeof model): Promise<string> => (await pdfText(await printer.run(report))).replace(/\s+/g, '');
     expect(await text(model)).toContain(said);
     expect(await text(writeReport({ ...inventedReport(1), language: 'en', client: 'Green Owners' }))).not.toContain(said);

@@ -189,6 +189,15 @@ it('a rate that was seen after the period says on which day, for it is not the p
   expect(says('2026-07-31')).toContain('(last seen at about 12.3 m³, $24 a month)');
 });
 
+it('names the controller where the property has several', () => {
+  const findings = ['A', 'B'].map((controller) => aFinding('over-programmed', { id: controller, controller, litres: null, money: null }));
+  const given = property('Alder', july({}), { findings });
+  expect(lines(given, 'found').lines.map(({ says }) => says)).toEqual(
+    ['A', 'B'].map((name) => `The controller was set to give more than the plants needed (controller ${name}). Still open.`),
+  );
+  expect(lines(given, 'recommended', { language: 'es' }).lines[0]!.says).toContain('(programador A)');
+});
+
 it('an order’s own full stop does not stand within the sentence', () => {
   const order = {
     id: 'w',

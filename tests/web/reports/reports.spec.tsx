@@ -25,6 +25,7 @@ const report = (id: string, state: string, more: object = {}) => ({
   untilOn: '2026-08-31',
   state,
   note: null,
+  unprinted: '',
   sendAt: null,
   sentAt: state === 'sent' ? '2026-09-03T17:00:00Z' : null,
   approvedVersion: state === 'draft' ? null : 'f00d',
@@ -41,7 +42,7 @@ const page = (reports: readonly object[], more: Record<string, unknown> = {}, at
     at,
     route: '/reports',
     answers: {
-      waterReports: reports,
+      waterReports: ({ ids }: { ids?: readonly string[] }) => reports.filter((each) => !ids || ids.includes((each as { id: string }).id)),
       clients: [{ id: 'c1', name: 'Quail Commons HOA', emails: ['board@example.test'] }],
       properties: [{ id: 'p1', name: 'Quail Commons', client: { id: 'c1' } }],
       portfolio,
@@ -65,11 +66,49 @@ describe('the reports of a month', () => {
       sendReports: [{ id: 'r2', state: 'approved', sendAt: null }],
     });
     await user.click(await screen.findByRole('checkbox', { name: 'Choose all' }));
-    await user.click(screen.getByRole('button', { name: 'Approve the draft' }));
-    expect(calls.find(({ name }) => name === 'ApproveReports')?.variables).toEqual({ ids: ['r1'] });
+    await user.click(screen.getByRole('button', { name: 'Look at the draft and approve it' }));
+    // Nothing is approved before it was shown, and only what was shown.
+    const look = within(await screen.findByRole('region', { name: 'What the draft says now' }));
+    expect(calls.some(({ name }) => name === 'ApproveReports')).toBe(false);
+    expect((await look.findByRole('listitem')).textContent).toMatch(
+      /^Quail Commons HOA In August 2026, Quail Commons took 393,000 gal\. PDF data version abc/,
+    );
+    await user.click(look.getByRole('button', { name: 'Approve this one' }));
+    expect(calls.find(({ name }) => name === 'ApproveReports')?.variables).toEqual({ ids: ['r1'], dataVersions: ['abc'] });
     await user.type(screen.getByLabelText(/^Send on/), '2026-10-01');
     await user.click(screen.getByRole('button', { name: 'Send it in the morning of that day' }));
     expect(calls.find(({ name }) => name === 'SendReports')?.variables).toEqual({ ids: ['r2'], onDay: '2026-10-01' });
+  });
+
+  it('tells in the person’s language how work ended; what failed is not hidden by what came after it', async () => {
+    const refused = [
+      { client: 'Heron Flats', code: 'REPORT_FIGURES_CHANGED' },
+      { client: 'Old Mill', code: 'A_NEW_ONE' },
+    ];
+    const job = { done: 2, total: 2, state: 'done' };
+    const jobs = [
+      {
+        ...job,
+        id: 'j3',
+        kind: 'send report',
+        says: '1 of 2 mails sent',
+        outcome: { code: 'mailed', details: { sent: 1, total: 2, open: 1 } },
+      },
+      {
+        ...job,
+        id: 'j2',
+        kind: 'approve reports',
+        says: '?',
+        outcome: { code: 'approved', details: { approved: 3, total: 5, skipped: 0, refused } },
+      },
+      { ...job, id: 'j1', kind: 'draft reports', says: '2 drafts made', outcome: { code: 'drafted', details: { made: 2, there: 0 } } },
+    ];
+    page([], { jobs });
+    expect(await screen.findByText(/One mail was sent, of 2; one is tried again\./)).toBeTruthy();
+    expect(screen.getByText(/3 were approved, of 5\./)).toBeTruthy();
+    expect(screen.getByText('Heron Flats: its figures have changed since they were looked at. Look again.')).toBeTruthy();
+    expect(screen.getByText('Old Mill: open it to see why.')).toBeTruthy();
+    expect(screen.queryByText(/drafts were made/)).toBeNull();
   });
 
   it('shows the mails that wait for a person, of whichever month', async () => {
@@ -157,6 +196,12 @@ describe('one report', () => {
     expect(calls.some(({ name }) => name === 'ApproveReport')).toBe(false);
     await user.click(screen.getByRole('button', { name: 'Keep the note' }));
     expect(calls.find(({ name }) => name === 'NoteReport')?.variables).toMatchObject({ input: { note: 'Thank you.' } });
+  });
+
+  it('says before it is approved for which letters its PDF has no sign', async () => {
+    const draft = report('r1', 'draft', { unprinted: '漢字' });
+    page([draft], { waterReport: draft }, '/reports?report=r1');
+    expect((await screen.findByRole('note')).textContent).toMatch(/^The PDF has no sign for 漢 字: � stands there instead\./);
   });
 
   it('that was drafted by mistake is thrown away, once that was said twice', async () => {

@@ -42,6 +42,8 @@ export interface GivenFinding {
   readonly stateThen?: string;
   /** names of the zones that it is of; none where it is of the whole property or a meter */
   readonly zones: readonly string[];
+  /** name of the controller that it is of, where the property has several; absent where it has one, or it is of none */
+  readonly controller?: string;
   readonly fromOn: string | null;
   readonly untilOn: string | null;
   /** of a month, at the rate last seen [L] */

@@ -6,29 +6,29 @@ export const reportsProblems = {
   notDraft: problem(
     'REPORT_NOT_DRAFT',
     409,
-    (d: { reportId: string; state: string }) =>
-      `Report ${d.reportId} is ${d.state}: it stays as it is. Take the approval back, or make a new report.`,
+    (d: { reportId: string; report: string; state: string }) =>
+      `The report of ${d.report} is ${d.state}: it stays as it is. Take the approval back, or make a new report.`,
   ),
   /** What may have reached somebody cannot be taken back. */
   alreadyOut: problem(
     'REPORT_ALREADY_OUT',
     409,
-    (d: { reportId: string }) =>
-      `Report ${d.reportId} was sent, or may have been: it stays as it is. Send a corrected one as a new report.`,
+    (d: { reportId: string; report: string }) =>
+      `The report of ${d.report} was sent, or may have been: it stays as it is. Send a corrected one as a new report.`,
   ),
   /** A mail that nobody got, or of which nobody knows, does not make a report sent. */
   nobodyMailed: problem(
     'REPORT_REACHES_NOBODY',
     409,
-    (d: { reportId: string; mails: string }) =>
-      `Nobody was mailed report ${d.reportId}, because no mail is left to send: ${d.mails}. Say of each mail whether it arrived or is to be sent again, or give the client another address.`,
+    (d: { reportId: string; report: string; mails: string }) =>
+      `Nobody was mailed the report of ${d.report}, because no mail is left to send: ${d.mails}. Say of each mail whether it arrived or is to be sent again, or give the client another address.`,
   ),
   /** What is approved is what was looked at. */
   seenIsOld: problem(
     'REPORT_FIGURES_CHANGED',
     409,
-    (d: { reportId: string; seen: string; now: string }) =>
-      `The figures of report ${d.reportId} have changed since you looked at it (${d.seen}, now ${d.now}). Load the page again, look at it, and approve it then.`,
+    (d: { reportId: string; report: string; seen: string; now: string }) =>
+      `The figures of the report of ${d.report} have changed since you looked at it (${d.seen}, now ${d.now}). Load the page again, look at it, and approve it then.`,
   ),
   /** Nobody approves a price that is not known. */
   noOfferYet: problem(
@@ -47,13 +47,15 @@ export const reportsProblems = {
   notApproved: problem(
     'REPORT_NOT_APPROVED',
     409,
-    (d: { reportId: string }) => `Report ${d.reportId} is a draft. Look at it and approve it before it is sent or shared.`,
+    (d: { reportId: string; report: string }) =>
+      `The report of ${d.report} is a draft. Look at it and approve it before it is sent or shared.`,
   ),
   /** Somebody changed the report while it was being sent. */
   changedMeanwhile: problem(
     'REPORT_CHANGED_MEANWHILE',
     409,
-    (d: { reportId: string }) => `Report ${d.reportId} was changed at the same moment. Load the page again and decide.`,
+    (d: { reportId: string; report: string }) =>
+      `The report of ${d.report} was changed at the same moment. Load the page again and decide.`,
   ),
   /** What became of the mail is known already. */
   mailNotOpen: problem(

@@ -25,6 +25,7 @@ import { CorrectReports20261201550000 } from './migrations/20261201-55-correct-r
 import { OrderPauses20261202100000 } from './migrations/20261202-10-order-pauses.js';
 import { NoteComputedProperties20261202300000 } from './migrations/20261202-30-note-computed-properties.js';
 import { KeepArrivals20261202700000 } from './migrations/20261202-70-keep-arrivals.js';
+import { JobOutcomes20261203400000 } from './migrations/20261203-40-job-outcomes.js';
 import { OrdersNotBefore20261203500000 } from './migrations/20261203-50-orders-not-before.js';
 
 const migrations = [
@@ -53,6 +54,7 @@ const migrations = [
   NoteOffers20261202500000,
   AnswerQuestions20261202510000,
   KeepArrivals20261202700000,
+  JobOutcomes20261203400000,
   OrdersNotBefore20261203500000,
 ];
 

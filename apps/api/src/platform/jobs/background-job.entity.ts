@@ -1,6 +1,12 @@
 import { Column, Entity } from 'typeorm';
 import { OrganizationRow } from '../records/kept-row.js';
 
+/** How work ended, for pages to say in the person's language: the code of a problem where it failed. */
+export interface JobOutcome {
+  readonly code: string;
+  readonly details: Readonly<Record<string, unknown>>;
+}
+
 /** Work in the background, as people see it: what, how far, how it ended. */
 @Entity('background_job')
 export class BackgroundJobRow extends OrganizationRow {
@@ -19,6 +25,10 @@ export class BackgroundJobRow extends OrganizationRow {
   /** how it ended, in a sentence */
   @Column('text', { nullable: true })
   says: string | null;
+
+  /** the same as a code with its details; null where only the sentence is known */
+  @Column('jsonb', { nullable: true })
+  outcome: JobOutcome | null;
 
   @Column('jsonb', { default: {} })
   payload: Record<string, unknown>;

@@ -1,4 +1,5 @@
 import { Field, ID, Int, ObjectType } from '@nestjs/graphql';
+import { Reason } from '../graphql/reason.type.js';
 import { DateTimeScalar } from '../graphql/scalars.js';
 import type { BackgroundJobRow } from './background-job.entity.js';
 
@@ -24,6 +25,10 @@ export class BackgroundJob {
   @Field(() => String, { nullable: true })
   says: string | null;
 
+  /** the same as a code with its details, the code of a problem where it failed; null where only the sentence is known */
+  @Field(() => Reason, { nullable: true })
+  outcome: Reason | null;
+
   @Field(() => DateTimeScalar)
   createdAt: Date;
 
@@ -39,6 +44,7 @@ export const showJob = (row: BackgroundJobRow): BackgroundJob =>
     done: row.done,
     total: row.total,
     says: row.says,
+    outcome: row.outcome && Object.assign(new Reason(), row.outcome),
     createdAt: row.createdAt,
     finishedAt: row.finishedAt,
   });

@@ -4,7 +4,7 @@ import { DataSource } from 'typeorm';
 import { type OrganizationTransaction, inTransaction } from '../database/organization-transaction.js';
 import { organizationActor } from '../database/actor.js';
 import { asProblem } from '../problems/answer.js';
-import { BackgroundJobRow } from './background-job.entity.js';
+import { BackgroundJobRow, type JobOutcome } from './background-job.entity.js';
 
 /** What a handler of background work is given. */
 export interface JobRun {
@@ -16,8 +16,13 @@ export interface JobRun {
   progress(done: number, total: number): Promise<void>;
 }
 
-/** A repeatable piece of background work; it returns how it ended, in a sentence. */
-export type JobHandler = (run: JobRun) => Promise<string>;
+/** How work ended: in a sentence, and as a code with its details. */
+export interface JobEnd extends JobOutcome {
+  readonly says: string;
+}
+
+/** A repeatable piece of background work; it returns how it ended, in a sentence at least. */
+export type JobHandler = (run: JobRun) => Promise<string | JobEnd>;
 
 /** The one task name in the queue: what to do stands in the job's row. */
 export const TASK = 'background-job';
@@ -50,6 +55,7 @@ export class Jobs {
       done: 0,
       total: 0,
       says: null,
+      outcome: null,
       payload,
       personId: tx.actor.personId,
       createdAt: new Date(),
@@ -75,12 +81,17 @@ export class Jobs {
       await within((tx) => tx.of(BackgroundJobRow).update(key, { done, total }));
     };
     try {
-      const says = await handler({ organizationId, payload: job.payload, within, progress });
-      await within((tx) => tx.of(BackgroundJobRow).update(key, { state: 'done', says, finishedAt: new Date() }));
+      const { says, outcome } = endOf(await handler({ organizationId, payload: job.payload, within, progress }));
+      await within((tx) => tx.of(BackgroundJobRow).update(key, { state: 'done', says, outcome, finishedAt: new Date() } as never));
     } catch (thrown) {
       const problem = asProblem(thrown);
-      await within((tx) => tx.of(BackgroundJobRow).update(key, { state: 'failed', says: problem.message, finishedAt: new Date() }));
+      const { code, details, message: says } = problem;
+      const failed = { state: 'failed', says, outcome: { code, details }, finishedAt: new Date() };
+      await within((tx) => tx.of(BackgroundJobRow).update(key, failed as never));
       throw problem;
     }
   }
 }
+
+const endOf = (end: string | JobEnd): { says: string; outcome: JobOutcome | null } =>
+  typeof end === 'string' ? { says: end, outcome: null } : { says: end.says, outcome: { code: end.code, details: end.details } };

@@ -121,6 +121,7 @@ function Reports({ data, children }: Props) {
         isEmpty={reports.length === 0}
         drafts={chosenIn('draft')}
         approved={chosenIn('approved')}
+        names={names}
         onDone={() => setChosen([])}
       />
       <MailingNote mailing={data.reportMailing} />

@@ -113,9 +113,11 @@ function foundWord({ isTooLittle }: GivenFinding, { litres, money }: Amounts): R
 /** What ended without anybody's work. */
 const isOverByItself = ({ state, resolvedWith }: GivenFinding): boolean => state === 'resolved' && resolvedWith === null;
 
-/** What is of some zones names them. */
-const inZones = ({ words }: Writer, what: string, { zones }: GivenFinding): string =>
-  zones.length ? words.say('found.inZones', { what, zones: zones.join(', ') }) : what;
+/** What is of some zones names them; what is of one of several controllers names it. */
+function inZones({ words }: Writer, what: string, { zones, controller }: GivenFinding): string {
+  if (zones.length) return words.say('found.inZones', { what, zones: zones.join(', ') });
+  return controller === undefined ? what : words.say('found.ofController', { what, controller });
+}
 
 interface Amounts {
   readonly litres: string | null;

@@ -77,6 +77,7 @@ export const report = {
   'found.noCause': 'The water that no program explains has not been traced to a cause yet.',
   'found.since': '{what}, since {day}',
   'found.line': '{what}{amount} {state}',
+  'found.ofController': '{what} (controller {controller})',
   'found.inZones': '{what}: {zones}',
   'found.seenLast': 'last seen',
   'found.seenOn': 'seen on {day}',

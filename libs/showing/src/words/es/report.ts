@@ -79,6 +79,7 @@ export const report: Record<ReportWord, string> = {
   'found.noCause': 'Todavía no se sabe de dónde viene el agua que ningún programa explica.',
   'found.since': '{what}, desde el {day}',
   'found.line': '{what}{amount} {state}',
+  'found.ofController': '{what} (programador {controller})',
   'found.inZones': '{what}: {zones}',
   'found.seenLast': 'visto por última vez',
   'found.seenOn': 'visto el {day}',

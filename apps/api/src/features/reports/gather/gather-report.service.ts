@@ -11,6 +11,7 @@ import { ordersOfProperty } from '../../fieldwork/orders/lists/orders-of-propert
 import { photosOfProperty } from '../../fieldwork/visits/photos/photos-of-property.loader.js';
 import { findingsOfProperty } from '../../findings/finding.loader.js';
 import { clientOfId } from '../../portfolio/clients/client.loader.js';
+import { controllersOfProperty } from '../../portfolio/controllers/controllers-of-property.loader.js';
 import { propertiesOfClient } from '../../portfolio/properties/properties-of-client.loader.js';
 import { zonesOfProperty } from '../../portfolio/zones/zones-of-property.loader.js';
 import { dataUrlOf } from '../brand/logo.js';
@@ -90,12 +91,13 @@ export class GatherReport {
 
   private async property(tx: OrganizationTransaction, property: Property, { language, fromMonth, untilMonth }: Reader): Promise<Gathered> {
     const { id, timeZone } = property;
-    const [accounts, findings, orders, photos, zones] = await Promise.all([
+    const [accounts, findings, orders, photos, zones, controllers] = await Promise.all([
       accountsOfProperty.of(tx).load(id),
       findingsOfProperty.of(tx).load(id),
       ordersOfProperty.of(tx).load(id),
       photosOfProperty.of(tx).load(id),
       zonesOfProperty.of(tx).load(id),
+      controllersOfProperty.of(tx).load(id),
     ]);
     const rows = accounts.filter(({ meterId, month }) => meterId === null && month.slice(0, 7) <= untilMonth);
     const pictures = await this.photos.ofOrders(photos, language, timeZone);
@@ -107,7 +109,7 @@ export class GatherReport {
       months: rows.map(givenMonth),
       firstWork: firstWork(work),
       pricePerLitre: priceIn(rows.filter(({ month }) => month.slice(0, 7) >= fromMonth)),
-      findings: findings.map((finding) => givenFinding(finding, zones, { endedAt: endOf(untilMonth, timeZone), orders })),
+      findings: findings.map((finding) => givenFinding(finding, { zones, controllers }, { endedAt: endOf(untilMonth, timeZone), orders })),
       work,
       allowance: givenAllowance(property),
       zones: zones.map(givenZone),

@@ -3,11 +3,13 @@ import type { GivenAllowance, GivenFinding, GivenZone } from '@rillbook/showing/
 import type { ordersOfProperty } from '../../fieldwork/orders/lists/orders-of-property.loader.js';
 import type { findingsOfProperty } from '../../findings/finding.loader.js';
 import { CLEARED } from '../../findings/opening/open-findings.service.js';
+import type { controllersOfProperty } from '../../portfolio/controllers/controllers-of-property.loader.js';
 import type { propertiesOfClient } from '../../portfolio/properties/properties-of-client.loader.js';
 import type { zonesOfProperty } from '../../portfolio/zones/zones-of-property.loader.js';
 
 type Property = Awaited<ReturnType<ReturnType<typeof propertiesOfClient.of>['load']>>[number];
 type Finding = Awaited<ReturnType<ReturnType<typeof findingsOfProperty.of>['load']>>[number];
+type Controller = Awaited<ReturnType<ReturnType<typeof controllersOfProperty.of>['load']>>[number];
 type Zone = Awaited<ReturnType<ReturnType<typeof zonesOfProperty.of>['load']>>[number];
 
 /** What limits a property's water, as a report takes it; null where nothing does. */
@@ -51,8 +53,20 @@ function stateThen({ id, state, decidedAt, clearedAt }: Finding, { endedAt, orde
   return { stateThen: orders.some(({ findingId, createdAt }) => findingId === id && createdAt < endedAt) ? 'in work' : 'open' };
 }
 
-/** A finding as a report takes it, with the names of the zone or zones that it is of. */
-export function givenFinding(finding: Finding, zones: readonly Zone[], end: AtTheEnd): GivenFinding {
+/** What a property has, by name. */
+export interface Parts {
+  readonly zones: readonly Zone[];
+  readonly controllers: readonly Controller[];
+}
+
+/** Which of several controllers a finding is of: where there is one, its name says nothing. */
+function controllerOf({ says }: Finding, controllers: readonly Controller[]): { controller?: string } {
+  const found = controllers.length > 1 ? controllers.find(({ id }) => id === says.details['controllerId']) : undefined;
+  return found ? { controller: found.name } : {};
+}
+
+/** A finding as a report takes it, with the names of the zone and the controller that it is of. */
+export function givenFinding(finding: Finding, { zones, controllers }: Parts, end: AtTheEnd): GivenFinding {
   const { id, kind, state, fromOn, untilOn, litres, money, resolvedWith, zoneId } = finding;
   const names = zones.filter((zone) => zone.id === zoneId).map(({ name }) => name);
   return {
@@ -67,5 +81,6 @@ export function givenFinding(finding: Finding, zones: readonly Zone[], end: AtTh
     isTooLittle: isTooLittle(finding),
     resolvedWith: resolvedWith === CLEARED ? null : resolvedWith,
     ...stateThen(finding, end),
+    ...controllerOf(finding, controllers),
   };
 }

@@ -7,6 +7,7 @@ import { platformProblems } from '../../../platform/problems/platform.problems.j
 import { GatherReport } from '../gather/gather-report.service.js';
 import { PrintReport } from '../printing/print-report.service.js';
 import { reportsProblems } from '../reports.problems.js';
+import { nameOfReport } from './loaders/report-name.js';
 import { waterReports } from './water-report.repository.js';
 import type { WaterReportRow } from './water-report.entity.js';
 
@@ -38,10 +39,16 @@ export class OpenEdition {
     return pdf ?? this.printer.run(model);
   }
 
+  /** The letters for which its PDF has no sign. */
+  async unprintedOf({ model }: OpenReport): Promise<string> {
+    return this.printer.unprinted(model);
+  }
+
   /** Makes a report anew and keeps what was made; refused where it is not what was seen. `seen` is a data version, null where nobody looked. */
   async keep(tx: OrganizationTransaction, report: WaterReportRow, seen: string | null): Promise<ReportModel> {
     const model = await this.gather.run(tx, report);
-    if (seen !== null && seen !== model.dataVersion) throw reportsProblems.seenIsOld({ reportId: report.id, seen, now: model.dataVersion });
+    if (seen !== null && seen !== model.dataVersion)
+      throw reportsProblems.seenIsOld({ reportId: report.id, report: await nameOfReport(tx, report), seen, now: model.dataVersion });
     const pdf = await this.printer.run(model);
     await waterReports.keepEdition(tx, {
       reportId: report.id,

@@ -32,4 +32,10 @@ export class ReportContentResolver {
   async content(@Tx() tx: OrganizationTransaction, @Parent() report: WaterReport): Promise<ReportContent> {
     return showContent((await this.opened.run(tx, report.id)).model);
   }
+
+  /** the letters for which its PDF has no sign, each once; a sign that says so stands there instead. Empty where all are printed */
+  @ResolveField(() => String)
+  async unprinted(@Tx() tx: OrganizationTransaction, @Parent() report: WaterReport): Promise<string> {
+    return this.opened.unprintedOf(await this.opened.run(tx, report.id));
+  }
 }

@@ -1,4 +1,4 @@
-import { Query, Resolver } from '@nestjs/graphql';
+import { Args, ID, Query, Resolver } from '@nestjs/graphql';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { keptThingResolver } from '../../../platform/kept-things/kept-thing.resolver.js';
 import { Allow } from '../../../platform/identity/allow.js';
@@ -11,6 +11,7 @@ import { propertyOfId } from '../../portfolio/properties/property.loader.js';
 import { judgeWholeMonths } from './asked-period.js';
 import { reportsProblems } from '../reports.problems.js';
 import { reportMails } from '../sending/mails/report-mail.repository.js';
+import { nameOfReport } from './loaders/report-name.js';
 import { WaterReportRow } from './water-report.entity.js';
 import { WaterReportInput } from './water-report.input.js';
 import { waterReports } from './water-report.repository.js';
@@ -56,22 +57,29 @@ async function judgeProperty(tx: OrganizationTransaction, { clientId, propertyId
 /** What was sent is kept as it was sent. */
 async function judgeUnsent(tx: OrganizationTransaction, id: string): Promise<void> {
   const report = await waterReports.one(tx, id);
-  if (report && report.state !== 'draft') throw reportsProblems.notDraft({ reportId: id, state: report.state });
+  if (report && report.state !== 'draft')
+    throw reportsProblems.notDraft({ reportId: id, report: await nameOfReport(tx, report), state: report.state });
 }
 
 /** What may have reached somebody does not vanish from their page: a new report of the same period corrects it. */
 async function judgeNotOut(tx: OrganizationTransaction, id: string): Promise<void> {
   const report = await waterReports.one(tx, id);
-  const mails = await reportMails.ofReports(tx, report ? [id] : []);
-  if (report?.state === 'sent' || mails.some(({ state }) => MAY_BE_OUT.has(state))) throw reportsProblems.alreadyOut({ reportId: id });
+  if (!report) return;
+  const mails = await reportMails.ofReports(tx, [id]);
+  if (report.state === 'sent' || mails.some(({ state }) => MAY_BE_OUT.has(state)))
+    throw reportsProblems.alreadyOut({ reportId: id, report: await nameOfReport(tx, report) });
 }
 
 /** Water reports: read, created, changed, retired. */
 @Resolver(() => WaterReport)
 export class WaterReportResolver extends Kept {
+  /** all that are in use, or those of some ids */
   @Allow(Permission.ReadReports)
   @Query(() => [WaterReport], { name: 'waterReports' })
-  async all(@Tx() tx: OrganizationTransaction): Promise<WaterReport[]> {
-    return (await waterReports.inUse(tx)).map(showWaterReport);
+  async all(
+    @Tx() tx: OrganizationTransaction,
+    @Args('ids', { type: () => [ID], nullable: true }) ids: string[] | null | undefined,
+  ): Promise<WaterReport[]> {
+    return (ids ? await waterReports.some(tx, ids) : await waterReports.inUse(tx)).map(showWaterReport);
   }
 }

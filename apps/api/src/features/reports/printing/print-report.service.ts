@@ -9,10 +9,13 @@ const CHILD = path.resolve(import.meta.dirname, '../../../../printing/print-chil
 const MOST_REPORTS = 200;
 const MOST_BYTES = 400e6;
 const TIMEOUT_MS = 20_000;
+/** Beyond Latin letters, punctuation, money, arrows and mathematics. */
+const MAY_LACK = /[^\u0000-\u024f\u2000-\u206f\u20a0-\u20bf\u2190-\u22ff]/;
 
 interface Printed {
   readonly id: number;
   readonly pdf?: Uint8Array;
+  readonly unprinted?: string;
   readonly problem?: string;
   readonly rss: number;
 }
@@ -25,7 +28,16 @@ export class PrintReport implements OnModuleDestroy {
   private turn: Promise<unknown> = Promise.resolve();
 
   /** The report as a tagged PDF (PDF/UA-1). */
-  run(report: ReportModel): Promise<Buffer> {
+  async run(report: ReportModel): Promise<Buffer> {
+    return Buffer.from((await this.inTurn(report)).pdf);
+  }
+
+  /** The letters of a report for which the PDF has no sign, each once: the typesetter is asked where there are any that it may not have. */
+  async unprinted(report: ReportModel): Promise<string> {
+    return MAY_LACK.test(JSON.stringify(report)) ? (await this.inTurn(report)).unprinted : '';
+  }
+
+  private inTurn(report: ReportModel): Promise<Required<Pick<Printed, 'pdf' | 'unprinted'>>> {
     const mine = this.turn.then(() => this.print(report));
     this.turn = mine.catch(() => undefined);
     return mine;
@@ -35,19 +47,26 @@ export class PrintReport implements OnModuleDestroy {
     this.end();
   }
 
-  private async print(report: ReportModel): Promise<Buffer> {
+  private async print(report: ReportModel): Promise<Required<Pick<Printed, 'pdf' | 'unprinted'>>> {
     const child = this.living();
     this.printed += 1;
-    const { pdf, problem, rss } = await answerOf(child, { id: this.printed, report }).catch((thrown: Error) => {
+    const {
+      pdf,
+      unprinted = '',
+      problem,
+      rss,
+    } = await answerOf(child, { id: this.printed, report }).catch((thrown: Error) => {
       this.end();
       throw reportsProblems.notPrinted({ why: thrown.message });
     });
     if (this.printed >= MOST_REPORTS || rss > MOST_BYTES) this.end();
     if (!pdf) throw reportsProblems.notPrinted({ why: problem || 'the typesetter gave no reason' });
-    return Buffer.from(pdf);
+    return { pdf, unprinted };
   }
 
   private living(): ChildProcess {
+    // One that ended while nobody printed is replaced, and costs no report.
+    if (this.child && !this.child.connected) this.end();
     this.child ??= fork(CHILD, { serialization: 'advanced', stdio: ['ignore', 'ignore', 'ignore', 'ipc'] });
     return this.child;
   }

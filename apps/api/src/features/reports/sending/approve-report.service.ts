@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { KeptRecords, VersionConflict } from '../../../platform/records/kept-records.js';
+import { nameOfReport } from '../kept/loaders/report-name.js';
 import { OpenEdition } from '../kept/open-edition.service.js';
 import { WaterReportRow } from '../kept/water-report.entity.js';
 import { waterReports } from '../kept/water-report.repository.js';
@@ -18,7 +19,8 @@ export class ApproveReport {
   async run(tx: OrganizationTransaction, id: string, version: number, seen: string | null): Promise<WaterReportRow | VersionConflict> {
     const report = await waterReports.one(tx, id);
     if (!report) throw platformProblems.notFound({ thing: 'report', id });
-    if (report.state !== 'draft') throw reportsProblems.notDraft({ reportId: id, state: report.state });
+    if (report.state !== 'draft')
+      throw reportsProblems.notDraft({ reportId: id, report: await nameOfReport(tx, report), state: report.state });
     const approved = await this.records.change(tx, WaterReportRow, id, version, {
       state: 'approved',
       approvedAt: new Date(),

@@ -1,10 +1,13 @@
 import { Inject, Injectable, type OnModuleInit } from '@nestjs/common';
 import { randomUUID } from 'node:crypto';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { type JobRun, Jobs } from '../../../platform/jobs/jobs.js';
+import { type JobEnd, type JobRun, Jobs } from '../../../platform/jobs/jobs.js';
+import { asProblem } from '../../../platform/problems/answer.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
 import { clientOfId } from '../../portfolio/clients/client.loader.js';
+import { nameOfReport } from '../kept/loaders/report-name.js';
 import { waterReports } from '../kept/water-report.repository.js';
+import { reportsProblems } from '../reports.problems.js';
 import { ApproveReport } from './approve-report.service.js';
 
 /** The kinds of the background work. */
@@ -24,7 +27,7 @@ export class DraftReportsJob implements OnModuleInit {
     this.jobs.handle(APPROVE_REPORTS, (run) => this.approveAll(run));
   }
 
-  private async draftAll(run: JobRun): Promise<string> {
+  private async draftAll(run: JobRun): Promise<JobEnd> {
     const { fromOn, untilOn } = run.payload as { fromOn: string; untilOn: string };
     const clients = await run.within(clientsWithProperties);
     let made = 0;
@@ -32,33 +35,57 @@ export class DraftReportsJob implements OnModuleInit {
       made += await run.within((tx) => waterReports.draft(tx, { id: randomUUID(), clientId, fromOn, untilOn }));
       await run.progress(at + 1, clients.length);
     }
-    return `${made} drafts made, ${clients.length - made} clients had one`;
+    const there = clients.length - made;
+    return { code: 'drafted', details: { made, there }, says: `${made} drafts made, ${there} clients had one` };
   }
 
-  private async approveAll(run: JobRun): Promise<string> {
-    const ids = run.payload['reportIds'] as readonly string[];
-    const failed: string[] = [];
-    const reasons: string[] = [];
+  private async approveAll(run: JobRun): Promise<JobEnd> {
+    const { reportIds, dataVersions } = run.payload as { reportIds: readonly string[]; dataVersions?: readonly string[] | null };
     const versions: string[] = [];
-    for (const [at, id] of ids.entries()) {
+    const refused: Refused[] = [];
+    for (const [at, id] of reportIds.entries()) {
       await run
         .within(async (tx) => {
-          const report = await waterReports.one(tx, id);
-          if (report?.state !== 'draft') return;
-          const approved = await this.approve.run(tx, id, report.version, null);
-          if (approved instanceof VersionConflict) failed.push(await clientNameOf(tx, id));
-          else versions.push((await waterReports.approvedVersions(tx, [id])).get(id) ?? '');
+          const version = await this.approveOne(tx, id, dataVersions?.[at] ?? null);
+          if (version !== null) versions.push(version);
         })
         // One report that cannot be made must not keep the others back; it stays a draft and is named.
-        .catch(async (problem: Error) => {
-          failed.push(await run.within((tx) => clientNameOf(tx, id)));
-          reasons.push(problem.message);
+        .catch(async (thrown: Error) => {
+          const { code, message } = asProblem(thrown);
+          refused.push({ client: await run.within((tx) => clientNameOf(tx, id)), code, message });
         });
-      await run.progress(at + 1, ids.length);
+      await run.progress(at + 1, reportIds.length);
     }
-    const said = `${versions.length} of ${ids.length} approved${versions.length ? `, of data versions ${versions.join(', ')}` : ''}`;
-    return [said, ...(failed.length ? [`not approved: ${failed.join(', ')}`] : []), ...reasons].join('; ');
+    return endOfApproval(reportIds.length, versions, refused);
   }
+
+  /** Gives the data version of what was approved; null where it is no draft any more. */
+  private async approveOne(tx: OrganizationTransaction, id: string, seen: string | null): Promise<string | null> {
+    const report = await waterReports.one(tx, id);
+    if (report?.state !== 'draft') return null;
+    const approved = await this.approve.run(tx, id, report.version, seen);
+    if (approved instanceof VersionConflict)
+      throw reportsProblems.changedMeanwhile({ reportId: id, report: await nameOfReport(tx, report) });
+    return (await waterReports.approvedVersions(tx, [id])).get(id) ?? '';
+  }
+}
+
+/** A draft that could not be approved, by its client, with the code of the problem. */
+interface Refused {
+  readonly client: string;
+  readonly code: string;
+  readonly message: string;
+}
+
+function endOfApproval(total: number, versions: readonly string[], refused: readonly Refused[]): JobEnd {
+  const said = `${versions.length} of ${total} approved${versions.length ? `, of data versions ${versions.join(', ')}` : ''}`;
+  const names = refused.length ? [`not approved: ${refused.map(({ client }) => client).join(', ')}`] : [];
+  const skipped = total - versions.length - refused.length;
+  return {
+    code: 'approved',
+    details: { approved: versions.length, total, skipped, refused: refused.map(({ client, code }) => ({ client, code })) },
+    says: [said, ...names, ...refused.map(({ message }) => message)].join('; '),
+  };
 }
 
 /** Whose report it is: what could not be approved is named by its client. */

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { KeptRecords, type VersionConflict } from '../../../platform/records/kept-records.js';
+import { nameOfReport } from '../kept/loaders/report-name.js';
 import { WaterReportRow } from '../kept/water-report.entity.js';
 import { waterReports } from '../kept/water-report.repository.js';
 import { reportsProblems } from '../reports.problems.js';
@@ -18,7 +19,7 @@ export class ReopenReport {
     await reportMails.dropQueued(tx, id);
     const left = await reportMails.ofReports(tx, [id]);
     if (report.state === 'sent' || left.some(({ state }) => state === 'sent' || state === 'sending' || state === 'unknown'))
-      throw reportsProblems.alreadyOut({ reportId: id });
+      throw reportsProblems.alreadyOut({ reportId: id, report: await nameOfReport(tx, report) });
     return this.records.change(tx, WaterReportRow, id, version, { state: 'draft', approvedAt: null, approvedBy: null, sendAt: null });
   }
 }

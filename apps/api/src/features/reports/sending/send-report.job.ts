@@ -1,7 +1,7 @@
 import { Inject, Injectable, type OnModuleInit } from '@nestjs/common';
 import type { ReportModel } from '@rillbook/showing/report/report-model.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { type JobRun, Jobs } from '../../../platform/jobs/jobs.js';
+import { type JobEnd, type JobRun, Jobs } from '../../../platform/jobs/jobs.js';
 import { KeptRecords } from '../../../platform/records/kept-records.js';
 import { OpenEdition } from '../kept/open-edition.service.js';
 import { newSecret } from '../secret-link.js';
@@ -35,13 +35,13 @@ export class SendReportJob implements OnModuleInit {
     this.jobs.handle(SEND_REPORT, (run) => this.run(run));
   }
 
-  private async run(run: JobRun): Promise<string> {
+  private async run(run: JobRun): Promise<JobEnd> {
     const reportId = String(run.payload['reportId']);
     const ready = await run.within(async (tx) => {
       await reportMails.loseTouch(tx, reportId);
       return this.ready(tx, reportId);
     });
-    if (!ready) return 'the report is not approved any more: nothing was sent';
+    if (!ready) return { code: 'not-approved', details: {}, says: 'the report is not approved any more: nothing was sent' };
     const due = await run.within((tx) => reportMails.due(tx, reportId));
     for (const [at, mailId] of due.entries()) {
       await this.send(run, ready, { reportId, mailId });
@@ -70,13 +70,14 @@ export class SendReportJob implements OnModuleInit {
   }
 
   /** What is to be tried again is asked for in the same transaction that says so. */
-  private async finish(tx: OrganizationTransaction, reportId: string): Promise<string> {
+  private async finish(tx: OrganizationTransaction, reportId: string): Promise<JobEnd> {
     const { total, sent, open, nextTryAt } = await reportMails.counts(tx, reportId);
     if (nextTryAt) await this.jobs.ask(tx, SEND_REPORT, { reportId }, nextTryAt);
     const report = await waterReports.one(tx, reportId);
     if (report?.state === 'approved' && open === 0 && sent > 0)
       await this.records.change(tx, WaterReportRow, report.id, report.version, { state: 'sent', sentAt: new Date() });
-    return `${sent} of ${total} mails sent${open ? `, ${open} to be tried again` : ''}`;
+    const says = `${sent} of ${total} mails sent${open ? `, ${open} to be tried again` : ''}`;
+    return { code: 'mailed', details: { sent, total, open }, says };
   }
 }
 

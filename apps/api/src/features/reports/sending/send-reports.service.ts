@@ -5,6 +5,7 @@ import { Jobs } from '../../../platform/jobs/jobs.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { KeptRecords, VersionConflict } from '../../../platform/records/kept-records.js';
 import { propertiesOfClient } from '../../portfolio/properties/properties-of-client.loader.js';
+import { nameOfReport } from '../kept/loaders/report-name.js';
 import { WaterReportRow } from '../kept/water-report.entity.js';
 import { waterReports } from '../kept/water-report.repository.js';
 import { reportsProblems } from '../reports.problems.js';
@@ -32,7 +33,7 @@ export class SendReports {
   private async one(tx: OrganizationTransaction, id: string, onDay: string | null): Promise<WaterReportRow> {
     const report = await waterReports.one(tx, id);
     if (!report) throw platformProblems.notFound({ thing: 'report', id });
-    if (report.state === 'draft') throw reportsProblems.notApproved({ reportId: id });
+    if (report.state === 'draft') throw reportsProblems.notApproved({ reportId: id, report: await nameOfReport(tx, report) });
     const at = onDay === null ? new Date() : await morningOf(tx, report.clientId, onDay);
     const { mailed } = await addressesOf(tx, report.clientId);
     await reportMails.queue(tx, id, mailed, at);
@@ -51,6 +52,7 @@ export class SendReports {
     if (mails.length > 0 && mails.every(({ state }) => state !== 'sent'))
       throw reportsProblems.nobodyMailed({
         reportId: report.id,
+        report: await nameOfReport(tx, report),
         mails: mails.map(({ recipient, state }) => `${recipient} (${state})`).join(', '),
       });
     return this.change(tx, report, { state: 'sent', sentAt: new Date() });
@@ -59,7 +61,8 @@ export class SendReports {
   private async change(tx: OrganizationTransaction, report: WaterReportRow, values: Partial<WaterReportRow>): Promise<WaterReportRow> {
     const changed = await this.records.change<WaterReportRow>(tx, WaterReportRow, report.id, report.version, values);
     // It was read in this transaction: nobody can have changed it but a writer who has just committed.
-    if (changed instanceof VersionConflict) throw reportsProblems.changedMeanwhile({ reportId: report.id });
+    if (changed instanceof VersionConflict)
+      throw reportsProblems.changedMeanwhile({ reportId: report.id, report: await nameOfReport(tx, report) });
     return changed;
   }
 }

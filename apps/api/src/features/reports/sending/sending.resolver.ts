@@ -9,6 +9,7 @@ import { Tx } from '../../../platform/identity/tx.js';
 import { BackgroundJob, showJob } from '../../../platform/jobs/background-job.type.js';
 import { Jobs } from '../../../platform/jobs/jobs.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
+import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { judgeWholeMonths } from '../kept/asked-period.js';
 import type { WaterReportRow } from '../kept/water-report.entity.js';
 import { WaterReport, showWaterReport } from '../kept/water-report.type.js';
@@ -88,11 +89,24 @@ export class SendingResolver {
     return decided(await this.approve.run(tx, id, version, dataVersion ?? null));
   }
 
-  /** many at once, in the background; those that cannot be made are named and stay drafts */
+  /**
+   * many at once, in the background; those that cannot be made are named and stay drafts. dataVersions are of the contents that were looked at, one
+   * for each id: what has changed since is not approved
+   */
   @Allow(Permission.WriteReports)
   @Mutation(() => BackgroundJob)
-  async approveReports(@Tx() tx: OrganizationTransaction, @Args('ids', { type: () => [ID] }) ids: string[]): Promise<BackgroundJob> {
-    return showJob(await this.jobs.ask(tx, APPROVE_REPORTS, { reportIds: ids }));
+  async approveReports(
+    @Tx() tx: OrganizationTransaction,
+    @Args('ids', { type: () => [ID] }) ids: string[],
+    @Args('dataVersions', { type: () => [String], nullable: true }) dataVersions: string[] | null | undefined,
+  ): Promise<BackgroundJob> {
+    if (dataVersions && dataVersions.length !== ids.length)
+      throw platformProblems.valueRefused({
+        field: 'dataVersions',
+        found: dataVersions.length,
+        expected: `one for each of ${ids.length} ids`,
+      });
+    return showJob(await this.jobs.ask(tx, APPROVE_REPORTS, { reportIds: ids, dataVersions: dataVersions ?? null }));
   }
 
   /** takes the approval back, as long as nothing may have reached anybody */

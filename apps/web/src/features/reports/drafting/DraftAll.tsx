@@ -5,18 +5,12 @@ import { useDeed } from '../../../page/use-deed.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { TextField } from '../../../ui/forms/Field.js';
 import { ErrorState } from '../../../ui/states/States.js';
+import { LookAtDrafts } from './LookAtDrafts.js';
 import { LENGTHS, periodOf } from './period.js';
 
 const draftDocument = graphql(`
   mutation DraftReports($fromOn: Date!, $untilOn: Date!) {
     draftReports(fromOn: $fromOn, untilOn: $untilOn) {
-      id
-    }
-  }
-`);
-const approveDocument = graphql(`
-  mutation ApproveReports($ids: [ID!]!) {
-    approveReports(ids: $ids) {
       id
     }
   }
@@ -37,13 +31,15 @@ interface Props {
   readonly isEmpty: boolean;
   readonly drafts: readonly string[];
   readonly approved: readonly string[];
+  /** of clients, by their id */
+  readonly names: ReadonlyMap<string, string>;
   readonly onDone: () => void;
 }
 
 const REFETCH = ['ReportsPage', 'ReportJobs', 'OneReport'];
 
 /** What is done for many at once: drafts for all clients, approval and sending of those chosen. */
-export function DraftAll({ month, isEmpty, drafts, approved, onDone }: Props) {
+export function DraftAll({ month, isEmpty, drafts, approved, names, onDone }: Props) {
   const intl = useIntl();
   const draft = useDeed(draftDocument, { refetch: REFETCH });
   return (
@@ -60,41 +56,43 @@ export function DraftAll({ month, isEmpty, drafts, approved, onDone }: Props) {
           </Button>
         ))}
       </p>
-      {drafts.length + approved.length > 0 && <Chosen drafts={drafts} approved={approved} onDone={onDone} />}
+      {drafts.length + approved.length > 0 && <Chosen drafts={drafts} approved={approved} names={names} onDone={onDone} />}
       {draft.problem ? <ErrorState problem={draft.problem} /> : null}
     </div>
   );
 }
 
-/** Approves those of the chosen that are drafts, and sends those that are approved: now, or in the morning of a day. */
-function Chosen({ drafts, approved, onDone }: Pick<Props, 'drafts' | 'approved' | 'onDone'>) {
+/** Shows what those of the chosen say that are drafts, to approve them; and sends those that are approved: now, or in the morning of a day. */
+function Chosen({ drafts, approved, names, onDone }: Pick<Props, 'drafts' | 'approved' | 'names' | 'onDone'>) {
   const intl = useIntl();
   const [onDay, setOnDay] = useState('');
-  const approve = useDeed(approveDocument, { refetch: REFETCH });
+  const [looked, setLooked] = useState<readonly string[] | null>(null);
   const send = useDeed(sendDocument, { refetch: REFETCH });
-  const problem = approve.problem ?? send.problem;
   const sendThem = async (): Promise<void> => {
     if (await send.run({ ids: [...approved], onDay: onDay || null })) onDone();
   };
   return (
-    <div className="chosen">
-      <b>
-        <FormattedMessage id="reports.chosen" values={{ count: drafts.length + approved.length }} />
-      </b>
-      {drafts.length > 0 && (
-        <Button kind={approved.length ? 'usual' : 'main'} isBusy={approve.isBusy} onClick={() => void approve.run({ ids: [...drafts] })}>
-          <FormattedMessage id="reports.approveCount" values={{ count: drafts.length }} />
-        </Button>
-      )}
-      {approved.length > 0 && (
-        <>
-          <TextField label={intl.formatMessage({ id: 'reports.onDay' })} isOptional type="date" value={onDay} onChange={setOnDay} />
-          <Button kind="main" isBusy={send.isBusy} onClick={() => void sendThem()}>
-            <FormattedMessage id={onDay ? 'reports.sendThenCount' : 'reports.sendCount'} values={{ count: approved.length }} />
+    <>
+      <div className="chosen">
+        <b>
+          <FormattedMessage id="reports.chosen" values={{ count: drafts.length + approved.length }} />
+        </b>
+        {drafts.length > 0 && (
+          <Button kind={approved.length ? 'usual' : 'main'} onClick={() => setLooked(drafts)}>
+            <FormattedMessage id="reports.approveCount" values={{ count: drafts.length }} />
           </Button>
-        </>
-      )}
-      {problem ? <ErrorState problem={problem} /> : null}
-    </div>
+        )}
+        {approved.length > 0 && (
+          <>
+            <TextField label={intl.formatMessage({ id: 'reports.onDay' })} isOptional type="date" value={onDay} onChange={setOnDay} />
+            <Button kind="main" isBusy={send.isBusy} onClick={() => void sendThem()}>
+              <FormattedMessage id={onDay ? 'reports.sendThenCount' : 'reports.sendCount'} values={{ count: approved.length }} />
+            </Button>
+          </>
+        )}
+        {send.problem ? <ErrorState problem={send.problem} /> : null}
+      </div>
+      {looked && <LookAtDrafts key={looked.join()} ids={looked} names={names} onEnd={() => setLooked(null)} />}
+    </>
   );
 }

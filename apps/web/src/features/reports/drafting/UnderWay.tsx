@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import { Progress } from '../../../ui/states/Progress.js';
+import { endedSentence, type Outcome, refusalSentence, refusedIn } from './outcome.js';
 
 export const reportJobsDocument = graphql(`
   query ReportJobs {
@@ -13,6 +14,10 @@ export const reportJobsDocument = graphql(`
       done
       total
       says
+      outcome {
+        code
+        details
+      }
     }
   }
 `);
@@ -29,15 +34,24 @@ interface Job {
   readonly done: number;
   readonly total: number;
   readonly says?: string | null;
+  readonly outcome?: Outcome | null;
 }
 
 /** How far the work in the background is, and how the last piece ended; what it changed is asked for again. */
 export function UnderWay({ onEnd }: { readonly onEnd: () => void }) {
   const { data } = useQuery(reportJobsDocument, { pollInterval: LOOK_EVERY_MS, fetchPolicy: 'network-only' });
-  const newest = (data?.jobs ?? []).find((job): job is typeof job & Job => isKind(job.kind)) ?? null;
-  useNews(newest, onEnd);
-  if (!newest) return null;
-  return newest.state === 'done' || newest.state === 'failed' ? <Over job={newest} /> : <Going job={newest} />;
+  const jobs = (data?.jobs ?? []).filter((job): job is typeof job & Job => isKind(job.kind));
+  useNews(jobs[0] ?? null, onEnd);
+  return told(jobs).map((job) => (isOver(job) ? <Over key={job.id} job={job} /> : <Going key={job.id} job={job} />));
+}
+
+const isOver = ({ state }: Job): boolean => state === 'done' || state === 'failed';
+const hasTrouble = ({ state, outcome }: Job): boolean => state === 'failed' || refusedIn(outcome).length > 0;
+
+/** The newest of each kind that is news: it goes on, nothing came after it, or it ended in trouble, which later work does not hide. */
+function told(jobs: readonly Job[]): Job[] {
+  const newest = KINDS.flatMap((kind) => jobs.find((job) => job.kind === kind) ?? []);
+  return newest.filter((job) => job === jobs[0] || !isOver(job) || hasTrouble(job));
 }
 
 /** The first look tells what was there before this page; from then on every step is news. */
@@ -55,16 +69,32 @@ function Going({ job: { kind, done, total } }: { readonly job: Job }) {
   return <Progress label={intl.formatMessage({ id: `reports.job.${kind}` })} done={done} total={total || null} />;
 }
 
-/** How a piece of work ended; what could not be approved is named as the server names it. */
-function Over({ job: { kind, state, total, says } }: { readonly job: Job }) {
+/** How a piece of work ended, in the person's language; what could not be approved is named, with its cause. */
+function Over({ job: { kind, state, total, says, outcome } }: { readonly job: Job }) {
   const intl = useIntl();
   const what = intl.formatMessage({ id: `reports.job.${kind}` });
-  const [, notApproved] = /not approved: ([^;]*)/.exec(says ?? '') ?? [];
+  const ended = endedSentence(intl, outcome);
+  const refused = refusedIn(outcome);
   return (
-    <p className="soft" role="status">
-      <FormattedMessage id={state === 'failed' ? 'reports.job.failed' : 'reports.job.over'} values={{ what, count: total }} />
-      {state === 'failed' && says ? ` ${says}` : null}
-      {notApproved ? <> {intl.formatMessage({ id: 'reports.job.notApproved' }, { names: notApproved })}</> : null}
-    </p>
+    <div role="status">
+      <p className="soft">
+        <FormattedMessage id={state === 'failed' ? 'reports.job.failed' : 'reports.job.over'} values={{ what, count: ended ? 0 : total }} />{' '}
+        {ended ?? (state === 'failed' ? says : null)}
+      </p>
+      {refused.length > 0 && (
+        <>
+          <p>
+            <FormattedMessage id="reports.job.notApproved" values={{ count: refused.length }} />
+          </p>
+          <ul>
+            {refused.map(({ client, code }) => (
+              <li key={`${client} ${code}`}>
+                {client}: {refusalSentence(intl, code)}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
   );
 }

@@ -13,6 +13,7 @@ import { NoteForm } from './NoteForm.js';
 import { Recipients } from './Recipients.js';
 import { ReportDeeds } from './ReportDeeds.js';
 import { ShareLinks } from './ShareLinks.js';
+import { Unprinted } from '../Unprinted.js';
 import { useTypedNote } from './use-typed-note.js';
 
 export const oneReportDocument = graphql(`
@@ -21,6 +22,7 @@ export const oneReportDocument = graphql(`
       id
       state
       note
+      unprinted
       content {
         title
         verdict
@@ -71,7 +73,7 @@ interface OpenedProps extends Omit<Props, 'id'> {
 }
 
 function Opened({ report, emails, onClose }: OpenedProps) {
-  const { id, note, state, content } = report;
+  const { id, note, state, content, unprinted } = report;
   const typed = useTypedNote(id, note);
   return (
     <Section heading={content.verdict} note={content.title}>
@@ -85,6 +87,7 @@ function Opened({ report, emails, onClose }: OpenedProps) {
           <FormattedMessage id="reports.dataVersion" values={{ version: content.dataVersion }} />
         </span>
       </p>
+      <Unprinted letters={unprinted} />
       <NoteForm report={report} typed={typed} />
       <Recipients report={report} emails={emails} />
       <ReportDeeds report={report} dataVersion={content.dataVersion} isNoteUnkept={typed.isUnkept} />

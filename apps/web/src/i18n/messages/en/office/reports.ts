@@ -37,6 +37,8 @@ export const reports = {
   'reports.found.bounced': 'It came back',
   'reports.preview': 'Preview (PDF)',
   'reports.dataVersion': 'data version {version}',
+  'reports.unprinted':
+    'The PDF has no sign for {letters}: � stands there instead. The page of a link, the mail and the files show it as it is.',
   'reports.close': 'Close',
   'reports.note': 'Note to the client',
   'reports.keepNote': 'Keep the note',
@@ -92,7 +94,7 @@ export const reports = {
   'reports.goesTo': 'It goes to {emails}.',
   'reports.goesNowhere':
     'The client has no e-mail address: sent, it stands on the client’s own page. Addresses are kept under Setup, Clients.',
-  'reports.approveCount': '{count, plural, one {Approve the draft} other {Approve # drafts}}',
+  'reports.approveCount': '{count, plural, one {Look at the draft and approve it} other {Look at # drafts and approve them}}',
   'reports.sendCount': '{count, plural, one {Send the approved one} other {Send the # approved}}',
   'reports.sendThenCount': '{count, plural, one {Send it in the morning of that day} other {Send # in the morning of that day}}',
   'reports.company': 'The company’s month',
@@ -100,7 +102,28 @@ export const reports = {
   'reports.job.approve reports': 'Approval',
   'reports.job.send report': 'Sending',
   'reports.job.over': '{what}: done{count, plural, =0 {} other {, # in all}}.',
-  'reports.job.notApproved': 'Not approved, still drafts: {names}. Open one to see why.',
+  'reports.job.outcome.drafted':
+    '{made, plural, =0 {No draft was missing} one {One draft was made} other {# drafts were made}}{there, plural, =0 {} one {; one client had a report already} other {; # clients had a report already}}.',
+  'reports.job.outcome.approved':
+    '{approved, plural, =0 {None was approved} one {One was approved} other {# were approved}}, of {total}{skipped, plural, =0 {} one {; one was no draft any more} other {; # were no drafts any more}}.',
+  'reports.job.outcome.mailed':
+    '{sent, plural, =0 {No mail was sent} one {One mail was sent} other {# mails were sent}}, of {total}{open, plural, =0 {} one {; one is tried again} other {; # are tried again}}.',
+  'reports.job.outcome.not-approved': 'The report is not approved any more: nothing was sent.',
+  'reports.job.outcome.UNFORESEEN':
+    'Something went wrong that was not foreseen. It is tried again by itself; whoever runs the server finds it in the log under {logged}.',
+  'reports.job.outcome.REPORT_NOT_PRINTED': 'The PDF could not be made. It is tried again by itself.',
+  'reports.job.refused.REPORT_FIGURES_CHANGED': 'its figures have changed since they were looked at. Look again.',
+  'reports.job.refused.REPORT_CHANGED_MEANWHILE': 'somebody changed it at the same moment. Look again.',
+  'reports.job.refused.REPORT_WITHOUT_PROPERTY': 'the client has no property in use.',
+  'reports.job.refused.REPORT_NOT_PRINTED': 'its PDF could not be made. Open it to see why.',
+  'reports.job.refused.other': 'open it to see why.',
+  'reports.look': '{count, plural, one {What the draft says now} other {What the # drafts say now}}',
+  'reports.look.why': 'This is what is approved: where figures change before it is done, that report stays a draft and is named.',
+  'reports.look.under': 'Reading the drafts',
+  'reports.look.approve': '{count, plural, one {Approve this one} other {Approve these #}}',
+  'reports.look.not': 'Not yet',
+  'reports.job.notApproved':
+    '{count, plural, one {One was not approved and is still a draft:} other {# were not approved and are still drafts:}}',
   'reports.job.failed': '{what}: it broke off.',
   'reports.mail.again': '{count, plural, one {tried once} other {tried # times}}, again {when}',
   'reports.answer.no-answer':

@@ -38,6 +38,8 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.found.bounced': 'Fue devuelto',
   'reports.preview': 'Vista previa (PDF)',
   'reports.dataVersion': 'versión de los datos {version}',
+  'reports.unprinted':
+    'El PDF no tiene signo para {letters}: en su lugar está �. La página del enlace, el correo y los archivos lo muestran como es.',
   'reports.close': 'Cerrar',
   'reports.note': 'Nota para el cliente',
   'reports.keepNote': 'Guardar la nota',
@@ -94,7 +96,7 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.goesTo': 'Va a {emails}.',
   'reports.goesNowhere':
     'El cliente no tiene dirección de correo: al enviarlo, queda en la página del cliente. Las direcciones se guardan en Preparación, Clientes.',
-  'reports.approveCount': '{count, plural, one {Aprobar el borrador} other {Aprobar # borradores}}',
+  'reports.approveCount': '{count, plural, one {Mirar el borrador y aprobarlo} other {Mirar # borradores y aprobarlos}}',
   'reports.sendCount': '{count, plural, one {Enviar el aprobado} other {Enviar los # aprobados}}',
   'reports.sendThenCount': '{count, plural, one {Enviarlo en la mañana de ese día} other {Enviar # en la mañana de ese día}}',
   'reports.company': 'El mes de la empresa',
@@ -102,7 +104,28 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.job.approve reports': 'Aprobación',
   'reports.job.send report': 'Envío',
   'reports.job.over': '{what}: listo{count, plural, =0 {} other {, # en total}}.',
-  'reports.job.notApproved': 'Sin aprobar, siguen como borradores: {names}. Abra uno para ver por qué.',
+  'reports.job.outcome.drafted':
+    '{made, plural, =0 {No faltaba ningún borrador} one {Se preparó un borrador} other {Se prepararon # borradores}}{there, plural, =0 {} one {; un cliente ya tenía informe} other {; # clientes ya tenían informe}}.',
+  'reports.job.outcome.approved':
+    '{approved, plural, =0 {No se aprobó ninguno} one {Se aprobó uno} other {Se aprobaron #}}, de {total}{skipped, plural, =0 {} one {; uno ya no era borrador} other {; # ya no eran borradores}}.',
+  'reports.job.outcome.mailed':
+    '{sent, plural, =0 {No se envió ningún correo} one {Se envió un correo} other {Se enviaron # correos}}, de {total}{open, plural, =0 {} one {; uno se intenta otra vez} other {; # se intentan otra vez}}.',
+  'reports.job.outcome.not-approved': 'El informe ya no está aprobado: no se envió nada.',
+  'reports.job.outcome.UNFORESEEN':
+    'Algo salió mal que no estaba previsto. Se intenta otra vez por sí solo; quien lleva el servidor lo encuentra en el registro como {logged}.',
+  'reports.job.outcome.REPORT_NOT_PRINTED': 'No se pudo hacer el PDF. Se intenta otra vez por sí solo.',
+  'reports.job.refused.REPORT_FIGURES_CHANGED': 'sus cifras cambiaron desde que se miraron. Mírelo otra vez.',
+  'reports.job.refused.REPORT_CHANGED_MEANWHILE': 'alguien lo cambió en el mismo momento. Mírelo otra vez.',
+  'reports.job.refused.REPORT_WITHOUT_PROPERTY': 'el cliente no tiene ninguna propiedad en uso.',
+  'reports.job.refused.REPORT_NOT_PRINTED': 'no se pudo hacer su PDF. Ábralo para ver por qué.',
+  'reports.job.refused.other': 'ábralo para ver por qué.',
+  'reports.look': '{count, plural, one {Lo que dice ahora el borrador} other {Lo que dicen ahora los # borradores}}',
+  'reports.look.why': 'Esto es lo que se aprueba: si las cifras cambian antes de que se haga, ese informe sigue como borrador y se nombra.',
+  'reports.look.under': 'Leyendo los borradores',
+  'reports.look.approve': '{count, plural, one {Aprobar este} other {Aprobar estos #}}',
+  'reports.look.not': 'Todavía no',
+  'reports.job.notApproved':
+    '{count, plural, one {Uno no se aprobó y sigue como borrador:} other {# no se aprobaron y siguen como borradores:}}',
   'reports.job.failed': '{what}: se interrumpió.',
   'reports.mail.again': '{count, plural, one {un intento} other {# intentos}}, otra vez {when}',
   'reports.answer.no-answer':
