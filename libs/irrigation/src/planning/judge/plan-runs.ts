@@ -8,6 +8,8 @@ import type { ValveRun } from '../demand/standing-water.js';
 
 const DAY = 1440;
 const WEEK = 7;
+/** Rounds that are longer are cut to the usual one: sixty weeks hold every interval beside every weekday, and most pairs of them. [d] */
+const LONGEST_ROUND = 420;
 
 /** A station's runs by the day on which their program started, of days that repeat. [min] */
 export interface PlanRuns {
@@ -30,7 +32,8 @@ export function traitsOfMonth(traits: ControllerTraits, month: string): Controll
 }
 
 /**
- * Every run of programs over days that repeat: a week where all programs go by weekdays, else twelve weeks.
+ * Every run of programs over days that repeat: a week where all programs go by weekdays, twelve weeks where these hold whole rounds of every
+ * interval, else as many weeks as do.
  *
  * @param programs - The programs. [code]
  * @param traits - The timer in that month. [code]
@@ -39,8 +42,7 @@ export function traitsOfMonth(traits: ControllerTraits, month: string): Controll
  */
 export function planRuns(programs: readonly Program[], traits: ControllerTraits, month: string): PlanRuns {
   const { firstDay } = daysOfMonth(month);
-  const weekly = programs.every(({ days }) => days.kind === 'weekdays' || days.kind === 'daily');
-  const days = weekly ? WEEK : ROUND_OF_ALL;
+  const days = roundOf(programs);
   const timeline: readonly FactInForce[] = [
     {
       fact: { effectiveAt: '1970-01-01T00:00', record: 'left', state: 'on', programs },
@@ -66,4 +68,19 @@ export function planRuns(programs: readonly Program[], traits: ControllerTraits,
     }
   });
   return { days, stations, starts, all };
+}
+
+function roundOf(programs: readonly Program[]): number {
+  if (programs.every(({ days }) => days.kind === 'weekdays' || days.kind === 'daily')) return WEEK;
+  const intervals = programs.flatMap(({ days }) => (days.kind === 'every' ? [Math.max(1, Math.floor(days.everyDays))] : []));
+  const isByParity = programs.some(({ days }) => days.kind === 'odd' || days.kind === 'even');
+  if (isByParity || intervals.every((days) => ROUND_OF_ALL % days === 0)) return ROUND_OF_ALL;
+  const round = intervals.reduce(leastCommonMultiple, WEEK);
+  return round <= LONGEST_ROUND ? round : ROUND_OF_ALL;
+}
+
+function leastCommonMultiple(one: number, other: number): number {
+  let [a, b] = [one, other];
+  while (b !== 0) [a, b] = [b, a % b];
+  return (one / a) * other;
 }
