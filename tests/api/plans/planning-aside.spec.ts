@@ -1,4 +1,7 @@
 import { afterAll, afterEach, beforeAll, expect, it, vi } from 'vitest';
+import { organizationActor } from '../../../apps/api/src/platform/database/actor.js';
+import { inTransaction } from '../../../apps/api/src/platform/database/organization-transaction.js';
+import { planAhead } from '../../../apps/api/src/features/plans/offers/plan-of-controller.service.js';
 import { planner } from '../../../apps/api/src/features/plans/offers/planner.js';
 import type { Built } from '../../support/builders.js';
 import { type TestApp, startApp } from '../../support/test-app.js';
@@ -61,6 +64,22 @@ it('plans again what changed while it planned, and writes only that', async () =
   expect(orders).toHaveLength(2);
   for (const { plannedSettings } of orders) for (const { days } of plannedSettings.programs) expect(days.split(' ')).toHaveLength(1);
   expect(seen.slice(0, 2)).toEqual([0, 0]);
+});
+
+it('reads anew what it planned from, but forgets nothing of a transaction that has written', async () => {
+  const within = <T>(work: Parameters<typeof inTransaction<T>>[2]) =>
+    inTransaction(product.source, organizationActor(world.day.organizationId, 'import'), work);
+  await within(async (tx) => {
+    tx.kept.set('what accounts are to be computed again', true);
+    await planAhead(tx, [], '2026-07');
+    expect(tx.kept.size).toBe(0);
+  });
+  await within(async (tx) => {
+    await tx.query('update organization set least_litres = 2');
+    tx.kept.set('what accounts are to be computed again', true);
+    await planAhead(tx, [], '2026-07');
+    expect([...tx.kept.keys()]).toEqual(['what accounts are to be computed again']);
+  });
 });
 
 it('gives nothing out where no programs keep all, and says what is not kept and which zone lacks how much', async () => {

@@ -43,5 +43,10 @@ async function planned(tx: OrganizationTransaction, month: PlanInput): Promise<C
  */
 export async function planAhead(tx: OrganizationTransaction, controllers: readonly PlannableController[], month: string): Promise<void> {
   for (const controller of controllers) await planOfController(tx, controller, month);
-  tx.kept.clear();
+  await readAnew(tx);
+}
+
+/** What was read is read again, unless this transaction has written: then what is kept belongs to what it wrote. */
+export async function readAnew(tx: OrganizationTransaction): Promise<void> {
+  if (await tx.rest()) tx.kept.clear();
 }

@@ -3,6 +3,7 @@ import type { OrganizationTransaction } from '../../../../platform/database/orga
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
 import { inScope } from '../../../portfolio/properties/property-scope.service.js';
 import { BreakersOfRules, type Breaker } from '../../../plans/rule-change/breakers-of-rules.service.js';
+import { readAnew } from '../../../plans/offers/plan-of-controller.service.js';
 import type { CrewAndDay } from '../assign-work-order.service.js';
 import type { WorkOrderRow } from '../../orders/work-order.entity.js';
 import { OrderPlan } from './order-plan.service.js';
@@ -37,7 +38,7 @@ export class OrderRuleChange {
     if (stranger !== undefined) throw platformProblems.notFound({ thing: 'property', id: stranger });
     // Planned before anything is written; then read anew, and planned anew only where something has changed meanwhile.
     await this.breakers.run(tx, [...seen], month);
-    tx.kept.clear();
+    await readAnew(tx);
     const orders: WorkOrderRow[] = [];
     for (const breaker of await this.breakers.run(tx, [...seen], month)) orders.push(await this.orderFor(tx, breaker, order));
     return orders;
