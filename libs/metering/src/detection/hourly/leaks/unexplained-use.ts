@@ -1,5 +1,6 @@
 import { probabilityAboveZero } from '../../../uncertainty/normal-probability.js';
 import { daysPerMonth, type Sighting } from '../episode-of-sighting.js';
+import { lastRunMinute } from '../flows/zone-sighting.js';
 import { litresOfOtherSettings } from '../steps/about-settings.js';
 import type { ObservedMeter } from '../steps/observed-meter.js';
 import { followLevel, forgetLevelSince, type LevelOfRuns, noLevelOfRuns, readLevelAgain, type StepOfLevel } from './level-of-runs.js';
@@ -169,7 +170,9 @@ function accumulate(meter: ObservedMeter, unexplained: UnexplainedUse, judged: J
   const step = meter.kinds[day] === 'ran' ? followLevel(meter, unexplained.level, day) : null;
   const lasts = isLasting(unexplained, judged);
   if (step && step.step * runs >= HALF * worth) {
-    begin(meter, unexplained, judged, { since: step.since, frozen: { ...spread, runShare: step.level } });
+    const sighting = begin(meter, unexplained, judged, { since: step.since, frozen: { ...spread, runShare: step.level } });
+    // Runs say it as soon as they are over.
+    sighting.openedMinute = lastRunMinute(meter, day);
     tellStep(unexplained, step, judged);
     return;
   }
