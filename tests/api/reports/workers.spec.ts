@@ -1,7 +1,10 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { DataSource } from 'typeorm';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { organizationActor } from '../../../apps/api/src/platform/database/actor.js';
+import { inTransaction } from '../../../apps/api/src/platform/database/organization-transaction.js';
 import { Jobs } from '../../../apps/api/src/platform/jobs/jobs.js';
 import { LivingWorkers } from '../../../apps/api/src/platform/jobs/living-workers.js';
 import { drainQueue } from '../../../apps/api/src/platform/jobs/worker.js';
@@ -90,4 +93,24 @@ it('a worker that lives keeps its work, however long it takes', async () => {
     await mine.end();
     await others.end();
   }
+});
+
+it('work under way is nobody’s to take up, by whichever name the queue keeps it', async () => {
+  const organizationId = await product.organization();
+  const jobs = product.app.get(Jobs);
+  const others = new LivingWorkers(product.database.adminUrl);
+  let [runs, freed]: [number, readonly string[]] = [0, ['never looked']];
+  jobs.handle('long work', async () => {
+    runs += 1;
+    freed = await others.freeTheDead(0);
+    return 'done';
+  });
+  const actor = organizationActor(organizationId, 'job');
+  await inTransaction(product.app.get(DataSource), actor, (tx) => jobs.ask(tx, 'long work', {}));
+  try {
+    await drain();
+  } finally {
+    await others.end();
+  }
+  expect({ runs, freed }).toEqual({ runs: 1, freed: [] });
 });

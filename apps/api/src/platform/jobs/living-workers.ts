@@ -22,12 +22,16 @@ export class LivingWorkers {
   private hasEnded = false;
 
   constructor(private readonly adminUrl: string) {
-    this.events.on('worker:create', ({ worker }) => {
-      this.names.add(worker.workerId);
-      // Work is not held up by it: the first look at the dead comes much later, and takes the lock where this failed.
-      void this.live([worker.workerId]).catch((problem: Error) => {
-        if (!this.hasEnded) log.warn({ message: problem.message }, 'a worker could not say that it lives');
-      });
+    // The queue keeps work by the name of the pool that took it up, or by that of a worker alone: both say that they live.
+    this.events.on('pool:create', ({ workerPool }) => this.enter(workerPool.id));
+    this.events.on('worker:create', ({ worker }) => this.enter(worker.workerId));
+  }
+
+  private enter(name: string): void {
+    this.names.add(name);
+    // Work is not held up by it: the first look at the dead comes much later, and takes the lock where this failed.
+    void this.live([name]).catch((problem: Error) => {
+      if (!this.hasEnded) log.warn({ message: problem.message }, 'a worker could not say that it lives');
     });
   }
 
