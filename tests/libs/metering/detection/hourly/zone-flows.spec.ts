@@ -1,6 +1,8 @@
 import { explainSteps } from '@rillbook/metering/detection/hourly/explain-steps.js';
 import { judgeHourly } from '@rillbook/metering/detection/hourly/judge-hourly.js';
 import { keepMost, type Sighting } from '@rillbook/metering/detection/hourly/episode-of-sighting.js';
+import { learnShifts } from '@rillbook/metering/detection/hourly/steps/clock-shift.js';
+import { observedMeter } from '@rillbook/metering/detection/hourly/steps/observed-meter.js';
 import { describe, expect, it } from 'vitest';
 import { healthyWish } from './healthy-wish.mjs';
 import { simulatedMeter } from './simulated-meter.mjs';
@@ -104,6 +106,25 @@ describe('a clock that is off by minutes', () => {
     const kinds = judgeHourly(simulatedMeter(healthyWish(seed)).evidence).map(({ kind }) => kind);
     expect(kinds).not.toContain('zone flow changed');
   });
+});
+
+it('a night that fits in one hour tells nothing of the clock: none is off, whatever rounding says', () => {
+  const { evidence } = simulatedMeter({ seed: 5, days: 9, zones: 4, firstDay: FIRST_DAY, everyDays: 1, stepMinutes: 60 });
+  // Twenty minutes from half past nine at night, as much by the register each time.
+  const flows = [91.2, 67, 82.9, 89.3];
+  const minutes = [2.4, 6.4, 2.8, 9];
+  const zones = evidence.zones.map((zone, at) => ({ ...zone, flowLPerMin: flows[at] ?? 0 }));
+  const runs = Array.from(evidence.midnights.subarray(0, 9)).flatMap((midnight) => {
+    let end = midnight + 1290;
+    return minutes.map((own, at) => ({ zoneId: `z${at + 1}`, program: 'A', begin: end, end: (end += own) }));
+  });
+  for (let steps = 5; steps < 40; steps++) {
+    const litres = Float64Array.from({ length: 9 * 24 }, (_, hour) => (hour % 24 === 21 ? steps * 283.16846592 : 0));
+    const usage = { firstMinute: evidence.midnights[0] ?? 0, stepMinutes: 60, litres, resolutionLitres: 283.16846592 };
+    const meter = observedMeter({ ...evidence, zones, runs }, usage);
+    learnShifts(meter, [1, 2, 3]);
+    expect(meter.shiftMinutes[0], `${steps} steps`).toBe(0);
+  }
 });
 
 describe('flows on record that are all off', () => {

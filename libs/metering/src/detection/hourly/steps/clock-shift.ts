@@ -31,7 +31,8 @@ export function learnShifts(meter: ObservedMeter, days: readonly number[]): void
     const before = meter.shiftMinutes[controller] ?? 0;
     const none = squaresLeft(meter, days, controller, 0);
     // The shift of before is kept unless another is clearly better.
-    const kept = before === 0 ? CONVINCING * none : Math.min(CONVINCING * none, BETTER * squaresLeft(meter, days, controller, before));
+    const own = before === 0 ? none : squaresLeft(meter, days, controller, before);
+    const kept = Math.min(CONVINCING * none, before === 0 ? none : BETTER * own) - leastGain(meter);
     let [best, least] = [before, kept];
     const tryOne = (shift: number) => {
       const left = squaresLeft(meter, days, controller, shift);
@@ -44,6 +45,11 @@ export function learnShifts(meter: ObservedMeter, days: readonly number[]): void
         tryOne(Math.max(-mostShiftMinutes, Math.min(mostShiftMinutes, about + fine)));
     meter.shiftMinutes[controller] = best;
   });
+}
+
+// Less than a step of the register is nothing that a shift explains: runs within one step of usage are explained by many of them alike.
+function leastGain({ usage }: ObservedMeter): number {
+  return (usage.resolutionLitres ?? 0) ** 2;
 }
 
 // Where the register counts in steps as large as what a run passes, its steps fall anywhere and no shift can be told.
