@@ -269,6 +269,13 @@ describe('the card for the cabinet', () => {
     draw(card());
     await screen.findByRole('table', { name: 'Enter once' });
     expect(screen.queryByText(/over a quarter more/)).toBeNull();
+    expect(screen.queryByText(/less than three quarters/)).toBeNull();
+  });
+
+  it('names the months that get far less than they need', async () => {
+    const [enough, under] = [7600, 7400].map((used, at) => month(`2026-${11 + at}`, { programs: programs(40), usedLitres: gallons(used) }));
+    draw(card({ months: [enough, under] }));
+    expect(await screen.findByText(/^In December these programs give less than three quarters of what the plants need/)).toBeTruthy();
   });
 
   it('says of one month of frost what it says of several, in both languages', async () => {

@@ -7,6 +7,8 @@ import type { CardMonth, CardProgram } from './card-document.js';
 const MORNING = '06:00';
 /** What a month gets may be this much of its need before the card says that it is too much. [–] */
 const FAR_OVER = 1.25;
+/** And this little before it says that it is too little. [–] */
+const FAR_UNDER = 0.75;
 
 /** Which night a start after midnight is in, told by the earliest; nothing where every day is watered, or none starts so early. */
 export function NightOfStarts({ programs }: { readonly programs: readonly CardProgram[] }) {
@@ -37,15 +39,25 @@ export function WeatherOfCard({ months }: { readonly months: readonly CardMonth[
   return <FormattedMessage id="card.weather" values={values} />;
 }
 
-/** Months in which percents and days give far more than is needed: what would fit them better. */
-export function MonthsOver({ months }: { readonly months: readonly CardMonth[] }) {
+/** Months in which percents and days give far more or far less than is needed: what would fit them better. */
+export function MonthsMissed({ months }: { readonly months: readonly CardMonth[] }) {
+  const missed = (isMissed: (used: number, needed: number) => boolean) =>
+    months.filter(({ isOff, neededLitres, usedLitres }) => !isOff && typeof usedLitres === 'number' && isMissed(usedLitres, neededLitres));
+  return (
+    <>
+      <MonthsNote id="card.over" months={missed((used, needed) => used > FAR_OVER * needed)} />
+      <MonthsNote id="card.under" months={missed((used, needed) => used < FAR_UNDER * needed)} />
+    </>
+  );
+}
+
+function MonthsNote({ id, months }: { readonly id: 'card.over' | 'card.under'; readonly months: readonly CardMonth[] }) {
   const intl = useIntl();
-  const over = months.filter(({ neededLitres, usedLitres }) => typeof usedLitres === 'number' && usedLitres > FAR_OVER * neededLitres);
-  if (over.length === 0) return null;
-  const names = over.map(({ month }) => intl.formatDate(`${month}-15`, { month: 'long', timeZone: 'UTC' }));
+  if (months.length === 0) return null;
+  const names = months.map(({ month }) => intl.formatDate(`${month}-15`, { month: 'long', timeZone: 'UTC' }));
   return (
     <p className="planned">
-      <FormattedMessage id="card.over" values={{ count: over.length, months: intl.formatList(names, { type: 'conjunction' }) }} />
+      <FormattedMessage id={id} values={{ count: months.length, months: intl.formatList(names, { type: 'conjunction' }) }} />
     </p>
   );
 }

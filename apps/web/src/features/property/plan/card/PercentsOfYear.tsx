@@ -6,7 +6,7 @@ import { useVolumeColumn } from '../../../../page/use-volume-column.js';
 import { Section } from '../../../../ui/frame/Section.js';
 import { Head, Num, Table } from '../../../../ui/tables/Table.js';
 import { clockInWords, daysInWords } from '../../../../programs/days-in-words.js';
-import { MonthsOver } from './CardNotes.js';
+import { MonthsMissed } from './CardNotes.js';
 import type { Card, CardMonth, CardProgram } from './card-document.js';
 
 /** Month by month what is turned: the percent of each program, and its days and starts where that month's rules ask for others. */
@@ -52,7 +52,7 @@ export function PercentsOfYear({ card: { programs, months } }: { readonly card: 
           </tr>
         ))}
       </Table>
-      <MonthsOver months={months} />
+      <MonthsMissed months={months} />
     </Section>
   );
 }

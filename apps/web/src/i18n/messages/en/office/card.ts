@@ -11,6 +11,8 @@ export const card = {
     '{count, plural, one {Station {stations} gets} other {Stations {stations} get}} less than half of what the plants need in that month: rules, hours or timer leave no more. The plan on the property’s page says why, and what would free it. Trees and young plants there need water by hand.',
   'card.percents': 'Turn month by month',
   'card.percents.note': 'The percent of each program. Days and start times stand under it where the month’s rules ask for others.',
+  'card.under':
+    'In {months} these programs give less than three quarters of what the plants need: the rules and the hours leave these days and percents no more. Enter the full program of {count, plural, one {that month} other {each of these months}} from the plan on the property’s page, and look at the plants.',
   'card.over':
     'In {months} these programs give over a quarter more than the plants need: their percents and days come no nearer. Where that water counts, enter the full program of {count, plural, one {that month} other {each of these months}} from the plan on the property’s page.',
   'card.month': 'Month',

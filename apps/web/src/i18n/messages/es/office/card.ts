@@ -12,6 +12,8 @@ export const card: Record<keyof typeof english, string> = {
     '{count, plural, one {La estación {stations} recibe} other {Las estaciones {stations} reciben}} menos de la mitad de lo que las plantas necesitan ese mes: las reglas, las horas o el controlador no dan para más. El plan en la página de la propiedad dice por qué y qué lo resolvería. Ahí los árboles y las plantas jóvenes necesitan riego a mano.',
   'card.percents': 'Se mueve cada mes',
   'card.percents.note': 'El porcentaje de cada programa. Debajo van los días y las horas cuando las reglas del mes piden otros.',
+  'card.under':
+    'En {months} estos programas dan menos de tres cuartos de lo que las plantas necesitan: las reglas y las horas no dejan más a estos días y porcentajes. Ponga el programa completo de {count, plural, one {ese mes} other {cada uno de esos meses}} desde el plan en la página de la propiedad, y mire las plantas.',
   'card.over':
     'En {months} estos programas dan más de una cuarta parte por encima de lo que las plantas necesitan: con sus porcentajes y días no se ajusta mejor. Si esa agua importa, meta el programa completo de {count, plural, one {ese mes} other {cada uno de esos meses}}; está en el plan, en la página de la propiedad.',
   'card.month': 'Mes',
