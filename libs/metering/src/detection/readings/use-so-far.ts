@@ -50,8 +50,11 @@ export function useSoFar(series: ReadingSeries, passed: readonly PassedVolume[],
   const perDay = demandPerDay(series, span);
   const share = shareOfDemand(series, year);
   const follows = share !== null && perDay !== null;
+  const demanded = (perDay ?? 0) * Math.max(1, share ?? 1);
+  // What the settings say is asked only where it would tell another thing: they have to be replayed for it.
+  const isHistory = days >= NEARLY_A_YEAR || (most > 0 && highOfHistory(most) >= highOfDemand(demanded) && staysAsItIs(series, span));
   return {
-    expectation: believed(days >= NEARLY_A_YEAR || staysAsItIs(series, span) ? most : 0, (perDay ?? 0) * Math.max(1, share ?? 1)),
+    expectation: believed(isHistory ? most : 0, demanded),
     usual: usualOf(follows ? share * perDay : recent(year), most),
     followsDemand: follows,
   };
@@ -72,13 +75,16 @@ function usualOf(litresPerDay: number | null, most: number): ReadingExpectation 
 }
 
 function believed(most: number, demanded: number): ReadingExpectation | null {
-  const high = Math.max(most * (1 + 4 * MOST_RELATIVE_SD), demanded * (1 + 4 * DEMAND_RELATIVE_SD));
+  const high = Math.max(highOfHistory(most), highOfDemand(demanded));
   if (high <= 0) return null;
-  const byHistory = most * (1 + 4 * MOST_RELATIVE_SD) >= high;
+  const byHistory = highOfHistory(most) >= high;
   return byHistory
     ? { litresPerDay: most, sdLitresPerDay: MOST_RELATIVE_SD * most }
     : { litresPerDay: demanded, sdLitresPerDay: DEMAND_RELATIVE_SD * demanded };
 }
+
+const highOfHistory = (most: number): number => most * (1 + 4 * MOST_RELATIVE_SD);
+const highOfDemand = (demanded: number): number => demanded * (1 + 4 * DEMAND_RELATIVE_SD);
 
 const rateOf = ({ fromLocalDay, toLocalDay, litres }: PassedVolume): number => litres / (toLocalDay - fromLocalDay);
 
