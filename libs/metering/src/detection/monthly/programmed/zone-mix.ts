@@ -32,9 +32,15 @@ export function zoneMix(evidence: MeterEvidence, fromLocalDay: number, toLocalDa
 
 function mixOf(zones: MeterEvidence['zones'], litresOfZones: readonly Float64Array[], from: number, until: number): ZoneMix {
   if (from < 0 || zones.some(({ flowLPerMin }) => flowLPerMin === null)) return null;
-  const own = litresOfZones.map((litres) => litres.subarray(from, until).reduce((sum, value) => sum + (value || 0), 0));
+  const own = litresOfZones.map((litres) => knownBetween(litres, from, until));
   const whole = own.reduce((sum, litres) => sum + litres, 0);
   return whole > 0 ? new Map(zones.map(({ zoneId }, at) => [zoneId, (own[at] ?? 0) / whole])) : null;
+}
+
+function knownBetween(litres: Float64Array, from: number, until: number): number {
+  let sum = 0;
+  for (let day = from; day < Math.min(until, litres.length); day += 1) sum += litres[day] || 0;
+  return sum;
 }
 
 /**
