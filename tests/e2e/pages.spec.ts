@@ -118,6 +118,8 @@ const DESK_PAGES = [
   '/routes/month',
   '/routes/phones',
   '/routes/sheet',
+  '/rain',
+  '/findings/week',
   '/reports',
   '/reports/company',
   '/setup/reports',
@@ -128,7 +130,8 @@ const DESK_PAGES = [
   '/setup/organization',
 ];
 
-describe('the pages of the office', () => {
+// Side by side: much of a page's time is waiting for it to be quiet.
+describe.concurrent('the pages of the office', () => {
   for (const [name, viewport, colorScheme] of [
     ['desk, light', DESK, 'light'],
     ['desk, dark', DESK, 'dark'],
