@@ -83,7 +83,6 @@ const PICTURES = [
   ['routes', 'office', '/routes'],
   ['month-plan', 'office', '/routes/month'],
   ['phones', 'office', '/routes/phones'],
-  ['rain', 'office', '/rain'],
   ['rule-change', 'office', async (page) => `/rule-change/${await supplier(page)}`],
   ['reports', 'office', '/reports'],
   ['company-month', 'office', '/reports/company'],
@@ -101,6 +100,8 @@ const PICTURES = [
   ['phone', 'crewLead', '/today/phone'],
   ['water', 'client', '/water'],
 ];
+/** Pages that say something only when it has rained: the demonstration's last days are dry. */
+const AFTER_RAIN = [['rain', 'office', '/rain']];
 /** Pages that only a phone shows. */
 const isOfThePhone = (name) => name.startsWith('stop') || name === 'today' || name === 'phone';
 const LOOKS = [
@@ -161,6 +162,38 @@ async function enter(context, url, role) {
   return page;
 }
 
+/** Takes the pictures that are wished for in one look. */
+async function take(look, pictures) {
+  for (const [name, role, address] of pictures.filter(([one]) => look.of(one) && (wishes.length === 0 || wishes.includes(one)))) {
+    const context = await browser.newContext({
+      viewport: look.viewport,
+      colorScheme: look.colorScheme,
+      locale: look.language === 'es' ? 'es-US' : 'en-US',
+    });
+    const page = role ? await enter(context, url, role) : await context.newPage();
+    if (role) await findOf(`mutation { chooseLanguage(language: ${look.language}) { person { language } } }`)(page);
+    await page.goto(url + (typeof address === 'string' ? address : await address(page)), { waitUntil: 'networkidle' });
+    await page.waitForTimeout(500);
+    await page.screenshot({ path: path.join(out, `${name}${look.suffix}.png`), fullPage: true });
+    console.log(`${name}${look.suffix}`);
+    await context.close();
+  }
+}
+
+/** A rainy day at every station, on the eve of the day on which the demonstration stands. */
+async function itRained() {
+  const context = await browser.newContext();
+  const page = await enter(context, url, 'office');
+  const { today, weatherStations } = await findOf('{ today { day } weatherStations { id } }')(page);
+  const [{ day }] = today;
+  const eve = new Date(Date.parse(day) - 86_400_000).toISOString().slice(0, 10);
+  for (const { id } of weatherStations)
+    await findOf(
+      `mutation { recordWeatherDay(input: { stationId: "${id}", day: "${eve}", tmaxC: 21, tminC: 12, rainMm: 31, givenEtoMm: 1.4 }) { day } }`,
+    )(page);
+  await context.close();
+}
+
 const folder = mkdtempSync(path.join(tmpdir(), 'rillbook-pictures-'));
 chmodSync(folder, 0o755);
 mkdirSync(out, { recursive: true });
@@ -168,22 +201,9 @@ const wishes = process.argv.slice(2);
 const { child, url } = await start(folder);
 const browser = await launch();
 try {
-  for (const look of LOOKS) {
-    for (const [name, role, address] of PICTURES.filter(([one]) => look.of(one) && (wishes.length === 0 || wishes.includes(one)))) {
-      const context = await browser.newContext({
-        viewport: look.viewport,
-        colorScheme: look.colorScheme,
-        locale: look.language === 'es' ? 'es-US' : 'en-US',
-      });
-      const page = role ? await enter(context, url, role) : await context.newPage();
-      if (role) await findOf(`mutation { chooseLanguage(language: ${look.language}) { person { language } } }`)(page);
-      await page.goto(url + (typeof address === 'string' ? address : await address(page)), { waitUntil: 'networkidle' });
-      await page.waitForTimeout(500);
-      await page.screenshot({ path: path.join(out, `${name}${look.suffix}.png`), fullPage: true });
-      console.log(`${name}${look.suffix}`);
-      await context.close();
-    }
-  }
+  for (const look of LOOKS) await take(look, PICTURES);
+  await itRained();
+  for (const look of LOOKS) await take(look, AFTER_RAIN);
 } finally {
   await browser.close();
   child.removeAllListeners('exit');

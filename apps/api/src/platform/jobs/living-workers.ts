@@ -20,6 +20,8 @@ export class LivingWorkers {
   private readonly names = new Set<string>();
   private holding: Promise<pg.Client> | null = null;
   private hasEnded = false;
+  /** One after the other: a connection takes one statement at a time. */
+  private entering: Promise<unknown> = Promise.resolve();
 
   constructor(private readonly adminUrl: string) {
     // The queue keeps work by the name of the pool that took it up, or by that of a worker alone: both say that they live.
@@ -30,9 +32,11 @@ export class LivingWorkers {
   private enter(name: string): void {
     this.names.add(name);
     // Work is not held up by it: the first look at the dead comes much later, and takes the lock where this failed.
-    void this.live([name]).catch((problem: Error) => {
-      if (!this.hasEnded) log.warn({ message: problem.message }, 'a worker could not say that it lives');
-    });
+    this.entering = this.entering
+      .then(() => (this.hasEnded ? null : this.live([name])))
+      .catch((problem: Error) => {
+        if (!this.hasEnded) log.warn({ message: problem.message }, 'a worker could not say that it lives');
+      });
   }
 
   /** Frees the work of those who are dead. Gives their names. */
