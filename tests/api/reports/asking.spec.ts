@@ -113,9 +113,7 @@ it('an order that a client’s yes made speaks the office’s language', async (
   const plants = await day.finding(propertyId, { kind: 'mixed water needs', says: { code: 'mixed water needs', details: {} } });
   const { data } = await client.send('mutation($id: ID!) { approveRecommended(id: $id) { what } }', { id: plants.id });
   await product.database.admin(`update organization set language = 'en' where id = $1`, [day.organizationId]);
-  expect(data.approveRecommended).toEqual([
-    { what: 'Líneas separadas para plantas con necesidades distintas. El cliente pide una oferta.' },
-  ]);
+  expect(data.approveRecommended).toEqual([{ what: 'Líneas separadas para plantas con necesidades distintas.' }]);
 });
 
 it('many approvals at once say with which data each was made; what fails is named by its client and stays a draft', async () => {

@@ -80,6 +80,20 @@ describe('the reports of a month', () => {
     expect(calls.find(({ name }) => name === 'SendReports')?.variables).toEqual({ ids: ['r2'], onDay: '2026-10-01' });
   });
 
+  it('shows the drafts by their clients’ names, whatever the order of the server', async () => {
+    const { user } = page([report('r1', 'draft', { clientId: 'c2' }), report('r2', 'draft')], {
+      clients: [
+        { id: 'c2', name: 'Willow Bend', emails: [] },
+        { id: 'c1', name: 'Alder Row', emails: [] },
+      ],
+    });
+    await user.click(await screen.findByRole('checkbox', { name: 'Choose all' }));
+    await user.click(screen.getByRole('button', { name: 'Look at 2 drafts and approve them' }));
+    const look = within(await screen.findByRole('region', { name: 'What the 2 drafts say now' }));
+    const lines = await look.findAllByRole('listitem');
+    expect(lines.map(({ textContent }) => textContent?.slice(0, 5))).toEqual(['Alder', 'Willo']);
+  });
+
   it('tells in the person’s language how work ended; what failed is not hidden by what came after it', async () => {
     const refused = [
       { client: 'Heron Flats', code: 'REPORT_FIGURES_CHANGED' },
@@ -212,6 +226,33 @@ describe('one report', () => {
     await user.click(screen.getByRole('button', { name: 'Throw it away' }));
     expect(calls.find(({ name }) => name === 'DiscardDraft')?.variables).toEqual({ id: 'r1', version: 1 });
     expect(await screen.findByText('The draft is gone.')).toBeTruthy();
+  });
+
+  it('stays open while the list tells of its first mail before it does itself', async () => {
+    const before = report('r1', 'approved');
+    const after = report('r1', 'sent', { mails: [mail('dee', 'sent')] });
+    let isSent = false;
+    let tell: (itself: object) => void = () => undefined;
+    const itself = new Promise((resolve) => {
+      tell = resolve;
+    });
+    const { user } = page(
+      [],
+      {
+        waterReports: () => [isSent ? after : before],
+        waterReport: () => (isSent ? itself : before),
+        sendReports: () => {
+          isSent = true;
+          return [{ id: 'r1', version: 2, state: 'sent' }];
+        },
+      },
+      '/reports?report=r1',
+    );
+    await user.click(await screen.findByRole('button', { name: 'Send now' }));
+    expect(await screen.findByText('1 sent')).toBeTruthy();
+    expect(screen.getByRole('heading', { name: /^In August 2026/ })).toBeTruthy();
+    tell(after);
+    expect(await screen.findByText('dee@example.test')).toBeTruthy();
   });
 
   it('that somebody changed meanwhile says so instead of nothing', async () => {

@@ -14,6 +14,7 @@ export function CrewsOfMonth({ crews, ordersDone }: Pick<CompanyMonthQuery['owne
     >
       {crews.length > 0 && (
         <Table
+          look="ledger"
           name={intl.formatMessage({ id: 'company.crews.table' })}
           head={
             <tr>

@@ -19,6 +19,7 @@ export function SitesToUpgrade({ sites }: { readonly sites: CompanyMonthQuery['o
     >
       {sites.length > 0 && (
         <Table
+          look="ledger"
           name={intl.formatMessage({ id: 'company.sites.table' })}
           head={
             <tr>

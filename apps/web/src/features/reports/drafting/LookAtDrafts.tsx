@@ -69,11 +69,13 @@ function OneDraft({ draft, names }: { readonly draft: DraftNow; readonly names: 
   return (
     <li>
       <b>{names.get(clientId) ?? '–'}</b> {content.verdict}{' '}
-      <a href={reportFile(id, 'pdf')} target="_blank" rel="noreferrer">
-        PDF
-      </a>{' '}
-      <span className="soft">
-        <FormattedMessage id="reports.dataVersion" values={{ version: content.dataVersion }} />
+      <span className="reason">
+        <a href={reportFile(id, 'pdf')} target="_blank" rel="noreferrer">
+          PDF
+        </a>{' '}
+        <span className="soft">
+          <FormattedMessage id="reports.dataVersion" values={{ version: content.dataVersion }} />
+        </span>
       </span>
       <Unprinted letters={unprinted} />
     </li>

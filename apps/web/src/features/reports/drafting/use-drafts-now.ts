@@ -25,6 +25,10 @@ export type DraftNow = Draft | { readonly id: string; readonly problem: unknown 
 /** Each is written anew on the server: some at a time, so that the first are there soon. */
 const AT_ONCE = 10;
 
+/** As they were chosen, which is by the clients' names: the server answers in an order of its own. */
+const inOrder = (drafts: readonly Draft[], ids: readonly string[]): Draft[] =>
+  drafts.toSorted((a, b) => ids.indexOf(a.id) - ids.indexOf(b.id));
+
 /** What some drafts say now, as far as they are there. One that cannot be written does not keep the others away. */
 export function useDraftsNow(ids: readonly string[]): readonly DraftNow[] {
   const client = useApolloClient();
@@ -34,7 +38,7 @@ export function useDraftsNow(ids: readonly string[]): readonly DraftNow[] {
     const ask = async (some: readonly string[]): Promise<readonly DraftNow[]> => {
       try {
         const { data } = await client.query({ query: draftsNowDocument, variables: { ids: [...some] }, fetchPolicy: 'no-cache' });
-        return data?.waterReports ?? [];
+        return inOrder(data?.waterReports ?? [], some);
       } catch (problem) {
         if (some.length === 1) return [{ id: some[0]!, problem }];
         const each: DraftNow[] = [];

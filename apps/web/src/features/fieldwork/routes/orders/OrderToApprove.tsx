@@ -10,7 +10,6 @@ import { useDeed } from '../../../../page/use-deed.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { ErrorState } from '../../../../ui/states/States.js';
 import { Button } from '../../../../ui/forms/Button.js';
-import { Num } from '../../../../ui/tables/Table.js';
 import { useOrderWords } from '../../use-order-words.js';
 import { PriceDialog } from './PriceDialog.js';
 import { useOrderOutcome } from './use-order-outcome.js';
@@ -94,8 +93,12 @@ export function OrderToApprove({ order: masked, mayApprove }: Props) {
       <td>
         <Link to={paths.property(property.id)}>{property.name}</Link> <span className="soft xs">{property.client.name}</span>
       </td>
-      <Num>{isPriced ? money(cost) : <FormattedMessage id="routes.offerWanted" />}</Num>
-      <Num>{money(notToExceed)}</Num>
+      <td className="num" data-head={intl.formatMessage({ id: 'routes.head.cost' })}>
+        {isPriced ? money(cost) : <FormattedMessage id="routes.offerWanted" />}
+      </td>
+      <td className="num" data-head={intl.formatMessage({ id: 'routes.head.limit' })}>
+        {money(notToExceed)}
+      </td>
       <td className="num">
         {mayApprove && (
           <Acts

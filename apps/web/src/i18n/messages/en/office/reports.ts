@@ -107,7 +107,7 @@ export const reports = {
   'reports.job.outcome.approved':
     '{approved, plural, =0 {None was approved} one {One was approved} other {# were approved}}, of {total}{skipped, plural, =0 {} one {; one was no draft any more} other {; # were no drafts any more}}.',
   'reports.job.outcome.mailed':
-    '{sent, plural, =0 {No mail was sent} one {One mail was sent} other {# mails were sent}}, of {total}{open, plural, =0 {} one {; one is tried again} other {; # are tried again}}.',
+    '{sent, plural, =0 {No mail was sent} one {One mail was sent} other {# mails were sent}}{total, plural, one {} other {, of #}}{open, plural, =0 {} one {; one is tried again} other {; # are tried again}}.',
   'reports.job.outcome.not-approved': 'The report is not approved any more: nothing was sent.',
   'reports.job.outcome.UNFORESEEN':
     'Something went wrong that was not foreseen. It is tried again by itself; whoever runs the server finds it in the log under {logged}.',

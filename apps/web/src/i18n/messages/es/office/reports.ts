@@ -2,7 +2,7 @@ import type { reports as english } from '../../en/office/reports.js';
 
 export const reports: Record<keyof typeof english, string> = {
   'reports.title':
-    '{count, plural, =0 {Todavía no hay informes de este mes} other {{draft, plural, =0 {Ningún borrador} one {Un borrador} other {# borradores}}, {approved} aprobados, {sent} enviados}}',
+    '{count, plural, =0 {Todavía no hay informes de este mes} other {{draft, plural, =0 {Ningún borrador} one {Un borrador} other {# borradores}}, {approved, plural, one {# aprobado} other {# aprobados}}, {sent, plural, one {# enviado} other {# enviados}}}}',
   'reports.lede':
     'Cada cliente recibe una página clara de lo que su lugar usó, por qué, qué se hizo y qué sigue. La vista previa es el PDF que se envía.',
   'reports.draft.month': 'Borradores del mes para todos',
@@ -27,12 +27,12 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.state.approved': 'aprobado',
   'reports.state.waits': 'sale {when}',
   'reports.state.sent': 'enviado {when}',
-  'reports.mails.sent': '{count} enviados',
+  'reports.mails.sent': '{count, plural, one {# enviado} other {# enviados}}',
   'reports.mails.queued': '{count} en espera',
   'reports.mails.sending': '{count} enviándose',
-  'reports.mails.refused': '{count} rechazados',
+  'reports.mails.refused': '{count, plural, one {# rechazado} other {# rechazados}}',
   'reports.mails.unknown': '{count} sin saber',
-  'reports.mails.bounced': '{count} devueltos',
+  'reports.mails.bounced': '{count, plural, one {# devuelto} other {# devueltos}}',
   'reports.found.arrived': 'Sí llegó',
   'reports.found.sendAgain': 'Enviar otra vez',
   'reports.found.bounced': 'Fue devuelto',
@@ -109,7 +109,7 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.job.outcome.approved':
     '{approved, plural, =0 {No se aprobó ninguno} one {Se aprobó uno} other {Se aprobaron #}}, de {total}{skipped, plural, =0 {} one {; uno ya no era borrador} other {; # ya no eran borradores}}.',
   'reports.job.outcome.mailed':
-    '{sent, plural, =0 {No se envió ningún correo} one {Se envió un correo} other {Se enviaron # correos}}, de {total}{open, plural, =0 {} one {; uno se intenta otra vez} other {; # se intentan otra vez}}.',
+    '{sent, plural, =0 {No se envió ningún correo} one {Se envió un correo} other {Se enviaron # correos}}{total, plural, one {} other {, de #}}{open, plural, =0 {} one {; uno se intenta otra vez} other {; # se intentan otra vez}}.',
   'reports.job.outcome.not-approved': 'El informe ya no está aprobado: no se envió nada.',
   'reports.job.outcome.UNFORESEEN':
     'Algo salió mal que no estaba previsto. Se intenta otra vez por sí solo; quien lleva el servidor lo encuentra en el registro como {logged}.',
