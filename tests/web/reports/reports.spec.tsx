@@ -1,5 +1,5 @@
 import { cleanup, screen, within } from '@testing-library/react';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { CompanyMonthPage } from '../../../apps/web/src/features/reports/company/CompanyMonthPage.js';
 import { ReportsPage } from '../../../apps/web/src/features/reports/ReportsPage.js';
 import { BrandPage } from '../../../apps/web/src/features/setup/brand/BrandPage.js';
@@ -75,6 +75,7 @@ describe('the reports of a month', () => {
     );
     await user.click(look.getByRole('button', { name: 'Approve this one' }));
     expect(calls.find(({ name }) => name === 'ApproveReports')?.variables).toEqual({ ids: ['r1'], dataVersions: ['abc'] });
+    await vi.waitFor(() => expect(document.activeElement?.textContent).toMatch(/^2 reports chosen/));
     await user.type(screen.getByLabelText(/^Send on/), '2026-10-01');
     await user.click(screen.getByRole('button', { name: 'Send it in the morning of that day' }));
     expect(calls.find(({ name }) => name === 'SendReports')?.variables).toEqual({ ids: ['r2'], onDay: '2026-10-01' });

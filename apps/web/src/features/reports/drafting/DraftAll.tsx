@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import { useDeed } from '../../../page/use-deed.js';
@@ -67,13 +67,19 @@ function Chosen({ drafts, approved, names, onDone }: Pick<Props, 'drafts' | 'app
   const intl = useIntl();
   const [onDay, setOnDay] = useState('');
   const [looked, setLooked] = useState<readonly string[] | null>(null);
+  const place = useRef<HTMLDivElement>(null);
   const send = useDeed(sendDocument, { refetch: REFETCH });
   const sendThem = async (): Promise<void> => {
     if (await send.run({ ids: [...approved], onDay: onDay || null })) onDone();
   };
+  // The list of drafts ends far down; how the approval goes is told up here.
+  const endLook = (): void => {
+    setLooked(null);
+    place.current?.focus();
+  };
   return (
     <>
-      <div className="chosen">
+      <div className="chosen" ref={place} tabIndex={-1}>
         <b>
           <FormattedMessage id="reports.chosen" values={{ count: drafts.length + approved.length }} />
         </b>
@@ -92,7 +98,7 @@ function Chosen({ drafts, approved, names, onDone }: Pick<Props, 'drafts' | 'app
         )}
         {send.problem ? <ErrorState problem={send.problem} /> : null}
       </div>
-      {looked && <LookAtDrafts key={looked.join()} ids={looked} names={names} onEnd={() => setLooked(null)} />}
+      {looked && <LookAtDrafts key={looked.join()} ids={looked} names={names} onEnd={endLook} />}
     </>
   );
 }
