@@ -28,34 +28,29 @@ export const offersDocument = graphql(`
     }
   }
 
+  fragment ProgramToEnter on Program {
+    name
+    days
+    starts
+    adjustPercent
+    stations {
+      station
+      minutes
+      cycles
+      soakMinutes
+    }
+  }
+
   fragment SetPrograms on Settings {
     programs {
-      name
-      days
-      starts
-      adjustPercent
-      stations {
-        station
-        minutes
-        cycles
-        soakMinutes
-      }
+      ...ProgramToEnter @unmask
     }
   }
 
   fragment OfferToEnter on PlanOffer {
     kind
     programs {
-      name
-      days
-      starts
-      adjustPercent
-      stations {
-        station
-        minutes
-        cycles
-        soakMinutes
-      }
+      ...ProgramToEnter @unmask
     }
     result {
       unmetLitres
