@@ -3,7 +3,7 @@
 // decide otherwise whether the sun is high (0.3 rad at the start of the hour) or whether it is day (Rn from 0), because the quantity lies
 // on the threshold; and the night after, into which the cloudiness is carried.
 import { fallon, measuredHours, printedHours } from '../support/fallon-2015.mjs';
-import { libraryHours, thresholdsOf } from '../support/fallon-2015-computed.mjs';
+import { libraryDaysOfHours, libraryHours, thresholdsOf } from '../support/fallon-2015-computed.mjs';
 import { transcribed } from '../support/golden-values.mjs';
 
 export const readsShared = true;
@@ -68,6 +68,29 @@ function explained({ key, measured, sunHigh, cloudiness, eto, etr }) {
   return `${says}: cloudiness ${cloudiness.toFixed(2)} carried from before that evening`;
 }
 
+/**
+ * What docs/decisions/0015 says of days made of hours: the day's equation gives less than its hours in a sum, by these shares of it.
+ * Bounds of the year, of May to August, and of October to March.
+ */
+const LESS = { year: [0.055, 0.06], 'May to August': [0.01, 0.02], 'October to March': [0.13, 0.15] };
+
+function daysBesideHours(measured) {
+  const days = libraryDaysOfHours(measured);
+  const seasons = {
+    year: () => true,
+    'May to August': (month) => month >= 5 && month <= 8,
+    'October to March': (month) => month <= 3 || month >= 10,
+  };
+  return Object.entries(seasons).map(([name, isIn]) => {
+    const chosen = days.filter(({ date }) => isIn(Number(date.slice(5, 7))));
+    const [daily, hourly] = ['daily', 'hourly'].map((by) => chosen.reduce((sum, day) => sum + day[by], 0));
+    const less = 1 - daily / hourly;
+    const says = `${name}, ${chosen.length} days: ${hourly.toFixed(0)} mm by the hour, ${daily.toFixed(0)} mm by the day of the same hours, ${(100 * less).toFixed(1)} % less`;
+    must(`${says}: docs/decisions/0015 says otherwise`, less >= LESS[name][0] && less <= LESS[name][1]);
+    return says;
+  });
+}
+
 export async function prove() {
   const printed = printedHours();
   const measured = measuredHours();
@@ -93,6 +116,7 @@ export async function prove() {
     all.says,
     `${all.beyond.length} hours lie farther, all under a low sun or by night:`,
     ...shown,
+    ...daysBesideHours(measured),
     await transcribedAsPublished(hours),
   ].join('\n');
 }

@@ -61,6 +61,31 @@ const weatherHour = (hour) => ({
 /** One answer per measured hour. */
 export const libraryHours = (measured) => hourlyReferenceEvapotranspirationSeries(measured.map(weatherHour), fallon);
 
+const mean = (values) => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** The day as the import makes it of its hours: their extremes, their mean dew point and wind, their sum of the sun. */
+const dayOfHours = (hours) => ({
+  date: hours[0].date,
+  tmax: Math.max(...hours.map(({ temperature }) => temperature)),
+  tmin: Math.min(...hours.map(({ temperature }) => temperature)),
+  dewPoint: mean(hours.map(({ dewPoint }) => dewPoint)),
+  wind: mean(hours.map(({ wind }) => wind)),
+  solar: hours.length * mean(hours.map(({ solar }) => solar)),
+});
+
+/** Days of which all hours are there: ETo of the day as the import makes it, beside the sum of its hours' ETo. [mm] */
+export function libraryDaysOfHours(measured) {
+  const hoursOf = measured.reduce((of, hour) => of.set(hour.date, [...(of.get(hour.date) ?? []), hour]), new Map());
+  const etoOf = new Map(libraryHours(measured).map(({ etoMm }, at) => [measured[at], etoMm]));
+  return [...hoursOf.values()]
+    .filter((hours) => hours.length === 24)
+    .map((hours) => ({
+      date: hours[0].date,
+      daily: referenceEvapotranspiration(weatherDay(dayOfHours(hours)), fallon).etoMm,
+      hourly: hours.reduce((sum, hour) => sum + etoOf.get(hour), 0),
+    }));
+}
+
 /** On what an hour's constants hang: sun angle at its start [rad], net radiation by a cloudiness [MJ/m2/h]; and its own cloudiness. */
 export function thresholdsOf(measured, cloudiness) {
   const hour = weatherHour(measured);

@@ -61,11 +61,20 @@ describe('referenceEvapotranspiration: the method follows what is there', () => 
     expect(answer.etoMm).toBeGreaterThan(4);
   });
 
-  it('uses the given value only where raw values do not suffice', () => {
+  it('takes the surer one of what is given and what can be computed', () => {
     const givenEto = millimetres(6.1);
-    expect(referenceEvapotranspiration({ ...summer, givenEto }, station)).toMatchObject({ method: 'penman-monteith' });
+    const methodOf = (blank: Partial<WeatherDay>) => {
+      const answer = referenceEvapotranspiration({ ...summer, givenEto, ...blank }, station);
+      return 'method' in answer ? [answer.method, answer.relativeSd] : null;
+    };
+    // A source's own value is taken to be off by 10 %, the combination equation by 8 % and by what each assumption adds.
+    expect(methodOf({})).toEqual(['penman-monteith', 0.08]);
+    expect(methodOf({ windHeight: null })).toEqual(['penman-monteith', Math.hypot(0.08, 0.03)]);
+    expect(methodOf({ dewPoint: null, rhmax: null, rhmin: null })).toEqual(['penman-monteith', 0.1]);
+    expect(methodOf({ wind: null })).toEqual(['given', 0.1]);
+    expect(methodOf({ ...nothing, wind: summer.wind, windHeight: summer.windHeight })).toEqual(['given', 0.1]);
+    expect(methodOf(nothing)).toEqual(['given', 0.1]);
     expect(referenceEvapotranspiration({ ...summer, tmax: null, givenEto }, station)).toMatchObject({ method: 'given', etoMm: 6.1 });
-    expect(referenceEvapotranspiration({ ...summer, ...nothing, givenEto }, station)).toMatchObject({ method: 'given', etoMm: 6.1 });
   });
 
   it('gives null and the reason where nothing suffices', () => {

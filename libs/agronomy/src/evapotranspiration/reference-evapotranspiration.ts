@@ -11,6 +11,7 @@ import { hargreavesSamani } from './methods/hargreaves-samani.js';
 import { shortReferenceEvapotranspiration } from './methods/penman-monteith.js';
 import { standardizedTerms } from './methods/standardized-terms.js';
 import { extraterrestrialRadiation } from './sun/extraterrestrial-radiation.js';
+import type { DayTemperatures } from './vapour/vapour-pressure-from-humidity.js';
 
 /** Why a day has no reference evapotranspiration. */
 export type EvapotranspirationGap = 'no-temperatures' | 'temperatures-refused';
@@ -31,11 +32,11 @@ export type ReferenceEvapotranspiration =
   | { readonly etoMm: null; readonly reason: EvapotranspirationGap; readonly refused: readonly WeatherValue[] };
 
 /**
- * Reference evapotranspiration of a day, ETo, by the best method that its values allow (ASCE-EWRI, Eq. 1, short reference).
+ * Reference evapotranspiration of a day, ETo, computed or as its source states it, whichever has the smaller standard deviation.
  *
- * With both temperatures and any of humidity, wind and solar radiation: the standardized Penman-Monteith equation, completed by the
- * procedures for missing data. Else the value that the source states itself, where it states one. Else, with temperatures alone:
- * Hargreaves-Samani. A day on which more dew forms than water leaves counts as 0.
+ * Computed with both temperatures and any of humidity, wind and solar radiation: the standardized Penman-Monteith equation (ASCE-EWRI, Eq. 1,
+ * short reference), completed by the procedures for missing data. With temperatures alone: Hargreaves-Samani. Where both are equally sure, as
+ * computed. A day on which more dew forms than water leaves counts as 0.
  *
  * @param day - The day as measured. [any]
  * @param station - Where it was measured. [any]
@@ -49,20 +50,33 @@ export function referenceEvapotranspiration(day: WeatherDay, station: WeatherSta
   const plausible = plausibleWeatherDay(day);
   const measured = plausible.day;
   const temperatures = measuredTemperatures(measured);
-  const answer = (etoMm: Quantity<'mm'>, method: EvapotranspirationMethod, assumed: readonly AssumedInput[]) => {
-    return { etoMm, method, assumed, refused: plausible.refused, relativeSd: evapotranspirationSd(method, assumed) };
-  };
-  if (temperatures !== null && hasMoreThanTemperatures(measured)) {
-    const completed = completeWeatherDay(measured, temperatures, station);
-    const eto = shortReferenceEvapotranspiration(standardizedTerms(completed.day, completed.site));
-    return answer(millimetres(Math.max(0, eto)), 'penman-monteith', completed.assumed);
-  }
-  if (measured.givenEto !== null) return answer(measured.givenEto, 'given', []);
-  if (temperatures !== null) {
-    const mean = meanTemperature(temperatures.maximumTemperature, temperatures.minimumTemperature);
-    const sun = extraterrestrialRadiation(station.latitude, day.dayOfYear);
-    return answer(hargreavesSamani(mean, temperatures, sun), 'hargreaves-samani', ['humidity', 'wind', 'solar-radiation']);
-  }
+  const computed = byPenmanMonteith(measured, temperatures, station) ?? byHargreavesSamani(measured, temperatures, station);
+  const given = asGiven(measured);
+  const surest = given !== null && !(computed !== null && computed.relativeSd <= given.relativeSd) ? given : computed;
+  if (surest !== null) return { ...surest, refused: plausible.refused };
   const refusedThem = plausible.refused.includes('tmax') || plausible.refused.includes('tmin');
   return { etoMm: null, reason: refusedThem ? 'temperatures-refused' : 'no-temperatures', refused: plausible.refused };
 }
+
+/** One way to a day's value. */
+type Way = Pick<Extract<ReferenceEvapotranspiration, { method: string }>, 'etoMm' | 'method' | 'assumed' | 'relativeSd'> | null;
+
+function byPenmanMonteith(measured: WeatherDay, temperatures: DayTemperatures | null, station: WeatherStation): Way {
+  if (temperatures === null || !hasMoreThanTemperatures(measured)) return null;
+  const { day, site, assumed } = completeWeatherDay(measured, temperatures, station);
+  const eto = shortReferenceEvapotranspiration(standardizedTerms(day, site));
+  return way(millimetres(Math.max(0, eto)), 'penman-monteith', assumed);
+}
+
+const asGiven = ({ givenEto }: WeatherDay): Way => (givenEto === null ? null : way(givenEto, 'given', []));
+
+function byHargreavesSamani({ dayOfYear }: WeatherDay, temperatures: DayTemperatures | null, { latitude }: WeatherStation): Way {
+  if (temperatures === null) return null;
+  const mean = meanTemperature(temperatures.maximumTemperature, temperatures.minimumTemperature);
+  const eto = hargreavesSamani(mean, temperatures, extraterrestrialRadiation(latitude, dayOfYear));
+  return way(eto, 'hargreaves-samani', ['humidity', 'wind', 'solar-radiation']);
+}
+
+const way = (etoMm: Quantity<'mm'>, method: EvapotranspirationMethod, assumed: readonly AssumedInput[]): Way => {
+  return { etoMm, method, assumed, relativeSd: evapotranspirationSd(method, assumed) };
+};

@@ -38,6 +38,15 @@ describe('days of a station', () => {
     expect(day.eto).toMatchObject({ method: 'penman-monteith', assumed: ['humidity'], filling: null });
     expect(day.eto.etoMm !== null && day.eto.relativeSd).toBeCloseTo(Math.hypot(0.08, 0.06), 12);
   });
+
+  it("take the source's own value where a check doubts what it would be computed from", () => {
+    const calm = summer(FIRST, 60, (at) => ({ givenEto: 6 + 0.5 * swing(at), ...(at > 9 && at < 14 ? { wind: 1.9 } : {}) }));
+    const days = stationDays(judge(calm), station, null);
+    const doubted = on(days, '2025-06-13');
+    expect(doubted.marks.map(({ value, effect }) => `${value} ${effect}`)).toEqual(['wind doubted']);
+    expect(doubted.eto).toMatchObject({ etoMm: calm[12]!.measured.givenEto, method: 'given', relativeSd: 0.1 });
+    expect(on(days, '2025-06-20').eto).toMatchObject({ method: 'penman-monteith', relativeSd: 0.08 });
+  });
 });
 
 describe('a hole', () => {
