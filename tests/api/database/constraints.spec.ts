@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { constraintProblem } from '../../../apps/api/src/platform/problems/constraint-problems.js';
 import { checkSentence } from '../../../apps/api/src/platform/problems/constraint-sentences.js';
+import { pointerInSpanish, ruleInSpanish } from '../../../apps/web/src/i18n/problems/spanish-rules.js';
 import { startApp, type TestApp } from '../../support/test-app.js';
 
 // SQLSTATE codes: PostgreSQL 18 manual, appendix A, class 23.
@@ -40,6 +41,15 @@ it('every rule of the database answers with a code, its name and a sentence', ()
     expect(problem!.message, constraint.name).toMatch(/^[A-Z].*\.$/);
     expect(problem!.message, constraint.name).not.toMatch(/_|undefined|null/);
   }
+});
+
+it('every rule of the database has its own sentence in Spanish', () => {
+  const rules = constraints
+    .map((constraint) => problemOf(constraint)!)
+    .map(({ code, details }) => ({ code, rule: String(details['rule']) }));
+  const says = rules.map(({ code, rule }) => ({ rule, says: code === 'POINTS_NOWHERE' ? pointerInSpanish(rule) : ruleInSpanish(rule) }));
+  expect(says.filter((one) => one.says.startsWith('Un valor falta, ya existe')).map(({ rule }) => rule)).toEqual([]);
+  expect(says.filter((one) => /_|undefined|null/.test(one.says))).toEqual([]);
 });
 
 it('every check is named after a rule that has its own sentence', () => {

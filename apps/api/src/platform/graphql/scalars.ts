@@ -9,7 +9,9 @@ const text = (node: ValueNode): unknown => (node.kind === Kind.STRING ? node.val
 function dated(name: string, form: string, fits: (value: string) => boolean): GraphQLScalarType<string, string> {
   const parse = (value: unknown): string => {
     if (typeof value !== 'string' || !fits(value))
-      throw new GraphQLError(`${name}: found ${JSON.stringify(value)}, expected ${form}.`, { extensions: { code: 'VALUE_REFUSED' } });
+      throw new GraphQLError(`${name}: found ${JSON.stringify(value)}, expected ${form}.`, {
+        extensions: { code: 'VALUE_REFUSED', details: { field: name, found: value, expected: form } },
+      });
     return value;
   };
   return new GraphQLScalarType({
@@ -34,7 +36,10 @@ const parseInstant = (value: unknown): Date => {
   const instant = typeof value === 'string' && INSTANT.test(value) && realDate(value.slice(0, 10)) ? new Date(value) : null;
   if (!instant || Number.isNaN(instant.getTime()))
     throw new GraphQLError(`DateTime: found ${JSON.stringify(value)}, expected an ISO 8601 instant with its offset.`, {
-      extensions: { code: 'VALUE_REFUSED' },
+      extensions: {
+        code: 'VALUE_REFUSED',
+        details: { field: 'DateTime', found: value, expected: 'an ISO 8601 instant with its offset' },
+      },
     });
   return instant;
 };

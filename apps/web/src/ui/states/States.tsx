@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useState } from 'react';
-import { FormattedMessage } from 'react-intl';
+import { FormattedMessage, useIntl } from 'react-intl';
 import { problemOf } from '../../graphql/problem.js';
+import { problemSentence } from '../../i18n/problems/problem-sentence.js';
 import { Button } from '../forms/Button.js';
 import './states.css';
 
@@ -49,6 +50,7 @@ interface ErrorProps {
 
 /** What went wrong and what to do, with a way to try again. */
 export function ErrorState({ problem, onRetry }: ErrorProps) {
+  const { locale } = useIntl();
   const found = problemOf(problem);
   return (
     <div className="state failed" role="alert">
@@ -56,7 +58,7 @@ export function ErrorState({ problem, onRetry }: ErrorProps) {
         {found.kind === 'noAnswer' ? (
           <FormattedMessage id="parts.noAnswer" />
         ) : (
-          <FormattedMessage id="parts.refused" values={{ reason: found.says }} />
+          <FormattedMessage id="parts.refused" values={{ reason: problemSentence(locale, { ...found, message: found.says }) }} />
         )}
       </p>
       {onRetry && (

@@ -1,6 +1,7 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import type { Operation } from '../../../offline/operation.js';
+import { problemSentence } from '../../../i18n/problems/problem-sentence.js';
 import { messageOf } from '../../../says/saying.js';
 import { fieldsOf, saidLines } from '../phones/said.js';
 
@@ -17,7 +18,9 @@ export function WhatWasTold({ operation: { kind, body, told } }: { readonly oper
         </span>
       )}
       <OtherWord kind={kind} body={body} other={told.other} />
-      {problem && <span className="line">{messageOf({ intl }, `field.refused.code.${problem.code}`) ?? problem.message}</span>}
+      {problem && (
+        <span className="line">{messageOf({ intl }, `field.refused.code.${problem.code}`) ?? problemSentence(intl.locale, problem)}</span>
+      )}
     </>
   );
 }

@@ -3,6 +3,7 @@ import { Link } from 'react-router';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { OpenWordFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { problemSentence } from '../../../i18n/problems/problem-sentence.js';
 import { paths } from '../../../page/paths.js';
 import { wordOf } from '../../../says/saying.js';
 import { Button } from '../../../ui/forms/Button.js';
@@ -25,6 +26,7 @@ graphql(`
     problem {
       code
       message
+      details
     }
     property {
       id
@@ -54,7 +56,7 @@ export function OpenWord({ operation }: Props) {
       <p>
         <FormattedMessage id={sentenceOf(verdict)} values={{ by, other: otherBy, when: formats.moment(savedAt) }} />
       </p>
-      {problem && <p>{problem.message}</p>}
+      {problem && <p>{problemSentence(intl.locale, problem)}</p>}
       {lines.length > 0 ? (
         <BothWords lines={lines} by={by} otherBy={otherBy} stands={operation.stands ?? null} />
       ) : (

@@ -2,6 +2,7 @@ import { useQuery } from '@apollo/client/react';
 import { useEffect, useRef } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
+import { failureSentence } from '../../../i18n/problems/problem-sentence.js';
 import { Progress } from '../../../ui/states/Progress.js';
 import { endedSentence, type Outcome, refusalSentence, refusedIn } from './outcome.js';
 
@@ -79,7 +80,7 @@ function Over({ job: { kind, state, total, says, outcome } }: { readonly job: Jo
     <div role="status">
       <p className="soft">
         <FormattedMessage id={state === 'failed' ? 'reports.job.failed' : 'reports.job.over'} values={{ what, count: ended ? 0 : total }} />{' '}
-        {ended ?? (state === 'failed' ? says : null)}
+        {ended ?? (state === 'failed' ? failureSentence(intl.locale, { says, outcome }) : null)}
       </p>
       {refused.length > 0 && (
         <>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
+import { failureSentence } from '../../../i18n/problems/problem-sentence.js';
 import { Fetched } from '../../../page/Fetched.js';
 import { useDeed } from '../../../page/use-deed.js';
 import { Button } from '../../../ui/forms/Button.js';
@@ -47,7 +48,7 @@ function Recomputing({ job: id }: { readonly job: string }) {
           job && hasEnded(job.state) ? (
             <p role="status">
               <FormattedMessage id={job.state === 'done' ? 'setup.recompute.done' : 'setup.recompute.failed'} />{' '}
-              {job.state === 'failed' && job.says}
+              {job.state === 'failed' && failureSentence(intl.locale, job)}
             </p>
           ) : (
             <Progress

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
+import { failureSentence } from '../../../../i18n/problems/problem-sentence.js';
 import { Fetched } from '../../../../page/Fetched.js';
 import { paths } from '../../../../page/paths.js';
 import { Button, ButtonLink } from '../../../../ui/forms/Button.js';
@@ -37,7 +38,14 @@ export function ImportUnderWay({ job: id, upload, onEnd }: Props) {
               <Progress label={intl.formatMessage({ id: 'setup.job.rows' })} done={job.done} total={job.total > 0 ? job.total : null} />
             </>
           );
-        return <Ended isDone={job.state === 'done'} says={job.says ?? null} upload={upload} more={more} />;
+        return (
+          <Ended
+            isDone={job.state === 'done'}
+            says={job.state === 'done' ? (job.says ?? null) : failureSentence(intl.locale, job)}
+            upload={upload}
+            more={more}
+          />
+        );
       }}
     </Fetched>
   );

@@ -1,3 +1,5 @@
+import { HttpRefusal } from '../../../../graphql/problem.js';
+
 /** One thing that is wrong or to be noted in a file, with its sentence in the reader's language. */
 export interface FileProblem {
   readonly file: string;
@@ -61,10 +63,13 @@ export interface CheckedUpload {
 /** A header that no form of another site can set, so that a cookie alone does no deed. */
 const OWN_REQUEST = { 'x-rillbook-request': '1' };
 
-const messageIn = (body: unknown): string | null => {
-  const message: unknown = typeof body === 'object' && body !== null ? Reflect.get(body, 'message') : null;
-  return typeof message === 'string' && message !== '' ? message : null;
-};
+/** What a body of an answer says that refuses; null where it is none of ours. */
+function refusalIn(body: unknown): HttpRefusal | null {
+  const { code, message, details } = (body ?? {}) as { code?: unknown; message?: unknown; details?: unknown };
+  return typeof message === 'string' && message !== ''
+    ? new HttpRefusal(typeof code === 'string' ? code : 'UNKNOWN', message, details)
+    : null;
+}
 
 /** What JSON says; null where something between here and the server answered in other words. */
 function parsed(text: string): unknown {
@@ -79,7 +84,7 @@ function parsed(text: string): unknown {
 /** The answer's content; what the server refuses comes as an error that says why. */
 function contentOf<Content>(status: number, text: string): Content {
   const body = text === '' ? null : parsed(text);
-  if (status < 200 || status >= 300) throw new Error(messageIn(body) ?? `HTTP ${status}`);
+  if (status < 200 || status >= 300) throw refusalIn(body) ?? new HttpRefusal(`HTTP_${status}`, `HTTP ${status}`, null);
   return body as Content;
 }
 

@@ -10,6 +10,10 @@ const jobDocument = graphql(`
       done
       total
       says
+      outcome {
+        code
+        details
+      }
     }
   }
 `);
