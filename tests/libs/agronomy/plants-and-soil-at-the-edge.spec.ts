@@ -146,8 +146,8 @@ const ROWS: readonly Row[] = [
     ['plantFactor'],
     [[-0.1], [1.6], [NONE]],
     [
-      [[0], { plantFactor: 0, sd: 0.05, assumed: false }],
-      [[1.5], { plantFactor: 1.5, sd: 0.05, assumed: false }],
+      [[0], { plantFactor: 0, assumed: false }],
+      [[1.5], { plantFactor: 1.5, assumed: false }],
     ],
   ],
   [ofStatedDepth, 'ROOT_DEPTH_OUT_OF_DOMAIN', ['rootDepth'], [[0], [3001], [NONE]], [[[3000], { rootDepth: 3000, assumed: false }]]],

@@ -15,11 +15,10 @@ const code = (found: string) => expect.objectContaining({ code: found });
 
 describe('plants', () => {
   it('a stated factor stands above the water need, the need above the kind of plant', () => {
-    expect(plantFactor(0.33, 'high', 'shrubs')).toEqual({ plantFactor: 0.33, sd: 0.05, assumed: false });
+    expect(plantFactor(0.33, 'high', 'shrubs')).toEqual({ plantFactor: 0.33, assumed: false });
     expect(plantFactor(null, 'low', 'turf cool-season')).toMatchObject({ plantFactor: 0.2, assumed: true });
     expect(plantFactor(null, null, null)).toMatchObject({ plantFactor: 0.5, assumed: true });
     expect(plantFactor(null, 'moderate', 'turf warm-season').plantFactor).toBe(0.6);
-    expect(plantFactor(null, 'moderate', null).sd).toBeCloseTo(0.2 / Math.sqrt(12), 12);
   });
 
   it('thirstier categories need more', () => {

@@ -8,7 +8,7 @@ export type FlowSource = 'measured' | 'nameplate' | 'assumed' | 'derived';
 export const defaultRelativeSd = {
   /** Area from a map or a wheel; a guessed one. */
   area: { recorded: 0.05, assumed: 0.15 },
-  /** Plant factor given for the zone; one taken from a water-need word. Landscape coefficients are estimates in either case. */
+  /** Plant factor given for the zone, as a number or a water-need word; one of the kind of plants alone. Landscape coefficients are estimates in either case. */
   plantFactor: { recorded: 0.15, assumed: 0.25 },
   /** Added where density or shade is a default. */
   densityOrShade: 0.1,
