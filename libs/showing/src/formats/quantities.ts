@@ -4,7 +4,15 @@ import {
   millimetresPerHour,
   millimetresPerHourFromInchesPerHour,
 } from '@rillbook/units/depth-rate.js';
-import { gallonsPerMinuteFromLitresPerMinute, litresPerMinute, litresPerMinuteFromGallonsPerMinute } from '@rillbook/units/flow.js';
+import {
+  gallonsPerHourFromLitresPerMinute,
+  gallonsPerMinuteFromLitresPerMinute,
+  litresPerHourFromLitresPerMinute,
+  litresPerMinute,
+  litresPerMinuteFromGallonsPerHour,
+  litresPerMinuteFromGallonsPerMinute,
+  litresPerMinuteFromLitresPerHour,
+} from '@rillbook/units/flow.js';
 import {
   feetFromMetres,
   inchesFromMillimetres,
@@ -20,7 +28,7 @@ import { litres, litresFrom, volumeIn } from '@rillbook/units/volume.js';
 import type { UnitWord } from '../words/en/units.js';
 
 export type UnitSystem = 'us' | 'metric';
-export type QuantityKind = 'volume' | 'area' | 'depth' | 'length' | 'flow' | 'rate' | 'temperature' | 'pressure' | 'speed';
+export type QuantityKind = 'volume' | 'area' | 'depth' | 'length' | 'flow' | 'emitterFlow' | 'rate' | 'temperature' | 'pressure' | 'speed';
 
 /** How one kind of quantity is shown and typed in one system; what is stored is always SI. */
 export interface ShownIn {
@@ -67,6 +75,20 @@ export const quantities: Readonly<Record<QuantityKind, Readonly<Record<UnitSyste
       toSi: litresPerMinuteFromGallonsPerMinute,
     },
     metric: asStored('unit.lPerMin', 1),
+  },
+  emitterFlow: {
+    us: {
+      unit: 'unit.gph',
+      decimals: 2,
+      fromSi: (value) => gallonsPerHourFromLitresPerMinute(litresPerMinute(value)),
+      toSi: litresPerMinuteFromGallonsPerHour,
+    },
+    metric: {
+      unit: 'unit.lPerH',
+      decimals: 1,
+      fromSi: (value) => litresPerHourFromLitresPerMinute(litresPerMinute(value)),
+      toSi: litresPerMinuteFromLitresPerHour,
+    },
   },
   rate: {
     us: {

@@ -11,6 +11,8 @@ export const units = {
   'unit.m': 'm',
   'unit.gpm': 'gpm',
   'unit.lPerMin': 'L/min',
+  'unit.gph': 'gal/h',
+  'unit.lPerH': 'L/h',
   'unit.inPerH': 'in/h',
   'unit.mmPerH': 'mm/h',
   'unit.fahrenheit': '°F',

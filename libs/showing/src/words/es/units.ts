@@ -13,6 +13,8 @@ export const units: Record<keyof typeof english, string> = {
   'unit.m': 'm',
   'unit.gpm': 'gpm',
   'unit.lPerMin': 'L/min',
+  'unit.gph': 'gal/h',
+  'unit.lPerH': 'L/h',
   'unit.inPerH': 'pulg/h',
   'unit.mmPerH': 'mm/h',
   'unit.fahrenheit': '°F',

@@ -22,7 +22,8 @@ function shownParts(formats: Formats, kind: FieldKind, parts: readonly unknown[]
   return joined(parts.map((part) => (typeof part === 'number' ? shownNumber(formats, of, part) : String(part))));
 }
 
-function shown(formats: Formats, kind: FieldKind, value: unknown): string {
+/** A value as it is typed in a field of its kind. */
+export function shownValue(formats: Formats, kind: FieldKind, value: unknown): string {
   if (value === null || value === undefined) return '';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (Array.isArray(value)) return shownParts(formats, kind, value);
@@ -32,7 +33,7 @@ function shown(formats: Formats, kind: FieldKind, value: unknown): string {
 
 /** A thing as it is typed; empty fields for a new one. */
 export const draftOf = (formats: Formats, fields: readonly FieldSpec[], thing: Thing | null, fixed: Draft = {}): Draft =>
-  Object.fromEntries(fields.map(({ key, kind }) => [key, thing ? shown(formats, kind, thing[key]) : (fixed[key] ?? '')]));
+  Object.fromEntries(fields.map(({ key, kind }) => [key, thing ? shownValue(formats, kind, thing[key]) : (fixed[key] ?? '')]));
 
 /** What is sent of a draft; what nobody touched is sent as it was kept, not as it was rounded for the screen. */
 export function inputOf(

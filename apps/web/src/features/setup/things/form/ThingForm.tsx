@@ -1,9 +1,11 @@
-import { type FormEvent, useId } from 'react';
+import { type FormEvent, Fragment, useId } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Button } from '../../../../ui/forms/Button.js';
 import { ProblemList } from '../../../../ui/forms/ProblemList.js';
 import type { Choice } from '../../../../ui/forms/Select.js';
 import { ErrorState } from '../../../../ui/states/States.js';
+import { AidFold } from '../aids/AidFold.js';
+import { fieldAids } from '../aids/field-aids.js';
 import { Clash } from './Clash.js';
 import type { Draft, Thing } from '../fields/field-spec.js';
 import type { Wrong } from '../fields/read-field.js';
@@ -56,16 +58,19 @@ export function ThingForm({ kind, thing, fixed = {}, belongs = {}, choices = {},
       )}
       {kind.fields.map((spec) => {
         const bad = wrong.find(({ key }) => key === spec.key);
+        const aids = fieldAids[spec.key];
         return (
-          <ThingField
-            key={spec.key}
-            id={`${id}-${spec.key}`}
-            spec={spec}
-            value={draft[spec.key] ?? ''}
-            onChange={(value) => form.set(spec.key, value)}
-            problem={bad ? wordsOf(bad) : null}
-            choices={choices[spec.key] ?? []}
-          />
+          <Fragment key={spec.key}>
+            <ThingField
+              id={`${id}-${spec.key}`}
+              spec={spec}
+              value={draft[spec.key] ?? ''}
+              onChange={(value) => form.set(spec.key, value)}
+              problem={bad ? wordsOf(bad) : null}
+              choices={choices[spec.key] ?? []}
+            />
+            {aids && <AidFold spec={spec} aids={aids} onTake={(text) => form.set(spec.key, text)} />}
+          </Fragment>
         );
       })}
       <div className="form-end end-line">

@@ -1,3 +1,4 @@
+import { aids } from './aids.js';
 import { brand } from './brand.js';
 import { exchange } from './exchange.js';
 import { fields } from './fields.js';
@@ -7,4 +8,4 @@ import { things } from './things.js';
 import { weather } from './weather.js';
 
 /** The words of the pages of Setup. */
-export const setup = { ...exchange, ...people, ...things, ...fields, ...weather, ...brand, ...plans };
+export const setup = { ...exchange, ...people, ...things, ...fields, ...weather, ...brand, ...plans, ...aids };
