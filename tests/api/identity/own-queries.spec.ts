@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { buildSchema, type DocumentNode, Kind, validate, visit } from 'graphql';
+import { buildSchema, type DocumentNode, Kind, parse, validate, visit } from 'graphql';
 import { expect, it } from 'vitest';
 import { limitsRule } from '../../../apps/api/src/platform/graphql/limits.js';
 
@@ -17,12 +17,27 @@ const asSent = (document: DocumentNode): DocumentNode =>
     },
   });
 
+const schema = buildSchema(readFileSync(path.join(top, 'schema.graphql'), 'utf8'));
+
 it('whatever a page of ours asks, the server answers: no query is too deep or too large', () => {
-  const schema = buildSchema(readFileSync(path.join(top, 'schema.graphql'), 'utf8'));
   const documents = [...GENERATED.matchAll(DOCUMENT)].map(([, name, json]) => [name!, JSON.parse(json!) as DocumentNode] as const);
   expect(documents.length).toBeGreaterThan(50);
   const refused = documents.flatMap(([name, document]) =>
     validate(schema, asSent(document), [limitsRule]).map(({ message }) => `${name}: ${message}`),
   );
   expect(refused).toEqual([]);
+});
+
+/** Fragments that spread the next one twice: a thousand million fields in a kilobyte and a half. */
+const doubling = (last: string): DocumentNode =>
+  parse(
+    Array.from({ length: 30 }, (_, at) => `fragment F${at} on Query { ...F${at + 1} ...F${at + 1} }`).join('\n') +
+      `query { ...F0 } fragment F30 on Query { ${last} }`,
+  );
+
+it('fragments that spread each other are measured once each, and counted wherever they are spread', () => {
+  expect(validate(schema, doubling('...Nowhere'), [limitsRule])).toEqual([]);
+  expect(validate(schema, doubling('...F0'), [limitsRule])).toEqual([]);
+  const [refused] = validate(schema, doubling('me { __typename }'), [limitsRule]);
+  expect(refused?.extensions).toMatchObject({ details: { found: 2 ** 31, most: 1200, what: 'fields' } });
 });
