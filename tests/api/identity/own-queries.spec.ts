@@ -41,3 +41,13 @@ it('fragments that spread each other are measured once each, and counted whereve
   const [refused] = validate(schema, doubling('me { __typename }'), [limitsRule]);
   expect(refused?.extensions).toMatchObject({ details: { found: 2 ** 31, most: 1200, what: 'fields' } });
 });
+
+it('one request asks a few things: the same question under many names is refused, in fragments too', () => {
+  const names = (count: number) => Array.from({ length: count }, (_, at) => `a${at}: properties { id }`).join(' ');
+  const refusals = (text: string) => validate(schema, parse(text), [limitsRule]).map(({ extensions }) => extensions['details']);
+  expect(refusals(`{ ${names(20)} }`)).toEqual([]);
+  expect(refusals(`{ ${names(21)} }`)).toEqual([{ found: 21, most: 20, what: 'questions' }]);
+  expect(refusals(`{ ...Many ...Many me { __typename } } fragment Many on Query { ${names(10)} }`)).toEqual([
+    { found: 21, most: 20, what: 'questions' },
+  ]);
+});
