@@ -148,3 +148,48 @@ it('asks the database as often for one row as for five', async () => {
   };
   expect(await asked(5)).toBe(await asked(1));
 });
+
+it('counts in a month what people decided of its findings, and the work that was done in it by the organization’s clock', async () => {
+  const { database } = product;
+  const { id } = await above('Counted', 1_000, 10);
+  const own = { organization_id: organizationId, property_id: id };
+  const finding = (cause: string, columns: object) =>
+    insertRow(database, 'finding', {
+      ...own,
+      kind: 'unexplained use',
+      cause_key: cause,
+      state: 'dismissed',
+      says: { code: 'unexplained-use', details: {} },
+      opened_at: '2026-07-01T12:00:00Z',
+      decided_at: '2026-08-02T12:00:00Z',
+      ...columns,
+    });
+  await finding('July, by a person', { from_on: '2026-07-01', until_on: '2026-07-31', decided_by: office.personId });
+  await finding('July, by itself', { from_on: '2026-07-01', until_on: '2026-07-31', state: 'resolved' });
+  await finding('August, by a person', { from_on: '2026-08-01', until_on: '2026-08-31', decided_by: office.personId });
+  const work = { ...own, kind: 'repair', state: 'done', what: 'Valve replaced' };
+  // Half past nine in the evening of 31 July in Los Angeles, where the organization is.
+  await insertRow(database, 'work_order', { ...work, done_at: '2026-08-01T04:30:00Z' });
+  await insertRow(database, 'work_order', { ...work, done_at: '2026-08-09T18:00:00Z' });
+  const counts = async (month: string) =>
+    (await office.send(`{ monthBoard(month: "${month}") { findingsDecided workDone } }`)).data.monthBoard;
+  expect(await counts('2026-06')).toEqual({ findingsDecided: 0, workDone: 0 });
+  expect(await counts('2026-07')).toEqual({ findingsDecided: 1, workDone: 1 });
+  expect(await counts('2026-08')).toEqual({ findingsDecided: 1, workDone: 1 });
+});
+
+it('opens a property at the newest month of which meter and need are known, as the portfolio does', async () => {
+  const { id } = await above('Newly begun', 2_000, 20);
+  await product.database.admin(
+    `insert into month_account (organization_id, property_id, month, through_on, detail, inputs_version)
+      select organization_id, property_id, '2026-08-01', '2026-08-01', detail, 'y' from month_account where property_id = $1`,
+    [id],
+  );
+  const { data } = await office.send('query($id: ID!) { portfolio { month } property(id: $id) { account { month } accounts { month } } }', {
+    id,
+  });
+  expect(data).toEqual({
+    portfolio: { month: '2026-07' },
+    property: { account: { month: '2026-07' }, accounts: [{ month: '2026-07' }, { month: '2026-08' }] },
+  });
+});

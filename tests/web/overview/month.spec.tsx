@@ -100,6 +100,13 @@ describe('the month', () => {
     expect(address()).toBe('/month?month=2026-08');
   });
 
+  it('has one thing to do where no property is on record, and says nothing of properties that are not there', async () => {
+    drawPage(<MonthPage />, { answers: { ...answers, monthBoard: { ...board, properties: 0 } } });
+    await screen.findByRole('heading', { level: 1, name: 'No properties yet' });
+    expect(screen.getByRole('link', { name: 'Bring your properties in' }).getAttribute('href')).toBe('/setup');
+    expect(screen.queryByText('Every account could be computed.')).toBeNull();
+  });
+
   it('speaks Spanish', async () => {
     drawPage(<MonthPage />, { answers, language: 'es' });
     await screen.findByRole('heading', {

@@ -4,6 +4,8 @@ import { MonthScalar } from '../../platform/graphql/scalars.js';
 import { Allow } from '../../platform/identity/allow.js';
 import { Permission } from '../../platform/identity/permission.js';
 import { Tx } from '../../platform/identity/tx.js';
+import { organizations } from '../../platform/identity/organizations/organization.repository.js';
+import { todayOf } from '../../platform/jobs/clock.js';
 import { platformProblems } from '../../platform/problems/platform.problems.js';
 import { leastConfidence, monthsWithAccounts } from '../accounts/months/month-account.loader.js';
 import { normalDeviate } from './normal-deviate.js';
@@ -12,6 +14,10 @@ import { type PortfolioOrder, portfolio } from './portfolio.repository.js';
 import { MonthBoard, Portfolio, PortfolioFilter, PortfolioPage, PortfolioRow, PortfolioSort } from './portfolio.type.js';
 
 const MOST_ROWS = 500;
+
+/** The newest month of which anything is known; the organization's own before anything is. */
+const newestMonth = async (tx: OrganizationTransaction): Promise<string> =>
+  (await portfolio.newestMonth(tx)) ?? todayOf(await organizations.own(tx)).slice(0, 7);
 
 /** The owner's and the office's first pages. */
 @Resolver()
@@ -29,7 +35,7 @@ export class PortfolioResolver {
     if (first < 1 || first > MOST_ROWS)
       throw platformProblems.valueRefused({ field: 'first', found: first, expected: `1 to ${MOST_ROWS}` });
     const months = await monthsWithAccounts(tx);
-    const month = wished ?? (await portfolio.newestMonth(tx)) ?? new Date().toISOString().slice(0, 7);
+    const month = wished ?? (await newestMonth(tx));
     const lines = await portfolio.lines(tx, month, filter ?? {}, { order: sort, deviate: normalDeviate(await leastConfidence(tx)) });
     const begin = after ? lines.findIndex((line) => line.propertyId === after) + 1 : 0;
     const shown = lines.slice(begin, begin + first);
@@ -50,7 +56,7 @@ export class PortfolioResolver {
     @Tx() tx: OrganizationTransaction,
     @Args('month', { type: () => MonthScalar, nullable: true }) wished: string | null,
   ): Promise<MonthBoard> {
-    const month = wished ?? (await portfolio.newestMonth(tx)) ?? new Date().toISOString().slice(0, 7);
+    const month = wished ?? (await newestMonth(tx));
     return Object.assign(new MonthBoard(), { month, ...(await portfolio.board(tx, month)) });
   }
 }

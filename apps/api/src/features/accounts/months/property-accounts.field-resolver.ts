@@ -25,7 +25,7 @@ export class PropertyAccountsResolver {
     return rows.map((row) => showMonthAccount(row, least));
   }
 
-  /** that of a month, else the newest */
+  /** that of a month, else of the newest in which both meter and need are known, as the portfolio shows it; else the newest */
   @ResolveField(() => MonthAccount, { nullable: true })
   async account(
     @Tx() tx: OrganizationTransaction,
@@ -33,7 +33,8 @@ export class PropertyAccountsResolver {
     @Args('month', { type: () => MonthScalar, nullable: true }) month: string | null,
   ): Promise<MonthAccount | null> {
     const rows = (await accountsOfProperty.of(tx).load(property.id)).filter((row) => row.meterId === null);
-    const row = month ? rows.find((one) => one.month.startsWith(month)) : rows.at(-1);
+    const newest = () => rows.findLast(({ meteredL, neededL }) => meteredL !== null && neededL !== null) ?? rows.at(-1);
+    const row = month ? rows.find((one) => one.month.startsWith(month)) : newest();
     return row ? showMonthAccount(row, await leastConfidence(tx)) : null;
   }
 }

@@ -11,6 +11,7 @@ import { useAddress } from '../../../page/use-address.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
 import '../../../ui/tables/tables.css';
 import '../overview.css';
+import { NoProperties } from '../NoProperties.js';
 import { monthSteps } from './month-steps.js';
 import { MonthStrip } from './MonthStrip.js';
 import { ReportsStep } from './ReportsStep.js';
@@ -84,7 +85,13 @@ export function MonthPage() {
   const [{ month }, change] = useAddress(monthAddress);
   const query = useQuery(monthPageDocument, { variables: { month }, fetchPolicy: 'cache-and-network' });
   const shown = { ...query, data: query.data ?? query.previousData };
-  return <Fetched query={shown}>{(data) => <Month data={data} onMonth={(chosen) => change({ month: chosen })} />}</Fetched>;
+  return (
+    <Fetched query={shown}>
+      {(data) =>
+        data.monthBoard.properties === 0 ? <NoProperties /> : <Month data={data} onMonth={(chosen) => change({ month: chosen })} />
+      }
+    </Fetched>
+  );
 }
 
 function Month({ data, onMonth }: { readonly data: MonthPageQuery; readonly onMonth: (month: string) => void }) {

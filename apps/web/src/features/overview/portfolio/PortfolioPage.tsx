@@ -1,13 +1,11 @@
 import { useQuery } from '@apollo/client/react';
-import { FormattedMessage, useIntl } from 'react-intl';
+import { FormattedMessage } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import { Fetched } from '../../../page/Fetched.js';
-import { paths } from '../../../page/paths.js';
 import { useAddress } from '../../../page/use-address.js';
-import { ButtonLink } from '../../../ui/forms/Button.js';
 import { Footnote } from '../../../ui/frame/Section.js';
-import { EmptyState } from '../../../ui/states/States.js';
 import '../overview.css';
+import { NoProperties } from '../NoProperties.js';
 import { PortfolioAside } from './PortfolioAside.js';
 import { PortfolioFilters } from './PortfolioFilters.js';
 import { PortfolioHead } from './PortfolioHead.js';
@@ -102,7 +100,6 @@ const MOST_ROWS = 500;
 
 /** Which properties waste the most water and money this month, why, and who is on it. */
 export function PortfolioPage() {
-  const intl = useIntl();
   const [place, change] = useAddress(portfolioAddress);
   const { text, why, kind, who, month, sort } = place;
   const filter = { text: text || null, reason: why === 'every' ? null : why, kind, who };
@@ -112,16 +109,7 @@ export function PortfolioPage() {
     <Fetched query={shown}>
       {({ portfolio, crews }) =>
         portfolio.total === 0 && !isNarrowed(place) ? (
-          <EmptyState
-            sentence={intl.formatMessage({ id: 'overview.empty' })}
-            action={
-              <ButtonLink to={paths.setup} kind="main">
-                <FormattedMessage id="overview.empty.do" />
-              </ButtonLink>
-            }
-          >
-            <FormattedMessage id="overview.empty.how" />
-          </EmptyState>
+          <NoProperties />
         ) : (
           <>
             <PortfolioHead portfolio={portfolio} isNarrowed={isNarrowed(place)} />
