@@ -1,6 +1,7 @@
 import { extraterrestrialRadiation } from '@rillbook/agronomy/evapotranspiration/sun/extraterrestrial-radiation.js';
 import type { RecordedDay } from '@rillbook/agronomy/weather/recorded-day.js';
 import { type JudgedDay, judgeWeatherDays } from '@rillbook/agronomy/weather/quality/judge-weather-days.js';
+import { etoOfJudgedDay } from '@rillbook/agronomy/station-days/eto-of-judged-day.js';
 import { doubtedSd } from '@rillbook/agronomy/weather/quality/doubted-sd.js';
 import { degrees } from '@rillbook/units/angle.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
@@ -49,6 +50,35 @@ describe('range', () => {
   it('keeps a humidity a little above saturation, and refuses one far above', () => {
     expect(judge(changed(5, { rhmax: 102 }))).toEqual(['2025-06-06 rhmax above-saturation kept']);
     expect(judge(changed(5, { rhmax: 106 }))).toEqual(['2025-06-06 rhmax impossible refused']);
+  });
+
+  it('refuses a stated reference ET that the other values of the day contradict, and computes the day', () => {
+    const stated = (givenEto: (at: number) => number) => summer('2025-06-01', 20, (at) => ({ givenEto: givenEto(at), wind: null }));
+    // What the station's own values give is some 6.5 mm: near it the stated value is believed, as wind would have to be assumed.
+    const near = judgeWeatherDays(
+      stated(() => 6),
+      station,
+    );
+    expect(near.flatMap(({ marks }) => marks)).toEqual([]);
+    // Inches where millimetres are meant, a logger that reports nothing, a sum of a week.
+    const days = judgeWeatherDays(
+      stated((at) => (at === 3 ? 6 / 25.4 : at === 4 ? 0 : at === 5 ? 42 : 6)),
+      station,
+    );
+    expect(told(days)).toEqual([
+      '2025-06-04 givenEto far-from-computed refused',
+      '2025-06-05 givenEto far-from-computed refused',
+      '2025-06-06 givenEto impossible refused',
+    ]);
+    expect(days[5]!.usable.givenEto).toBeNull();
+    const eto = days.map((day) => etoOfJudgedDay(day, station));
+    expect(eto.map((one) => one.etoMm !== null && one.method).slice(2, 7)).toEqual([
+      'given',
+      'penman-monteith',
+      'penman-monteith',
+      'penman-monteith',
+      'given',
+    ]);
   });
 
   it('doubts what is far from the same month of the station, once it knows the month', () => {

@@ -19,6 +19,8 @@ const MARKS = {
   impossible: { check: 'range', effect: 'refused' },
   /** Relative humidity above 100 %: a sensor a little out of calibration (ASCE-EWRI 2005, Appendix D, from memory). */
   'above-saturation': { check: 'range', effect: 'kept' },
+  /** Reference evapotranspiration as stated, far from what the day's other values give. */
+  'far-from-computed': { check: 'range', effect: 'refused' },
   /** Far from what this station measures in that month of the year. */
   'unusual-for-station': { check: 'range', effect: 'doubted' },
   /** Far from the days around, or from the day before where it stays there. */

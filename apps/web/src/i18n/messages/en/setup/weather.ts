@@ -33,6 +33,7 @@ export const weather = {
   'weather.value.rainMm': 'rain',
   'weather.value.givenEtoMm': 'stated reference ET',
   'weather.reason.impossible': 'outside what nature makes, or against another value',
+  'weather.reason.far-from-computed': 'far from what the day’s other values give',
   'weather.reason.above-saturation': 'a little above 100 %, the sensor wants a calibration',
   'weather.reason.unusual-for-station': 'far from what this station has in this month',
   'weather.reason.jump': 'far from the day before or the days around',

@@ -35,6 +35,7 @@ export const weather: Record<keyof typeof english, string> = {
   'weather.value.rainMm': 'lluvia',
   'weather.value.givenEtoMm': 'ET de referencia indicada',
   'weather.reason.impossible': 'fuera de lo que hace la naturaleza, o en contra de otro valor',
+  'weather.reason.far-from-computed': 'lejos de lo que dan los otros valores del día',
   'weather.reason.above-saturation': 'un poco más de 100 %, el sensor pide calibración',
   'weather.reason.unusual-for-station': 'lejos de lo que esta estación tiene en este mes',
   'weather.reason.jump': 'lejos del día anterior o de los días alrededor',
