@@ -73,7 +73,7 @@ it('an answer goes by mail to the address that was left, in its language, once, 
   expect(sent[0]!.subject).toMatch(/^Su pregunta a /);
   expect(sent[0]!.text).toMatch(/Usted preguntó:\s+¿Cuándo vienen\? <Ana>\s+Nuestra respuesta:\s+El viernes\./);
   expect(sent[0]!.html).toContain('&lt;Ana&gt;');
-  expect((await day.office.send(QUESTIONS)).data.clientQuestions[0]).toMatchObject({ answer: 'El viernes.', mailState: 'sent' });
+  expect((await day.office.send(QUESTIONS)).data.clientQuestions[0]).toMatchObject({ answer: 'El viernes.', mailState: 'written' });
   expect(await page(place)).toContain('El viernes.');
 });
 

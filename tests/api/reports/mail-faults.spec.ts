@@ -133,3 +133,26 @@ it('a name of the office is one line that fits the head of a page', async () => 
   const kept = { name: 'Meadow & Daughters', contact: '(555) 010-0142\noffice@meadow.example.test' };
   expect((await day.owner.send(BRAND, { input: kept })).data.changeReportBrand).toEqual(kept);
 });
+
+it('what is sent with one press is told of together: how far it is, how many lie in the outbox folder, and until when it waits', async () => {
+  const ids: string[] = [];
+  for (const name of ['first', 'second', 'third']) ids.push((await approved([`${name}@example.test`])).id);
+  const press = 'mutation($ids: [ID!]!, $onDay: Date) { sendReports(ids: $ids, onDay: $onDay) { id } }';
+  const newest = async () => (await day.office.send('{ jobs { kind state done total waitsUntil outcome { code details } } }')).data.jobs[0];
+  await day.office.send(press, { ids, onDay: '2099-01-15' });
+  expect(await newest()).toMatchObject({
+    kind: 'send report',
+    state: 'queued',
+    done: 0,
+    total: 3,
+    waitsUntil: expect.stringMatching(/^2099-01-15T/),
+  });
+  await day.office.send(press, { ids });
+  expect(await newest()).toMatchObject({ kind: 'send report', state: 'queued', done: 0, total: 3, waitsUntil: null });
+  // The queue does one piece at a time for an organization, and a round ends where the next is still held.
+  for (let round = 0; round < 5 && (await newest()).state !== 'done'; round += 1) await product.drain();
+  expect(await newest()).toEqual({
+    ...{ kind: 'send report', state: 'done', done: 3, total: 3, waitsUntil: null },
+    outcome: { code: 'mailed', details: { sent: 0, written: 3, total: 3, open: 0, failed: 0 } },
+  });
+});

@@ -78,6 +78,16 @@ it('says up to which day a period is known whose last month is not over', () => 
   );
 });
 
+it('of one property among two speaks of one', () => {
+  const two = [property('Alder', july({ metered: 150_000 })), property('Birch', july({ metered: null }))];
+  expect(written(two).verdict).toBe(
+    'In July 2026, one of your 2 properties took 150.0 m³; its plants needed 100.0 m³. The other one is not known yet.',
+  );
+  expect(written(two, { language: 'es' }).verdict).toMatch(/una de sus 2 propiedades tomó .* De la otra todavía no se sabe\.$/);
+  const both = [property('Alder', july({ metered: 150_000 })), property('Birch', july({ metered: 150_000 }))];
+  expect(written(both).all!.why).toBe('More than their plants needed: Alder (50.0 m³), Birch (50.0 m³).');
+});
+
 it('of several properties says which is off: a thirsty one never hides a drowned one', () => {
   const { verdict, all } = written([
     property('Alder', july({ metered: 150_000 })),
@@ -85,9 +95,9 @@ it('of several properties says which is off: a thirsty one never hides a drowned
     property('Cedar', july({})),
     property('Dogwood', july({ metered: null })),
   ]);
-  expect(verdict).toBe('In July 2026, 3 of your 4 properties took 300.0 m³; their plants needed 300.0 m³. The others are not known yet.');
+  expect(verdict).toBe('In July 2026, 3 of your 4 properties took 300.0 m³; their plants needed 300.0 m³. The other one is not known yet.');
   expect(all!.why).toBe(
-    'More than their plants needed: Alder (50.0 m³). Less than their plants needed: Birch (50.0 m³). About what their plants needed: Cedar.',
+    'More than its plants needed: Alder (50.0 m³). Less than its plants needed: Birch (50.0 m³). About what its plants needed: Cedar.',
   );
   expect(all!.gauge).toBeNull();
   expect(all!.table.rows.map(({ label, cells }) => [label, cells[0]!.shown])).toEqual([

@@ -37,9 +37,10 @@ const report = (id: string, state: string, more: object = {}) => ({
 });
 const portfolio = { month: '2026-09', months: ['2026-07', '2026-08', '2026-09'], through: '2026-09-23' };
 
-const page = (reports: readonly object[], more: Record<string, unknown> = {}, at = '/reports') =>
+const page = (reports: readonly object[], more: Record<string, unknown> = {}, at = '/reports', language: 'en' | 'es' = 'en') =>
   drawPage(<ReportsPage />, {
     at,
+    language,
     route: '/reports',
     answers: {
       waterReports: ({ ids }: { ids?: readonly string[] }) => reports.filter((each) => !ids || ids.includes((each as { id: string }).id)),
@@ -124,6 +125,25 @@ describe('the reports of a month', () => {
     expect(screen.getByText('Heron Flats: its figures have changed since they were looked at. Look again.')).toBeTruthy();
     expect(screen.getByText('Old Mill: open it to see why.')).toBeTruthy();
     expect(screen.queryByText(/drafts were made/)).toBeNull();
+  });
+
+  it('tells of what begins later until when it waits, and of work that failed in the person’s language', async () => {
+    const waits = { id: 'j2', kind: 'send report', state: 'queued', done: 0, total: 3, waitsUntil: '2026-09-01T14:00:00Z' };
+    const outcome = { code: 'REPORT_WITHOUT_PROPERTY', details: { client: 'Heron Flats' } };
+    const failed = { id: 'j1', kind: 'approve reports', state: 'failed', done: 0, total: 0, says: 'Heron Flats has no property.', outcome };
+    page([], { jobs: [waits, failed] }, '/reports', 'es');
+    expect(await screen.findByText(/^Envío: esperan 3 hasta /)).toBeTruthy();
+    expect(screen.queryByRole('progressbar')).toBeNull();
+    expect(screen.getByText(/Heron Flats no tiene ninguna propiedad en uso/)).toBeTruthy();
+    expect(screen.queryByText(/has no property/)).toBeNull();
+  });
+
+  it('does not call sent what lies in the outbox folder', async () => {
+    const mails = [mail('bo', 'sent', { answer: 'in-outbox: m1.eml' })];
+    page([report('r0', 'sent', { sentAt: '2026-09-01T14:00:00Z', mails })]);
+    expect(await screen.findByText('1 in the outbox folder')).toBeTruthy();
+    expect(screen.getByText(/^put into the outbox folder /)).toBeTruthy();
+    expect(screen.getByRole('heading', { level: 1 }).textContent).toMatch(/0 sent, 1 in the outbox folder$/);
   });
 
   it('shows the mails that wait for a person, of whichever month', async () => {

@@ -12,7 +12,7 @@ export class BackgroundJobResolver {
   @Allow(Permission.Exchange)
   @Query(() => [BackgroundJob], { name: 'jobs' })
   async jobs(@Tx() tx: OrganizationTransaction): Promise<BackgroundJob[]> {
-    return (await backgroundJobs.latest(tx)).map(showJob);
+    return (await backgroundJobs.latestTogether(tx)).map(showJob);
   }
 
   @Allow(Permission.Exchange)

@@ -29,6 +29,10 @@ export class BackgroundJob {
   @Field(() => Reason, { nullable: true })
   outcome: Reason | null;
 
+  /** it waits until then; null where it does not wait, or has begun */
+  @Field(() => DateTimeScalar, { nullable: true })
+  waitsUntil: Date | null;
+
   @Field(() => DateTimeScalar)
   createdAt: Date;
 
@@ -45,6 +49,12 @@ export const showJob = (row: BackgroundJobRow): BackgroundJob =>
     total: row.total,
     says: row.says,
     outcome: row.outcome && Object.assign(new Reason(), row.outcome),
+    waitsUntil: waitsUntil(row),
     createdAt: row.createdAt,
     finishedAt: row.finishedAt,
   });
+
+function waitsUntil({ state, payload }: BackgroundJobRow): Date | null {
+  const at = payload['waitsUntil'];
+  return state === 'queued' && typeof at === 'string' ? new Date(at) : null;
+}

@@ -39,7 +39,7 @@ export class Jobs {
     this.handlers.set(kind, handler);
   }
 
-  /** Asks for work: it is queued if and only if the transaction commits; it waits until an instant where one is named. */
+  /** Asks for work: it is queued if and only if the transaction commits; it waits until an instant where one is named. What is asked with the same `batch` is shown as one. */
   async ask(
     tx: OrganizationTransaction,
     kind: string,
@@ -56,7 +56,7 @@ export class Jobs {
       total: 0,
       says: null,
       outcome: null,
-      payload,
+      payload: at ? { ...payload, waitsUntil: at.toISOString() } : payload,
       personId: tx.actor.personId,
       createdAt: new Date(),
       finishedAt: null,

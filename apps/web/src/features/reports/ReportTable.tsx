@@ -9,6 +9,7 @@ import { useMaskedList } from '../../page/use-masked.js';
 import { sentenceCase } from '../../page/values/sentence-case.js';
 import { EmptyState } from '../../ui/states/States.js';
 import { Head, Table } from '../../ui/tables/Table.js';
+import { isOnlyWritten } from './mail-state.js';
 import { MailWords } from './MailWords.js';
 import { openSearch } from './urls.js';
 
@@ -26,6 +27,7 @@ export const reportRow = graphql(`
     mails {
       id
       state
+      answer
     }
   }
 `);
@@ -132,9 +134,12 @@ function Row({ report, name, isChosen, isOpen, onToggle, ofProperty }: RowProps)
   );
 }
 
-function StateWords({ report: { state, sendAt, sentAt } }: { readonly report: ReportRowFragment }) {
+function StateWords({ report: { state, sendAt, sentAt, mails } }: { readonly report: ReportRowFragment }) {
   const { moment } = useFormats();
-  if (state === 'sent') return <FormattedMessage id="reports.state.sent" values={{ when: moment(sentAt) }} />;
+  if (state === 'sent')
+    return (
+      <FormattedMessage id={isOnlyWritten(mails) ? 'reports.state.written' : 'reports.state.sent'} values={{ when: moment(sentAt) }} />
+    );
   if (state === 'approved' && sendAt) return <FormattedMessage id="reports.state.waits" values={{ when: moment(sendAt) }} />;
   return <FormattedMessage id={state === 'approved' ? 'reports.state.approved' : 'reports.state.draft'} />;
 }

@@ -12,6 +12,7 @@ import { paths } from '../../page/paths.js';
 import { DraftAll } from './drafting/DraftAll.js';
 import { DraftOne } from './drafting/DraftOne.js';
 import { OneReport } from './one/OneReport.js';
+import { isOnlyWritten } from './mail-state.js';
 import { MailsToSettle } from './MailsToSettle.js';
 import { newestWhole } from './drafting/period.js';
 import { Questions, WaitingQuestions } from './Questions.js';
@@ -27,6 +28,11 @@ export const reportsDocument = graphql(`
       clientId
       untilOn
       state
+      mails {
+        id
+        state
+        answer
+      }
       ...ReportRow
       ...MailsToSettle
     }
@@ -92,8 +98,7 @@ function Reports({ data, children }: Props) {
   const reports = waterReports.filter(({ untilOn }) => untilOn.startsWith(month)).sort(byName);
   const chosenIn = (state: string): string[] =>
     reports.filter((report) => report.state === state && chosen.includes(report.id)).map(({ id }) => id);
-  const counted = (state: string): number => reports.filter((report) => report.state === state).length;
-  const values = { draft: counted('draft'), approved: counted('approved'), sent: counted('sent'), count: reports.length };
+  const values = countsOf(reports);
   return (
     <>
       <PageHead
@@ -138,6 +143,13 @@ function Reports({ data, children }: Props) {
       <Questions questions={clientQuestions} />
     </>
   );
+}
+
+/** How many are how far; what only lies in the outbox folder was not sent. */
+function countsOf(reports: ReportsPageQuery['waterReports']) {
+  const counted = (state: string): number => reports.filter((report) => report.state === state).length;
+  const written = reports.filter(({ state, mails }) => state === 'sent' && isOnlyWritten(mails)).length;
+  return { draft: counted('draft'), approved: counted('approved'), sent: counted('sent') - written, written, count: reports.length };
 }
 
 /** What whoever runs the server should set before mails leave. */

@@ -65,7 +65,8 @@ function whoseIsOff({ words }: Writer, all: readonly WrittenSums[], confidence: 
       const gap = said(between(aboveNeed.litres, metered.litres, needed.litres));
       return word === 'near' ? name : words.say('why.all.one', { name, gap });
     });
-    return names.length ? [words.say(`why.all.${word}`, { names: names.join(', ') })] : [];
+    if (names.length === 0) return [];
+    return [words.say(names.length === 1 ? `why.all.${word}One` : `why.all.${word}`, { names: names.join(', ') })];
   };
   const off = known.filter((each) => !isNear(each));
   return [

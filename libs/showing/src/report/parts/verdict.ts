@@ -71,5 +71,7 @@ export function verdictOfAll(writer: Writer, when: string, all: readonly PeriodS
   if (metered === null || needed === null) return writer.words.say('verdict.none', { when, count });
   const { said } = writer.volumes(largestOf([together]));
   const values = { when, count, known: known.length, metered: said(metered), needed: said(needed) };
-  return writer.words.say(known.length === count ? 'verdict.all' : 'verdict.some', values);
+  if (known.length === count) return writer.words.say('verdict.all', values);
+  const others = writer.words.say(count - known.length === 1 ? 'verdict.other' : 'verdict.others');
+  return writer.words.say(known.length === 1 ? 'verdict.someOne' : 'verdict.some', { ...values, others });
 }

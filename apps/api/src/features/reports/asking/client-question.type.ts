@@ -47,7 +47,9 @@ export class ClientQuestion {
 }
 
 export function showQuestion(row: ClientQuestionRow): ClientQuestion {
-  const { id, clientId, propertyId, reportId, question, askedAt, answer, answeredAt, dismissedAt, email, mailState } = row;
+  const { id, clientId, propertyId, reportId, question, askedAt, answer, answeredAt, dismissedAt, email } = row;
+  // Where no mail server is set it lies in the outbox folder, and nobody has it.
+  const mailState = row.mailState === 'sent' && row.mailAnswer?.startsWith('in-outbox: ') ? 'written' : row.mailState;
   const byLink = row.shareLinkId !== null;
   const shown = { id, clientId, propertyId, reportId, byLink, question, askedAt, answer, answeredAt, dismissedAt, email, mailState };
   return Object.assign(new ClientQuestion(), shown);

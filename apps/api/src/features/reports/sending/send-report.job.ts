@@ -71,13 +71,17 @@ export class SendReportJob implements OnModuleInit {
 
   /** What is to be tried again is asked for in the same transaction that says so. */
   private async finish(tx: OrganizationTransaction, reportId: string): Promise<JobEnd> {
-    const { total, sent, open, nextTryAt } = await reportMails.counts(tx, reportId);
+    const { total, sent, written, open, nextTryAt } = await reportMails.counts(tx, reportId);
     if (nextTryAt) await this.jobs.ask(tx, SEND_REPORT, { reportId }, nextTryAt);
     const report = await waterReports.one(tx, reportId);
-    if (report?.state === 'approved' && open === 0 && sent > 0)
+    if (report?.state === 'approved' && open === 0 && sent + written > 0)
       await this.records.change(tx, WaterReportRow, report.id, report.version, { state: 'sent', sentAt: new Date() });
-    const says = `${sent} of ${total} mails sent${open ? `, ${open} to be tried again` : ''}`;
-    return { code: 'mailed', details: { sent, total, open }, says };
+    const parts = [
+      `${sent} of ${total} mails sent`,
+      written && `${written} written into the outbox folder`,
+      open && `${open} to be tried again`,
+    ];
+    return { code: 'mailed', details: { sent, written, total, open }, says: parts.filter(Boolean).join(', ') };
   }
 }
 

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { Temporal } from 'temporal-polyfill';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
@@ -16,6 +17,11 @@ import { SEND_REPORT } from './send-report.job.js';
 /** Mails of a day leave when people begin to read. */
 const HOUR = 7;
 
+interface Wish {
+  readonly onDay: string | null;
+  readonly batch: string;
+}
+
 /** Sends approved reports: now, or on a day in the morning where the client's first property lies. */
 @Injectable()
 export class SendReports {
@@ -26,11 +32,13 @@ export class SendReports {
 
   async run(tx: OrganizationTransaction, ids: readonly string[], onDay: string | null): Promise<WaterReportRow[]> {
     const sent: WaterReportRow[] = [];
-    for (const id of new Set(ids)) sent.push(await this.one(tx, id, onDay));
+    const batch = randomUUID();
+    for (const id of new Set(ids)) sent.push(await this.one(tx, id, { onDay, batch }));
     return sent;
   }
 
-  private async one(tx: OrganizationTransaction, id: string, onDay: string | null): Promise<WaterReportRow> {
+  /** What is sent with one press is one batch: how far it is is told of all together. */
+  private async one(tx: OrganizationTransaction, id: string, { onDay, batch }: Wish): Promise<WaterReportRow> {
     const report = await waterReports.one(tx, id);
     if (!report) throw platformProblems.notFound({ thing: 'report', id });
     if (report.state === 'draft') throw reportsProblems.notApproved({ reportId: id, report: await nameOfReport(tx, report) });
@@ -39,7 +47,7 @@ export class SendReports {
     await reportMails.queue(tx, id, mailed, at);
     const { open } = await reportMails.counts(tx, id);
     if (open === 0) return this.unmailed(tx, report);
-    await this.jobs.ask(tx, SEND_REPORT, { reportId: id }, at);
+    await this.jobs.ask(tx, SEND_REPORT, { reportId: id, batch }, onDay === null ? null : at);
     return this.change(tx, report, { sendAt: at });
   }
 

@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import { failureSentence } from '../../../i18n/problems/problem-sentence.js';
+import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { Progress } from '../../../ui/states/Progress.js';
 import { endedSentence, type Outcome, refusalSentence, refusedIn } from './outcome.js';
 
@@ -15,6 +16,7 @@ export const reportJobsDocument = graphql(`
       done
       total
       says
+      waitsUntil
       outcome {
         code
         details
@@ -35,6 +37,8 @@ interface Job {
   readonly done: number;
   readonly total: number;
   readonly says?: string | null;
+  /** it begins then */
+  readonly waitsUntil?: string | null;
   readonly outcome?: Outcome | null;
 }
 
@@ -43,7 +47,15 @@ export function UnderWay({ onEnd }: { readonly onEnd: () => void }) {
   const { data } = useQuery(reportJobsDocument, { pollInterval: LOOK_EVERY_MS, fetchPolicy: 'network-only' });
   const jobs = (data?.jobs ?? []).filter((job): job is typeof job & Job => isKind(job.kind));
   useNews(jobs[0] ?? null, onEnd);
-  return told(jobs).map((job) => (isOver(job) ? <Over key={job.id} job={job} /> : <Going key={job.id} job={job} />));
+  const begun = jobs.filter((job) => !job.waitsUntil);
+  return (
+    <>
+      {told(begun).map((job) => (isOver(job) ? <Over key={job.id} job={job} /> : <Going key={job.id} job={job} />))}
+      {KINDS.map((kind) => (
+        <Waiting key={kind} kind={kind} jobs={jobs.filter((job) => job.kind === kind && job.waitsUntil)} />
+      ))}
+    </>
+  );
 }
 
 const isOver = ({ state }: Job): boolean => state === 'done' || state === 'failed';
@@ -63,6 +75,23 @@ function useNews(newest: Job | null, onNews: () => void): void {
     if (seen.current !== null && seen.current !== now) onNews();
     seen.current = now;
   }, [now, onNews]);
+}
+
+/** What is to begin later: on the day that was named, or to try again what was not taken. */
+function Waiting({ kind, jobs }: { readonly kind: Kind; readonly jobs: readonly Job[] }) {
+  const intl = useIntl();
+  const { moment } = useFormats();
+  const [first] = jobs.flatMap(({ waitsUntil }) => waitsUntil ?? []).sort();
+  if (first === undefined) return null;
+  const count = jobs.reduce((sum, { total }) => sum + Math.max(1, total), 0);
+  return (
+    <p className="soft">
+      <FormattedMessage
+        id="reports.job.waits"
+        values={{ what: intl.formatMessage({ id: `reports.job.${kind}` }), count, when: moment(first) }}
+      />
+    </p>
+  );
 }
 
 function Going({ job: { kind, done, total } }: { readonly job: Job }) {

@@ -13,11 +13,14 @@ export interface RefusedDraft {
   readonly code: string;
 }
 
+/** Counts that older work did not tell. */
+const NONE = { written: 0, failed: 0 };
+
 /** How work ended, in the person's language; null where this version does not know the code, and the server's own sentence stands. */
 export function endedSentence(intl: IntlShape, outcome: Outcome | null | undefined): string | null {
   if (!outcome) return null;
   const values = Object.entries(outcome.details ?? {}).filter(([, value]) => typeof value === 'string' || typeof value === 'number');
-  return messageOf({ intl }, `reports.job.outcome.${outcome.code}`, Object.fromEntries(values));
+  return messageOf({ intl }, `reports.job.outcome.${outcome.code}`, { ...NONE, ...Object.fromEntries(values) });
 }
 
 /** The drafts that could not be approved. */

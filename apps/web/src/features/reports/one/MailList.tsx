@@ -8,6 +8,7 @@ import { Button } from '../../../ui/forms/Button.js';
 import { ErrorState } from '../../../ui/states/States.js';
 import type { MessageId } from '../../../i18n/catalogue.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { stateOfMail } from '../mail-state.js';
 import { MailAnswer } from './MailAnswer.js';
 
 export const mailedReport = graphql(`
@@ -52,7 +53,7 @@ export function MailList({ report: masked }: { readonly report: FragmentType<Mai
       <ul className="mails">
         {mails.map(({ id, recipient, state, answer, attempts, nextTryAt }) => (
           <li key={id}>
-            <b>{recipient}</b> <FormattedMessage id={`reports.mail.${state}` as MessageId} />
+            <b>{recipient}</b> <FormattedMessage id={`reports.mail.${stateOfMail({ state, answer })}` as MessageId} />
             {state === 'queued' && attempts > 0 && (
               <span className="soft">
                 {' '}

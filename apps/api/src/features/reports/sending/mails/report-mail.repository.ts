@@ -15,6 +15,8 @@ export const NO_ADDRESS_ANY_MORE = 'address-gone';
 export interface MailCounts {
   readonly total: number;
   readonly sent: number;
+  /** written into the outbox folder: no mail server is set */
+  readonly written: number;
   readonly open: number;
   readonly nextTryAt: Date | null;
 }
@@ -105,7 +107,8 @@ export const reportMails = {
 
   async counts(tx: OrganizationTransaction, reportId: string): Promise<MailCounts> {
     const [row] = await tx.query<MailCounts>(
-      `select count(*)::int as total, count(*) filter (where state = 'sent')::int as sent, count(*) filter (where state in ('queued', 'sending'))::int as open,
+      `select count(*)::int as total, count(*) filter (where state = 'sent' and coalesce(answer, '') not like 'in-outbox:%')::int as sent,
+        count(*) filter (where state = 'sent' and answer like 'in-outbox:%')::int as written, count(*) filter (where state in ('queued', 'sending'))::int as open,
         min(next_try_at) filter (where state = 'queued') as "nextTryAt" from report_mail where organization_id = $1 and report_id = $2`,
       [tx.organizationId, reportId],
     );

@@ -1,7 +1,7 @@
 /** The words of the reports' page. */
 export const reports = {
   'reports.title':
-    '{count, plural, =0 {No reports for this month yet} other {{draft, plural, =0 {No drafts} one {One draft} other {# drafts}}, {approved} approved, {sent} sent}}',
+    '{count, plural, =0 {No reports for this month yet} other {{draft, plural, =0 {No drafts} one {One draft} other {# drafts}}, {approved} approved, {sent} sent{written, plural, =0 {} other {, # in the outbox folder}}}}',
   'reports.lede':
     'Each client gets one clear page of what their place used, why, what was done and what to do next. The preview is the PDF that is sent.',
   'reports.draft.month': 'Draft the month for all clients',
@@ -25,8 +25,10 @@ export const reports = {
   'reports.state.draft': 'draft',
   'reports.state.approved': 'approved',
   'reports.state.waits': 'goes out {when}',
+  'reports.state.written': 'put into the outbox folder {when}',
   'reports.state.sent': 'sent {when}',
   'reports.mails.sent': '{count} sent',
+  'reports.mails.written': '{count} in the outbox folder',
   'reports.mails.queued': '{count} waiting',
   'reports.mails.sending': '{count} being sent',
   'reports.mails.refused': '{count} refused',
@@ -70,6 +72,7 @@ export const reports = {
   'reports.answerMail.queued': 'The mail to {email} waits.',
   'reports.answerMail.sending': 'The mail to {email} is being sent.',
   'reports.answerMail.sent': 'Sent to {email}.',
+  'reports.answerMail.written': 'The mail to {email} was put into the outbox folder; it is not sent yet.',
   'reports.answerMail.refused': 'The mail to {email} was refused.',
   'reports.answerMail.unknown': 'Nobody knows whether the mail to {email} arrived.',
   'reports.mailing.noLinks':
@@ -101,13 +104,14 @@ export const reports = {
   'reports.job.draft reports': 'Drafts for all clients',
   'reports.job.approve reports': 'Approval',
   'reports.job.send report': 'Sending',
+  'reports.job.waits': '{what}: {count, plural, one {one waits} other {# wait}} until {when}.',
   'reports.job.over': '{what}: done{count, plural, =0 {} other {, # in all}}.',
   'reports.job.outcome.drafted':
     '{made, plural, =0 {No draft was missing} one {One draft was made} other {# drafts were made}}{there, plural, =0 {} one {; one client had a report already} other {; # clients had a report already}}.',
   'reports.job.outcome.approved':
     '{approved, plural, =0 {None was approved} one {One was approved} other {# were approved}}, of {total}{skipped, plural, =0 {} one {; one was no draft any more} other {; # were no drafts any more}}.',
   'reports.job.outcome.mailed':
-    '{sent, plural, =0 {No mail was sent} one {One mail was sent} other {# mails were sent}}{total, plural, one {} other {, of #}}{open, plural, =0 {} one {; one is tried again} other {; # are tried again}}.',
+    '{sent, plural, =0 {No mail was sent} one {One mail was sent} other {# mails were sent}}{total, plural, one {} other {, of #}}{written, plural, =0 {} one {; one was put into the outbox folder} other {; # were put into the outbox folder}}{failed, plural, =0 {} one {; one report could not be sent yet} other {; # reports could not be sent yet}}{open, plural, =0 {} one {; one is tried again} other {; # are tried again}}.',
   'reports.job.outcome.not-approved': 'The report is not approved any more: nothing was sent.',
   'reports.job.outcome.UNFORESEEN':
     'Something went wrong that was not foreseen. It is tried again by itself; whoever runs the server finds it in the log under {logged}.',
@@ -166,6 +170,7 @@ export const reports = {
   'company.beyond': 'Needed beyond allowed',
   'company.foot': 'A saving holds in nine of ten cases within what is given or taken; the method stands on page 3 of every water report.',
   'reports.mail.sent': 'sent',
+  'reports.mail.written': 'not sent yet',
   'reports.mail.queued': 'waiting',
   'reports.mail.sending': 'being sent',
   'reports.mail.refused': 'refused',

@@ -2,7 +2,7 @@ import type { reports as english } from '../../en/office/reports.js';
 
 export const reports: Record<keyof typeof english, string> = {
   'reports.title':
-    '{count, plural, =0 {Todavía no hay informes de este mes} other {{draft, plural, =0 {Ningún borrador} one {Un borrador} other {# borradores}}, {approved, plural, one {# aprobado} other {# aprobados}}, {sent, plural, one {# enviado} other {# enviados}}}}',
+    '{count, plural, =0 {Todavía no hay informes de este mes} other {{draft, plural, =0 {Ningún borrador} one {Un borrador} other {# borradores}}, {approved, plural, one {# aprobado} other {# aprobados}}, {sent, plural, one {# enviado} other {# enviados}}{written, plural, =0 {} other {, # en la carpeta de salida}}}}',
   'reports.lede':
     'Cada cliente recibe una página clara de lo que su lugar usó, por qué, qué se hizo y qué sigue. La vista previa es el PDF que se envía.',
   'reports.draft.month': 'Borradores del mes para todos',
@@ -26,8 +26,10 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.state.draft': 'borrador',
   'reports.state.approved': 'aprobado',
   'reports.state.waits': 'sale {when}',
+  'reports.state.written': 'puesto en la carpeta de salida {when}',
   'reports.state.sent': 'enviado {when}',
   'reports.mails.sent': '{count, plural, one {# enviado} other {# enviados}}',
+  'reports.mails.written': '{count} en la carpeta de salida',
   'reports.mails.queued': '{count} en espera',
   'reports.mails.sending': '{count} enviándose',
   'reports.mails.refused': '{count, plural, one {# rechazado} other {# rechazados}}',
@@ -72,6 +74,7 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.answerMail.queued': 'El correo a {email} espera.',
   'reports.answerMail.sending': 'El correo a {email} se está enviando.',
   'reports.answerMail.sent': 'Enviada a {email}.',
+  'reports.answerMail.written': 'El correo a {email} se puso en la carpeta de salida; todavía no se envió.',
   'reports.answerMail.refused': 'El correo a {email} fue rechazado.',
   'reports.answerMail.unknown': 'No se sabe si el correo a {email} llegó.',
   'reports.mailing.noLinks':
@@ -103,13 +106,14 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.job.draft reports': 'Borradores para todos los clientes',
   'reports.job.approve reports': 'Aprobación',
   'reports.job.send report': 'Envío',
+  'reports.job.waits': '{what}: {count, plural, one {espera uno} other {esperan #}} hasta {when}.',
   'reports.job.over': '{what}: listo{count, plural, =0 {} other {, # en total}}.',
   'reports.job.outcome.drafted':
     '{made, plural, =0 {No faltaba ningún borrador} one {Se preparó un borrador} other {Se prepararon # borradores}}{there, plural, =0 {} one {; un cliente ya tenía informe} other {; # clientes ya tenían informe}}.',
   'reports.job.outcome.approved':
     '{approved, plural, =0 {No se aprobó ninguno} one {Se aprobó uno} other {Se aprobaron #}}, de {total}{skipped, plural, =0 {} one {; uno ya no era borrador} other {; # ya no eran borradores}}.',
   'reports.job.outcome.mailed':
-    '{sent, plural, =0 {No se envió ningún correo} one {Se envió un correo} other {Se enviaron # correos}}{total, plural, one {} other {, de #}}{open, plural, =0 {} one {; uno se intenta otra vez} other {; # se intentan otra vez}}.',
+    '{sent, plural, =0 {No se envió ningún correo} one {Se envió un correo} other {Se enviaron # correos}}{total, plural, one {} other {, de #}}{written, plural, =0 {} one {; uno se puso en la carpeta de salida} other {; # se pusieron en la carpeta de salida}}{failed, plural, =0 {} one {; un informe todavía no se pudo enviar} other {; # informes todavía no se pudieron enviar}}{open, plural, =0 {} one {; uno se intenta otra vez} other {; # se intentan otra vez}}.',
   'reports.job.outcome.not-approved': 'El informe ya no está aprobado: no se envió nada.',
   'reports.job.outcome.UNFORESEEN':
     'Algo salió mal que no estaba previsto. Se intenta otra vez por sí solo; quien lleva el servidor lo encuentra en el registro como {logged}.',
@@ -171,6 +175,7 @@ export const reports: Record<keyof typeof english, string> = {
   'company.foot':
     'Un ahorro vale en nueve de diez casos dentro de lo que se da como más o menos; el método está en la página 3 de cada informe de agua.',
   'reports.mail.sent': 'enviado',
+  'reports.mail.written': 'todavía sin enviar',
   'reports.mail.queued': 'en espera',
   'reports.mail.sending': 'enviándose',
   'reports.mail.refused': 'rechazado',
