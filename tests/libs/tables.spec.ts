@@ -64,6 +64,7 @@ describe('plants that nobody described', () => {
     expect(youngDensityFactor('shrubs', 1, 0)).toBeCloseTo(middle([0.5, 0.9]), 12);
     expect(youngDensityFactor('shrubs', 1, 0.5)).toBeCloseTo(0.85, 12);
     expect(inchesFromMillimetres(youngRootDepth('shrubs', millimetresFromInches(20), 0.25))).toBeCloseTo(12.5, 9);
+    expect(() => youngRootDepth('shrubs', millimetresFromInches(20), 1.01)).toThrow();
   });
 
   it('are believed up to the same ends as ever: 1.5 of ETo, roots of 3 m', () => {

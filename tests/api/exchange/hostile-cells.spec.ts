@@ -124,7 +124,7 @@ const refused: readonly (readonly [string, string, string, string])[] = [
   ['readings', 'register', '12,418.6', 'THOUSANDS_SEPARATOR'],
   ['readings', 'register', '-3', 'OUT_OF_RANGE'],
   ['weather', 'tmax_f', '451', 'OUT_OF_RANGE'],
-  ['weather', 'rhmax', '101', 'OUT_OF_RANGE'],
+  ['weather', 'rhmax', '105.1', 'OUT_OF_RANGE'],
   ['weather', 'rain_in', 'T', 'NOT_A_NUMBER'],
   ['rules', 'allowed_days', 'every 3 from 2026-06-01', 'NOT_DAYS'],
   ['rules', 'exempt_methods', 'drip, hose', 'NOT_ONE_OF'],

@@ -119,12 +119,26 @@ describe('recording a day', () => {
     });
   });
 
+  it('takes a humidity a little above saturation, marks it, and reckons with saturated air', async () => {
+    const values = { stationId: station.id, tmaxC: 24, tminC: 12, rhMinPercent: 40, windMPerS: 2, solarMjPerM2: 20 };
+    const marked = async (rhMaxPercent: number) => {
+      const { data } = await office.send(
+        'mutation($input: WeatherDayInput!) { recordWeatherDay(input: $input) { etoMm marks { value reason effect } } }',
+        { input: { ...values, day: '2026-06-02', rhMaxPercent } },
+      );
+      return data.recordWeatherDay;
+    };
+    const [above, saturated] = [await marked(103), await marked(100)];
+    expect(above.marks).toEqual([{ value: 'rhMaxPercent', reason: 'above-saturation', effect: 'kept' }]);
+    expect([saturated.marks, above.etoMm]).toEqual([[], saturated.etoMm]);
+  });
+
   const REFUSED: [field: string, input: Record<string, unknown>][] = [
     ['tmaxC', { tmaxC: 88 }],
     ['tminC', { tmaxC: 20, tminC: 21 }],
     ['rhMinPercent', { rhMaxPercent: 40, rhMinPercent: 60 }],
     ['dewPointC', { tmaxC: 10, dewPointC: 12 }],
-    ['rhMaxPercent', { rhMaxPercent: 101 }],
+    ['rhMaxPercent', { rhMaxPercent: 105.1 }],
     ['windMPerS', { windMPerS: -1 }],
     ['solarMjPerM2', { solarMjPerM2: 300 }],
     ['rainMm', { rainMm: -0.1 }],

@@ -85,7 +85,9 @@ export function runReferenceEvapotranspiration(
     } else if (dew !== dew) {
       const moist = rhmax[day] as number;
       const dry = rhmin[day] as number;
-      vapour = areHumidities(moist, dry) ? ((saturatedLow * moist) / 100 + (saturatedHigh * dry) / 100) / 2 : Number.NaN;
+      vapour = areHumidities(moist, dry)
+        ? ((saturatedLow * (moist > 100 ? 100 : moist)) / 100 + (saturatedHigh * (dry > 100 ? 100 : dry)) / 100) / 2
+        : Number.NaN;
     }
     const nth = dayOfYear[day] as number;
     const water = twoFifthsPower(0.14 * vapour * pressure + 2.1) * (inverseSinePower[nth] as number);

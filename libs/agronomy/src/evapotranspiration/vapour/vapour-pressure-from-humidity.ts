@@ -3,8 +3,8 @@ import { kilopascals } from '@rillbook/units/pressure.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import { saturationVapourPressure } from './saturation-vapour-pressure.js';
 
-/** A sensor in fog may read a little above saturation; more than this is a fault. [%] */
-const HIGHEST_HUMIDITY = 105;
+/** A sensor in fog may read a little above saturation, and counts as saturated; more than this is a fault. [%] */
+export const HIGHEST_HUMIDITY = 105;
 
 /** The two temperatures of a day at which its humidities are reached. */
 export type DayTemperatures = {
@@ -86,5 +86,5 @@ export function vapourPressureFromMeanHumidity(temperatures: DayTemperatures, me
 
 function fractionOf(humidity: number): number {
   if (!(humidity >= 0 && humidity <= HIGHEST_HUMIDITY)) throw new DomainError('HUMIDITY_OUT_OF_DOMAIN', { humidity });
-  return humidity / 100;
+  return Math.min(1, humidity / 100);
 }

@@ -1,3 +1,4 @@
+import { HIGHEST_HUMIDITY } from '@rillbook/agronomy/evapotranspiration/vapour/vapour-pressure-from-humidity.js';
 import { type Columns, may, must, or } from './column.js';
 import { asWritten, fahrenheit, feet, inches, milesPerHour } from './column-units.js';
 import { allowedDays, programDays } from './days-cells.js';
@@ -9,7 +10,7 @@ import { oneOf, someOf, yesNo } from './word-cells.js';
 
 const minutesOfDay = number(asWritten, { min: 0, max: 1440 });
 const temperature = number(fahrenheit, { min: -80, max: 150 });
-const humidity = number(asWritten, { min: 0, max: 100 });
+const humidity = number(asWritten, { min: 0, max: HIGHEST_HUMIDITY });
 
 export const settings = {
   property: may('property', name()),

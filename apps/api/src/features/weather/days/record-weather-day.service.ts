@@ -1,3 +1,4 @@
+import { HIGHEST_HUMIDITY } from '@rillbook/agronomy/evapotranspiration/vapour/vapour-pressure-from-humidity.js';
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
@@ -15,8 +16,8 @@ import { weatherDays } from './weather-day.repository.js';
 const RULES = {
   tmaxC: between(-60, 60, '°C'),
   tminC: between(-70, 50, '°C'),
-  rhMaxPercent: between(1, 100, '%'),
-  rhMinPercent: between(0, 100, '%'),
+  rhMaxPercent: between(1, HIGHEST_HUMIDITY, '%'),
+  rhMinPercent: between(0, HIGHEST_HUMIDITY, '%'),
   dewPointC: between(-60, 35, '°C'),
   windMPerS: between(0, 50, 'm/s'),
   solarMjPerM2: between(0, 46, 'MJ/m²'),

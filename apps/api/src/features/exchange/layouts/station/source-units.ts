@@ -1,3 +1,4 @@
+import { HIGHEST_HUMIDITY } from '@rillbook/agronomy/evapotranspiration/vapour/vapour-pressure-from-humidity.js';
 import { millimetresFromInches } from '@rillbook/units/length.js';
 import { megajoulesPerSquareMetreDayFromLangleys } from '@rillbook/units/radiation.js';
 import { metresPerSecondFromMilesPerHour } from '@rillbook/units/speed.js';
@@ -55,7 +56,7 @@ export interface Bounds {
 /** The bounds of weather.csv, and of what its values are computed from. Common practice. */
 export const bounds = {
   temperature: { min: celsiusFromFahrenheit(-80), max: celsiusFromFahrenheit(150) },
-  humidity: { min: 0, max: 100 },
+  humidity: { min: 0, max: HIGHEST_HUMIDITY },
   wind: { min: 0, max: metresPerSecondFromMilesPerHour(250) },
   rain: { min: 0, max: millimetresFromInches(80) },
   evapotranspiration: { min: 0, max: millimetresFromInches(2) },
