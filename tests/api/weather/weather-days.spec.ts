@@ -133,6 +133,17 @@ describe('recording a day', () => {
     expect([saturated.marks, above.etoMm]).toEqual([[], saturated.etoMm]);
   });
 
+  it('does not take inches of reference ET among millimetres for the day', async () => {
+    const { data } = await office.send(
+      'mutation($input: WeatherDayInput!) { recordWeatherDay(input: $input) { etoMethod marks { value reason effect } } }',
+      { input: { stationId: station.id, day: '2026-06-03', tmaxC: 31, tminC: 14, dewPointC: 11, solarMjPerM2: 28, givenEtoMm: 0.27 } },
+    );
+    expect(data.recordWeatherDay).toEqual({
+      etoMethod: 'penman-monteith',
+      marks: [{ value: 'givenEtoMm', reason: 'far-from-computed', effect: 'refused' }],
+    });
+  });
+
   const REFUSED: [field: string, input: Record<string, unknown>][] = [
     ['tmaxC', { tmaxC: 88 }],
     ['tminC', { tmaxC: 20, tminC: 21 }],

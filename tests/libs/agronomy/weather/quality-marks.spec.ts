@@ -2,6 +2,7 @@ import { extraterrestrialRadiation } from '@rillbook/agronomy/evapotranspiration
 import type { RecordedDay } from '@rillbook/agronomy/weather/recorded-day.js';
 import { type JudgedDay, judgeWeatherDays } from '@rillbook/agronomy/weather/quality/judge-weather-days.js';
 import { etoOfJudgedDay } from '@rillbook/agronomy/station-days/eto-of-judged-day.js';
+import { judgeStationDays } from '@rillbook/agronomy/station-days/judge-station-days.js';
 import { doubtedSd } from '@rillbook/agronomy/weather/quality/doubted-sd.js';
 import { degrees } from '@rillbook/units/angle.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
@@ -55,13 +56,13 @@ describe('range', () => {
   it('refuses a stated reference ET that the other values of the day contradict, and computes the day', () => {
     const stated = (givenEto: (at: number) => number) => summer('2025-06-01', 20, (at) => ({ givenEto: givenEto(at), wind: null }));
     // What the station's own values give is some 6.5 mm: near it the stated value is believed, as wind would have to be assumed.
-    const near = judgeWeatherDays(
+    const near = judgeStationDays(
       stated(() => 6),
       station,
     );
     expect(near.flatMap(({ marks }) => marks)).toEqual([]);
     // Inches where millimetres are meant, a logger that reports nothing, a sum of a week.
-    const days = judgeWeatherDays(
+    const days = judgeStationDays(
       stated((at) => (at === 3 ? 6 / 25.4 : at === 4 ? 0 : at === 5 ? 42 : 6)),
       station,
     );

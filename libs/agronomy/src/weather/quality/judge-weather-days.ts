@@ -6,7 +6,6 @@ import type { WeatherStation } from '../weather-station.js';
 import type { CheckedDay } from './checked-day.js';
 import { clearSky } from './clear-sky.js';
 import { dawnHumidity } from './dawn-humidity.js';
-import { givenEtoMarks } from './given-eto.js';
 import { persistentValues } from './persistent-values.js';
 import { rangeMarks } from './range-marks.js';
 import { stepChanges } from './step-changes.js';
@@ -43,19 +42,8 @@ export function judgeWeatherDays(days: readonly RecordedDay[], station: WeatherS
     dawnHumidity(checked),
   ];
   for (const { at, value, reason } of found.flat()) marks[at]!.push(weatherMark(value, reason));
-  return numbered.map(({ date, measured }, at) => {
-    const day = judged(date, measured, marks[at]!);
-    const given = givenEtoMarks(day, station);
-    return given.length === 0 ? day : judged(date, measured, [...day.marks, ...given]);
-  });
+  return numbered.map(({ date, measured }, at) => ({ date, measured, marks: marks[at]!, usable: without(measured, marks[at]!) }));
 }
-
-const judged = (date: string, measured: WeatherDay, marks: readonly WeatherMark[]): JudgedDay => ({
-  date,
-  measured,
-  marks,
-  usable: without(measured, marks),
-});
 
 /**
  * Whether a day may use a value without doubt.

@@ -1,9 +1,10 @@
+import { judgeStationDays } from '@rillbook/agronomy/station-days/judge-station-days.js';
 import type { StationDay } from '@rillbook/agronomy/station-days/station-day.js';
 import { historyOf, lacksWeather, stationDays } from '@rillbook/agronomy/station-days/station-days.js';
 import { dayOfYear } from '@rillbook/agronomy/weather/day-of-year.js';
 import { type MonthlyNormal, monthlyNormals } from '@rillbook/agronomy/weather/filling/monthly-normals.js';
 import { neighbourStation, type StationPlace } from '@rillbook/agronomy/weather/filling/neighbour-station.js';
-import { type JudgedDay, judgeWeatherDays } from '@rillbook/agronomy/weather/quality/judge-weather-days.js';
+import type { JudgedDay } from '@rillbook/agronomy/weather/quality/judge-weather-days.js';
 import type { WeatherDay } from '@rillbook/agronomy/weather/weather-day.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import type { RecordedValues, StationRow } from './station-record.repository.js';
@@ -66,7 +67,7 @@ export function neighbourOf(station: StationRow, all: readonly StationRow[]): Ne
 /** A station's record with its marks. */
 export function judgedStation(station: StationRow, rows: readonly RecordedValues[]): JudgedStation {
   const days = rows.map((row) => ({ date: row.date, measured: measuredOf(row) }));
-  return { station, days: judgeWeatherDays(days, placeOf(station)) };
+  return { station, days: judgeStationDays(days, placeOf(station)) };
 }
 
 /** Whether a neighbour's days could tell anything that the station's own do not. */
