@@ -27,5 +27,15 @@ export function onWallClock(run: ReplayedRun, clockChanges: readonly ClockChange
   }
   const wall = run.begin + shift;
   const dayNumber = Math.floor(wall / MINUTES_PER_DAY);
-  return { ...run, dayNumber, date: dateOfDayNumber(dayNumber), beginMinute: wall - dayNumber * MINUTES_PER_DAY };
+  const { station, program, begin, end, first } = run;
+  return { station, program, begin, end, first, dayNumber, date: dateOnce(dayNumber), beginMinute: wall - dayNumber * MINUTES_PER_DAY };
+}
+
+let lastDay = 0;
+let lastDate = dateOfDayNumber(lastDay);
+
+// Runs come in order of time: many in a row are of one date.
+function dateOnce(dayNumber: number): string {
+  if (dayNumber !== lastDay) [lastDay, lastDate] = [dayNumber, dateOfDayNumber(dayNumber)];
+  return lastDate;
 }

@@ -2,6 +2,7 @@ import { leafProblem } from '@rillbook/irrigation/planning/leaf/leaf-problem.js'
 import { buildGround } from '@rillbook/irrigation/planning/offers/build-ground.js';
 import { fullProgram, planGround } from '@rillbook/irrigation/planning/offers/full-program.js';
 import { percentVariants } from '@rillbook/irrigation/planning/offers/percent-variants.js';
+import { FOR_AN_ANSWER } from '@rillbook/irrigation/planning/search/effort.js';
 import { describe, expect, it } from 'vitest';
 import { inventedController } from '../../../support/planning/controllers.mjs';
 import { aController, noRule, zoneInInches } from './a-controller.js';
@@ -28,6 +29,19 @@ describe('effort', () => {
     expect(poor.programs.length).toBeGreaterThan(0);
     expect(poor.bound).toBeLessThanOrEqual(whole.costBeforeLayout + 1e-6);
     expect(poor.costBeforeLayout).toBeGreaterThanOrEqual(whole.bound - 1e-6);
+  });
+
+  it('goes to the weekdays and days of programs that promise most, so that an answer proves itself where several weeks are to be tried', () => {
+    const { costBeforeLayout, bound } = fullProgram(inventedController(43));
+    expect(bound).toBeGreaterThan(0.99 * costBeforeLayout);
+  });
+
+  it('finds the programs that more effort finds, where many choices of days cost nearly the same', () => {
+    const [answered, proven] = [FOR_AN_ANSWER, { nodes: 500_000, visits: 10_000, looks: 500_000, layouts: 600 }].map((effort) => {
+      const crowd = inventedController(142);
+      return fullProgram(crowd, planGround(crowd), { ...effort });
+    });
+    expect(answered!.costBeforeLayout).toBeLessThan(1.01 * proven!.bound);
   });
 
   it('is not spent on programs that are not used: they add no limit to a choice of days', () => {

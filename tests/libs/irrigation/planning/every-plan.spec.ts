@@ -59,6 +59,12 @@ describe('every plan', () => {
     );
   });
 
+  it('comes to an end for a timer without a start, whose longest run nobody knows', () => {
+    const base = aController([zoneInInches(1, 0.16, 0.47)]);
+    const { full } = planController({ ...base, traits: { ...base.traits, startsPerProgram: 0, maxMinutes: null } });
+    expect(full.programs).toEqual([]);
+  });
+
   it('counts the longest run by minutes entered, where the month has a percent of its own', () => {
     const base = aController([{ ...zoneInInches(1, 0.16, 0.47), storageDays: 3 }]);
     const traits = { ...base.traits, programs: 1, startsPerProgram: 3, maxMinutes: 10, minuteStep: 0.5, cycleSoak: false };

@@ -50,11 +50,13 @@ export function judgePlan(input: PlanInput, programs: readonly Program[]): PlanJ
 // A plan is set for all of the month: a rule that is in force on any day of it is kept on all, and weeks are judged whole, so that a month that
 // begins or ends within one hides no day too many.
 function breachesOf(input: PlanInput, programs: readonly Program[]): readonly RuleBreach[] {
+  const inMonth = rulesInMonth(input.rules, input.month, input.place);
+  if (!inMonth.length) return [];
   const { firstDay, days } = daysOfMonth(input.month);
   const before = weekdayOfDayNumber(firstDay);
   const after = WEEK - 1 - weekdayOfDayNumber(firstDay + days - 1);
   const effectiveAt = `${dateOfDayNumber(firstDay - before - 3)}T00:00`;
-  const rules = rulesInMonth(input.rules, input.month, input.place).map((rule) => ({ ...rule, effectiveFrom: null, effectiveUntil: null }));
+  const rules = inMonth.map((rule) => ({ ...rule, effectiveFrom: null, effectiveUntil: null }));
   return judgeRules(
     {
       firstDay: firstDay - before,

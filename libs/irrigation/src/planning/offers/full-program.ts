@@ -56,28 +56,49 @@ export function fullProgram(input: PlanInput, given: PlanGround = planGround(inp
   return { programs: programsOf(input, best.ground, fitted), cost, bound: Math.min(bound, costBeforeLayout), costBeforeLayout };
 }
 
+/** Of all effort what every search together is given to begin with. [–] */
+const A_LITTLE = 0.25;
+/** Of what is left the share of the most promising search. [–] */
+const SHARE_OF_NEXT = 0.5;
+
 interface Best {
   readonly ground: Ground;
   readonly found: Found;
   readonly extra: number;
 }
 
-// Percents and sets of weekdays, one after the other: each has to better those before it.
+/** One set of weekdays with the percents that programs may be given, and the bound below which nothing is there. */
+interface Search {
+  readonly ground: Ground;
+  readonly extra: number;
+  bound: number;
+}
+
+// Percents and sets of weekdays: all are looked at a little first, so that each then has to better the best of them; what is left of the effort
+// goes to those that still may, the most promising first.
 function searchAll(input: PlanInput, given: PlanGround, left: EffortLeft): { readonly best: Best | null; readonly bound: number } {
-  let best: Best | null = null;
-  let bound = Number.POSITIVE_INFINITY;
   const weeks = weeksOf(input, given.zones);
-  const searches = percentVariants(input).flatMap((variant) => weeks.map((week) => ({ variant, week })));
-  for (const [at, { variant, week }] of searches.entries()) {
-    const extra = variant.presses * input.weights.keyPress;
-    const ground = buildGround(input, given, week, variant);
+  const searches = percentVariants(input).flatMap((variant) =>
+    weeks.map((week): Search => {
+      const ground = buildGround(input, given, week, variant);
+      return { ground, extra: variant.presses * input.weights.keyPress, bound: Number.NEGATIVE_INFINITY };
+    }),
+  );
+  let best: Best | null = null;
+  const look = (search: Search, share: number) => {
+    const { ground, extra } = search;
     const known: number = best ? best.found.cost + best.extra - extra : Number.POSITIVE_INFINITY;
-    const isLast = at === searches.length - 1;
-    const found: Found | null = inPart(left, isLast, (effort) => searchPrograms(ground, daysOpen(ground), { known, effort }));
-    bound = Math.min(bound, (found ? found.bound : known * (1 - GOOD_GAP)) + extra);
+    const found: Found | null = inPart(left, share, (effort) => searchPrograms(ground, daysOpen(ground), { known, effort }));
+    search.bound = Math.max(search.bound, (found ? found.bound : known * (1 - GOOD_GAP)) + extra);
     if (found && found.cost < known) best = { ground, found, extra };
-  }
-  return { best, bound };
+  };
+  if (searches.length > 1) searches.forEach((search) => look(search, A_LITTLE / searches.length));
+  const mayBetter = ({ bound }: Search) => !best || bound < (best.found.cost + best.extra) * (1 - GOOD_GAP);
+  const promising = searches.filter(mayBetter).sort((one, other) => one.bound - other.bound);
+  promising.forEach((search, at) => {
+    if (mayBetter(search)) look(search, at === promising.length - 1 ? 1 : SHARE_OF_NEXT);
+  });
+  return { best, bound: searches.reduce((least, { bound }) => Math.min(least, bound), Number.POSITIVE_INFINITY) };
 }
 
 function nothing(cost: number): FullProgram {

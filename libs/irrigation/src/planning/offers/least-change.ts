@@ -46,11 +46,14 @@ export function leastChange(input: PlanInput): Offer | null {
   const { present } = input;
   if (!present?.length) return null;
   const asSet = { kind: 'as set' as const, programs: present, judgement: judgePlan(input, present) };
-  const stay: Placing = (programs) => programs;
-  const offer = cheapest([asSet, percentOnly(input, present, stay), percentAndDays(input, present, stay)]);
+  const wishes = wishedDays(input, present);
+  const placedBy = (before: Offer | null, placing: Placing) => {
+    const ofPercent = cheapest([before, percentOnly(input, present, placing)]);
+    return cheapestOfDays(input, wishes, ofPercent, placing);
+  };
+  const offer = placedBy(keepsAll(asSet.judgement) ? asSet : null, (programs) => programs);
   if (offer && offer.judgement.unmetLitres <= WORTH_MOVING * offer.judgement.neededLitres) return offer;
-  const move = startsMoved(input);
-  return cheapest([offer, percentOnly(input, present, move), percentAndDays(input, present, move)]);
+  return placedBy(offer, startsMoved(input));
 }
 
 /**
@@ -83,13 +86,26 @@ function percentOnly(input: PlanInput, present: readonly Program[], placing: Pla
   return largestThatKeep(input, { programs: present, wished, hasDays: false }, choices, placing);
 }
 
-function percentAndDays(input: PlanInput, present: readonly Program[], placing: Placing): Offer | null {
+// Cut percents only cost more than those wished for: what is wished dearer than the best so far is no better. Where programs share a station a
+// wish is priced as if each watered it alone, and bounds nothing.
+function cheapestOfDays(input: PlanInput, wishes: readonly PricedWish[], before: Offer | null, placing: Placing): Offer | null {
+  const choices = percentChoices(input);
+  let best = before;
+  for (const wish of wishes.slice(0, MOST_TRIED)) {
+    if (best && wish.price >= best.judgement.cost && !sharesStations(wish.programs)) break;
+    best = cheapest([best, largestThatKeep(input, wish, choices, placing)]);
+  }
+  return best;
+}
+
+// Days and percents for each set of weekdays that rules leave, the cheapest first.
+function wishedDays(input: PlanInput, present: readonly Program[]): readonly PricedWish[] {
   const rules = rulesInMonth(input.rules, input.month, input.place);
   const zones = input.zones.map((zone) => rulesOfZone(rules, zone));
   const choices = percentChoices(input);
   const from = `${input.month}-01`;
   const pricesOf = present.map((program) => pricedPercents(input, program, choices));
-  const tried = weeksOf(zones, present, from).flatMap((week) => {
+  const wishes = weeksOf(zones, present, from).flatMap((week): readonly PricedWish[] => {
     const classes = patternClasses(zones, week, { from, everyDays: intervalsWithin(input.zones) });
     const withDays = present.map((program, index) => {
       const own = zonesOf(input, program);
@@ -106,10 +122,11 @@ function percentAndDays(input: PlanInput, present: readonly Program[], placing: 
       ? daysForOnePercent(withDays)
       : withDays.map((of) => of.reduce((cheapestDays, each) => (least(each.at) < least(cheapestDays.at) ? each : cheapestDays)));
     const moved = present.map((program, at) => ({ ...program, days: best[at]?.days ?? program.days }));
-    const percents = bestPercents(input, moved, (at) => best[at]?.at ?? []);
-    return [{ programs: moved, wished: percents, hasDays: true }];
+    const wished = bestPercents(input, moved, (at) => best[at]?.at ?? []);
+    const price = wished.reduce((sum, percent, at) => sum + (best[at]?.at.find((each) => each.percent === percent)?.price ?? 0), 0);
+    return [{ programs: moved, wished, hasDays: true, price }];
   });
-  return cheapest(tried.slice(0, MOST_TRIED).map((wish) => largestThatKeep(input, wish, choices, placing)));
+  return wishes.sort((one, other) => one.price - other.price);
 }
 
 interface PricedDays {
@@ -164,8 +181,12 @@ function percentChoices({ traits, present }: PlanInput): readonly number[] {
 
 // One percent for all on a timer that has one, or where programs share a station; else each program its own.
 function sharesPercent({ traits }: PlanInput, programs: readonly Program[]): boolean {
+  return traits.adjustScope !== 'program' || sharesStations(programs);
+}
+
+function sharesStations(programs: readonly Program[]): boolean {
   const stations = programs.flatMap((program) => [...new Set(program.stations.map(({ station }) => station))]);
-  return traits.adjustScope !== 'program' || new Set(stations).size !== stations.length;
+  return new Set(stations).size !== stations.length;
 }
 
 function bestPercents(
@@ -207,6 +228,10 @@ interface Wish {
   readonly programs: readonly Program[];
   readonly wished: readonly number[];
   readonly hasDays: boolean;
+}
+
+interface PricedWish extends Wish {
+  readonly price: number;
 }
 
 // Longer runs may leave the hours or meet a rule: all percents are cut alike until all is kept, then given back program by program.

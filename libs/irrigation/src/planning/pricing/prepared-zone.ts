@@ -75,7 +75,8 @@ export function preparedZone(zone: ZoneToPlan, rules: readonly WateringRule[], f
   const [longest = 0] = hours.longest;
   const mostPerStart = cycleSoak ? longestRunWithin(zone.intake, step, longest, TIGHTEST_SOAKS) : Math.min(cycle, longest);
   const tooMuch = (flowLimit !== null && zone.flowLPerMin > flowLimit) || zone.station > mostStation;
-  const most = Math.min(hours.minutes, left.maxMinutes, mostMinutes * mostStarts);
+  // Nothing times a longest run that nobody knows is nothing.
+  const most = mostStarts > 0 ? Math.min(hours.minutes, left.maxMinutes, mostMinutes * mostStarts) : 0;
   return {
     zone,
     rules: left,

@@ -10,31 +10,33 @@ export interface EffortLeft {
 }
 
 /** What all searches for an answer may take together: half a second of a processor for ten programs. */
-export const FOR_AN_ANSWER: Readonly<EffortLeft> = { nodes: 250_000, visits: 2_000, looks: 80_000, layouts: 600 };
+export const FOR_AN_ANSWER: Readonly<EffortLeft> = { nodes: 60_000, visits: 1_200, looks: 80_000, layouts: 600 };
 
 /** Limits times programs of a whole choice of days that count as one visit; more of them count as more. */
 const CELLS_OF_A_VISIT = 96;
+/** Zones of a controller that count as one visit; more of them count as more. */
+const ZONES_OF_A_VISIT = 8;
 
 /**
  * What looking at one whole choice of days counts.
  *
  * @param cells - Its limits times its programs. [–]
+ * @param zones - Zones of the controller. [–]
  * @returns Visits, one at least. [–]
  */
-export function visitsOf(cells: number): number {
-  return Math.max(1, cells / CELLS_OF_A_VISIT);
+export function visitsOf(cells: number, zones: number): number {
+  return Math.max(1, cells / CELLS_OF_A_VISIT) * Math.max(1, zones / ZONES_OF_A_VISIT);
 }
 
 /**
- * Gives the next of several searches half of what is left, the last one all of it, and takes away what it has looked at.
+ * Gives one of several searches its share of what is left, and takes away what it has looked at.
  *
  * @param left - What is left, changed. [–]
- * @param isLast - Whether no other search follows. [–]
+ * @param share - The share. [–]
  * @param search - Is given its part, and changes it to what is left of it. [–]
  * @returns What the search found. [–]
  */
-export function inPart<Result>(left: EffortLeft, isLast: boolean, search: (part: EffortLeft) => Result): Result {
-  const share = isLast ? 1 : 0.5;
+export function inPart<Result>(left: EffortLeft, share: number, search: (part: EffortLeft) => Result): Result {
   const { layouts } = left;
   const given = { nodes: Math.floor(left.nodes * share), visits: left.visits * share, looks: Math.floor(left.looks * share), layouts };
   const part = { ...given };

@@ -41,8 +41,16 @@ export function boundMinutes(ground: Ground): number {
   return weekdayPattern(week).perWeek * perDay;
 }
 
-// Minutes of a week that the first choice takes at some prices: of all programs, and of those bound to the weekdays that rules leave.
-function minutesAt(ground: Ground, { options }: Assignment, prices: MinutePrices): MinutePrices {
+/**
+ * Minutes of a week that a choice takes at some prices.
+ *
+ * @param ground - Zones and slots. [–]
+ * @param chosen - What each slot is given; null is unused. [–]
+ * @param prices - Prices of the week's minutes. [–]
+ * @returns Minutes of all programs, and of those bound to the weekdays that rules leave. [min]
+ */
+export function minutesAt(ground: Ground, chosen: Pick<Assignment, 'options'>, prices: MinutePrices): MinutePrices {
+  const { options } = chosen;
   const priced = options.map((option) => (option ? minutePrice(option, ground.week, prices) : 0));
   const isBound = options.map((option) => option !== null && minutePrice(option, ground.week, { any: 0, bound: 1 }) > 0);
   let [any, bound] = [0, 0];

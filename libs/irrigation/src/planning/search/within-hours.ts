@@ -5,11 +5,14 @@ import { assigned, emptyChoice, leafOf } from '../leaf/leaf-choice.js';
 import { leafBound, type LeafChoice } from '../leaf/leaf-bound.kernel.js';
 import { leafProblem } from '../leaf/leaf-problem.js';
 import { choiceProblem } from './choice-problem.js';
-import { chooseOptions } from './choose-options.kernel.js';
+import { type ChoiceProblem, chooseOptions } from './choose-options.kernel.js';
+import { cheapestLeaves } from './cheapest-leaves.js';
 import { type EffortLeft, visitsOf } from './effort.js';
 import { fitHours } from './fit-hours.js';
-import { boundMinutes, weekPrices } from './week-prices.js';
+import { settledPrices } from './settled-prices.js';
 
+/** Of all choices of days that may be looked at the share that is left for the others in their order. [–] */
+const SHARE_IN_ORDER = 0.75;
 const EARLY_FITS = 4;
 const MOST_FITS = 14;
 const MOST_NEAR = 8;
@@ -68,27 +71,43 @@ interface Stand {
  */
 export function withinHours(ground: Ground, first: Fitted, sought: Sought): Fitted {
   const stand: Stand = { ground, sought, best: first, near: [first], open: [] };
-  const prices = weekPrices(ground, sought.weekly, first.assignment);
-  const worth = prices.any * sought.weekly + prices.bound * boundMinutes(ground);
-  // Costs at these prices are more than they really are by what all minutes of the week are worth.
-  const interest = () => good(stand) + worth;
-  const { effort } = sought;
-  const visit = (chosen: readonly number[], cost: number) => {
-    effort.visits -= open(stand, leafOf(ground, chosen), cost - worth);
-    return effort.visits > 0 ? interest() : null;
-  };
-  const { leftOut: dearer, nodes } = chooseOptions(
-    choiceProblem(ground, prices),
-    interest(),
-    { visit },
-    effort.visits > 0 ? effort.nodes : 0,
-  );
-  effort.nodes -= nodes;
-  const leftOut = dearer - worth;
+  const settled = settledPrices(ground, sought.weekly, first.assignment, sought.effort);
+  const leftOut = openLeaves(stand, choiceProblem(ground, settled.prices), settled.worth);
   const ofLeaves = closeAll(stand);
-  const bound = Math.max(first.bound, Math.min(ofLeaves, leftOut, good(stand)));
+  const least = Math.max(first.bound, settled.bound, Math.min(ofLeaves, leftOut));
+  const bound = Math.min(least, Math.max(good(stand), first.bound));
   const { assignment, cost } = stand.best;
   return { assignment, cost, bound, others: nearOf(stand) };
+}
+
+// Choices of days as they come, which narrows what is of interest; where they are many, the others in the order of what they cost at the week's
+// prices. Costs at these prices are more than they really are by what all minutes of the week are worth. Tells a bound of what was not opened.
+function openLeaves(stand: Stand, problem: ChoiceProblem, worth: number): number {
+  const { ground, sought } = stand;
+  const { effort } = sought;
+  const opened = new Set<string>();
+  const interest = () => good(stand) + worth;
+  const openOnce = (options: readonly number[], cost: number) => {
+    const key = options.join();
+    if (!opened.has(key)) effort.visits -= open(stand, leafOf(ground, options), cost - worth);
+    opened.add(key);
+  };
+  const inOrder = effort.visits * SHARE_IN_ORDER;
+  const visit = (options: readonly number[], cost: number) => {
+    openOnce(options, cost);
+    return effort.visits > inOrder ? interest() : null;
+  };
+  const passed = chooseOptions(problem, interest(), { visit }, effort.visits > 0 ? effort.nodes : 0);
+  effort.nodes = Math.max(0, effort.nodes - passed.nodes);
+  if (passed.leftOut >= interest() || effort.nodes <= 0 || effort.visits <= 0) return passed.leftOut - worth;
+  const ranked = cheapestLeaves(problem, interest(), Math.ceil(effort.visits) + opened.size, effort.nodes);
+  effort.nodes = Math.max(0, effort.nodes - ranked.nodes);
+  let leftOut = ranked.leftOut;
+  for (const { options, cost } of ranked.leaves) {
+    if (cost < interest() && effort.visits > 0) openOnce(options, cost);
+    else leftOut = Math.min(leftOut, cost);
+  }
+  return leftOut - worth;
 }
 
 // Of those found on the way, each with other days, the cheapest.
@@ -114,7 +133,7 @@ function open(stand: Stand, options: readonly (SlotOption | null)[], atWeekPrice
   const known = Math.min(stand.best.cost, stand.sought.known);
   const ofLeaf = presses + leafBound(problem, known - presses, good(stand) - presses, ROUNDS, taken);
   const leaf = { options, taken, bound: Math.max(ofLeaf, atWeekPrices) };
-  const counted = visitsOf(problem.weights.length);
+  const counted = visitsOf(problem.weights.length, ground.zones.length);
   if (leaf.bound >= good(stand)) return counted;
   stand.open.push(leaf);
   if (stand.open.length <= EARLY_FITS) fit(stand, leaf);

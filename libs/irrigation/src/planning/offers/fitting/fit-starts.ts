@@ -1,9 +1,10 @@
 import { soakAfter } from '../../demand/cycles-of-run.js';
 import type { OpenHours } from '../../layout/water-window.js';
 import type { PlanInput } from '../../plan-input.js';
-import { type Assignment, costOf, type Ground, priceIn } from '../../pricing/assignment.js';
+import { type Assignment, costOf, type Ground } from '../../pricing/assignment.js';
 import type { EffortLeft } from '../../search/effort.js';
 import { fitHours } from '../../search/fit-hours.js';
+import { changed, changesOf, cheapestFirst, moves } from './changes.js';
 import { type About, DUST, fewerPresses, type FittedStarts, layOut } from './lay-out.js';
 
 const MOST_ROUNDS = 20;
@@ -96,23 +97,15 @@ function relieve(about: About, first: FittedStarts): FittedStarts {
   return now;
 }
 
-function priced({ ground }: About, now: Assignment, changes: readonly Assignment[]) {
-  const before = costOf(ground, now);
-  return changes
-    .map((assignment) => ({ assignment, cost: costOf(ground, assignment) - before }))
-    .filter(({ cost }) => Number.isFinite(cost))
-    .sort((a, b) => a.cost - b.cost);
-}
-
 function cheapestRelief(about: About, now: FittedStarts): FittedStarts | null {
   const { excess } = now;
   let [best, rate] = [null as FittedStarts | null, Number.POSITIVE_INFINITY];
   let tried = 0;
-  for (const { assignment, cost } of priced(about, now.assignment, changesOf(about.ground, now.assignment, excess))) {
+  for (const { made, cost } of changesOf(about.ground, now.assignment, excess)) {
     // What costs more than the best for all of the excess cannot be better, nor can what comes after it.
     if (best && (cost / excess >= rate || tried >= MOST_RELIEFS)) break;
     tried += 1;
-    const fitted = layOut(about, assignment);
+    const fitted = layOut(about, made());
     const freed = excess - fitted.excess;
     if (freed < DUST || (fitted.cost - now.cost) / freed >= rate) continue;
     [best, rate] = [fitted, (fitted.cost - now.cost) / freed];
@@ -128,10 +121,10 @@ const FOR_GROWING = 100;
 function grown(about: About, fitting: FittedStarts): FittedStarts {
   let best = fitting;
   for (let round = 0; round < MOST_GROWN && about.effort.layouts > -FOR_GROWING; round += 1) {
-    const better = priced(about, best.assignment, moves(about.ground, best.assignment)).filter(({ cost }) => cost < -1);
+    const better = cheapestFirst(moves(about.ground, best.assignment)).filter(({ cost }) => cost < -1);
     const next = better
       .slice(0, MOST_TRIED)
-      .map(({ assignment }) => layOut(about, assignment))
+      .map(({ made }) => layOut(about, made()))
       .find(({ excess, cost }) => excess <= DUST && cost < best.cost);
     if (!next) return best;
     best = next;
@@ -140,22 +133,6 @@ function grown(about: About, fitting: FittedStarts): FittedStarts {
 }
 
 const MOST_TRIED = 30;
-
-// Every zone to its best runs in every used program.
-function moves(ground: Ground, now: Assignment): readonly Assignment[] {
-  return now.slotOf.flatMap((from, zone) =>
-    now.options.flatMap((option, slot) => {
-      const choices = now.slotOf.includes(slot) ? option?.zones[zone] : null;
-      if (!choices || !option) return [];
-      const steps = slot === from ? [(now.steps[zone] as number) + 1, ...choices.steps] : choices.steps;
-      return [...new Set(steps)]
-        .filter((each) => slot !== from || each !== now.steps[zone])
-        .sort((a, b) => priceIn(ground, zone, slot, option, a) - priceIn(ground, zone, slot, option, b))
-        .slice(0, 2)
-        .map((each) => changed(now, zone, slot, each));
-    }),
-  );
-}
 
 // Where no change of one zone frees anything, the one that soaks longest goes first.
 function withoutSlowest(ground: Ground, now: Assignment): Assignment | null {
@@ -166,52 +143,4 @@ function withoutSlowest(ground: Ground, now: Assignment): Assignment | null {
     if (soak > longest) [slowest, longest] = [zone, soak];
   });
   return slowest < 0 ? null : changed(now, slowest, -1, 0);
-}
-
-function changesOf(ground: Ground, now: Assignment, excess: number): readonly Assignment[] {
-  const merged = now.options
-    .flatMap((_, one) => now.options.map((_each, other) => mergedInto(ground, now, one, other)))
-    .filter((each) => each !== null);
-  const single = now.slotOf.flatMap((from, zone) => {
-    const option = now.options[from];
-    if (!option) return [];
-    const steps = now.steps[zone] as number;
-    const inOne = Math.round((ground.zones[zone]?.longestCycle ?? 0) / ground.frame.step);
-    const perStep = ground.frame.step * option.starts;
-    const fewer = [
-      inOne > 0 ? (Math.ceil(steps / inOne) - 1) * inOne : 0,
-      steps - 1,
-      steps - Math.ceil(excess / perStep),
-      Math.floor(steps / 2),
-    ];
-    const less = [...new Set(fewer)].filter((each) => each > 0 && each < steps).map((each) => changed(now, zone, from, each));
-    return [...less, changed(now, zone, -1, 0)];
-  });
-  return [...merged, ...single, ...moves(ground, now)];
-}
-
-// Programs on the same days soak side by side when they are one.
-function mergedInto(ground: Ground, now: Assignment, one: number, other: number): Assignment | null {
-  const into = now.options[other];
-  const alike = one !== other && sameTimes(now, one, other);
-  if (!into || !alike || !now.slotOf.includes(one) || !now.slotOf.includes(other)) return null;
-  const slotOf = now.slotOf.map((slot) => (slot === one ? other : slot));
-  const fits = slotOf.every(
-    (slot, zone) => slot !== other || Number.isFinite(priceIn(ground, zone, other, into, now.steps[zone] as number)),
-  );
-  return fits ? { ...now, slotOf } : null;
-}
-
-function sameTimes({ options, patterns }: Assignment, one: number, other: number): boolean {
-  const [from, into] = [options[one], options[other]];
-  const sameDays = patterns[one]?.mask === patterns[other]?.mask;
-  return sameDays && from?.inForce === into?.inForce && from?.starts === into?.starts;
-}
-
-function changed(now: Assignment, zone: number, slot: number, steps: number): Assignment {
-  return {
-    ...now,
-    slotOf: now.slotOf.map((each, at) => (at === zone ? slot : each)),
-    steps: now.steps.map((each, at) => (at === zone ? steps : each)),
-  };
 }
