@@ -67,3 +67,18 @@ it('refuses an address that is not known after hashing what was offered, as it d
   // Even the decoy's own words open nothing.
   expect(await passwordFits(null, 'nobody has this password')).toBe(false);
 });
+
+it('answers a page only in the name of the member whom it shows: another who signed in beside it is somebody else', async () => {
+  const asked = async (member: string) => {
+    const answer = await fetch(`${product.url}/graphql`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', cookie: office.cookie, 'x-rillbook-member': member },
+      body: JSON.stringify({ query: '{ me { memberId } clients { id } }' }),
+    });
+    return (await answer.json()) as { data: object | null; errors?: { extensions: { code: string } }[] };
+  };
+  const other = await product.somebody(await product.organization(), 'office');
+  office = await product.somebody(office.organizationId, 'office');
+  expect((await asked(office.memberId)).data).toEqual({ me: { memberId: office.memberId }, clients: [] });
+  expect((await asked(other.memberId)).errors?.map(({ extensions }) => extensions.code)).toEqual(['SIGN_IN_NEEDED']);
+});

@@ -27,6 +27,13 @@ describe('the line to the server', () => {
     expect(sent?.credentials).toBe('same-origin');
   });
 
+  it('names the member whom the page shows, once it is known', async () => {
+    const fetch = answering({ data: { me: { __typename: 'Me', memberId: 'm-june' } } });
+    const client = makeClient({ uri: 'https://rillbook.invalid/graphql', fetch, onSignedOut: () => {} });
+    for (let time = 0; time < 2; time += 1) await client.query({ query: question, fetchPolicy: 'network-only' });
+    expect(fetch.mock.calls.map(([, sent]) => new Headers(sent?.headers).get('x-rillbook-member'))).toEqual([null, 'm-june']);
+  });
+
   it.each(['SIGN_IN_NEEDED', 'UNAUTHENTICATED'])('leads to the door once when the server says %s', async (code) => {
     const leave = vi.fn();
     const client = makeClient({

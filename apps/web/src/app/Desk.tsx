@@ -83,6 +83,7 @@ export function Desk() {
 function OwnPage() {
   const viewer = useViewer();
   const { pathname } = useLocation();
+  if (pathname === '/water' && viewer.role !== 'client') return <NotFoundPage />;
   const page = PAGES.find(({ to }) => to !== '/' && (pathname === to || pathname.startsWith(`${to}/`)));
   return page && !mayDo(viewer, page.permission) ? <NotFoundPage /> : <Outlet />;
 }

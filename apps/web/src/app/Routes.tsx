@@ -1,5 +1,6 @@
 import { lazy, Suspense } from 'react';
-import { Outlet, Route, Routes, useLocation } from 'react-router';
+import { Navigate, Outlet, Route, Routes, useLocation } from 'react-router';
+import { mayDo, useViewer } from '../session/viewer.js';
 import { LoadingState } from '../ui/states/States.js';
 import { Desk, FirstPage } from './Desk.js';
 import { NotFoundPage } from '../page/NotFoundPage.js';
@@ -45,8 +46,10 @@ export function AppRoutes() {
 
 const Phone = lazy(async () => ({ default: await fieldFrame() }));
 
-/** The phone stays open from one page of the field to the next. */
+/** The phone stays open from one page of the field to the next. Who does no fieldwork is led to their own first page. */
 function OnePhone() {
+  const viewer = useViewer();
+  if (!mayDo(viewer, 'record fieldwork')) return <Navigate to="/" replace />;
   return (
     <Phone>
       <Outlet />

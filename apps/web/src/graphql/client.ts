@@ -1,4 +1,5 @@
-import { ApolloClient, ApolloLink, HttpLink, InMemoryCache } from '@apollo/client';
+import { ApolloClient, ApolloLink, gql, HttpLink, InMemoryCache } from '@apollo/client';
+import { SetContextLink } from '@apollo/client/link/context';
 import { ErrorLink } from '@apollo/client/link/error';
 import { problemOf } from './problem.js';
 
@@ -24,6 +25,15 @@ const SIGN_IN_CODES: ReadonlySet<string> = new Set(['SIGN_IN_NEEDED', 'UNAUTHENT
 /** A header that no form of another site can set, so that a cookie alone does no deed. */
 const OWN_REQUEST = { 'x-rillbook-request': '1' };
 
+/** Who the page shows as here: the server answers nobody else in their name, should another person sign in beside it. */
+const MEMBER_HERE = gql`
+  query MemberHere {
+    me {
+      memberId
+    }
+  }
+`;
+
 /** Parts of a thing have no id of their own: two questions about the same thing complete each other. */
 const typePolicies = { Volume: { merge: true }, Gap: { merge: true } };
 
@@ -37,5 +47,10 @@ export function makeClient({ uri = '/graphql', fetch, onSignedOut }: Options): A
     onSignedOut();
   });
   const http = new HttpLink({ uri, credentials: 'same-origin', headers: OWN_REQUEST, ...(fetch ? { fetch } : {}) });
-  return new ApolloClient({ link: ApolloLink.from([signedOut, http]), cache: new InMemoryCache({ typePolicies }), dataMasking: true });
+  const cache = new InMemoryCache({ typePolicies });
+  const named = new SetContextLink(({ headers }) => {
+    const here = cache.readQuery<{ me: { memberId: string } | null }>({ query: MEMBER_HERE })?.me?.memberId;
+    return { headers: { ...headers, ...(here && { 'x-rillbook-member': here }) } };
+  });
+  return new ApolloClient({ link: ApolloLink.from([signedOut, named, http]), cache, dataMasking: true });
 }

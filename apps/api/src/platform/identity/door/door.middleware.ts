@@ -5,6 +5,9 @@ import { RequestScope, type ScopedRequest } from '../request-scope.js';
 import { tokenOf } from '../sessions/cookie.js';
 import { Sessions } from '../sessions/sessions.js';
 
+/** A page names the member whom it shows as here. */
+const MEMBER = 'x-rillbook-member';
+
 /** Finds out who asks, once a request, before anything else. */
 @Injectable()
 export class Door implements NestMiddleware {
@@ -17,7 +20,10 @@ export class Door implements NestMiddleware {
     try {
       const token = tokenOf(request);
       const actor = token ? await this.sessions.actorOf(token) : null;
-      request.scope = new RequestScope(request, response, actor, this.source);
+      // Somebody else signed in beside a page that was left open: it may not act in their name, nor show theirs under its own.
+      const named = request.headers[MEMBER];
+      const isOther = named !== undefined && named !== actor?.memberId;
+      request.scope = new RequestScope(request, response, isOther ? null : actor, this.source);
       next();
     } catch (problem) {
       next(problem);
