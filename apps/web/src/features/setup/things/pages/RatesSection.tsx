@@ -21,7 +21,11 @@ const rateOfSupplier = { ...rate, fields: [thing('supplierId', true), ...rate.fi
 /** What the water costs, tier by tier. */
 export function RatesSection({ rates, suppliers, ...usual }: Props) {
   const intl = useIntl();
-  const { price, dayOfYear, number } = useFormats();
+  const { price, dayOfYear, number, percent } = useFormats();
+  const limitOf = (limit: number, { upToIs, unit }: Supplier['rateTiers'][number]): string =>
+    upToIs === 'share of allowance'
+      ? intl.formatMessage({ id: 'setup.rate.ofAllowance' }, { share: percent(limit) })
+      : `${number(limit, 2)} ${unit}`;
   const found = new Map(rates.map((one) => [one.id, one]));
   const names = new Map(suppliers.map(({ id, name }) => [id, name]));
   return (
@@ -37,7 +41,7 @@ export function RatesSection({ rates, suppliers, ...usual }: Props) {
       about={({ id }) => {
         const one = found.get(id);
         if (!one) return null;
-        const upTo = typeof one.upTo === 'number' ? number(one.upTo, 2) : 'none';
+        const upTo = typeof one.upTo === 'number' ? limitOf(one.upTo, one) : 'none';
         return intl.formatMessage(
           { id: 'setup.rate.about' },
           { supplier: names.get(one.supplierId) ?? '', day: dayOfYear(one.effectiveFrom), upTo },

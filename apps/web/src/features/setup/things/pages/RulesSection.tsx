@@ -1,8 +1,11 @@
+import { useIntl } from 'react-intl';
 import type { SetupSuppliersQuery } from '../../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import type { ThingsPlace } from '../../urls.js';
 import { thing } from '../fields/field-spec.js';
 import { rule } from '../kinds/rule.js';
 import { ThingsSection } from '../list/ThingsSection.js';
+import { ruleInWords } from './rule-in-words.js';
 
 type Supplier = SetupSuppliersQuery['waterSuppliers'][number];
 
@@ -18,6 +21,8 @@ const ruleOfSupplier = { ...rule, fields: [thing('supplierId', true), ...rule.fi
 
 /** When and how water may run. */
 export function RulesSection({ rules, suppliers, ...usual }: Props) {
+  const intl = useIntl();
+  const formats = useFormats();
   const found = new Map(rules.map((one) => [one.id, one]));
   const names = new Map(suppliers.map(({ id, name }) => [id, name]));
   return (
@@ -29,7 +34,7 @@ export function RulesSection({ rules, suppliers, ...usual }: Props) {
       nameOf={({ id }) => found.get(id)?.name ?? ''}
       about={({ id }) => {
         const one = found.get(id);
-        return one && [names.get(one.supplierId), one.allowedDays].filter(Boolean).join(', ');
+        return one && [names.get(one.supplierId), ruleInWords(intl, formats, one)].filter(Boolean).join(': ');
       }}
     />
   );
