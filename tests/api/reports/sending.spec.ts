@@ -344,10 +344,11 @@ it('a client asks, the office answers; a client says yes to what waits for it, o
   expect(codeOf(await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: theirs.id }))).toBe('NOT_FOUND');
   expect(codeOf(await day.office.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: mine.id }))).toBe('NOT_ALLOWED');
   await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: mine.id });
-  const left = await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: plants.id });
+  const left = await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id kind what } }', { id: plants.id });
   // What has no price is not approved by a yes: an offer of it is wanted, and waits for its price.
   const [offer] = left.data.approveRecommended;
-  expect(left.data.approveRecommended).toEqual([{ id: expect.not.stringContaining(plants.id) }]);
+  // What it says in the product's own words the page says in the reader's language.
+  expect(left.data.approveRecommended).toEqual([{ id: expect.not.stringContaining(plants.id), kind: 'mixed water needs', what: '' }]);
   expect(codeOf(await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: offer.id }))).toBe('OFFER_NOT_MADE');
   expect((await assign(day.office, { id: offer.id, version: 1 }, day.crewId, '2099-07-06')).data.assignWorkOrder.state).toBe(
     'waiting for approval',

@@ -165,4 +165,12 @@ describe('a client’s water', () => {
     expect(screen.getByText(/^An offer is wanted: the office has not named its price yet/)).toBeTruthy();
     expect(screen.queryByRole('button', { name: /^(Approve|Ask for an offer):/ })).toBeNull();
   });
+
+  it('says what an order says in the product’s own words in the reader’s language', async () => {
+    const own = { id: 'w3', version: 2, from: 'work order', kind: 'mixed water needs', what: '', cost: 320, litres: null, money: null };
+    page({ language: 'es', more: { recommendations: [{ ...own, propertyName: 'Quail Commons', zoneName: 'Entry beds' }] } });
+    expect(
+      await screen.findByText(/^Quail Commons, Entry beds: Dar líneas propias a las plantas con distintas necesidades\. Cuesta/),
+    ).toBeTruthy();
+  });
 });

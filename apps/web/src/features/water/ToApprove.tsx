@@ -8,7 +8,7 @@ import type { Formats } from '../../i18n/formats.js';
 import { useFormats } from '../../i18n/LanguageProvider.js';
 import { useDeed } from '../../page/use-deed.js';
 import { useMaskedList } from '../../page/use-masked.js';
-import { moneyAsWritten } from '../../says/saying.js';
+import { messageOf, moneyAsWritten } from '../../says/saying.js';
 import { useSays } from '../../says/use-says.js';
 import { useToast } from '../../ui/dialogs/Toasts.js';
 import { Button } from '../../ui/forms/Button.js';
@@ -126,15 +126,12 @@ const savedMoney = (formats: Formats, litres: number | null | undefined, money: 
   typeof litres === 'number' ? moneyAsWritten(formats, litres * MONTHS, money * MONTHS) : money * MONTHS;
 
 /** What it is, where, what it costs, and what it would save in a year. */
-function useWhat({ from, propertyName, zoneName, kind, what, cost, litres, money }: ToApproveFragment): string {
+function useWhat({ propertyName, zoneName, kind, what, cost, litres, money }: ToApproveFragment): string {
   const intl = useIntl();
   const formats = useFormats();
   const { volume } = useSays();
   const where = [propertyName, zoneName].filter(Boolean).join(', ');
-  const told =
-    from === 'finding'
-      ? intl.formatMessage({ id: `yourWater.upgrade.${kind}` as MessageId })
-      : what || intl.formatMessage({ id: `work.${kind}` as MessageId });
+  const told = what || (messageOf({ intl }, `yourWater.upgrade.${kind}`) ?? intl.formatMessage({ id: `work.${kind}` as MessageId }));
   return intl.formatMessage(
     { id: 'yourWater.toApprove.line' },
     {

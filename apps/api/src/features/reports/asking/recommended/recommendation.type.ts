@@ -1,5 +1,6 @@
 import { Field, Float, ID, Int, ObjectType } from '@nestjs/graphql';
 import type { RecommendationLine } from './recommendation.repository.js';
+import { isInOwnWords } from './words-of-order.js';
 
 /** Something that the client may say yes to. */
 @ObjectType()
@@ -27,6 +28,7 @@ export class Recommendation {
   @Field(() => String)
   kind: string;
 
+  /** empty where the kind says it */
   @Field(() => String)
   what: string;
 
@@ -43,4 +45,11 @@ export class Recommendation {
   money: number | null;
 }
 
-export const showRecommendation = (line: RecommendationLine): Recommendation => Object.assign(new Recommendation(), line);
+/** What an order says in the product's own words is told by the kind of its finding, so that each reads it in their own language. */
+export const showRecommendation = ({ findingKind, findingZone, ...line }: RecommendationLine): Recommendation =>
+  Object.assign(
+    new Recommendation(),
+    line,
+    findingKind !== null &&
+      isInOwnWords({ what: line.what, zoneName: findingZone }) && { kind: findingKind, zoneName: findingZone, what: '' },
+  );

@@ -21,3 +21,7 @@ export function whatOfOrder({ zoneName, cost }: Pick<RecommendationLine, 'zoneNa
   const what = `${[divide, zoneName].filter(Boolean).join(': ')}.`;
   return cost === null ? what : `${what} ${approved}`;
 }
+
+/** Whether nobody has written otherwise what such an order says, in whichever language. */
+export const isInOwnWords = ({ what, zoneName }: Pick<RecommendationLine, 'what' | 'zoneName'>): boolean =>
+  (['en', 'es'] as const).some((language) => whatOfOrder({ zoneName, cost: null }, language) === what);
