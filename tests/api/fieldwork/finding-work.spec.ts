@@ -174,3 +174,54 @@ it('is dismissed with a reason of a few, and counts in the precision of its kind
   const { data } = await day.office.send('{ findingPrecision { kind decided ledToWork confirmed share } }');
   expect(data.findingPrecision).toContainEqual({ kind: 'steady flow', decided: 1, ledToWork: 0, confirmed: 1, share: 1 });
 });
+
+const DISMISS_AS = `mutation($id: ID!, $version: Int!, $why: String!, $reason: String) { dismissFinding(id: $id, version: $version, why: $why, reason: $reason) {
+  ... on Finding { state version dismissedWhy dismissedReason resolvedWith } } }`;
+const RESOLVE =
+  'mutation($id: ID!, $version: Int!, $with: String!) { resolveFinding(id: $id, version: $version, with: $with) { ... on Finding { state version dismissedWhy dismissedReason resolvedWith } } }';
+const REOPEN =
+  'mutation($id: ID!, $version: Int!) { reopenFinding(id: $id, version: $version) { ... on Finding { state version isSilenced resolvedWith } } }';
+
+it('is decided in words of a length that can be read, and never with none', async () => {
+  const { id } = await day.finding((await day.property()).id);
+  const endless = 'water '.repeat(1000);
+  expect(codeOf(await day.office.send(DISMISS_AS, { id, version: 1, why: endless, reason: 'other' }))).toBe('VALUE_REFUSED');
+  expect(codeOf(await day.office.send(RESOLVE, { id, version: 1, with: endless }))).toBe('VALUE_REFUSED');
+  expect(codeOf(await day.office.send(RESOLVE, { id, version: 1, with: ' ' }))).toBe('VALUE_REFUSED');
+  expect(codeOf(await acknowledge(id, { note: endless }))).toBe('VALUE_REFUSED');
+  expect((await stateOf(id))!['state']).toBe('open');
+});
+
+it('says only what was decided last, and takes another reason in the same words', async () => {
+  const { id } = await day.finding((await day.property()).id);
+  const resolved = { state: 'resolved', version: 2, dismissedWhy: null, dismissedReason: null, resolvedWith: 'A cracked lateral' };
+  expect((await day.office.send(RESOLVE, { id, version: 1, with: 'A cracked lateral' })).data.resolveFinding).toEqual(resolved);
+  const why = 'asked on site';
+  const dismissed = { state: 'dismissed', version: 3, dismissedWhy: why, dismissedReason: 'client wants it', resolvedWith: null };
+  expect((await day.office.send(DISMISS_AS, { id, version: 2, why, reason: 'client wants it' })).data.dismissFinding).toEqual(dismissed);
+  expect((await day.office.send(DISMISS_AS, { id, version: 3, why, reason: 'not useful' })).data.dismissFinding).toEqual({
+    ...dismissed,
+    version: 4,
+    dismissedReason: 'not useful',
+  });
+});
+
+it('goes back to work when a dismissal is taken back while its work stands', async () => {
+  const { id: propertyId } = await day.property();
+  const { id } = await day.finding(propertyId);
+  await accept(id, 1, { propertyId });
+  await day.office.send(DISMISS_AS, { id, version: 2, why: '', reason: 'not useful' });
+  expect((await day.office.send(REOPEN, { id, version: 3 })).data.reopenFinding).toMatchObject({ state: 'in work', version: 4 });
+});
+
+it('is told again when it is opened after it was resolved, though it was silent until it cleared', async () => {
+  const { id } = await day.finding((await day.property()).id);
+  await acknowledge(id, {});
+  await day.office.send(RESOLVE, { id, version: 2, with: 'A stuck valve' });
+  expect((await day.office.send(REOPEN, { id, version: 3 })).data.reopenFinding).toEqual({
+    state: 'open',
+    version: 4,
+    isSilenced: false,
+    resolvedWith: null,
+  });
+});

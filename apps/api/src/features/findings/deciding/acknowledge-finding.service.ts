@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
 import { todayOf } from '../../../platform/jobs/clock.js';
+import { judgeValues, text } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
 import { requireProperty } from '../../portfolio/properties/property-scope.service.js';
@@ -54,4 +55,5 @@ function check({ until, note }: Acknowledgement, today: string): void {
   if (until !== null && until < today)
     throw platformProblems.valueRefused({ field: 'until', found: until, expected: 'today or a later day' });
   if (!note.trim()) throw platformProblems.valueRefused({ field: 'note', found: note, expected: 'a few words on why it can wait' });
+  judgeValues({ note }, { note: text });
 }

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { type DismissReason, dismissReasons } from '@rillbook/metering/detection/life/kept-finding.js';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
+import { judgeValues, text } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
 import { standingProperties } from '../../accounts/standing/standing-properties.service.js';
@@ -8,6 +9,7 @@ import { requireProperty } from '../../portfolio/properties/property-scope.servi
 import type { FindingRow } from '../finding.entity.js';
 import { findings } from '../finding.repository.js';
 import { nameOfPerson } from './decided-by.js';
+import { isWorkedOn } from './is-worked-on.js';
 
 /** Why a finding is none: one of a few reasons, and words. */
 export interface Dismissal {
@@ -15,19 +17,22 @@ export interface Dismissal {
   readonly reason: string;
 }
 
-const isReason = (text: string): text is DismissReason => (dismissReasons as readonly string[]).includes(text);
+const isReason = (word: string): word is DismissReason => (dismissReasons as readonly string[]).includes(word);
 
 /** Moves a finding through its life: open, in work, resolved, dismissed. */
 @Injectable()
 export class SettleFinding {
   /** It has a work order. */
   toWork(tx: OrganizationTransaction, id: string, version: number): Promise<FindingRow | VersionConflict> {
-    return this.move(tx, id, version, { state: 'in work' });
+    return this.move(tx, id, version, () => ({ ...UNSAID, state: 'in work' }));
   }
 
   /** It was looked at, with what was found. */
   async resolve(tx: OrganizationTransaction, id: string, how: { with: string; version?: number }): Promise<FindingRow | VersionConflict> {
-    return this.move(tx, id, how.version, { state: 'resolved', resolvedWith: how.with });
+    const { with: found, version } = how;
+    if (!found.trim()) throw platformProblems.valueRefused({ field: 'with', found, expected: 'what was found, in words' });
+    judgeValues({ with: found }, { with: text });
+    return this.move(tx, id, version, () => ({ ...UNSAID, state: 'resolved', resolvedWith: found.trim() }));
   }
 
   /** It is none, and why: the detector learns from the reason, and the organization's precision by kind is counted from it. */
@@ -37,25 +42,33 @@ export class SettleFinding {
       throw platformProblems.valueRefused({ field: 'reason', found: reason, expected: `one of: ${dismissReasons.join(', ')}` });
     if (reason === 'other' && !why.trim())
       throw platformProblems.valueRefused({ field: 'why', found: why, expected: 'the reason in words' });
-    return this.move(tx, id, version, { state: 'dismissed', dismissedWhy: why.trim() || reason, dismissedReason: reason });
+    judgeValues({ why }, { why: text });
+    return this.move(tx, id, version, () => ({
+      ...UNSAID,
+      state: 'dismissed',
+      dismissedWhy: why.trim() || reason,
+      dismissedReason: reason,
+    }));
   }
 
-  /** It is looked at again. */
-  reopen(tx: OrganizationTransaction, id: string, version: number): Promise<FindingRow | VersionConflict> {
-    return this.move(tx, id, version, { state: 'open', dismissedWhy: null, dismissedReason: null, resolvedWith: null });
+  /** It is looked at again: in work where work for it is still to be done. A silence that was to last until it clears ended when it was resolved. */
+  async reopen(tx: OrganizationTransaction, id: string, version: number): Promise<FindingRow | VersionConflict> {
+    const state = (await isWorkedOn(tx, id)) ? 'in work' : 'open';
+    return this.move(tx, id, version, (present) => ({ ...UNSAID, state, ...(present.state === 'resolved' && HEARD) }));
   }
 
   private async move(
     tx: OrganizationTransaction,
     id: string,
     version: number | undefined,
-    to: Partial<FindingRow>,
+    decision: (present: FindingRow) => Partial<FindingRow>,
   ): Promise<FindingRow | VersionConflict> {
     const present = await findings.locked(tx, id);
     if (!present) throw platformProblems.notFound({ thing: 'finding', id });
     await requireProperty(tx, present.propertyId);
+    const to = decision(present);
     // The same decision sent twice is one decision.
-    if (present.state === to.state && same(present, to)) return present;
+    if (isDecided(present, to)) return present;
     if (version !== undefined && present.version !== version)
       return new VersionConflict(id, present.version, await nameOfPerson(tx, present.decidedBy), present.decidedAt);
     const values = { ...to, decidedBy: tx.actor.personId, decidedAt: new Date(), version: present.version + 1 };
@@ -65,5 +78,10 @@ export class SettleFinding {
   }
 }
 
-const same = (present: FindingRow, to: Partial<FindingRow>): boolean =>
-  (to.dismissedWhy ?? null) === present.dismissedWhy && (to.resolvedWith ?? null) === present.resolvedWith;
+/** What another state's decision said is not said of this one. */
+const UNSAID = { dismissedWhy: null, dismissedReason: null, resolvedWith: null } as const;
+
+const HEARD = { acknowledgedAt: null, acknowledgedBy: null, acknowledgedNote: null, acknowledgedUntil: null } as const;
+
+const isDecided = (present: FindingRow, to: Partial<FindingRow>): boolean =>
+  Object.entries(to).every(([key, value]) => present[key as keyof FindingRow] === value);
