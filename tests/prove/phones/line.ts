@@ -1,4 +1,4 @@
-import type { BrowserContext, Route } from 'playwright-core';
+import type { APIResponse, BrowserContext, Route } from 'playwright-core';
 
 /** What happens to the next delivery; whatever comes after it finds no signal. */
 export type Fault =
@@ -68,7 +68,7 @@ export class Line {
       case 'too large':
         return route.fulfill({ status: 413, contentType: 'text/plain', body: 'too large' });
       case 'killed': {
-        const answered = route.fetch().catch(() => null);
+        const answered = reach(route);
         await this.kill();
         await answered;
         return route.abort('connectionreset');
@@ -82,8 +82,9 @@ export class Line {
     const request = route.request();
     const body = fault === 'reordered' ? reordered(request.postData() ?? '') : (request.postData() ?? '');
     this.copies.push({ url: request.url(), headers: await request.allHeaders(), body });
-    if (fault === 'twice') await route.fetch({ postData: body });
-    const response = await route.fetch({ postData: body });
+    if (fault === 'twice') await reach(route, { postData: body });
+    const response = await reach(route, { postData: body });
+    if (!response) return route.abort('connectionreset');
     // Nobody answers, and nobody says so.
     if (fault === 'hangs') return;
     if (fault === 'cut after') return route.abort('connectionreset');
@@ -95,10 +96,21 @@ export class Line {
   }
 
   private async picture(route: Route, fault: Fault): Promise<void> {
-    if (fault === 'twice') await route.fetch();
-    const response = await route.fetch();
+    if (fault === 'twice') await reach(route);
+    const response = await reach(route);
+    if (!response) return route.abort('connectionreset');
     if (fault === 'hangs') return;
     return fault === 'cut after' ? route.abort('connectionreset') : route.fulfill({ response });
+  }
+}
+
+/** What the server answers; null where it dies meanwhile, for then there is no line. */
+async function reach(route: Route, options: Parameters<Route['fetch']>[0] = {}): Promise<APIResponse | null> {
+  try {
+    return await route.fetch(options);
+  } catch (problem) {
+    if (!/ECONNRESET|ECONNREFUSED|EPIPE|socket hang up/.test(String(problem))) throw problem;
+    return null;
   }
 }
 
