@@ -60,6 +60,7 @@ export default defineConfig({
           isolate: false,
           unstubGlobals: true,
           include: ['tests/web/**/*.spec.{ts,tsx}'],
+          setupFiles: ['tests/web/support/catalogues.ts'],
           environment: 'jsdom',
           testTimeout: 30_000,
         },

@@ -61,6 +61,20 @@ function documentsInPlace(): Plugin {
   };
 }
 
+/**
+ * A phone that opens cold reads its files through its own worker, and each file costs it more than what stands in it: what many pages share is one
+ * file, and the pages of the field are one.
+ */
+const GROUPS = [
+  {
+    name: 'shared',
+    test: /\/(node_modules|apps\/web\/src\/(ui|page|says|graphql|session|offline)|libs\/[^/]+\/src)\//,
+    minShareCount: 2,
+    priority: 2,
+  },
+  { name: 'field', test: /\/apps\/web\/src\/features\/fieldwork\/(device|today|phone|stop|settings-beside)\//, priority: 1 },
+];
+
 export default defineConfig({
   define: { __APP_VERSION__: JSON.stringify(process.env['npm_package_version'] ?? '0') },
   root: import.meta.dirname,
@@ -75,6 +89,7 @@ export default defineConfig({
     // Nothing inline: the content security policy allows files of this site only.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: { output: { codeSplitting: { groups: GROUPS } } },
   },
   server: { port: 5173, proxy: { '/graphql': api, '/files': api, '/health': api } },
 });

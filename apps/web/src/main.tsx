@@ -1,7 +1,9 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App.js';
+import { firstLanguage } from './app/first-language.js';
 import { fetchAhead } from './app/pages.js';
+import { fetchCatalogue } from './i18n/catalogue.js';
 import { keepPages } from './session/new-version.js';
 import './ui/theme/fonts.css';
 import './ui/theme/tokens.css';
@@ -12,6 +14,7 @@ const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element #root.');
 if (import.meta.env.PROD)
   keepPages().catch((problem: unknown) => console.warn('The pages are not kept on this device, and do not open without signal:', problem));
+await fetchCatalogue(firstLanguage());
 createRoot(root).render(
   <StrictMode>
     <App />

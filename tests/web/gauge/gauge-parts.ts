@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { createIntl } from 'react-intl';
-import { catalogue } from '../../../apps/web/src/i18n/catalogue.js';
+import { catalogue } from '../support/catalogues.js';
 import { formatsFor } from '../../../apps/web/src/i18n/formats.js';
 import { localeOf, type Language } from '../../../apps/web/src/i18n/numbers.js';
 import { textWidth } from '@rillbook/showing/gauge/drawing/glyph-widths.js';

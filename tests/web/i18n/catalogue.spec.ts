@@ -1,6 +1,7 @@
 import { createIntl } from 'react-intl';
 import { describe, expect, it } from 'vitest';
-import { catalogue, type MessageId } from '../../../apps/web/src/i18n/catalogue.js';
+import type { MessageId } from '../../../apps/web/src/i18n/catalogue.js';
+import { catalogue } from '../support/catalogues.js';
 import { type Language, localeOf } from '../../../apps/web/src/i18n/numbers.js';
 
 const english = catalogue('en');

@@ -1,5 +1,5 @@
 import { createIntl } from 'react-intl';
-import { catalogue } from '../../../apps/web/src/i18n/catalogue.js';
+import { catalogue } from '../support/catalogues.js';
 import { formatsFor } from '../../../apps/web/src/i18n/formats.js';
 import { type Language, localeOf } from '../../../apps/web/src/i18n/numbers.js';
 import type { UnitSystem } from '../../../apps/web/src/i18n/quantities.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { catalogue } from '../../../apps/web/src/i18n/catalogue.js';
+import { catalogue } from '../support/catalogues.js';
 import { findingSentence, findingValues, otherFinding } from '../../../apps/web/src/says/finding-sentence.js';
 import { namesOf, noNames } from '../../../apps/web/src/says/names.js';
 import { gatheredNotes, noteSentence, noteValues } from '../../../apps/web/src/says/note-sentence.js';

@@ -3,12 +3,9 @@ import { useMemo } from 'react';
 import { BrowserRouter } from 'react-router';
 import { makeClient, signInAddress } from '../graphql/client.js';
 import { LanguageProvider } from '../i18n/LanguageProvider.js';
-import type { Language } from '../i18n/numbers.js';
 import { DisplayProvider } from '../ui/theme/DisplayProvider.js';
+import { firstLanguage } from './first-language.js';
 import { AppRoutes } from './Routes.js';
-
-/** Before anyone is known, the device's own language. */
-const deviceLanguage = (): Language => (navigator.language.toLowerCase().startsWith('es') ? 'es' : 'en');
 
 const leaveForDoor = (): void => {
   const { pathname, search } = window.location;
@@ -17,10 +14,11 @@ const leaveForDoor = (): void => {
 
 /** The whole product in its providers. */
 export function App() {
+  const language = useMemo(firstLanguage, []);
   const client = useMemo(() => makeClient({ onSignedOut: leaveForDoor }), []);
   return (
     <DisplayProvider>
-      <LanguageProvider language={deviceLanguage()} units="us" currency="USD" timeZone={Intl.DateTimeFormat().resolvedOptions().timeZone}>
+      <LanguageProvider language={language} units="us" currency="USD" timeZone={Intl.DateTimeFormat().resolvedOptions().timeZone}>
         <ApolloProvider client={client}>
           {/* An address that changes in a transition and a query that follows it throw each other back for ever. */}
           <BrowserRouter useTransitions={false}>

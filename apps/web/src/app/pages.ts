@@ -1,5 +1,7 @@
 import type { ComponentType } from 'react';
 import { matchPath } from 'react-router';
+import { openAhead, storeName } from '../offline/store.js';
+import { rememberedMember } from '../session/remembered-viewer.js';
 
 /** Fetches a page's file when its address is first visited. */
 export type PageFile = () => Promise<ComponentType>;
@@ -45,16 +47,29 @@ export const fieldPages: Readonly<Record<string, PageFile>> = {
   '/today/:stopId': async () => (await import('../features/fieldwork/stop/StopPage.js')).StopPage,
 };
 
+/** A phone asks for one of three: no pattern is tried for it. */
+function fieldFileAt(pathname: string): PageFile | null {
+  const [, first, second, third] = pathname.split('/');
+  if (first !== 'today' || third) return null;
+  return fieldPages[`/today/${second ?? ''}`] ?? fieldPages[second ? '/today/:stopId' : '/today']!;
+}
+
 /** The files that an address shows: its page's, and around a page of the field the phone's. */
 export function filesAt(pathname: string): readonly (() => Promise<unknown>)[] {
-  const pages: Readonly<Record<string, PageFile>> = { ...doorPages, ...deskPages, ...fieldPages, '/': portfolioPage };
+  const field = fieldFileAt(pathname);
+  if (field) return [field, fieldFrame];
+  const pages: Readonly<Record<string, PageFile>> = { ...doorPages, ...deskPages, '/': portfolioPage };
   const path = Object.keys(pages).find((pattern) => matchPath(pattern, pathname));
-  if (path === undefined) return [];
-  return path in fieldPages ? [pages[path]!, fieldFrame] : [pages[path]!];
+  return path === undefined ? [] : [pages[path]!];
 }
 
 /**
- * Begins to fetch what an address will show, before it is known who asks: a page opened cold has its files when they are wanted.
+ * Begins to fetch what an address will show, before it is known who asks: a page opened cold has its files when they are wanted, and a page of the
+ * field what this phone holds.
  * The router fetches them again where this fails, and says so.
  */
-export const fetchAhead = (pathname: string): void => void Promise.allSettled(filesAt(pathname).map((file) => file()));
+export function fetchAhead(pathname: string): void {
+  void Promise.allSettled(filesAt(pathname).map((file) => file()));
+  const member = fieldFileAt(pathname) && rememberedMember();
+  if (member) openAhead(storeName(member.organizationId, member.memberId));
+}

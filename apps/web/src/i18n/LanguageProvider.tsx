@@ -1,6 +1,6 @@
-import { createContext, type ReactNode, useContext, useEffect, useMemo } from 'react';
+import { createContext, type ReactNode, use, useContext, useEffect, useMemo } from 'react';
 import { IntlProvider } from 'react-intl';
-import { catalogue, type MessageId } from './catalogue.js';
+import { catalogueHere, fetchCatalogue, type MessageId } from './catalogue.js';
 import { type Formats, formatsFor, type Place } from './formats.js';
 import { localeOf } from './numbers.js';
 
@@ -21,14 +21,15 @@ interface Props extends Place {
   readonly children: ReactNode;
 }
 
-/** The language, units, money and clocks in which everything below it speaks. */
+/** The language, units, money and clocks in which everything below it speaks; it waits for a language that is not here yet. */
 export function LanguageProvider({ language, units, currency, timeZone, children }: Props) {
+  const messages = catalogueHere(language) ?? use(fetchCatalogue(language));
   const formats = useMemo(() => formatsFor({ language, units, currency, timeZone }), [language, units, currency, timeZone]);
   useEffect(() => {
     document.documentElement.lang = language;
   }, [language]);
   return (
-    <IntlProvider locale={localeOf(language)} messages={catalogue(language)} onError={complain}>
+    <IntlProvider locale={localeOf(language)} messages={messages} onError={complain}>
       <FormatsContext value={formats}>{children}</FormatsContext>
     </IntlProvider>
   );

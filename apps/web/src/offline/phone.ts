@@ -38,11 +38,11 @@ export class Phone {
   static async open(name: string, given: Given): Promise<Phone> {
     let phone: Phone | null = null;
     const store = await openStore(name, () => phone?.grewOld());
-    const known: unknown = await store.get('facts', 'deviceId');
+    const [known, shelf]: [unknown, readonly ShelfRow[]] = await Promise.all([store.get('facts', 'deviceId'), store.getAll('shelf')]);
     const deviceId = typeof known === 'string' ? known : uuidV7(Date.now());
     if (deviceId !== known) await store.put('facts', deviceId, 'deviceId');
     phone = new Phone(store, deviceId, given);
-    phone.shelves = new Map((await store.getAll('shelf')).map((row) => [row.name, row]));
+    phone.shelves = new Map(shelf.map((row) => [row.name, row]));
     phone.listen(name);
     await phone.restart(given.now().toISOString());
     return phone;
@@ -205,11 +205,15 @@ export class Phone {
   /** The outbox as it is in the store now: what is in memory, unless another tab was faster. */
   private async present(tx: OutboxWrite): Promise<Outbox> {
     const facts = tx.objectStore('facts');
-    if (Number((await facts.get('form')) ?? FORM) > FORM) throw new NewerForm('another tab');
-    if (this.stamp !== 0 && (await facts.get('stamp')) === this.stamp) return this.current;
-    const drafts = Object.fromEntries((await tx.objectStore('drafts').getAll()).map(({ name, value }) => [name, value]));
-    const held = (await facts.get('outbox')) as Readonly<Record<string, unknown>> | undefined;
-    return restoreOutbox(await tx.objectStore('operations').getAll(), drafts, held ?? {});
+    const [form, stamp] = await Promise.all([facts.get('form'), facts.get('stamp')]);
+    if (Number(form ?? FORM) > FORM) throw new NewerForm('another tab');
+    if (this.stamp !== 0 && stamp === this.stamp) return this.current;
+    const [rows, held, operations] = await Promise.all([
+      tx.objectStore('drafts').getAll(),
+      facts.get('outbox') as Promise<Readonly<Record<string, unknown>> | undefined>,
+      tx.objectStore('operations').getAll(),
+    ]);
+    return restoreOutbox(operations, Object.fromEntries(rows.map(({ name, value }) => [name, value])), held ?? {});
   }
 
   private async reload(): Promise<void> {
@@ -255,9 +259,12 @@ async function put(tx: OutboxWrite, before: Outbox, after: Outbox, facts: { read
   for (const [name, value] of Object.entries(after.drafts)) if (before.drafts[name] !== value) await drafts.put({ name, value });
   for (const name of Object.keys(before.drafts)) if (!(name in after.drafts)) await drafts.delete(name);
   const { nextSeq, batch, narrowed, lastSentAt, typedAt } = after;
-  await tx.objectStore('facts').put({ nextSeq, batch, narrowed, lastSentAt, typedAt }, 'outbox');
-  await tx.objectStore('facts').put(FORM, 'form');
-  await tx.objectStore('facts').put(facts.stamp, 'stamp');
+  const kept = tx.objectStore('facts');
+  await Promise.all([
+    kept.put({ nextSeq, batch, narrowed, lastSentAt, typedAt }, 'outbox'),
+    kept.put(FORM, 'form'),
+    kept.put(facts.stamp, 'stamp'),
+  ]);
 }
 
 /** A picture that the server has is not kept here; what is forgotten takes its picture along. */

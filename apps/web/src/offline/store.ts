@@ -33,8 +33,36 @@ export const OWNER = 'owner';
 /** The name of a person's store on this phone: what one person saved is never sent as another's. */
 export const storeName = (organizationId: string, memberId: string): string => `${STORES}${organizationId}.${memberId}`;
 
+/** A store that is being opened, and who is told when a newer page wants it. */
+interface Opening {
+  readonly store: Promise<Store>;
+  onNewer: () => void;
+}
+
+const ahead = new Map<string, Opening>();
+
+/** Begins to open a person's store before it is known that it is wanted: a page opened cold waits for nothing that could have begun before. */
+export function openAhead(name: string): void {
+  const opening = opened(name, () => ahead.delete(name));
+  ahead.set(name, opening);
+  // Whoever asks for it is told.
+  opening.store.catch(() => undefined);
+}
+
 /** Opens a person's store. An older page that holds it open lets go of it when a newer one comes. */
 export function openStore(name: string, onNewer: () => void): Promise<Store> {
+  const opening = ahead.get(name) ?? opened(name, onNewer);
+  ahead.delete(name);
+  opening.onNewer = onNewer;
+  return opening.store;
+}
+
+function opened(name: string, onNewer: () => void): Opening {
+  const opening: Opening = { onNewer, store: openRooms(name, () => opening.onNewer()) };
+  return opening;
+}
+
+function openRooms(name: string, onNewer: () => void): Promise<Store> {
   return openDB<Rooms>(name, VERSION, {
     upgrade(db) {
       db.createObjectStore('operations', { keyPath: 'key' });

@@ -18,15 +18,25 @@ export function rememberViewer(viewer: Viewer): void {
 
 export const forgetViewer = (): void => localStorage.removeItem(NAME);
 
-const dayOn = (at: Date, timeZone: string): number =>
-  Date.parse(new Intl.DateTimeFormat('en-CA', { timeZone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(at));
+/** The organization and membership of whoever was signed in here last; null where nobody is known. */
+export function rememberedMember(): (Pick<Viewer, 'memberId'> & { readonly organizationId: string }) | null {
+  const row = readRow();
+  return row?.form === FORM ? { organizationId: row.viewer.organization.id, memberId: row.viewer.memberId } : null;
+}
+
+/** In what language whoever was signed in here last reads; null where nobody is known. */
+export function rememberedLanguage(): Viewer['person']['language'] | null {
+  const row = readRow();
+  return row?.form === FORM ? row.viewer.person.language : null;
+}
 
 /** Who was signed in here last; the organization's day has gone on with this phone's days since. Null where nobody is known. */
 export function rememberedViewer(now: Date): Viewer | null {
   const row = readRow();
   if (row?.form !== FORM) return null;
   const { organization } = row.viewer;
-  const passed = dayOn(now, organization.timeZone) - dayOn(new Date(row.at), organization.timeZone);
+  const calendar = new Intl.DateTimeFormat('en-CA', { timeZone: organization.timeZone, year: 'numeric', month: '2-digit', day: '2-digit' });
+  const passed = Date.parse(calendar.format(now)) - Date.parse(calendar.format(new Date(row.at)));
   const today = new Date(Date.parse(organization.today) + passed).toISOString().slice(0, 10);
   return { ...row.viewer, organization: { ...organization, today } };
 }

@@ -1,14 +1,17 @@
+const PARTS = { year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit', hourCycle: 'h23' } as const;
+
+const clocks = new Map<string, Intl.DateTimeFormat>();
+
+/** The clock of a place: made once, for making it takes longer than all that it tells. */
+function clockOf(timeZone: string): Intl.DateTimeFormat {
+  const clock = clocks.get(timeZone) ?? new Intl.DateTimeFormat('en-CA', { ...PARTS, timeZone });
+  clocks.set(timeZone, clock);
+  return clock;
+}
+
 /** Wall time of a place at an instant, 'YYYY-MM-DDTHH:mm'. */
 export function localTimeAt(instant: number, timeZone: string): string {
-  const parts = new Intl.DateTimeFormat('en-CA', {
-    timeZone,
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-    hour: '2-digit',
-    minute: '2-digit',
-    hourCycle: 'h23',
-  }).formatToParts(new Date(instant));
+  const parts = clockOf(timeZone).formatToParts(new Date(instant));
   const part = (type: Intl.DateTimeFormatPartTypes): string => parts.find((each) => each.type === type)?.value ?? '';
   return `${part('year')}-${part('month')}-${part('day')}T${part('hour')}:${part('minute')}`;
 }
