@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { aController, aZone } from '../../support/builders.js';
 import { type TestApp, startApp } from '../../support/test-app.js';
 import { type FieldDay, assign, codeOf, fieldDay } from './field-day.js';
@@ -137,6 +137,61 @@ it('lets a technician end a stop to which they came, whoever of the crew was the
   const ended = said('close-visit', { visitId: later.key, closedAt: '2026-07-06T15:40:00Z', doneNote: 'By two', leftNote: null });
   expect(verdicts(await send(day.technician, [later, ended]))).toEqual(['applied', 'applied']);
   expect(await rows('select done_note from visit where id = $1', first.key)).toEqual([{ done_note: 'By two' }]);
+});
+
+it('lets a technician end a stop at which they recorded something, though only the lead’s phone said that it came', async () => {
+  const { order, note } = await aStop();
+  const come = arrival(order.stopId);
+  const ended = said('close-visit', { visitId: come.key, closedAt: '2026-07-06T15:40:00Z', doneNote: 'Heads set', leftNote: null });
+  await send(day.lead, [come]);
+  expect(verdicts(await send(day.technician, [ended]))).toEqual(['refused']);
+  expect(verdicts(await send(day.technician, [note(come.key, 1), ended]))).toEqual(['applied', 'applied']);
+});
+
+describe('an arrival by mistake', () => {
+  const withdrawal = (come: { readonly key: string }) => said('withdraw-visit', { visitId: come.key });
+  const stopNow = async (stopId: string | null) =>
+    (
+      await day.office.send(
+        'query($id: ID!) { stop(id: $id) { visit { id arrivedAt } withdrawnVisit { id withdrawnAt recordedBy } property { visits { id } } } }',
+        { id: stopId },
+      )
+    ).data.stop;
+
+  it('is taken back: kept, shown to the office, and no visit', async () => {
+    const { order } = await aStop();
+    const come = arrival(order.stopId);
+    const back = withdrawal(come);
+    // A late copy of the arrival does not bring it back.
+    for (let again = 0; again < 2; again += 1) expect(verdicts(await send(day.lead, [come, back]))).toEqual(['applied', 'applied']);
+    expect(await stopNow(order.stopId)).toEqual({
+      visit: null,
+      withdrawnVisit: { id: come.key, withdrawnAt: expect.any(String), recordedBy: 'The crewLead' },
+      property: { visits: [] },
+    });
+  });
+
+  it('begins anew with who comes then, and stands where something was done', async () => {
+    const { order, note } = await aStop();
+    const [come, later] = [arrival(order.stopId), arrival(order.stopId, '2026-07-06T17:00:00Z')];
+    await send(day.lead, [come, withdrawal(come), later]);
+    expect(await stopNow(order.stopId)).toMatchObject({ visit: { arrivedAt: '2026-07-06T17:00:00.000Z' }, withdrawnVisit: null });
+    const other = await aStop();
+    const first = arrival(other.order.stopId);
+    await send(day.lead, [first, withdrawal(first), other.note(first.key, 2)]);
+    expect(await stopNow(other.order.stopId)).toMatchObject({ visit: { id: first.key }, withdrawnVisit: null });
+    expect(await send(day.lead, [withdrawal(first)])).toMatchObject([{ verdict: 'refused', problem: { code: 'VISIT_NOT_EMPTY' } }]);
+    expect(verdicts(await send(day.lead, [note(later.key, 1)]))).toEqual(['applied']);
+  });
+
+  it('stays where somebody else of the crew came, and is nobody else’s to take back', async () => {
+    const { order } = await aStop();
+    const [come, joined] = [arrival(order.stopId), arrival(order.stopId)];
+    await send(day.lead, [come]);
+    expect(await send(day.technician, [withdrawal(come)])).toMatchObject([{ verdict: 'refused', problem: { code: 'NOT_ALLOWED' } }]);
+    await send(day.technician, [joined]);
+    expect(await send(day.lead, [withdrawal(come)])).toMatchObject([{ verdict: 'refused', problem: { code: 'VISIT_NOT_EMPTY' } }]);
+  });
 });
 
 it('lets the office take in what was refused, or says why it cannot', async () => {

@@ -14,6 +14,14 @@ it('shows what this phone said over the visit that somebody else had begun', () 
   expect(notesIn(withOutbox(stop, [arrival, note('mine', 3)]))).toMatchObject({ id: 'theirs', zoneNotes: [{ count: 3 }] });
 });
 
+it('shows no visit where the arrival was taken back, and the next one', () => {
+  const own = { ...stop, visit: { ...stop.visit, id: 'mine' } };
+  const back = saved('b1', 'withdraw-visit', { visitId: 'mine' });
+  expect(withOutbox(own, [arrival, back])).toMatchObject({ visit: null });
+  const next = saved('next', 'arrive', { stopId: 'st1', arrivedAt: '2026-09-24T18:00:00Z' });
+  expect(withOutbox(own, [arrival, back, next])).toMatchObject({ visit: { id: 'next', arrivedAt: '2026-09-24T18:00:00Z' } });
+});
+
 it('shows nothing there that was said of the visit to another stop', () => {
   const elsewhere = saved('mine', 'arrive', { stopId: 'st2', arrivedAt: '2026-09-24T17:10:00Z' });
   expect(notesIn(withOutbox(stop, [elsewhere, note('mine', 3)])).zoneNotes).toEqual([]);

@@ -147,7 +147,8 @@ describe('the meter', () => {
   });
 
   it('keeps what was saved when the server breaks, sends it again under the same name, and after three tries says so', async () => {
-    const { user, calls } = page({ step: '?step=meter', answers: { sendFieldwork: down } });
+    // Of another crew: no arrival is sent beside it.
+    const { user, calls } = page({ step: '?step=meter', answers: { sendFieldwork: down }, viewer: viewerOf({ ...dell, crewIds: [] }) });
     await screen.findByRole('heading', { name: 'Irrigation' });
     await type(user, '18922');
     await user.click(screen.getByRole('button', { name: 'Save reading' }));

@@ -57,6 +57,7 @@ import { CloseVisit } from './visits/deeds/close-visit.service.js';
 import { EndVisit } from './visits/deeds/end-visit.service.js';
 import { NoteZone } from './visits/deeds/note-zone.service.js';
 import { VisitDeedsResolver } from './visits/deeds/visit-deeds.resolver.js';
+import { WithdrawVisit } from './visits/deeds/withdraw-visit.service.js';
 import { AnnouncePhoto } from './visits/photos/announce-photo.service.js';
 import { KeepPicture } from './visits/photos/keep-picture.service.js';
 import { PhotoController } from './visits/photos/photo.controller.js';
@@ -107,7 +108,17 @@ const orderDeeds = [
   PauseAsOrdered,
 ];
 const photos = [PhotoResolver, VisitPhotosResolver, FindingPhotosResolver, PropertyPhotosResolver, AnnouncePhoto, KeepPicture];
-const visits = [VisitFieldResolver, StopVisitResolver, PropertyVisitsResolver, VisitDeedsResolver, Arrive, NoteZone, CloseVisit, EndVisit];
+const visits = [
+  VisitFieldResolver,
+  StopVisitResolver,
+  PropertyVisitsResolver,
+  VisitDeedsResolver,
+  Arrive,
+  NoteZone,
+  CloseVisit,
+  EndVisit,
+  WithdrawVisit,
+];
 const zoneTests = [VisitTestsResolver, ZoneTestFieldResolver, RecordZoneTest];
 
 /** Crews and their days, the work given out, the visits that were made. */
@@ -115,6 +126,6 @@ const zoneTests = [VisitTestsResolver, ZoneTestFieldResolver, RecordZoneTest];
   imports: [FindingsModule, SettingsModule, PortfolioModule, PlansModule],
   controllers: [PhotoController],
   providers: [CrewResolver, ...routes, ...monthPlanning, ...orders, ...orderDeeds, ...visits, ...zoneTests, ...photos],
-  exports: [Arrive, EndVisit, NoteZone, RecordZoneTest, AnnouncePhoto, CloseWorkOrder, AcceptFinding, ApproveAsClient],
+  exports: [Arrive, EndVisit, WithdrawVisit, NoteZone, RecordZoneTest, AnnouncePhoto, CloseWorkOrder, AcceptFinding, ApproveAsClient],
 })
 export class FieldworkModule {}

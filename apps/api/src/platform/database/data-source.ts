@@ -27,6 +27,7 @@ import { NoteComputedProperties20261202300000 } from './migrations/20261202-30-n
 import { KeepArrivals20261202700000 } from './migrations/20261202-70-keep-arrivals.js';
 import { JobOutcomes20261203400000 } from './migrations/20261203-40-job-outcomes.js';
 import { OrdersNotBefore20261203500000 } from './migrations/20261203-50-orders-not-before.js';
+import { WithdrawVisits20261206300000 } from './migrations/20261206-30-withdraw-visits.js';
 
 const migrations = [
   CreateIdentity20261124010000,
@@ -56,6 +57,7 @@ const migrations = [
   KeepArrivals20261202700000,
   JobOutcomes20261203400000,
   OrdersNotBefore20261203500000,
+  WithdrawVisits20261206300000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

@@ -24,7 +24,7 @@ export const stops = {
   /** Whether a work order or a visit names the stop. */
   async isNeeded(tx: OrganizationTransaction, id: string): Promise<boolean> {
     const [row] = await tx.query<{ needed: boolean }>(
-      'select exists (select from work_order where organization_id = $1 and stop_id = $2 and retired_at is null) or exists (select from visit where organization_id = $1 and stop_id = $2) as needed',
+      'select exists (select from work_order where organization_id = $1 and stop_id = $2 and retired_at is null) or exists (select from visit where organization_id = $1 and stop_id = $2 and withdrawn_at is null) as needed',
       [tx.organizationId, id],
     );
     return row!.needed;

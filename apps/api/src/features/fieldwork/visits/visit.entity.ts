@@ -43,6 +43,13 @@ export class VisitRow extends OrganizationRow {
   @Column('uuid', { name: 'closed_by', nullable: true })
   closedBy: string | null;
 
+  /** when an arrival by mistake was taken back: such a visit counts nowhere */
+  @Column('timestamptz', { name: 'withdrawn_at', nullable: true })
+  withdrawnAt: Date | null;
+
+  @Column('uuid', { name: 'withdrawn_by', nullable: true })
+  withdrawnBy: string | null;
+
   /** hands at work, all persons together; null where nobody counted */
   @Column('double precision', { name: 'worked_minutes', nullable: true })
   workedMinutes: number | null;

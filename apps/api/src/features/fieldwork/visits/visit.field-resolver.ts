@@ -4,7 +4,7 @@ import { Tx } from '../../../platform/identity/tx.js';
 import { Property } from '../../portfolio/properties/property.type.js';
 import { personNameOfId } from '../../../platform/records/person-name.loader.js';
 import { Stop } from '../routes/stop.type.js';
-import { visitOfStop } from './visit.loader.js';
+import { visitOfStop, withdrawnOfStop } from './visit.loader.js';
 import { Visit, showVisit } from './visit.type.js';
 import { visitsOfProperty } from './visits-of-property.loader.js';
 import { notesOfVisit } from './zone-notes/zone-note.loader.js';
@@ -30,6 +30,13 @@ export class StopVisitResolver {
   @ResolveField(() => Visit, { nullable: true })
   async visit(@Tx() tx: OrganizationTransaction, @Parent() stop: Stop): Promise<Visit | null> {
     const row = await visitOfStop.of(tx).load(stop.id);
+    return row && showVisit(row);
+  }
+
+  /** An arrival by mistake that was taken back; it counts nowhere. */
+  @ResolveField(() => Visit, { nullable: true })
+  async withdrawnVisit(@Tx() tx: OrganizationTransaction, @Parent() stop: Stop): Promise<Visit | null> {
+    const row = await withdrawnOfStop.of(tx).load(stop.id);
     return row && showVisit(row);
   }
 }

@@ -1,4 +1,4 @@
-import { In } from 'typeorm';
+import { In, IsNull, Not } from 'typeorm';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { isUuid } from '../../../platform/records/uuid.js';
 import { crewsInScope } from '../crews/crew-scope.js';
@@ -6,10 +6,10 @@ import { VisitRow } from './visit.entity.js';
 
 /** All SQL of visits. */
 export const visits = {
-  /** Those of the crews whose work the actor sees, the latest first. */
+  /** Those of the crews whose work the actor sees, the latest first; of what was withdrawn only what is asked for by its id, or as such. */
   async seen(
     tx: OrganizationTransaction,
-    where: { ids?: readonly string[]; stopIds?: readonly string[]; propertyIds?: readonly string[] },
+    where: { ids?: readonly string[]; stopIds?: readonly string[]; propertyIds?: readonly string[]; withdrawn?: boolean },
   ): Promise<VisitRow[]> {
     const crews = await crewsInScope(tx);
     return tx.of(VisitRow).find({
@@ -18,6 +18,7 @@ export const visits = {
         ...(where.ids && { id: In(where.ids.filter(isUuid)) }),
         ...(where.stopIds && { stopId: In([...where.stopIds]) }),
         ...(where.propertyIds && { propertyId: In([...where.propertyIds]) }),
+        ...(!where.ids && { withdrawnAt: where.withdrawn ? Not(IsNull()) : IsNull() }),
         ...(crews && { crewId: In([...crews]) }),
       },
       order: { arrivedAt: 'DESC', id: 'ASC' },

@@ -45,6 +45,10 @@ export class Visit {
   @Field(() => String, { nullable: true })
   leftNote: string | null;
 
+  /** when an arrival by mistake was taken back; null of what was a visit */
+  @Field(() => DateTimeScalar, { nullable: true })
+  withdrawnAt: Date | null;
+
   /** hands at work, all persons together; null where nobody counted */
   @Field(() => Float, { nullable: true })
   workedMinutes: number | null;
@@ -56,6 +60,6 @@ export class Visit {
 }
 
 export function showVisit(row: VisitRow): Visit {
-  const { organizationId: _, deviceRecordId: __, closedBy: ___, ...shown } = row;
+  const { organizationId: _, deviceRecordId: __, closedBy: ___, withdrawnBy: ____, ...shown } = row;
   return Object.assign(new Visit(), shown);
 }

@@ -28,6 +28,7 @@ export class DoOperation {
       'arrive 1': (tx, key, body) => visit.arrive(tx, key, body),
       'note-zone 1': (...given) => visit.noteZone(...given),
       'photo 1': (tx, key, body) => visit.photo(tx, key, body),
+      'withdraw-visit 1': (tx, _, body, savedAt) => visit.withdraw(tx, body, savedAt),
       'close-visit 1': (tx, key, body) => visit.close(tx, key, body),
       'reading 1': (tx, key, body) => record.reading(tx, key, body),
       'settings 1': (tx, key, body) => record.settings(tx, key, body),

@@ -4,6 +4,7 @@ import { personNameOfId } from '../../../platform/records/person-name.loader.js'
 import { Arrive } from '../../fieldwork/visits/deeds/arrive.service.js';
 import { EndVisit } from '../../fieldwork/visits/deeds/end-visit.service.js';
 import { NoteZone } from '../../fieldwork/visits/deeds/note-zone.service.js';
+import { WithdrawVisit } from '../../fieldwork/visits/deeds/withdraw-visit.service.js';
 import { AnnouncePhoto } from '../../fieldwork/visits/photos/announce-photo.service.js';
 import type { Body } from './body.js';
 import { APPLIED, type DoneOperation } from './done-operation.js';
@@ -17,6 +18,7 @@ export class DoVisit {
     private readonly noting: NoteZone,
     private readonly announcing: AnnouncePhoto,
     private readonly ending: EndVisit,
+    private readonly withdrawing: WithdrawVisit,
   ) {}
 
   async arrive(tx: OrganizationTransaction, key: string, body: Body): Promise<DoneOperation> {
@@ -45,6 +47,11 @@ export class DoVisit {
       workOrderId: body.textOrNull('workOrderId'),
       word: body.textOrNull('word'),
     });
+    return APPLIED;
+  }
+
+  async withdraw(tx: OrganizationTransaction, body: Body, savedAt: Date): Promise<DoneOperation> {
+    await this.withdrawing.run(tx, body.text('visitId'), savedAt);
     return APPLIED;
   }
 

@@ -39,8 +39,9 @@ function laidOver(value: unknown, said: readonly Said[]): unknown {
 
 function stopWith(stop: Fields, said: readonly Said[]): Fields {
   if (!('visit' in stop)) return stop;
-  const arrival = said.findLast(({ kind, body }) => kind === 'arrive' && body['stopId'] === stop['id']);
-  const visit = isFields(stop['visit']) ? stop['visit'] : arrival ? begun(arrival) : null;
+  const gone = new Set(said.flatMap(({ kind, body }) => (kind === 'withdraw-visit' ? [body['visitId']] : [])));
+  const arrival = said.findLast(({ key, kind, body }) => kind === 'arrive' && body['stopId'] === stop['id'] && !gone.has(key));
+  const visit = isFields(stop['visit']) && !gone.has(stop['visit']['id']) ? stop['visit'] : arrival ? begun(arrival) : null;
   return { ...stop, visit: visit && saidOf(visit, arrival, said).reduce(visitWith, visit) };
 }
 

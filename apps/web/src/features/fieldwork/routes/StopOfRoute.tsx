@@ -24,6 +24,12 @@ export const stopOfRoute = graphql(`
       arrivedAt
       closedAt
     }
+    withdrawnVisit {
+      id
+      arrivedAt
+      withdrawnAt
+      recordedBy
+    }
     workOrders {
       id
       kind
@@ -47,7 +53,7 @@ interface Props {
 /** One stop in the office's list: the place, its work, and where it stands in the day. */
 export function StopOfRoute({ stop: masked, number, onUp, onDown, onMoveOrder }: Props) {
   const intl = useIntl();
-  const { id, property, visit, workOrders } = useMasked(stopOfRoute, masked);
+  const { id, property, visit, withdrawnVisit, workOrders } = useMasked(stopOfRoute, masked);
   return (
     <li>
       <span className="n">{number}</span>
@@ -56,10 +62,11 @@ export function StopOfRoute({ stop: masked, number, onUp, onDown, onMoveOrder }:
         <span className="soft xs">{[property.address, property.city].filter(Boolean).join(', ')}</span>
         <ul className="route-orders">
           {workOrders.map((order) => (
-            <OrderOfStop key={order.id} order={order} onMove={() => onMoveOrder(order.id)} />
+            <OrderOfStop key={order.id} order={order} isStopClosed={Boolean(visit?.closedAt)} onMove={() => onMoveOrder(order.id)} />
           ))}
         </ul>
         <StateOfVisit visit={visit ?? null} />
+        {!visit && withdrawnVisit && <TakenBack visit={withdrawnVisit} />}
       </div>
       <div className="row-acts">
         {onUp && (
@@ -104,23 +111,52 @@ function StateOfVisit({ visit }: { readonly visit: { readonly arrivedAt: string;
   );
 }
 
+function TakenBack({
+  visit: { arrivedAt, withdrawnAt, recordedBy },
+}: {
+  readonly visit: NonNullable<StopOfRouteFragment['withdrawnVisit']>;
+}) {
+  const { time } = useFormats();
+  return (
+    <p className="soft xs">
+      <FormattedMessage
+        id="routes.begunByMistake"
+        values={{
+          arrived: time(arrivedAt),
+          takenBack: time(withdrawnAt),
+          name: recordedBy ?? 'nobody',
+          isNamed: String(Boolean(recordedBy)),
+        }}
+      />
+    </p>
+  );
+}
+
 interface OrderProps {
   readonly order: StopOfRouteFragment['workOrders'][number];
+  /** The crew has left: what it did not end is not given to another, but planned again. */
+  readonly isStopClosed: boolean;
   readonly onMove: () => void;
 }
 
-function OrderOfStop({ order, onMove }: OrderProps) {
+function OrderOfStop({ order, isStopClosed, onMove }: OrderProps) {
   const intl = useIntl();
   const { minutes } = useFormats();
   const { word } = useSays();
   const what = useOrderWords()(order);
   const isGivenOut = order.state === 'given out';
+  const stateWords = isGivenOut ? intl.formatMessage({ id: 'routes.notEnded' }) : word('workState', order.state);
   return (
     <li>
-      {what} <span className="soft">{isGivenOut ? minutes(order.estimateMinutes) : word('workState', order.state)}</span>{' '}
+      {what} <span className="soft">{isGivenOut && !isStopClosed ? minutes(order.estimateMinutes) : stateWords}</span>{' '}
       {isGivenOut && (
-        <button type="button" className="link" aria-label={intl.formatMessage({ id: 'routes.moveOf' }, { what })} onClick={onMove}>
-          <FormattedMessage id="routes.move" />
+        <button
+          type="button"
+          className="link"
+          aria-label={intl.formatMessage({ id: isStopClosed ? 'routes.giveAgainOf' : 'routes.moveOf' }, { what })}
+          onClick={onMove}
+        >
+          <FormattedMessage id={isStopClosed ? 'routes.giveAgain' : 'routes.move'} />
         </button>
       )}
     </li>

@@ -41,10 +41,10 @@ const MINUTE = (at: string): string => `extract(epoch from (${at} at time zone m
 
 const STOPS = `
   select stop.id, stop.property_id as "propertyId", route.crew_id as "crewId", route.day::text as day, stop.position, stop.locked,
-         exists (select from visit where visit.organization_id = stop.organization_id and visit.stop_id = stop.id) as visited,
+         exists (select from visit where visit.organization_id = stop.organization_id and visit.stop_id = stop.id and visit.withdrawn_at is null) as visited,
          (select jsonb_build_object('fromMinute', ${MINUTE('min(visit.arrived_at)')}, 'untilMinute', case when bool_and(visit.closed_at is not null) then ${MINUTE('max(visit.closed_at)')} end)
             from visit join organization on organization.id = visit.organization_id
-           where visit.organization_id = stop.organization_id and visit.stop_id = stop.id having count(*) > 0) as came,
+           where visit.organization_id = stop.organization_id and visit.stop_id = stop.id and visit.withdrawn_at is null having count(*) > 0) as came,
          coalesce((select jsonb_agg(${ORDER} order by work.created_at, work.id) from work_order work
            where work.organization_id = stop.organization_id and work.stop_id = stop.id and work.retired_at is null and work.state in ('given out', 'done')), '[]'::jsonb) as orders
     from stop
@@ -93,7 +93,7 @@ export const material = {
     return tx.query(
       `select property.id, property.latitude, property.longitude, terms.every_days as "everyDays", terms.visit_minutes as "visitMinutes", terms.skills, terms.hours,
               greatest(
-                (select max(visit.arrived_at at time zone property.time_zone)::date from visit where visit.organization_id = property.organization_id and visit.property_id = property.id),
+                (select max(visit.arrived_at at time zone property.time_zone)::date from visit where visit.organization_id = property.organization_id and visit.property_id = property.id and visit.withdrawn_at is null),
                 (select max(reading.read_at at time zone property.time_zone)::date from reading
                    join meter on meter.organization_id = reading.organization_id and meter.id = reading.meter_id
                   where meter.organization_id = property.organization_id and meter.property_id = property.id and reading.source = 'crew')

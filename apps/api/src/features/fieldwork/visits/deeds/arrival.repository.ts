@@ -27,6 +27,15 @@ export const arrivals = {
     return tx.of(ArrivalRow).existsBy({ organizationId: tx.organizationId, visitId, personId });
   },
 
+  /** Whether somebody other than a person came to a visit. */
+  async hasOtherCome(tx: OrganizationTransaction, visitId: string, personId: string | null): Promise<boolean> {
+    const [row] = await tx.query<{ found: boolean }>(
+      'select exists (select from arrival where organization_id = $1 and visit_id = $2 and person_id is distinct from $3::uuid) as found',
+      [tx.organizationId, visitId, personId],
+    );
+    return row!.found;
+  },
+
   async insert(tx: OrganizationTransaction, row: ArrivalRow): Promise<void> {
     await tx.of(ArrivalRow).insert(row);
   },

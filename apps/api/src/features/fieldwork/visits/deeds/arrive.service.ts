@@ -10,7 +10,7 @@ import { visits } from '../visit.repository.js';
 import type { ArrivalRow } from './arrival.entity.js';
 import { arrivals } from './arrival.repository.js';
 import { requirePossibleTime } from './require-possible-time.js';
-import { requireVisit } from './require-visit.js';
+import { requireVisit, STANDS } from './require-visit.js';
 
 type Began = Pick<ArrivalRow, 'id' | 'arrivedAt'>;
 
@@ -51,6 +51,7 @@ export class Arrive {
       personId: tx.actor.personId,
       deviceRecordId: id,
       closedBy: null,
+      ...STANDS,
       workedMinutes: null,
       materials: [],
       version: 1,
@@ -59,11 +60,18 @@ export class Arrive {
     return row;
   }
 
-  /** The visit began when the first of them came, whichever phone is heard first. */
+  /** The visit began when the first of them came, whichever phone is heard first; one that was taken back begins with who comes then. */
   private async join(tx: OrganizationTransaction, visit: VisitRow, arrivedAt: Date): Promise<VisitRow> {
+    if (visit.withdrawnAt) return this.again(tx, visit, arrivedAt);
     if (arrivedAt >= visit.arrivedAt) return visit;
     await visits.update(tx, visit.id, { arrivedAt });
     return { ...visit, arrivedAt };
+  }
+
+  private async again(tx: OrganizationTransaction, visit: VisitRow, arrivedAt: Date): Promise<VisitRow> {
+    const values = { ...STANDS, arrivedAt, personId: tx.actor.personId, version: visit.version + 1 };
+    await visits.update(tx, visit.id, values);
+    return { ...visit, ...values };
   }
 
   private async kept(tx: OrganizationTransaction, { id, visitId, arrivedAt }: ArrivalRow, input: VisitInput): Promise<VisitRow> {

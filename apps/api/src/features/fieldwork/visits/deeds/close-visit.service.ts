@@ -1,15 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
-import { Permission, roleIncludes } from '../../../../platform/identity/permission.js';
 import { between, judgeValues, name, text } from '../../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
 import { fieldworkProblems } from '../../fieldwork.problems.js';
 import { personNameOfId } from '../../../../platform/records/person-name.loader.js';
 import type { Material, VisitRow } from '../visit.entity.js';
 import { visits } from '../visit.repository.js';
-import { arrivals } from './arrival.repository.js';
+import { requireOwn } from './require-own.js';
 import { requirePossibleTime } from './require-possible-time.js';
-import { requireVisit } from './require-visit.js';
+import { workedVisit } from './require-visit.js';
 
 /** What was done at a visit, what is left, and when it ended. */
 export interface Closing {
@@ -30,7 +29,7 @@ export class CloseVisit {
   async run(tx: OrganizationTransaction, id: string, version: number, closing: Closing): Promise<VisitRow> {
     judge(closing);
     await requirePossibleTime(tx, 'closedAt', closing.closedAt);
-    const visit = await requireVisit(tx, id);
+    const visit = await workedVisit(tx, id);
     await requireOwn(tx, visit);
     if (isSameClosing(visit, closing)) return visit;
     if (visit.version !== version) {
@@ -51,14 +50,6 @@ export class CloseVisit {
     await visits.update(tx, visit.id, values);
     return { ...visit, ...values };
   }
-}
-
-/** A visit is ended by who came to it, whoever of the crew was there first, and by who may close others' stops. */
-async function requireOwn(tx: OrganizationTransaction, { id, personId }: VisitRow): Promise<void> {
-  const { actor } = tx;
-  if (roleIncludes(actor.role, Permission.CloseOthersStops)) return;
-  const isOwn = actor.personId !== null && (personId === actor.personId || (await arrivals.hasCome(tx, id, actor.personId)));
-  if (!isOwn) throw platformProblems.notAllowed({ permission: Permission.CloseOthersStops });
 }
 
 /** What a closing does not tell of stays as it was. */

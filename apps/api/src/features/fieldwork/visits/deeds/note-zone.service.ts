@@ -11,7 +11,7 @@ import type { ZoneNoteInput } from '../visit.input.js';
 import { ZONE_NOTE_KINDS, type ZoneNoteKind, type ZoneNoteRow } from '../zone-notes/zone-note.entity.js';
 import { zoneNotes } from '../zone-notes/zone-note.repository.js';
 import { saidAt } from './require-possible-time.js';
-import { requireVisit } from './require-visit.js';
+import { workedVisit } from './require-visit.js';
 
 const refuse = (field: string, found: unknown, expected: string) => platformProblems.valueRefused({ field, found, expected });
 
@@ -47,7 +47,7 @@ export class NoteZone {
   async run(tx: OrganizationTransaction, input: NamedNote, phone?: SaidOnPhone): Promise<NotedZone> {
     const kind = judged(input);
     const noteId = nameOf(input, kind);
-    const visit = await requireVisit(tx, input.visitId);
+    const visit = await workedVisit(tx, input.visitId);
     if (input.zoneId && !(await zoneNotes.standsOn(tx, input.zoneId, visit.propertyId)))
       throw refuse('zoneId', input.zoneId, 'a zone of the property that is visited');
     const said = { ...saidIn(input), kind, personId: tx.actor.personId, recordedAt: await saidAt(tx, phone?.savedAt) };

@@ -16,3 +16,14 @@ export async function requireVisit(tx: OrganizationTransaction, id: string): Pro
   if (!visit) throw platformProblems.notFound({ thing: 'visit', id });
   return visit;
 }
+
+/** The same where something was done: an arrival that was taken back was none by mistake. */
+export async function workedVisit(tx: OrganizationTransaction, id: string): Promise<VisitRow> {
+  const visit = await requireVisit(tx, id);
+  if (!visit.withdrawnAt) return visit;
+  await visits.update(tx, visit.id, STANDS);
+  return { ...visit, ...STANDS };
+}
+
+/** What a visit is that was not withdrawn. */
+export const STANDS = { withdrawnAt: null, withdrawnBy: null } as const;

@@ -6,7 +6,7 @@ import { isUuid } from '../../../../platform/records/uuid.js';
 import { SeeOnSite } from '../../../findings/opening/see-on-site.service.js';
 import type { VisitRow } from '../visit.entity.js';
 import { requirePossibleTime } from '../deeds/require-possible-time.js';
-import { requireVisit } from '../deeds/require-visit.js';
+import { workedVisit } from '../deeds/require-visit.js';
 import { fieldworkProblems } from '../../fieldwork.problems.js';
 import { zoneNotes } from '../zone-notes/zone-note.repository.js';
 import { PHOTO_KINDS, type PhotoKind, type PhotoRow } from './photo.entity.js';
@@ -22,7 +22,7 @@ export class AnnouncePhoto {
     judgeValues(input, { kind: oneOf(...PHOTO_KINDS), word: text });
     if (!isUuid(input.id)) throw platformProblems.valueRefused({ field: 'id', found: input.id, expected: 'a UUID made by the phone' });
     await requirePossibleTime(tx, 'takenAt', input.takenAt);
-    const visit = await requireVisit(tx, input.visitId);
+    const visit = await workedVisit(tx, input.visitId);
     const before = await photos.ofId(tx, input.id);
     if (before) return same(before, input);
     await this.requireOnProperty(tx, visit, input);

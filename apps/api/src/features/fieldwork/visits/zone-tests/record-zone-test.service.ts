@@ -6,7 +6,7 @@ import { isUuid } from '../../../../platform/records/uuid.js';
 import { MeasureZone } from '../../../portfolio/zones/measure-zone.service.js';
 import { fieldworkProblems } from '../../fieldwork.problems.js';
 import { requirePossibleTime } from '../deeds/require-possible-time.js';
-import { requireVisit } from '../deeds/require-visit.js';
+import { workedVisit } from '../deeds/require-visit.js';
 import { zoneNotes } from '../zone-notes/zone-note.repository.js';
 import { caughtOf, type CatchGiven } from './caught-of.js';
 import { flowOf, type FlowGiven } from './flow-of.js';
@@ -38,7 +38,7 @@ export class RecordZoneTest {
     judgeValues(given, { word: text });
     if (!isUuid(given.id)) throw platformProblems.valueRefused({ field: 'id', found: given.id, expected: 'a UUID made by the phone' });
     await requirePossibleTime(tx, 'testedAt', given.testedAt);
-    const visit = await requireVisit(tx, given.visitId);
+    const visit = await workedVisit(tx, given.visitId);
     const id = given.id.toLowerCase();
     const before = await zoneTests.ofId(tx, id);
     if (before) return same(before, given);

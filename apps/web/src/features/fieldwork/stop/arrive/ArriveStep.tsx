@@ -1,7 +1,8 @@
 import { FormattedMessage } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useMasked } from '../../../../page/use-masked.js';
-import { ButtonLink } from '../../../../ui/forms/Button.js';
+import { Button, ButtonLink } from '../../../../ui/forms/Button.js';
 import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
 import { PhotoButton } from '../../device/PhotoButton.js';
 import { SentLine } from '../../device/SentLine.js';
@@ -62,6 +63,7 @@ export function ArriveStep({ stop: masked, frame, visit }: StepProps) {
           ))}
         </div>
       )}
+      {visit.takeBack && visit.visit && <Begun at={visit.visit.arrivedAt} onTakeBack={visit.takeBack} />}
       <h2 className="crew-name">
         <FormattedMessage id="field.arrive.orders" values={{ count: workOrders.length }} />
       </h2>
@@ -86,5 +88,20 @@ export function ArriveStep({ stop: masked, frame, visit }: StepProps) {
         ))}
       </ul>
     </PhoneFrame>
+  );
+}
+
+/** A tap at the wrong stop is taken back as long as nothing was done there. */
+function Begun({ at, onTakeBack }: { readonly at: string; readonly onTakeBack: () => void }) {
+  const { time } = useFormats();
+  return (
+    <div className="stack">
+      <p className="where">
+        <FormattedMessage id="field.today.arrived" values={{ time: time(at) }} />
+      </p>
+      <Button kind="plain" onClick={onTakeBack}>
+        <FormattedMessage id="field.arrive.takeBack" />
+      </Button>
+    </div>
   );
 }

@@ -15,6 +15,11 @@ export const routes = {
   'routes.down': 'Down',
   'routes.downOf': '{name} later',
   'routes.open': 'Open',
+  'routes.notEnded': 'the crew did not say how it ended',
+  'routes.giveAgain': 'Plan it again, or take it back',
+  'routes.giveAgainOf': 'Plan it again, or take it back: {what}',
+  'routes.begunByMistake':
+    'Begun by mistake at {arrived}{isNamed, select, true { ({name})} other {}}, taken back at {takenBack}; it does not count',
   'routes.move': 'Give to another, or take back',
   'routes.moveOf': 'Give to another, or take back: {what}',
   'routes.open.title':

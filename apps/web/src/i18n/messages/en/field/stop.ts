@@ -25,11 +25,13 @@ export const stop = {
   'field.sent.nothing': 'Nothing to send yet.',
   'field.sent.last': 'All sent. Last at {time}.',
   'field.what.arrival': 'your arrival',
+  'field.what.takenBack': 'that you were not there',
   'field.what.reading': 'the reading of {name}',
   'field.what.settings': 'the settings of {name}',
   'field.what.zone': 'zone {zone}',
   'field.what.end': 'the end of this stop',
   'field.arrive.next': 'Go to the meter',
+  'field.arrive.takeBack': 'I am not here: take it back',
   'field.arrive.orders':
     '{count, plural, =0 {No work order here: look around and read the meter} one {One thing to do} other {# things to do}}',
   'field.order.waits': 'It waits for the client’s approval: do not begin it.',

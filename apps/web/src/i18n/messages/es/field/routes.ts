@@ -17,6 +17,11 @@ export const routes: Record<keyof typeof english, string> = {
   'routes.down': 'Bajar',
   'routes.downOf': '{name} después',
   'routes.open': 'Abrir',
+  'routes.notEnded': 'la cuadrilla no dijo cómo terminó',
+  'routes.giveAgain': 'Planear otra vez, o retirar',
+  'routes.giveAgainOf': 'Planear otra vez, o retirar: {what}',
+  'routes.begunByMistake':
+    'Empezada por error a las {arrived}{isNamed, select, true { ({name})} other {}}, quitada a las {takenBack}; no cuenta',
   'routes.move': 'Dar a otra, o retirar',
   'routes.moveOf': 'Dar a otra, o retirar: {what}',
   'routes.open.title':

@@ -27,11 +27,13 @@ export const stop: Record<keyof typeof english, string> = {
   'field.sent.nothing': 'Todavía no hay nada que enviar.',
   'field.sent.last': 'Todo enviado. Último: {time}.',
   'field.what.arrival': 'tu llegada',
+  'field.what.takenBack': 'que usted no estuvo ahí',
   'field.what.reading': 'la lectura de {name}',
   'field.what.settings': 'los ajustes de {name}',
   'field.what.zone': 'la zona {zone}',
   'field.what.end': 'el cierre de la parada',
   'field.arrive.next': 'Ir al medidor',
+  'field.arrive.takeBack': 'No estoy aquí: quitar la llegada',
   'field.arrive.orders':
     '{count, plural, =0 {Aquí no hay orden de trabajo: revisa y lee el medidor} one {Una cosa por hacer} other {# cosas por hacer}}',
   'field.order.waits': 'Espera la aprobación del cliente: no la empieces.',

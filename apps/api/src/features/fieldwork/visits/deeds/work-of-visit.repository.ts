@@ -1,0 +1,37 @@
+import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
+
+/** Who recorded what at a visit: its notes, photos and tests, and what the crew read, set and ended there since it came. */
+const WORK = `
+  select person_id from zone_note where organization_id = $1 and visit_id = $2
+  union all select person_id from photo where organization_id = $1 and visit_id = $2
+  union all select person_id from zone_test where organization_id = $1 and visit_id = $2
+  union all select reading.person_id from visit
+    join meter on meter.organization_id = visit.organization_id and meter.property_id = visit.property_id
+    join reading on reading.organization_id = meter.organization_id and reading.meter_id = meter.id and reading.source = 'crew' and reading.read_at >= visit.arrived_at
+   where visit.organization_id = $1 and visit.id = $2
+  union all select settings.person_id from visit
+    join controller on controller.organization_id = visit.organization_id and controller.property_id = visit.property_id
+    join settings on settings.organization_id = controller.organization_id and settings.controller_id = controller.id and settings.record in ('found', 'left') and settings.effective_at >= visit.arrived_at
+   where visit.organization_id = $1 and visit.id = $2
+  union all select null::uuid from visit
+    join work_order on work_order.organization_id = visit.organization_id and work_order.stop_id = visit.stop_id and work_order.retired_at is null and work_order.done_at >= visit.arrived_at
+   where visit.organization_id = $1 and visit.id = $2`;
+
+/** All SQL of what was done at a visit. */
+export const workOfVisit = {
+  /** Whether a person recorded something there. */
+  async isOf(tx: OrganizationTransaction, visitId: string, personId: string): Promise<boolean> {
+    const [row] = await tx.query<{ found: boolean }>(`select exists (select from (${WORK}) work where person_id = $3) as found`, [
+      tx.organizationId,
+      visitId,
+      personId,
+    ]);
+    return row!.found;
+  },
+
+  /** Whether anybody recorded something there. */
+  async isThere(tx: OrganizationTransaction, visitId: string): Promise<boolean> {
+    const [row] = await tx.query<{ found: boolean }>(`select exists (select from (${WORK}) work) as found`, [tx.organizationId, visitId]);
+    return row!.found;
+  },
+};
