@@ -1,6 +1,8 @@
 import { explainSteps } from '@rillbook/metering/detection/hourly/explain-steps.js';
 import { judgeHourly } from '@rillbook/metering/detection/hourly/judge-hourly.js';
 import { keepMost, type Sighting } from '@rillbook/metering/detection/hourly/episode-of-sighting.js';
+import { logOddsOf } from '@rillbook/metering/detection/hourly/flows/likely-change.js';
+import { keepScores, type PastScores, scalesOf } from '@rillbook/metering/detection/hourly/flows/past-scores.js';
 import { learnShifts } from '@rillbook/metering/detection/hourly/steps/clock-shift.js';
 import { observedMeter } from '@rillbook/metering/detection/hourly/steps/observed-meter.js';
 import { describe, expect, it } from 'vitest';
@@ -39,6 +41,46 @@ describe('zone flow changed', () => {
         details: { lookAt: 'valve or wiring', litresPerMinute: expect.any(Number) },
       });
     }
+  });
+
+  it('is not told of water that all runs pass alike: that is unexplained use, and no zone is named', () => {
+    for (const seed of [8102, 8106, 8107, 8109]) {
+      const fault = { duringRuns: { fromDay: FAULT_DAY, share: 0.3 } };
+      const { evidence } = simulatedMeter({
+        seed,
+        firstDay: FIRST_DAY,
+        days: 144,
+        zones: 6,
+        everyDays: 1 + (seed % 2),
+        stepMinutes: 60,
+        fault,
+      });
+      const told = judgeHourly(evidence).filter(({ openedLocalDay }) => openedLocalDay > FIRST_DAY + FAULT_DAY);
+      expect(told.map(({ kind }) => kind)).toEqual(['unexplained use']);
+    }
+  });
+
+  it('of zones that usage cannot tell apart names the one to which it is likelier to happen', () => {
+    const nothing = logOddsOf({ change: -0.98, sd: 0.18 });
+    expect(nothing).toBeGreaterThan(logOddsOf({ change: -0.7, sd: 0.13 }));
+    expect(nothing).toBeGreaterThan(logOddsOf({ change: -0.1, sd: 0.02 }));
+    expect(logOddsOf({ change: -1.6, sd: 0.2 })).toBe(Number.NEGATIVE_INFINITY);
+    expect(logOddsOf({ change: 0.5, sd: 0.1 })).toBeCloseTo(
+      Math.log((0.35 * 0.1 * Math.sqrt(2 * Math.PI)) / (0.5 * Math.log(20)) + 1e-4),
+      3,
+    );
+  });
+
+  it('is decided in the scale of what the zone scored when it was well: no scale below half', () => {
+    const scaleAfter = (score: number): number | undefined => {
+      const past: PastScores = new Map();
+      for (let day = 0; day < 73; day++) keepScores(past, 3, [{ change: 0.1 * score, sd: 0.1 }]);
+      return scalesOf(past, 3, 1)[0];
+    };
+    expect(scaleAfter(0.01)).toBe(0.5);
+    // √((60 · (1.645 / 1.645)² + 10 · 1.1²) / 70)
+    expect(scaleAfter(1.645)).toBeCloseTo(Math.sqrt((60 + 12.1) / 70), 6);
+    expect(scaleAfter(1.645 * 2)).toBeCloseTo(Math.sqrt((60 * 4 + 12.1) / 70), 6);
   });
 
   it('ends when the flow is back', () => {

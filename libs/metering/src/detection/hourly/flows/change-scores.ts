@@ -22,6 +22,14 @@ export interface ChangeScore {
   readonly sd: number;
 }
 
+/** Scores of the causes that are told apart. */
+export interface ChangeScores {
+  /** Each zone alone, and last all zones together by the same share. */
+  readonly scores: readonly ChangeScore[];
+  /** A flow that is the same while anything runs: litres a minute. */
+  readonly whileRunning: ChangeScore;
+}
+
 /**
  * The change of each zone alone, and last of all zones together, that explains the residuals of some days best.
  *
@@ -31,17 +39,17 @@ export interface ChangeScore {
  * @param meter - The meter, with flows q and their covariance P. [code]
  * @param days - Equations of the days. [code]
  * @param alike - Whether runs were as long on days from which flows were learnt: else flows and clocks are in more doubt. [–]
- * @returns A score for each zone, and one for all together; sd is infinite where the days say nothing of it. [–]
+ * @returns A score for each zone and for all together, and one of a flow that is added while anything runs; sd is infinite where the days say nothing of it. [–]
  * @source Generalized least squares: Aitken (1935); score of a mean shift: Basseville and Nikiforov (1993), Detection of Abrupt Changes, 7.2.
  */
-export function changeScores(meter: ObservedMeter, days: readonly DayEquations[], alike: boolean): readonly ChangeScore[] {
+export function changeScores(meter: ObservedMeter, days: readonly DayEquations[], alike: boolean): ChangeScores {
   const { flows } = meter;
   const zones = flows.length;
   const gram = summed(days.map((day) => day.gram));
   const residual = summed(days.map((day) => day.residual));
   const ran = Int32Array.from(flows.keys()).filter((zone) => (gram[zone * (zones + 1)] as number) > 0);
   const silent = { change: 0, sd: Number.POSITIVE_INFINITY };
-  if (!ran.length) return Array.from({ length: zones + 1 }, () => silent);
+  if (!ran.length) return { scores: Array.from({ length: zones + 1 }, () => silent), whileRunning: silent };
   const factor = choleskyOf(covarianceOf(meter, days, gram, alike ? 1 : UNALIKE), zones, ran);
   // S⁻¹ c once: vᵀ S⁻¹ c is its sum along v.
   const solvedResidual = solveByCholesky(factor, ofRan(residual, ran));
@@ -56,7 +64,10 @@ export function changeScores(meter: ObservedMeter, days: readonly DayEquations[]
     for (let at = 0; at < zones; at++) along[at] = (along[at] as number) * (flows[zone] as number);
     return scoreAlong(along);
   });
-  return [...alone, scoreAlong(timesVector(gram, flows))];
+  return {
+    scores: [...alone, scoreAlong(timesVector(gram, flows))],
+    whileRunning: scoreAlong(timesVector(gram, new Float64Array(zones).fill(1))),
+  };
 }
 
 function ofRan(values: Float64Array, ran: Int32Array): Float64Array {

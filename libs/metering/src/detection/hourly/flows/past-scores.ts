@@ -7,6 +7,8 @@ const NEWEST = 13;
 /** What is assumed of the scale before, and as how many scores that counts. Common practice, no source. */
 const ASSUMED_SCALE = 1.1;
 const ASSUMED_SCORES = 10;
+/** Scores of days in a row are of the same flows learnt: a scale is not believed below this. Common practice, no source. */
+const LEAST_SCALE = 0.5;
 /** Nine of ten normal quantities are nearer to zero than so many standard deviations. */
 const TAIL = 0.9;
 const NORMAL_TAIL = 1.645;
@@ -17,7 +19,7 @@ export type PastScores = Map<number, number[][]>;
 /**
  * How far a meter's scores go beyond those of a model that is right: by zone, from its own past. A decision is as many times as large.
  *
- * scale² = (n · (q90 |z| / 1.645)² + 10 · 1.1²) / (n + 10), at least 1
+ * scale² = (n · (q90 |z| / 1.645)² + 10 · 1.1²) / (n + 10), at least 0.5
  *
  * @param past - Scores of the past. [–]
  * @param window - Days of the window. [d]
@@ -29,7 +31,7 @@ export function scalesOf(past: PastScores, window: number, places: number): read
   return Array.from({ length: places }, (_, place) => {
     const old = (ofWindow[place] ?? []).slice(0, -NEWEST);
     const own = old.length > 1 ? quantile(old, TAIL) / NORMAL_TAIL : 0;
-    return Math.max(1, Math.sqrt((old.length * own ** 2 + ASSUMED_SCORES * ASSUMED_SCALE ** 2) / (old.length + ASSUMED_SCORES)));
+    return Math.max(LEAST_SCALE, Math.sqrt((old.length * own ** 2 + ASSUMED_SCORES * ASSUMED_SCALE ** 2) / (old.length + ASSUMED_SCORES)));
   });
 }
 

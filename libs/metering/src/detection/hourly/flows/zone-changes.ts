@@ -1,7 +1,7 @@
 import type { Sighting } from '../episode-of-sighting.js';
 import { isAboutSettings } from '../steps/about-settings.js';
 import type { ObservedMeter, RunMinutes } from '../steps/observed-meter.js';
-import { type ChangeScore, changeScores } from './change-scores.js';
+import { type ChangeScore, type ChangeScores, changeScores } from './change-scores.js';
 import { isPossible, logOddsOf } from './likely-change.js';
 import { type DayEquations, dayEquations } from './day-equations.js';
 import { keepScores, type PastScores, scalesOf } from './past-scores.js';
@@ -33,6 +33,8 @@ const CALM_SHARE = 0.05;
 /** Where the steps hardly tell zones apart, or another change is open whose level is not sure, a fault of the model is likelier than chance. */
 const UNSURE_DECISION = 6.5;
 const SURE_SD = 0.1;
+/** So probable among those that explain about as much, a zone is sure to be the one. Common practice, no source. */
+const SURE = 0.8;
 /** Smaller changes are not told: less than the 25 % that is to be found, and more than what seasons do to pressure. */
 const LEAST_CHANGE = 0.18;
 /** All zones together must lack a quarter: pressure of the main moves by less from season to season. Common practice, no source. */
@@ -95,7 +97,10 @@ export function followZones(meter: ObservedMeter, changes: ZoneChanges, day: num
 interface ScoredWindow {
   readonly squares: number;
   readonly days: readonly DayEquations[];
+  /** In the scale of each zone's own past: whether it changed at all. */
   readonly scores: readonly ChangeScore[];
+  /** In one scale, none below what is assumed: which cause is the likeliest. */
+  readonly compared: ChangeScores;
   readonly decision: number;
 }
 
@@ -107,18 +112,27 @@ function likeliestWindow(meter: ObservedMeter, changes: ZoneChanges, alike: bool
     const days = free.slice(-window);
     if (window < MANY_DAYS && !(mayBeAtOnce(meter, changes) && days.every(({ day }) => isCalm(meter, day) && !isAboutSettings(meter, day))))
       continue;
-    const scores = inOwnScale(changes, window, changeScores(meter, days, alike));
+    const { scores, compared } = inOwnScale(changes, window, changeScores(meter, days, alike));
     const squares = Math.max(...squaresOfFree(changes, scores));
-    if (squares > decision ** 2 && squares > (best?.squares ?? 0)) best = { squares, days, scores, decision };
+    if (squares > decision ** 2 && squares > (best?.squares ?? 0)) best = { squares, days, scores, compared, decision };
   }
   return best;
 }
 
-// A meter whose scores of the past went beyond chance must go further.
-function inOwnScale({ past }: ZoneChanges, window: number, scores: readonly ChangeScore[]): readonly ChangeScore[] {
+// A zone whose scores of the past went beyond chance must go further, and one whose scores stayed far within it less far.
+function inOwnScale(
+  { past }: ZoneChanges,
+  window: number,
+  { scores, whileRunning }: ChangeScores,
+): Pick<ScoredWindow, 'scores' | 'compared'> {
   const scales = scalesOf(past, window, scores.length);
   keepScores(past, window, scores);
-  return scores.map(({ change, sd }, place) => ({ change, sd: sd * valueAt(scales, place) }));
+  const together = Math.max(1, Math.sqrt(scales.reduce((sum, scale) => sum + scale ** 2, 0) / scales.length));
+  const inScale = ({ change, sd }: ChangeScore, scale: number): ChangeScore => ({ change, sd: sd * scale });
+  return {
+    scores: scores.map((score, place) => inScale(score, valueAt(scales, place))),
+    compared: { scores: scores.map((score) => inScale(score, together)), whileRunning: inScale(whileRunning, together) },
+  };
 }
 
 // One or two days are enough only where flows are known well and nobody else draws water.
@@ -141,29 +155,40 @@ function squaresOfFree({ open }: ZoneChanges, scores: readonly ChangeScore[]): r
   return scores.map((score, place) => (open.has(place) || !isPossible(score) ? 0 : (score.change / score.sd) ** 2));
 }
 
-// Of those that explain about as much, the likeliest by what happens to zones.
-function likeliest(squares: readonly number[], scores: readonly ChangeScore[]): number {
+// Of those that explain about as much, the likeliest by what happens to zones, and its probability among them.
+function likeliest(squares: readonly number[], scores: readonly ChangeScore[]): { readonly best: number; readonly probability: number } {
   const most = Math.max(...squares);
   const all = squares.length - 1;
-  if (squares[all] === most) return all;
+  if (squares[all] === most) return { best: all, probability: 1 };
   const odds = scores.map((score, zone) =>
     zone < all && valueAt(squares, zone) >= most - ALSO_LIKELY ? valueAt(squares, zone) / 2 + logOddsOf(score) : Number.NEGATIVE_INFINITY,
   );
-  return odds.indexOf(Math.max(...odds));
+  const first = Math.max(...odds);
+  return { best: odds.indexOf(first), probability: 1 / odds.reduce((sum, own) => sum + Math.exp(own - first), 0) };
 }
 
-function nameCause(meter: ObservedMeter, changes: ZoneChanges, { days, scores, decision }: ScoredWindow, day: number): boolean {
+function nameCause(meter: ObservedMeter, changes: ZoneChanges, { days, scores, compared, decision }: ScoredWindow, day: number): boolean {
   const all = scores.length - 1;
-  const squares = squaresOfFree(changes, scores);
-  const best = likeliest(squares, scores);
+  const squares = squaresOfFree(changes, compared.scores);
+  const { best, probability } = likeliest(squares, compared.scores);
   const score = scores[best] as ChangeScore;
   const everywhere = best === all && all > 1;
   const zones = everywhere ? [...meter.flows.keys()] : likelyZones(squares, best);
-  const least = isSure(changes, squares, best, score.sd) ? decision : Math.max(decision, UNSURE_DECISION);
-  if (valueAt(squares, best) < least ** 2 || !isWorth(meter, score.change, { everywhere, runDays: days.length })) return false;
+  const isSure = score.sd <= SURE_SD && (probability >= SURE || !hasRival(squares, best)) && changes.open.size === 0;
+  const least = isSure
+    ? decision * score.sd
+    : Math.max(decision, UNSURE_DECISION) * Math.max(score.sd, (compared.scores[best] as ChangeScore).sd);
+  if (Math.abs(score.change) < least || !isWorth(meter, score.change, { everywhere, runDays: days.length })) return false;
+  if (score.change > 0 && all > 1 && mayBeOfAll(compared, valueAt(squares, best))) return false;
   if (!saidByDays(meter, days, best, score.change)) return false;
   open(meter, changes, { zones, everywhere, score, day }, days);
   return true;
+}
+
+// More that all runs pass alike, or that flows while anything runs, explains about as much: it is judged as unexplained use of the meter.
+function mayBeOfAll({ scores, whileRunning }: ChangeScores, most: number): boolean {
+  const together = [scores[scores.length - 1] as ChangeScore, whileRunning].map(({ change, sd }) => (change > 0 ? (change / sd) ** 2 : 0));
+  return Math.max(...together) >= Math.min(RIVAL * most, most - ALSO_LIKELY);
 }
 
 // Little less from all zones is pressure; more from all at once is no zone's doing: it is judged as unexplained use of the meter.
@@ -196,11 +221,10 @@ function believeSince(meter: ObservedMeter, changes: ZoneChanges, days: readonly
   changes.equations = changes.equations.map((one) => (past.has(one.day) ? dayEquations(meter, one.day) : one));
 }
 
-// The steps tell the change well and apart from that of any other zone, and no other change is open.
-function isSure({ open: others }: ZoneChanges, squares: readonly number[], best: number, sd: number): boolean {
+// The steps hardly tell the change apart from that of another zone.
+function hasRival(squares: readonly number[], best: number): boolean {
   const all = squares.length - 1;
-  const rivals = squares.filter((value, zone) => zone !== best && zone < all && value >= RIVAL * valueAt(squares, best));
-  return others.size === 0 && sd <= SURE_SD && (best === all || rivals.length === 0);
+  return best < all && squares.some((value, zone) => zone !== best && zone < all && value >= RIVAL * valueAt(squares, best));
 }
 
 function likelyZones(squares: readonly number[], best: number): readonly number[] {
@@ -240,7 +264,7 @@ function reviewOpen(meter: ObservedMeter, changes: ZoneChanges, place: number, s
   const runs = Math.max(1, Math.min(BACK_RUNS, Number(sighting.evidence['runDays'])));
   const recent = own.slice(-runs).filter((one) => valueAt(meter.evidence.midnights, one.day) > sighting.openedMinute - 1);
   if (recent.length < runs || newest !== meter.ranDays[meter.ranDays.length - 1]) return;
-  const score = changeScores(meter, recent, true)[place] as ChangeScore;
+  const score = changeScores(meter, recent, true).scores[place] as ChangeScore;
   const before = recent.reduce((sum, one) => sum + (meter.factorOfDay[one.day * zones + zone] ?? 1), 0) / recent.length;
   const change = before - 1 + score.change;
   const back = Math.abs(change) <= (place < zones ? BACK_WITHIN : BACK_WITHIN_OF_ALL);
