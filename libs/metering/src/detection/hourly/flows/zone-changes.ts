@@ -112,20 +112,21 @@ function likeliestWindow(meter: ObservedMeter, changes: ZoneChanges, alike: bool
     const days = free.slice(-window);
     if (window < MANY_DAYS && !(mayBeAtOnce(meter, changes) && days.every(({ day }) => isCalm(meter, day) && !isAboutSettings(meter, day))))
       continue;
-    const { scores, compared } = inOwnScale(changes, window, changeScores(meter, days, alike));
+    const { scores, compared } = inOwnScale(changes, window, changeScores(meter, days, alike), alike);
     const squares = Math.max(...squaresOfFree(changes, scores));
     if (squares > decision ** 2 && squares > (best?.squares ?? 0)) best = { squares, days, scores, compared, decision };
   }
   return best;
 }
 
-// A zone whose scores of the past went beyond chance must go further, and one whose scores stayed far within it less far.
+// A zone whose scores of the past went beyond chance must go further, and one whose scores stayed far within it less far: while runs are as long as then.
 function inOwnScale(
   { past }: ZoneChanges,
   window: number,
   { scores, whileRunning }: ChangeScores,
+  alike: boolean,
 ): Pick<ScoredWindow, 'scores' | 'compared'> {
-  const scales = scalesOf(past, window, scores.length);
+  const scales = scalesOf(past, window, scores.length).map((scale) => (alike ? scale : Math.max(1, scale)));
   keepScores(past, window, scores);
   const together = Math.max(1, Math.sqrt(scales.reduce((sum, scale) => sum + scale ** 2, 0) / scales.length));
   const inScale = ({ change, sd }: ChangeScore, scale: number): ChangeScore => ({ change, sd: sd * scale });
@@ -174,19 +175,20 @@ function nameCause(meter: ObservedMeter, changes: ZoneChanges, { days, scores, c
   const score = scores[best] as ChangeScore;
   const everywhere = best === all && all > 1;
   const zones = everywhere ? [...meter.flows.keys()] : likelyZones(squares, best);
-  const isSure = score.sd <= SURE_SD && (probability >= SURE || !hasRival(squares, best)) && changes.open.size === 0;
+  const isSure = isNamedAlone(changes, squares, { best, probability, sd: score.sd });
   const least = isSure
     ? decision * score.sd
     : Math.max(decision, UNSURE_DECISION) * Math.max(score.sd, (compared.scores[best] as ChangeScore).sd);
   if (Math.abs(score.change) < least || !isWorth(meter, score.change, { everywhere, runDays: days.length })) return false;
-  if (score.change > 0 && all > 1 && mayBeOfAll(compared, valueAt(squares, best))) return false;
+  if (mayBeOfAll(compared, score.change, valueAt(squares, best))) return false;
   if (!saidByDays(meter, days, best, score.change)) return false;
   open(meter, changes, { zones, everywhere, score, day }, days);
   return true;
 }
 
 // More that all runs pass alike, or that flows while anything runs, explains about as much: it is judged as unexplained use of the meter.
-function mayBeOfAll({ scores, whileRunning }: ChangeScores, most: number): boolean {
+function mayBeOfAll({ scores, whileRunning }: ChangeScores, change: number, most: number): boolean {
+  if (change < 0 || scores.length <= 2) return false;
   const together = [scores[scores.length - 1] as ChangeScore, whileRunning].map(({ change, sd }) => (change > 0 ? (change / sd) ** 2 : 0));
   return Math.max(...together) >= Math.min(RIVAL * most, most - ALSO_LIKELY);
 }
@@ -219,6 +221,15 @@ function believeSince(meter: ObservedMeter, changes: ZoneChanges, days: readonly
   const past = new Set(days.map(({ day }) => day));
   for (const day of past) meter.factorOfDay.set(meter.factors, day * meter.flows.length);
   changes.equations = changes.equations.map((one) => (past.has(one.day) ? dayEquations(meter, one.day) : one));
+}
+
+// The change is known well, no other is open, and it is hardly another zone's.
+function isNamedAlone(
+  { open: others }: ZoneChanges,
+  squares: readonly number[],
+  { best, probability, sd }: { readonly best: number; readonly probability: number; readonly sd: number },
+): boolean {
+  return sd <= SURE_SD && others.size === 0 && (probability >= SURE || !hasRival(squares, best));
 }
 
 // The steps hardly tell the change apart from that of another zone.
