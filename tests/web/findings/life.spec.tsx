@@ -1,9 +1,9 @@
 import { cleanup, screen, within } from '@testing-library/react';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { WeekPage } from '../../../apps/web/src/features/findings/week/WeekPage.js';
 import { PrecisionPage } from '../../../apps/web/src/features/findings/precision/PrecisionPage.js';
 import { drawPage } from '../support/draw-page.js';
-import { gallons } from '../support/built.js';
+import { builtProperty, gallons } from '../support/built.js';
 import { article, dear, last, page } from './drawn-findings.js';
 
 afterEach(cleanup);
@@ -17,6 +17,56 @@ const leaking = (date: string, given: object = {}) => ({
   isProgrammedKnown: true,
   windows: [{ controllerId: 'c1', program: 'A', fromMinute: 240, untilMinute: 300 }],
   ...given,
+});
+
+describe('a reading that was probably meant otherwise', () => {
+  const swapped = {
+    ...dear,
+    kind: 'doubtful reading',
+    says: { code: 'digits swapped', details: { nextRegister: 19_209, previousRegister: 18_900, likelyRegister: 19_029 } },
+    evidence: { readingId: 'r2', nextRegister: 19_209, previousRegister: 18_900, likelyRegister: 19_029 },
+  };
+  const kept = { id: 'r2', register: 19_209, readAt: '2026-09-20T14:00:00Z', replacedById: null };
+  const metered = (reading: object) =>
+    builtProperty('p1', 'Quail Commons', { meters: [{ id: 'm1', name: 'Irrigation', readings: [{ ...kept, ...reading }] }] });
+  const draw = (given: object = {}, reading: object = {}) =>
+    page({
+      at: '/findings/f1',
+      more: {
+        finding: { ...swapped, property: metered(reading), ...given },
+        property: metered(reading),
+        recordReading: { __typename: 'Reading', id: 'r3', judgement: 'ok', litresSinceLast: gallons(96_000) },
+      },
+    });
+
+  it('is put right with one press, and stays on record', async () => {
+    const { user, calls } = draw();
+    await user.click(await screen.findByRole('button', { name: 'Keep 19,029 in place of 19,209' }));
+    expect(await screen.findByText('Kept: fits, 96,000 gal since the last.')).toBeTruthy();
+    expect(last(calls, 'RecordReadingAtDesk')).toMatchObject({
+      input: {
+        meterId: 'm1',
+        register: 19_029,
+        readAt: '2026-09-20T14:00:00Z',
+        note: 'Read as 19,209; 19,029 was probably meant.',
+        replacesId: 'r2',
+      },
+    });
+  });
+
+  it('is not offered where it has been put right or decided, or none was probably meant', async () => {
+    for (const [given, reading] of [
+      [{}, { replacedById: 'r3' }],
+      [{ state: 'dismissed' }, {}],
+      [{ evidence: { ...swapped.evidence, likelyRegister: null } }, {}],
+    ] as const) {
+      const { calls } = draw(given, reading);
+      await article();
+      if (reading.replacedById) await vi.waitFor(() => expect(last(calls, 'ReadingsOfFinding')).toBeTruthy());
+      expect(screen.queryByRole('button', { name: /in place of/ })).toBeNull();
+      cleanup();
+    }
+  });
 });
 
 describe('a finding that can wait', () => {

@@ -139,6 +139,14 @@ describe('the meters of a property', () => {
     });
   });
 
+  it('takes the number that was probably meant by one press', async () => {
+    const { user } = page({ more: { judgeReading: { judgement: 'digits swapped', litresSinceLast: null, likelyRegister: 19_029 } } });
+    const field = await screen.findByLabelText<HTMLInputElement>('Register, as it stands');
+    await user.type(field, '19,209');
+    await user.click(await screen.findByRole('button', { name: 'Take 19,029' }));
+    expect(field.value).toBe('19029');
+  });
+
   it('says what is wrong with what was typed, and what the server says', async () => {
     const { user, calls } = page({
       more: {

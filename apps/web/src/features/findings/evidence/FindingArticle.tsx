@@ -9,6 +9,7 @@ import { paths } from '../../../page/paths.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { type Names, namesOf } from '../../../says/names.js';
 import { useSays } from '../../../says/use-says.js';
+import { mayDo, useViewer } from '../../../session/viewer.js';
 import { usePageTitle } from '../../../ui/frame/PageHead.js';
 import { ARTICLE_ID } from '../list/FindingList.js';
 import { isByRate, isTooLittle } from '../list/water-of-kind.js';
@@ -17,8 +18,9 @@ import { CheckFirst } from './CheckFirst.js';
 import { Decided } from './Decided.js';
 import { FindingPhotos } from './FindingPhotos.js';
 import { FindingPast } from './FindingPast.js';
+import { LikelyRegister } from './LikelyRegister.js';
 import { readEvidence } from './read-evidence.js';
-import { UsageHours } from './UsageHours.js';
+import { UsageHours } from './hours/UsageHours.js';
 import { WhyWeThinkSo } from './WhyWeThinkSo.js';
 import { WorkForIt } from './WorkForIt.js';
 import { ZoneEvidence } from './ZoneEvidence.js';
@@ -106,6 +108,8 @@ export function FindingArticle({ finding: masked, children }: Props) {
   const says = useSays(names);
   const sentence = says.finding(finding);
   const evidence = useMemo(() => readEvidence(finding.evidence), [finding.evidence]);
+  const viewer = useViewer();
+  const isUndecided = ['open', 'in work'].includes(finding.state);
   usePageTitle(`${says.word('kind', finding.kind)}, ${finding.property.name}`);
   return (
     <article id={ARTICLE_ID} tabIndex={-1}>
@@ -117,6 +121,9 @@ export function FindingArticle({ finding: masked, children }: Props) {
       <FindingPast finding={finding} />
       <Decided finding={finding} />
       {children}
+      {isUndecided && evidence.likely && mayDo(viewer, 'record fieldwork') && (
+        <LikelyRegister propertyId={finding.property.id} likely={evidence.likely} />
+      )}
       <FindingPhotos finding={finding} />
       <WorkForIt orders={finding.workOrders} />
       <UsageHours finding={finding} />

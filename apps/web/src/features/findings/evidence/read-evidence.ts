@@ -14,11 +14,18 @@ export interface Habit {
   readonly mean: number;
 }
 
+/** A reading, and the register that was probably meant. */
+export interface LikelyReading {
+  readonly readingId: string;
+  readonly register: number;
+}
+
 /** The evidence that this page can show; what it does not know stays with the finding. */
 export interface Evidence {
   readonly zones: readonly ZonePart[];
   readonly habit: Habit | null;
   readonly sdLitres: number | null;
+  readonly likely: LikelyReading | null;
 }
 
 const fieldOf = (value: unknown, key: string): unknown => (value && typeof value === 'object' ? Reflect.get(value, key) : undefined);
@@ -36,7 +43,13 @@ export function readEvidence(evidence: unknown): Evidence {
     zones: Array.isArray(zones) ? zones.flatMap(zoneOf) : [],
     habit: months !== null && mean !== null ? { months, mean } : null,
     sdLitres: numberOf(evidence, 'sdLitres'),
+    likely: likelyOf(evidence),
   };
+}
+
+function likelyOf(evidence: unknown): LikelyReading | null {
+  const [readingId, register] = [fieldOf(evidence, 'readingId'), numberOf(evidence, 'likelyRegister')];
+  return typeof readingId === 'string' && register !== null ? { readingId, register } : null;
 }
 
 function zoneOf(zone: unknown): ZonePart[] {

@@ -1,15 +1,14 @@
 import { type FormEvent, useState } from 'react';
-import { FormattedMessage, useIntl } from 'react-intl';
+import { FormattedMessage } from 'react-intl';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { dayAndTime, localTimeOf, useDeskNow } from '../../../page/values/desk-time.js';
 import { instantOf } from '../../../page/values/local-instant.js';
-import { useSays } from '../../../says/use-says.js';
+import { useRecordedWords, useRecordReading } from '../../../page/work/use-record-reading.js';
 import { useToast } from '../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { ErrorState } from '../../../ui/states/States.js';
 import { JudgedNote } from './JudgedNote.js';
 import { dateProblem, type ReadingDraft, ReadingFields, registerOf } from './ReadingFields.js';
-import { type Recorded, useRecordReading } from './use-record-reading.js';
 
 interface Props {
   readonly meterId: string;
@@ -21,7 +20,7 @@ export function TypeReading({ meterId, unit }: Props) {
   const { timeZone } = useFormats();
   const now = useDeskNow();
   const toast = useToast();
-  const record = useRecordReading(meterId);
+  const record = useRecordReading(meterId, ['PropertyPage']);
   const say = useRecordedWords();
   const [draft, setDraft] = useState<ReadingDraft>(() => ({ register: '', ...dayAndTime(now()), note: '' }));
   const [isSent, setSent] = useState(false);
@@ -50,7 +49,14 @@ export function TypeReading({ meterId, unit }: Props) {
         isSent={isSent}
         onChange={(change) => setDraft((before) => ({ ...before, ...change }))}
       />
-      {isWhole && <JudgedNote meterId={meterId} register={register} readAt={instantOf(localTimeOf(draft), timeZone)} />}
+      {isWhole && (
+        <JudgedNote
+          meterId={meterId}
+          register={register}
+          readAt={instantOf(localTimeOf(draft), timeZone)}
+          onLikely={(likely) => setDraft((before) => ({ ...before, register: String(likely) }))}
+        />
+      )}
       <div className="form-end">
         <Button type="submit" isBusy={record.isBusy}>
           <FormattedMessage id="property.reading.do" />
@@ -58,26 +64,4 @@ export function TypeReading({ meterId, unit }: Props) {
       </div>
     </form>
   );
-}
-
-/** What became of a reading, in words. */
-function useRecordedWords(): (recorded: Recorded) => string {
-  const intl = useIntl();
-  const formats = useFormats();
-  const { word, volume } = useSays();
-  return (recorded) => {
-    switch (recorded.__typename) {
-      case 'Reading': {
-        const litres = typeof recorded.litresSinceLast === 'number' ? volume(recorded.litresSinceLast) : 'none';
-        return intl.formatMessage({ id: 'property.reading.done' }, { judgement: word('judgement', recorded.judgement), litres });
-      }
-      case 'ReadingConflict': {
-        const { register, readAt } = recorded.kept;
-        return intl.formatMessage(
-          { id: 'property.reading.conflict' },
-          { register: formats.number(register, 3), day: formats.moment(readAt) },
-        );
-      }
-    }
-  };
 }

@@ -31,6 +31,9 @@ export const findings = {
   'findings.empty.otherHow': 'Choose another state or kind above.',
   'findings.gone': 'This finding is not there',
   'findings.gone.how': 'It may belong to a property that you do not see, or the link is old.',
+  'findings.likely.take': 'Keep {register} in place of {read}',
+  'findings.likely.how': 'Both stay on record. The accounts follow in a moment.',
+  'findings.likely.note': 'Read as {read}; {register} was probably meant.',
   'findings.openSince': 'open since {day}',
   'findings.cameBack': '{count, plural, one {came back} other {came back # times}}',
   'findings.water.over':

@@ -152,6 +152,7 @@ export const property = {
   'property.judged.first': 'The first reading of this meter.',
   'property.judged.other':
     'Look again: {judgement}.{likely, select, none {} other { {likely} was probably meant.}} It can be saved all the same; say why in the note.',
+  'property.judged.use': 'Take {register}',
   'property.work': '{open, plural, =0 {No work waits here} one {One piece of work waits here} other {# pieces of work wait here}}',
   'property.work.table': 'Work orders',
   'property.work.what': 'Work',

@@ -33,6 +33,9 @@ export const findings: Record<keyof typeof english, string> = {
   'findings.empty.otherHow': 'Elija arriba otro estado u otro tipo.',
   'findings.gone': 'Este hallazgo no está',
   'findings.gone.how': 'Puede ser de una propiedad que usted no ve, o el enlace es viejo.',
+  'findings.likely.take': 'Guardar {register} en lugar de {read}',
+  'findings.likely.how': 'Las dos quedan registradas. Las cuentas se ponen al día en un momento.',
+  'findings.likely.note': 'Se leyó {read}; lo más probable es que fuera {register}.',
   'findings.openSince': 'abierto desde el {day}',
   'findings.cameBack': '{count, plural, one {volvió} other {volvió # veces}}',
   'findings.water.over':

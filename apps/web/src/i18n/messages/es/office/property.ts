@@ -155,6 +155,7 @@ export const property: Record<keyof typeof english, string> = {
   'property.judged.first': 'La primera lectura de este medidor.',
   'property.judged.other':
     'Mire otra vez: {judgement}.{likely, select, none {} other { Probablemente era {likely}.}} Se puede guardar de todos modos; diga por qué en la nota.',
+  'property.judged.use': 'Poner {register}',
   'property.work': '{open, plural, =0 {Aquí no espera ningún trabajo} one {Aquí espera un trabajo} other {Aquí esperan # trabajos}}',
   'property.work.table': 'Órdenes de trabajo',
   'property.work.what': 'Trabajo',

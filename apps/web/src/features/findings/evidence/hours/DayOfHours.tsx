@@ -1,4 +1,4 @@
-import type { UsageHoursOfFindingFragment } from '../../../graphql/__generated__/graphql.js';
+import type { UsageHoursOfFindingFragment } from '../../../../graphql/__generated__/graphql.js';
 
 type Day = NonNullable<UsageHoursOfFindingFragment['usageStrip']>['days'][number];
 

@@ -1,13 +1,13 @@
 import type { FragmentType } from '@apollo/client';
 import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
-import { graphql } from '../../../graphql/__generated__/gql.js';
-import type { UsageHoursOfFindingFragment } from '../../../graphql/__generated__/graphql.js';
-import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { useMasked } from '../../../page/use-masked.js';
-import { useVolumeColumn } from '../../../page/use-volume-column.js';
-import { Button } from '../../../ui/forms/Button.js';
-import { Head, Num, Table } from '../../../ui/tables/Table.js';
+import { graphql } from '../../../../graphql/__generated__/gql.js';
+import type { UsageHoursOfFindingFragment } from '../../../../graphql/__generated__/graphql.js';
+import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { useMasked } from '../../../../page/use-masked.js';
+import { useVolumeColumn } from '../../../../page/use-volume-column.js';
+import { Button } from '../../../../ui/forms/Button.js';
+import { Head, Num, Table } from '../../../../ui/tables/Table.js';
 import { ClockOfHours, DayOfHours } from './DayOfHours.js';
 
 const usageHoursOfFinding = graphql(`
