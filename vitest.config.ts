@@ -17,6 +17,8 @@ export default defineConfig({
   ssr,
   test: {
     reporters: ['default'],
+    // Left alone, one processor is kept free: on a machine of two the other half of it would wait.
+    maxWorkers: '100%',
     teardownTimeout: 60_000,
     projects: [
       {
