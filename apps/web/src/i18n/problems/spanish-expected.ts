@@ -50,6 +50,7 @@ const PHRASES: readonly (readonly [english: string, spanish: string])[] = [
   ['the finding it was made for', 'el hallazgo para el que se hizo'],
   ["the finding's property, {}", 'la propiedad del hallazgo, {0}'],
   ['the reason in words', 'el motivo en palabras'],
+  ['what was found, in words', 'lo que se encontró, en palabras'],
   ['a few words on why it can wait', 'unas palabras de por qué puede esperar'],
   ['a day from {} to {}: at most {} days', 'un día del {0} al {1}: {2} días como máximo'],
   ['a reading of meter {}', 'una lectura del medidor {0}'],

@@ -182,6 +182,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   why: 'por qué',
   windHeightM: 'altura del anemómetro',
   windMPerS: 'viento',
+  with: 'lo que se encontró',
   word: 'palabra',
   workedMinutes: 'minutos trabajados',
   workingDays: 'días de trabajo',
