@@ -8,14 +8,13 @@ import { Button } from '../../../ui/forms/Button.js';
 import { ErrorState } from '../../../ui/states/States.js';
 import type { LikelyReading } from './read-evidence.js';
 
-/** As many as a meter that is read each week has in ten years. */
 const readingsOfFindingDocument = graphql(`
   query ReadingsOfFinding($propertyId: ID!) {
     property(id: $propertyId) {
       id
       meters {
         id
-        readings(first: 520) {
+        readings(first: 500) {
           id
           register
           readAt
@@ -33,7 +32,8 @@ interface Props {
 
 /** Offers the register that was probably meant in the place of the doubtful one, which stays on record. */
 export function LikelyRegister({ propertyId, likely }: Props) {
-  const { data } = useQuery(readingsOfFindingDocument, { variables: { propertyId } });
+  const { data, error } = useQuery(readingsOfFindingDocument, { variables: { propertyId } });
+  if (error) return <ErrorState problem={error} />;
   const meter = data?.property?.meters.find(({ readings }) => readings.some(({ id }) => id === likely.readingId));
   const reading = meter?.readings.find(({ id }) => id === likely.readingId);
   if (!meter || !reading || reading.replacedById) return null;
@@ -64,10 +64,10 @@ function Offer({ meterId, reading, register }: OfferProps) {
       <p className="after">
         <Button isBusy={record.isBusy} onClick={() => void take()}>
           <FormattedMessage id="findings.likely.take" values={values} />
-        </Button>{' '}
-        <span className="soft">
-          <FormattedMessage id="findings.likely.how" values={values} />
-        </span>
+        </Button>
+      </p>
+      <p className="soft">
+        <FormattedMessage id="findings.likely.how" />
       </p>
     </>
   );
