@@ -22,6 +22,13 @@ describe('a property', () => {
     expect(screen.getByText(/^Account computed Fri 25 Sep, 7:40 am/)).toBeTruthy();
   });
 
+  it('says the same gallons over the allowance as the gauge, which takes one rounded volume from the other', async () => {
+    const odd = builtAccount('a10', { allowed: 204_151, needed: 182_100, programmed: 272_400, metered: 321_149 });
+    page({ property: { account: odd, accounts: [odd] } });
+    const account = await section(/^116,900 gal over its allowance, about \$\d+$/);
+    expect(account.getByRole('img', { name: /metered above allowed: 116,900 gal, about/ })).toBeTruthy();
+  });
+
   it('draws the account, and tells step by step why it is off', async () => {
     page();
     const account = await section('137,500 gal over its allowance, about $777');

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { useFormats } from '../i18n/LanguageProvider.js';
 import { type Known, NOT_KNOWN } from '../i18n/numbers.js';
-import { roundingStep, roundTo } from '@rillbook/showing/gauge/drawing/scale.js';
+import { roundedBetween, roundingStep, roundTo } from '@rillbook/showing/gauge/drawing/scale.js';
 
 export interface WrittenColumn {
   readonly unit: string;
@@ -9,6 +9,8 @@ export interface WrittenColumn {
   readonly figure: (litres: Known) => string;
   /** The same with its sign. */
   readonly signed: (litres: Known) => string;
+  /** A gap between two volumes of the column as the gauge writes it, without its sign, and what share of the exact one that is. */
+  readonly between: (litres: number, low: Known, high: Known) => { readonly text: string; readonly share: number };
 }
 
 /** A column of volumes in one unit, rounded by its largest. */
@@ -23,6 +25,11 @@ export function useVolumeColumn(largestLitres: number): WrittenColumn {
       unit,
       figure: (litres) => (typeof litres === 'number' ? figure(written(litres), decimals) : NOT_KNOWN),
       signed: (litres) => (typeof litres === 'number' ? signed(written(litres), decimals) : NOT_KNOWN),
+      between: (litres, low, high) => {
+        const exact = fromLitres(litres);
+        const shown = roundedBetween(exact, written(low), written(high), step) ?? exact;
+        return { text: `${figure(Math.abs(shown), decimals)} ${unit}`, share: exact === 0 ? 1 : shown / exact };
+      },
     };
   }, [volumeColumn, figure, signed, largestLitres]);
 }

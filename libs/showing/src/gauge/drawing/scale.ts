@@ -40,13 +40,7 @@ export function written(numbers: GaugeNumbers): WrittenNumbers {
     Mark,
     number | null
   >;
-  const between = (value: number | null, from: Mark, to: Mark): number | null => {
-    const rounded = roundTo(value, step);
-    const [low, high] = [volumes[from], volumes[to]];
-    if (rounded === null || low === null || high === null) return rounded;
-    // Rounding alone moves a difference by one step at most; more is a gap that the account counted otherwise, and it is kept.
-    return Math.abs(high - low - (value ?? 0)) <= 1.5 * step ? high - low : rounded;
-  };
+  const between = (value: number | null, from: Mark, to: Mark): number | null => roundedBetween(value, volumes[from], volumes[to], step);
   const gaps = Object.fromEntries(GAPS.map(({ kind, from, to }) => [kind, between(numbers.gaps[kind].value, from, to)]));
   const aboveAllowed = between(numbers.aboveAllowed.value, 'allowed', 'metered');
   const aboveNeed = between(numbers.aboveNeed?.value ?? null, 'needed', 'metered');
@@ -58,6 +52,14 @@ export function written(numbers: GaugeNumbers): WrittenNumbers {
     aboveAllowed,
     aboveNeed,
   };
+}
+
+/** A gap as it is written beside the two volumes that it lies between, which are rounded: what a reader gets who takes one from the other. */
+export function roundedBetween(value: number | null, low: number | null, high: number | null, step: number): number | null {
+  const rounded = roundTo(value, step);
+  if (rounded === null || low === null || high === null) return rounded;
+  // Rounding alone moves a difference by one step at most; more is a gap that the account counted otherwise, and it is kept.
+  return Math.abs(high - low - (value ?? 0)) <= 1.5 * step ? high - low : rounded;
 }
 
 /** Four figures of the largest number: 100 for 389,600, 1 for 1,475, 0.1 for 213.4; never finer than the least step. */

@@ -1,5 +1,6 @@
 import type { FragmentType } from '@apollo/client';
 import { useIntl } from 'react-intl';
+import { MARKS } from '@rillbook/showing/gauge/drawing/model.js';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type {
   AccountOfPropertyFragment,
@@ -8,15 +9,15 @@ import type {
   OrdinanceYearOfPropertyFragment,
 } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { AccountGauge } from '../../../page/drawing/AccountGauge.js';
+import { AccountGauge, gaugedAccount } from '../../../page/drawing/AccountGauge.js';
 import { useMasked } from '../../../page/use-masked.js';
+import { useVolumeColumn } from '../../../page/use-volume-column.js';
 import type { Names } from '../../../says/names.js';
-import { useSays } from '../../../says/use-says.js';
 import { Section } from '../../../ui/frame/Section.js';
 import { EmptyState } from '../../../ui/states/States.js';
 import { Cautions } from './Cautions.js';
 import { OrdinanceYear } from './OrdinanceYear.js';
-import { allowanceVerdict, verdictOfAccount } from './verdict.js';
+import { allowanceVerdict } from './verdict.js';
 import { WhyItIsOff } from './WhyItIsOff.js';
 
 const accountOfProperty = graphql(`
@@ -29,7 +30,6 @@ const accountOfProperty = graphql(`
     overLitres
     underLitres
     ...GaugedAccount
-    ...VerdictOfAccount
   }
 `);
 
@@ -64,15 +64,15 @@ function KnownAccount({
 }: Omit<Props, 'month' | 'account'> & { readonly account: FragmentType<AccountOfPropertyFragment> }) {
   const intl = useIntl();
   const formats = useFormats();
-  const says = useSays(names);
   const account = useMasked(accountOfProperty, masked);
-  const own = useMasked(verdictOfAccount, account);
+  const gauged = useMasked(gaugedAccount, account);
+  const column = useVolumeColumn(Math.max(0, ...MARKS.map((mark) => gauged[mark].litres ?? 0)));
   const note = intl.formatMessage(
     { id: 'property.account.days' },
     { days: formats.days(`${account.month}-01`, account.through), covered: account.daysCovered, all: account.daysInMonth },
   );
   return (
-    <Section heading={allowanceVerdict(own, { intl, formats, says })} note={note}>
+    <Section heading={allowanceVerdict(gauged, column, { intl, formats })} note={note}>
       <div className="acct-grid">
         <div>
           <AccountGauge account={account} size="fit" names={names} />

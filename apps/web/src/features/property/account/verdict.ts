@@ -1,7 +1,8 @@
 import type { IntlShape } from 'react-intl';
 import { graphql } from '../../../graphql/__generated__/gql.js';
-import type { VerdictOfAccountFragment } from '../../../graphql/__generated__/graphql.js';
+import type { GaugedAccountFragment, VerdictOfAccountFragment } from '../../../graphql/__generated__/graphql.js';
 import type { Formats } from '../../../i18n/formats.js';
+import type { WrittenColumn } from '../../../page/use-volume-column.js';
 import type { Says } from '../../../says/use-says.js';
 
 export const verdictOfAccount = graphql(`
@@ -15,11 +16,6 @@ export const verdictOfAccount = graphql(`
         code
         details
       }
-    }
-    aboveAllowed {
-      litres
-      within
-      money
     }
     metered {
       reason {
@@ -53,17 +49,19 @@ export function verdict(name: string, account: VerdictOfAccountFragment | null, 
     : intl.formatMessage({ id: 'property.verdict.less' }, told);
 }
 
-/** How it stands against what the ordinance or the contract allows. */
+/** How it stands against what the ordinance or the contract allows, in the figures of the gauge below it. */
 export function allowanceVerdict(
-  { aboveAllowed: { litres, within, money } }: VerdictOfAccountFragment,
-  { intl, formats, says }: Words,
+  { allowed, metered, aboveAllowed: { litres, within, money } }: GaugedAccountFragment,
+  { between }: WrittenColumn,
+  { intl, formats }: Pick<Words, 'intl' | 'formats'>,
 ): string {
   if (typeof litres !== 'number') return intl.formatMessage({ id: 'property.account.unknown' });
   if (within) return intl.formatMessage({ id: 'property.account.near' });
+  const { text, share } = between(litres, allowed.litres, metered.litres);
   return litres > 0
     ? intl.formatMessage(
         { id: 'property.account.over' },
-        { litres: says.volume(litres), money: typeof money === 'number' ? formats.money(money) : 'none' },
+        { litres: text, money: typeof money === 'number' ? formats.money(money * share) : 'none' },
       )
-    : intl.formatMessage({ id: 'property.account.under' }, { litres: says.volume(-litres) });
+    : intl.formatMessage({ id: 'property.account.under' }, { litres: text });
 }
