@@ -2,9 +2,26 @@ import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Tabs } from '../ui/dialogs/Tabs.js';
 import { Button } from '../ui/forms/Button.js';
+import { graphql } from '../graphql/__generated__/index.js';
 import type { NamedStation } from './named-station.js';
 import { ProgramEditor } from './ProgramEditor.js';
 import { emptyProgram, nextProgramName, type ProgramDraft } from './program-draft.js';
+
+/** What is asked of a program wherever its settings are shown or entered; a query spreads it by its name, and its answer is a `GivenProgram`. */
+graphql(`
+  fragment ProgramFields on Program {
+    name
+    days
+    starts
+    adjustPercent
+    stations {
+      station
+      minutes
+      cycles
+      soakMinutes
+    }
+  }
+`);
 
 interface Props {
   readonly programs: readonly ProgramDraft[];

@@ -28,29 +28,16 @@ export const offersDocument = graphql(`
     }
   }
 
-  fragment ProgramToEnter on Program {
-    name
-    days
-    starts
-    adjustPercent
-    stations {
-      station
-      minutes
-      cycles
-      soakMinutes
-    }
-  }
-
   fragment SetPrograms on Settings {
     programs {
-      ...ProgramToEnter @unmask
+      ...ProgramFields @unmask
     }
   }
 
   fragment OfferToEnter on PlanOffer {
     kind
     programs {
-      ...ProgramToEnter @unmask
+      ...ProgramFields @unmask
     }
     result {
       unmetLitres

@@ -27,28 +27,14 @@ const controllerOfProperty = graphql(`
       record
       state
       programs {
-        name
-        days
-        starts
-        adjustPercent
-        stations {
-          station
-          minutes
-        }
+        ...ProgramFields @unmask
       }
     }
     plannedSettings {
       id
       state
       programs {
-        name
-        days
-        starts
-        adjustPercent
-        stations {
-          station
-          minutes
-        }
+        ...ProgramFields @unmask
       }
     }
     settings(first: 24) {
@@ -58,14 +44,7 @@ const controllerOfProperty = graphql(`
       state
       recordedBy
       programs {
-        name
-        days
-        starts
-        adjustPercent
-        stations {
-          station
-          minutes
-        }
+        ...ProgramFields @unmask
       }
     }
     rainPauses {

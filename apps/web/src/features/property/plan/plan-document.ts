@@ -54,16 +54,7 @@ export const planDocument = graphql(`
   fragment PlanOfferFields on PlanOffer {
     kind
     programs {
-      name
-      days
-      starts
-      adjustPercent
-      stations {
-        station
-        minutes
-        cycles
-        soakMinutes
-      }
+      ...ProgramFields @unmask
     }
     result {
       ...PlanResultFields @unmask

@@ -20,16 +20,7 @@ const controllerOnSheet = graphql(`
       record
       state
       programs {
-        name
-        days
-        starts
-        adjustPercent
-        stations {
-          station
-          minutes
-          cycles
-          soakMinutes
-        }
+        ...ProgramFields @unmask
       }
     }
     presentSettings {
@@ -39,16 +30,7 @@ const controllerOnSheet = graphql(`
       record
       state
       programs {
-        name
-        days
-        starts
-        adjustPercent
-        stations {
-          station
-          minutes
-          cycles
-          soakMinutes
-        }
+        ...ProgramFields @unmask
       }
     }
   }

@@ -55,16 +55,7 @@ export const controllerToSet = graphql(`
       record
       state
       programs {
-        name
-        days
-        starts
-        adjustPercent
-        stations {
-          station
-          minutes
-          cycles
-          soakMinutes
-        }
+        ...ProgramFields @unmask
       }
     }
     presentSettings {
@@ -74,16 +65,7 @@ export const controllerToSet = graphql(`
       record
       state
       programs {
-        name
-        days
-        starts
-        adjustPercent
-        stations {
-          station
-          minutes
-          cycles
-          soakMinutes
-        }
+        ...ProgramFields @unmask
       }
     }
   }

@@ -21,16 +21,7 @@ const controllerToRecordDocument = graphql(`
         record
         state
         programs {
-          name
-          days
-          starts
-          adjustPercent
-          stations {
-            station
-            minutes
-            cycles
-            soakMinutes
-          }
+          ...ProgramFields @unmask
         }
       }
       inferredSettings {

@@ -28,7 +28,7 @@ export const cardDocument = graphql(`
           details
         }
         programs {
-          ...CardProgram @unmask
+          ...ProgramFields @unmask
         }
         months {
           month
@@ -37,7 +37,7 @@ export const cardDocument = graphql(`
           needMonths
           usedLitres
           programs {
-            ...CardProgram @unmask
+            ...ProgramFields @unmask
           }
         }
         frost {
@@ -45,19 +45,6 @@ export const cardDocument = graphql(`
           measuredDays
         }
       }
-    }
-  }
-
-  fragment CardProgram on Program {
-    name
-    days
-    starts
-    adjustPercent
-    stations {
-      station
-      minutes
-      cycles
-      soakMinutes
     }
   }
 `);
