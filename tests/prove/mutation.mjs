@@ -2,7 +2,8 @@
 // `npm run prove -- mutation` runs all four, `npm run prove -- mutation units` one. Further words choose within the library:
 // a folder (`evapotranspiration/air`), part of a file's name (`wind-speed`), and with a leading `!` what to leave out.
 // A change must be noticed by the tests of its own library or by the published examples; those of the libraries that build
-// on it do not count. `MUTATION_CONCURRENCY=1` leaves a core to others. The score must be at least 85 % in each; survivors are listed with their place.
+// on it do not count. `MUTATION_CONCURRENCY=1` leaves a core to others; `MUTATION_SHARE=0.1 MUTATION_SEED=7` draws a tenth of the functions, and
+// the score is then said with the chance of the draw. The score must be at least 85 % in each; survivors are listed with their place.
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -34,7 +35,8 @@ async function mutate(library, words) {
       mutate: chosen(library, words),
       testRunner: 'vitest',
       vitest: { configFile: 'tests/mutation/vitest.config.ts', related: true },
-      plugins: ['@stryker-mutator/vitest-runner'],
+      plugins: ['@stryker-mutator/vitest-runner', path.resolve('tests/mutation/chosen-parts.mjs')],
+      ignorers: ['chosen-parts'],
       coverageAnalysis: 'perTest',
       ignoreStatic: true,
       ignorePatterns: ['apps/*/src', 'apps/*/dist', 'apps/api/demo', 'docs', '**/dist', 'tests/api', 'tests/web', 'tests/e2e'],
@@ -68,6 +70,13 @@ function byFolder(library, results) {
   return [...folders].map(([folder, { killed, all }]) => `  ${folder}: ${killed} of ${all}, ${((100 * killed) / all).toFixed(1)} %`);
 }
 
+/** One standard deviation of the score of a drawn share, files taken whole: what is noticed in one file goes together. [%] */
+function chanceOf(counted, score) {
+  const off = new Map();
+  for (const { fileName, status } of counted) off.set(fileName, (off.get(fileName) ?? 0) + Number(KILLED.has(status)) - score / 100);
+  return (100 * Math.hypot(...off.values())) / counted.length;
+}
+
 function judged(library, results) {
   const counted = results.filter(({ status }) => KILLED.has(status) || ALIVE.has(status));
   if (counted.length === 0) throw new Error(`${library}: nothing was mutated`);
@@ -77,7 +86,8 @@ function judged(library, results) {
   for (const mutant of alive.slice(0, MOST_SHOWN)) console.log(says(mutant));
   if (alive.length > MOST_SHOWN) console.log(`  and ${alive.length - MOST_SHOWN} more`);
   for (const line of byFolder(library, counted)) console.log(line);
-  return { library, score, line: `${library}: ${killed} of ${counted.length} changes noticed, ${score.toFixed(1)} %` };
+  const drawn = process.env.MUTATION_SHARE ? `, give or take ${chanceOf(counted, score).toFixed(1)}` : '';
+  return { library, score, line: `${library}: ${killed} of ${counted.length} changes noticed, ${score.toFixed(1)} %${drawn}` };
 }
 
 export async function prove([library, ...words]) {
