@@ -12,7 +12,8 @@ import { useSays } from '../../../says/use-says.js';
 import { mayDo, useViewer } from '../../../session/viewer.js';
 import { usePageTitle } from '../../../ui/frame/PageHead.js';
 import { ARTICLE_ID } from '../list/FindingList.js';
-import { isByRate, isTooLittle } from '../list/water-of-kind.js';
+import { toldSentence } from '../headline/told-sentence.js';
+import { isTooLittle } from '../list/water-of-kind.js';
 import { AccountEvidence } from './AccountEvidence.js';
 import { CheckFirst } from './CheckFirst.js';
 import { Decided } from './Decided.js';
@@ -106,7 +107,8 @@ export function FindingArticle({ finding: masked, children }: Props) {
   const finding = useMasked(findingOfArticle, masked);
   const names = useMemo(() => namesOf(finding.property), [finding.property]);
   const says = useSays(names);
-  const sentence = says.finding(finding);
+  const intl = useIntl();
+  const formats = useFormats();
   const evidence = useMemo(() => readEvidence(finding.evidence), [finding.evidence]);
   const viewer = useViewer();
   const isUndecided = ['open', 'in work'].includes(finding.state);
@@ -114,9 +116,9 @@ export function FindingArticle({ finding: masked, children }: Props) {
   return (
     <article id={ARTICLE_ID} tabIndex={-1}>
       <Crumb finding={finding} />
-      <h1>{sentence.replace(/\.$/, '')}</h1>
+      <h1>{toldSentence({ intl, formats, names }, finding)}</h1>
       <p className="lede">
-        <Water finding={finding} />
+        <Days finding={finding} />
       </p>
       <FindingPast finding={finding} />
       <Decided finding={finding} />
@@ -154,22 +156,19 @@ function Crumb({ finding: { property, kind, openedAt, cameBack, untilOn } }: { r
   );
 }
 
-/** Gallons and money, with the days they are of; water that did not run is told as too little and costs nothing. */
-function Water({ finding: { kind, litres, money, fromOn, untilOn } }: { readonly finding: FindingOfArticleFragment }) {
+/** The days on which it was seen, and why no money is told where there is none. */
+function Days({ finding: { kind, litres, money, fromOn, untilOn } }: { readonly finding: FindingOfArticleFragment }) {
   const intl = useIntl();
-  const formats = useFormats();
-  const { volume } = useSays();
-  const days = { from: formats.dayInWords(fromOn), until: formats.dayInWords(untilOn), per: isByRate(kind) ? 'month' : 'days' };
-  if (typeof litres !== 'number') return intl.formatMessage({ id: 'findings.water.none' }, days);
-  if (isTooLittle(kind)) return intl.formatMessage({ id: 'findings.water.under' }, { ...days, litres: volume(litres) });
-  const isPriced = typeof money === 'number';
-  const told = intl.formatMessage(
-    { id: 'findings.water.over' },
-    { ...days, litres: volume(litres), money: isPriced ? formats.money(money) : 'none' },
+  const { dayInWords } = useFormats();
+  const isOneDay = fromOn === untilOn;
+  const days = intl.formatMessage(
+    { id: 'findings.seen' },
+    { from: dayInWords(fromOn), until: dayInWords(untilOn), days: isOneDay ? 'one' : 'more' },
   );
+  const isPriced = typeof money === 'number' || typeof litres !== 'number' || isTooLittle(kind);
   return isPriced || kind === 'doubtful reading' || kind === 'flow to be tested'
-    ? told
-    : `${told} ${intl.formatMessage({ id: 'findings.noMoney' })}`;
+    ? days
+    : `${days} ${intl.formatMessage({ id: 'findings.noMoney' })}`;
 }
 
 /** The account of the month it was seen in, and the months before. */

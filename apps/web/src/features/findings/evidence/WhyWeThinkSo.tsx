@@ -2,10 +2,8 @@ import { FormattedMessage } from 'react-intl';
 import type { FindingOfArticleFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { useSays } from '../../../says/use-says.js';
+import { isFromRecords } from '../list/water-of-kind.js';
 import type { Evidence } from './read-evidence.js';
-
-/** What is read and not measured: there is nothing that chance could have done. */
-const READ_FROM_RECORDS: ReadonlySet<string> = new Set(['breaks a rule', 'stale', 'mixed water needs']);
 
 interface Props {
   readonly finding: Pick<FindingOfArticleFragment, 'kind' | 'confidence'>;
@@ -35,7 +33,7 @@ export function WhyWeThinkSo({ finding: { kind, confidence }, evidence: { habit,
         )}
         {typeof confidence === 'number' && (
           <li>
-            {confidence === 1 && READ_FROM_RECORDS.has(kind) ? (
+            {confidence === 1 && isFromRecords(kind) ? (
               <FormattedMessage id="findings.why.certain" />
             ) : (
               <FormattedMessage id="findings.why.confidence" values={{ confidence: formats.figure(Math.min(0.99, confidence), 2) }} />

@@ -7,6 +7,7 @@ import { maps } from './maps.js';
 import { office } from './office/office.js';
 import { parts } from './parts.js';
 import { setup } from './setup/setup.js';
+import { told } from './told.js';
 
 /** Every message in English. A feature adds its file here, and its Spanish one beside: each has the type of its English one. */
-export const english = { ...units, ...plants, ...frame, ...parts, ...gauge, ...maps, ...office, ...field, ...setup };
+export const english = { ...units, ...plants, ...frame, ...parts, ...gauge, ...maps, ...office, ...field, ...setup, ...told };

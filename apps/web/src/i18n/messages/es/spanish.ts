@@ -7,6 +7,7 @@ import { maps } from './maps.js';
 import { office } from './office/office.js';
 import { parts } from './parts.js';
 import { setup } from './setup/setup.js';
+import { told } from './told.js';
 import type { english } from '../en/english.js';
 
 /** Every message in Spanish. */
@@ -20,4 +21,5 @@ export const spanish: Record<keyof typeof english, string> = {
   ...office,
   ...field,
   ...setup,
+  ...told,
 };

@@ -36,10 +36,7 @@ export const findings = {
   'findings.likely.note': 'Read as {read}; {register} was probably meant.',
   'findings.openSince': 'open since {day}',
   'findings.cameBack': '{count, plural, one {came back} other {came back # times}}',
-  'findings.water.over':
-    '{litres}{per, select, month { a month} other {}}{money, select, none {} other {, about {money}}}{per, select, month {; seen} other {,}} from {from} to {until}.',
-  'findings.water.under': '{litres} too little{per, select, month { a month; seen} other {,}} from {from} to {until}.',
-  'findings.water.none': 'From {from} to {until}.',
+  'findings.seen': '{days, select, one {Seen on {from}.} other {Seen from {from} to {until}.}}',
   'findings.noMoney': 'What it cost is not known: no price of water is on record here.',
   'findings.accept': 'Accept, make a work order',
   'findings.wait': 'It can wait',
@@ -108,7 +105,7 @@ export const findings = {
   'check.off-schedule run': 'Look for a second start time, a second program, or a run by hand.\nCompare the controller’s clock with yours.',
   'check.watered in rain': 'Test the rain sensor: wet it and see whether the controller pauses.\nSet a rain pause when rain is forecast.',
   'check.zone flow changed':
-    'Run the zone and walk it: broken, missing or clogged heads.\nCompare its gallons a minute with what is on record.',
+    'Run the zone and walk it: broken, missing or clogged heads.\nCompare its flow with what is on record.',
   'check.flow to be tested': 'Run each zone for two minutes and read the register before and after.\nWrite the measured flow on the zone.',
   'check.over allowance':
     'Look at the gap that is largest: settings, or water that no program explains.\nWhere both are small, the planting itself asks for more than is allowed.',

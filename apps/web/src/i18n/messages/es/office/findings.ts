@@ -38,10 +38,7 @@ export const findings: Record<keyof typeof english, string> = {
   'findings.likely.note': 'Se leyó {read}; lo más probable es que fuera {register}.',
   'findings.openSince': 'abierto desde el {day}',
   'findings.cameBack': '{count, plural, one {volvió} other {volvió # veces}}',
-  'findings.water.over':
-    '{litres}{per, select, month { al mes} other {}}{money, select, none {} other {, unos {money}}}{per, select, month {; visto} other {,}} del {from} al {until}.',
-  'findings.water.under': '{per, select, month {Faltan {litres} al mes; visto} other {Faltaron {litres},}} del {from} al {until}.',
-  'findings.water.none': 'Del {from} al {until}.',
+  'findings.seen': '{days, select, one {Visto el {from}.} other {Visto del {from} al {until}.}}',
   'findings.noMoney': 'No se sabe lo que costó: aquí no hay precio del agua anotado.',
   'findings.accept': 'Aceptar y crear una orden',
   'findings.wait': 'Puede esperar',
@@ -112,7 +109,7 @@ export const findings: Record<keyof typeof english, string> = {
   'check.watered in rain':
     'Pruebe el sensor de lluvia: mójelo y vea si el controlador hace pausa.\nPonga una pausa por lluvia cuando se anuncie lluvia.',
   'check.zone flow changed':
-    'Haga correr la zona y camínela: aspersores rotos, que faltan u obstruidos.\nCompare sus galones por minuto con lo anotado.',
+    'Haga correr la zona y camínela: aspersores rotos, que faltan u obstruidos.\nCompare su caudal con lo anotado.',
   'check.flow to be tested': 'Haga correr cada zona dos minutos y lea el registro antes y después.\nAnote en la zona el caudal medido.',
   'check.over allowance':
     'Mire la diferencia mayor: los ajustes, o el agua que ningún programa explica.\nDonde las dos son pequeñas, las plantas mismas piden más de lo permitido.',
