@@ -146,6 +146,7 @@ describe('routes', () => {
     await waitFor(() => expect(screen.getByRole('alert').textContent).toContain('it costs $1,200, and $900 may be spent'));
     expect(variables(calls, 'CreateWorkOrder')).toEqual({
       input: {
+        deviceRecordId: expect.stringMatching(/^[\da-f-]{36}$/),
         propertyId: 'p1',
         kind: 'repair',
         what: null,
@@ -157,6 +158,11 @@ describe('routes', () => {
         skills: null,
       },
     });
+    // Pressed again it is the same order.
+    await user.click(screen.getByRole('button', { name: 'Make the order' }));
+    const sent = () => calls.filter(({ name }) => name === 'CreateWorkOrder').map(({ variables: said }) => said);
+    await waitFor(() => expect(sent()).toHaveLength(2));
+    expect(sent()[1]).toEqual(sent()[0]);
   });
 });
 

@@ -55,6 +55,7 @@ const PHRASES: readonly (readonly [english: string, spanish: string])[] = [
   ['a day from {} to {}: at most {} days', 'un día del {0} al {1}: {2} días como máximo'],
   ['a reading of meter {}', 'una lectura del medidor {0}'],
   ['a UUID made by the device', 'un UUID hecho por el aparato'],
+  ['a UUID of its own for each record', 'un UUID propio para cada dato'],
   ['a UUID made by the phone', 'un UUID hecho por el teléfono'],
   [
     'a number of at least 0 and at most twelve digits, as on the dial',

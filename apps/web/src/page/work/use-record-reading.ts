@@ -1,11 +1,10 @@
-import { useRef } from 'react';
 import { useIntl } from 'react-intl';
 import { graphql } from '../../graphql/__generated__/gql.js';
 import type { RecordReadingAtDeskMutation } from '../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../i18n/LanguageProvider.js';
 import { useSays } from '../../says/use-says.js';
-import { newId } from '../values/new-id.js';
 import { useDeed } from '../use-deed.js';
+import { useRecordName } from './use-record-name.js';
 
 const recordReadingDocument = graphql(`
   mutation RecordReadingAtDesk($input: ReadingInput!) {
@@ -37,15 +36,13 @@ interface Reading {
   readonly replacesId?: string;
 }
 
-/** Records a reading once: pressed again after a lost answer it is the same record, and only a kept one makes way for the next. */
+/** Records a reading once, however often it is sent. */
 export function useRecordReading(meterId: string, refetch: readonly string[]) {
   const deed = useDeed(recordReadingDocument, { refetch });
-  const record = useRef<{ id: string; of: string } | null>(null);
+  const { nameOf, forget } = useRecordName();
   const run = async (reading: Reading): Promise<Recorded | null> => {
-    const of = JSON.stringify(reading);
-    if (record.current?.of !== of) record.current = { id: newId(), of };
-    const recorded = (await deed.run({ input: { deviceRecordId: record.current.id, meterId, ...reading } }))?.recordReading ?? null;
-    if (recorded) record.current = null;
+    const recorded = (await deed.run({ input: { deviceRecordId: nameOf(reading), meterId, ...reading } }))?.recordReading ?? null;
+    if (recorded) forget();
     return recorded;
   };
   return { run, isBusy: deed.isBusy, problem: deed.problem };

@@ -1,10 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { Permission, roleIncludes } from '../../../platform/identity/permission.js';
+import { brokenConstraint } from '../../../platform/problems/constraint-problems.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import { findingOfId } from '../../findings/finding.loader.js';
 import type { WorkOrderRow } from '../orders/work-order.entity.js';
 import type { WorkOrderInput } from '../orders/work-order.input.js';
+import { workOrders } from '../orders/work-order.repository.js';
 import { AcceptFinding } from './from-finding/accept-finding.service.js';
 import { MakeOrder } from './make-order.service.js';
 import { VersionConflict } from '../../../platform/records/kept-records.js';
@@ -19,10 +21,7 @@ export class CreateWorkOrder {
   ) {}
 
   async run(tx: OrganizationTransaction, input: WorkOrderInput): Promise<WorkOrderRow> {
-    if (!input.findingId) {
-      await this.make.planAhead(tx, input);
-      return this.make.run(tx, input, null);
-    }
+    if (!input.findingId) return (await keptUnderItsName(tx, input)) ?? this.keep(tx, input);
     if (!roleIncludes(tx.actor.role, Permission.DecideFindings))
       throw platformProblems.notAllowed({ permission: Permission.DecideFindings });
     const finding = await findingOfId.of(tx).load(input.findingId);
@@ -37,4 +36,28 @@ export class CreateWorkOrder {
       });
     return accepted.order;
   }
+
+  private async keep(tx: OrganizationTransaction, input: WorkOrderInput): Promise<WorkOrderRow> {
+    await this.make.planAhead(tx, input);
+    try {
+      return await tx.attempt(async () => this.make.run(tx, input, null));
+    } catch (problem) {
+      // Another request with the same order was quicker.
+      const kept = brokenConstraint(problem)?.name === 'work_order_key' ? await keptUnderItsName(tx, input) : null;
+      if (kept) return kept;
+      throw problem;
+    }
+  }
+}
+
+/** The order that was kept when the same was sent before; null where it comes for the first time. */
+async function keptUnderItsName(
+  tx: OrganizationTransaction,
+  { deviceRecordId, propertyId, kind }: WorkOrderInput,
+): Promise<WorkOrderRow | null> {
+  if (!deviceRecordId) return null;
+  const [kept] = await workOrders.seen(tx, { ids: [deviceRecordId] });
+  if (kept && (kept.propertyId !== propertyId.toLowerCase() || kept.kind !== kind))
+    throw platformProblems.valueRefused({ field: 'deviceRecordId', found: deviceRecordId, expected: 'a UUID of its own for each record' });
+  return kept ?? null;
 }

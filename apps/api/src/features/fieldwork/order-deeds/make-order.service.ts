@@ -53,6 +53,7 @@ export class MakeOrder {
       return await tx.attempt(async () =>
         this.records.create(tx, WorkOrderRow, {
           ...values,
+          ...(input.deviceRecordId && { id: input.deviceRecordId.toLowerCase() }),
           findingId: finding?.id ?? null,
           plannedSettingsId,
           isOffer: wish === 'offer',

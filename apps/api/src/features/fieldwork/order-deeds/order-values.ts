@@ -1,6 +1,7 @@
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { type Rule, judgeValues, text } from '../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
+import { isUuid } from '../../../platform/records/uuid.js';
 import { requireProperty } from '../../portfolio/properties/property-scope.service.js';
 import { cleanSkills } from '../skills.js';
 import type { PartOfOrder, WorkOrderRow } from '../orders/work-order.entity.js';
@@ -65,6 +66,8 @@ function daysOf({ notBefore = null, dueOn = null }: WorkOrderInput): Pick<OrderV
 /** What is kept of an input, judged: a known kind, no negative numbers, and controller, meter and zone of this property. */
 export async function orderValues(tx: OrganizationTransaction, input: WorkOrderInput, finding: OrderSubject | null): Promise<OrderValues> {
   judgeValues(input, { what: text, estimateMinutes: NOT_NEGATIVE, labourHours: NOT_NEGATIVE, labourRate: NOT_NEGATIVE });
+  if (input.deviceRecordId && !isUuid(input.deviceRecordId))
+    throw refuse('deviceRecordId', input.deviceRecordId, 'a UUID made by the device');
   await requireProperty(tx, input.propertyId);
   const kind = kindOf(input);
   return {

@@ -29,6 +29,10 @@ export class SettingsWishInput {
 /** What is said of a work order. */
 @InputType()
 export class WorkOrderInput {
+  /** a UUID made where a new order is typed, which becomes its id: sent again it is the same order */
+  @Field(() => ID, { nullable: true })
+  deviceRecordId?: string | null;
+
   @Field(() => ID)
   propertyId: string;
 

@@ -4,6 +4,7 @@ import { graphql } from '../../../../graphql/__generated__/gql.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { typedNumber } from '../../../../i18n/numbers.js';
 import { useDeed } from '../../../../page/use-deed.js';
+import { useRecordName } from '../../../../page/work/use-record-name.js';
 import { Button } from '../../../../ui/forms/Button.js';
 import { TextAreaField, TextField } from '../../../../ui/forms/Field.js';
 import { type FormProblem, ProblemList } from '../../../../ui/forms/ProblemList.js';
@@ -79,6 +80,7 @@ const inputOf = ({ propertyId, kind, what, minutes, hours, rate, notBefore, dueO
 export function NewOrderForm({ properties, onClose }: Props) {
   const intl = useIntl();
   const create = useDeed(createDocument, { refetch: ['Routes'] });
+  const { nameOf } = useRecordName();
   const { refusal, settle } = useOrderOutcome(intl.formatMessage({ id: 'routes.created' }));
   const [draft, setDraft] = useState(EMPTY);
   const [problems, setProblems] = useState<readonly FormProblem[]>([]);
@@ -88,7 +90,9 @@ export function NewOrderForm({ properties, onClose }: Props) {
     event.preventDefault();
     const wrong = problemsOf(intl, draft);
     setProblems(wrong);
-    const answer = wrong.length > 0 ? null : await create.run({ input: inputOf(draft) });
+    if (wrong.length > 0) return;
+    const input = inputOf(draft);
+    const answer = await create.run({ input: { deviceRecordId: nameOf(input), ...input } });
     // An order above the limit is kept, and stands among those that wait: the dialog stays open to say so.
     if (answer && settle(answer.createWorkOrder)) onClose();
   };
