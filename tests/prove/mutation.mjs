@@ -46,7 +46,7 @@ async function mutate(library, words) {
       concurrency: Number(process.env.MUTATION_CONCURRENCY ?? 2),
       timeoutMS: 20_000,
       // All tests of a library once, on a machine that may be busy.
-      dryRunTimeoutMinutes: 20,
+      dryRunTimeoutMinutes: 60,
       allowEmpty: true,
     }).runMutationTest();
   } finally {
