@@ -26,6 +26,15 @@ export interface DayPattern {
  * @returns The pattern. [d]
  */
 export function weekdayPattern(mask: number): DayPattern {
+  const known = knownPatterns[mask] ?? patternOfMask(mask);
+  knownPatterns[mask] = known;
+  return known;
+}
+
+/** Patterns of weekdays by their bits: 128, each asked for thousands of times. */
+const knownPatterns: DayPattern[] = [];
+
+function patternOfMask(mask: number): DayPattern {
   const at = WEEKDAYS.map((_, day) => day).filter((day) => mask & (1 << day));
   const gaps = gapsOf(at, DAYS_PER_WEEK);
   const weekdays = at.map((day) => WEEKDAYS[day] as Weekday);

@@ -24,7 +24,7 @@ export function brokenLimits(input: PlanInput, programs: readonly Program[], run
     ['minutes above the longest', stations.some(({ minutes }) => minutes > most(traits.maxMinutes) + DUST)],
     ['percent above the largest', programs.some(({ adjustPercent }) => adjustPercent > most(traits.maxAdjustPercent))],
     ['stations it has not', stations.some(({ station }) => station > most(traits.stations))],
-    ['more flow than meter and main carry', largestFlow(input, runs) > most(input.flowLimitLPerMin) + DUST],
+    ['more flow than meter and main carry', input.flowLimitLPerMin !== null && largestFlow(input, runs) > input.flowLimitLPerMin + DUST],
     ['outside the hours', late],
   ];
   return broken.flatMap(([limit, isBroken]) => (isBroken ? [limit] : []));

@@ -20,20 +20,24 @@ interface HoursOfRuns {
  */
 export function hoursOfRuns(runs: readonly { readonly begin: number; readonly end: number }[], hours: OpenHours): HoursOfRuns | null {
   if (!runs.length) return null;
-  const times = runs
-    .map(({ begin, end }) => ({ after: aroundTheDay(begin - hours.from), minutes: end - begin }))
-    .sort((one, other) => one.after - other.after);
-  const last = Math.max(...times.map(({ after, minutes }) => after + minutes));
+  let [earliest, last] = [Number.POSITIVE_INFINITY, 0];
+  for (const { begin, end } of runs) {
+    const after = aroundTheDay(begin - hours.from);
+    earliest = Math.min(earliest, after);
+    last = Math.max(last, after + end - begin);
+  }
   const isWithin = last <= hours.minutes + DUST;
-  const [first, end] = isWithin ? [times[0]?.after ?? 0, last] : nightOf(times, last);
+  const times = () => runs.map(({ begin, end }) => ({ after: aroundTheDay(begin - hours.from), minutes: end - begin }));
+  const [first, end] = isWithin ? [earliest, last] : nightOf(times(), last);
   return { beginsAt: aroundTheDay(hours.from + first), endsAt: aroundTheDay(hours.from + end), isWithin };
 }
 
 // What runs past the end of the circle covers its beginning.
 function nightOf(times: readonly { readonly after: number; readonly minutes: number }[], last: number): readonly [number, number] {
+  const inOrder = [...times].sort((one, other) => one.after - other.after);
   let reach = last - DAY;
   let widest = { begin: 0, gap: 0 };
-  for (const { after, minutes } of times) {
+  for (const { after, minutes } of inOrder) {
     if (after - reach > widest.gap) widest = { begin: after, gap: after - reach };
     reach = Math.max(reach, after + minutes);
   }

@@ -10,7 +10,7 @@ import { hoursOfRuns } from './hours-of-runs.js';
 import { judgeZone } from './judge-zone.js';
 import { keyPresses } from './key-presses.js';
 import type { PlanJudgement } from './plan-judgement.js';
-import { planRuns, traitsOfMonth } from './plan-runs.js';
+import { type PlanRuns, planRuns, traitsOfMonth } from './plan-runs.js';
 
 const WEEK = 7;
 
@@ -24,13 +24,33 @@ const WEEK = 7;
  * @throws {DomainError} `SETTINGS_OUT_OF_DOMAIN`, `PROGRAM_DAYS_INVALID` or `MONTHLY_ADJUST_INVALID` on bad settings.
  */
 export function judgePlan(input: PlanInput, programs: readonly Program[]): PlanJudgement {
-  const traits = traitsOfMonth(input.traits, input.month);
-  const runs = planRuns(programs, traits, input.month);
+  const runs = planRuns(programs, traitsOfMonth(input.traits, input.month), input.month);
+  return judged(input, programs, runs, nightOf(input, runs));
+}
+
+/**
+ * The same for programs of which only those are of use that keep the limits of timer, window, meter and main: of others no more is reckoned.
+ *
+ * @param input - The controller and the month. [code]
+ * @param programs - The programs to judge. [code]
+ * @returns The judgement, or null where a limit is not kept. [L]
+ * @throws {DomainError} As `judgePlan`.
+ */
+export function judgeWithinLimits(input: PlanInput, programs: readonly Program[]): PlanJudgement | null {
+  const runs = planRuns(programs, traitsOfMonth(input.traits, input.month), input.month);
+  const night = nightOf(input, runs);
+  return brokenLimits(input, programs, runs, night?.isWithin === false).length ? null : judged(input, programs, runs, night);
+}
+
+function nightOf(input: PlanInput, runs: PlanRuns) {
+  return hoursOfRuns(runs.all, openHours(input.window, [], input.zones));
+}
+
+function judged(input: PlanInput, programs: readonly Program[], runs: PlanRuns, night: ReturnType<typeof nightOf>): PlanJudgement {
   const { days } = daysOfMonth(input.month);
   const zones = input.zones.map((zone) => judgeZone(zone, runs, days, input.weights));
   const presses = keyPresses(input.present, programs);
   const sum = (of: (zone: (typeof zones)[number]) => number) => zones.reduce((total, zone) => total + of(zone), 0);
-  const night = hoursOfRuns(runs.all, openHours(input.window, [], input.zones));
   return {
     zones: zones.map(({ zone }) => zone),
     usedLitres: sum(({ zone }) => zone.usedLitres),

@@ -7,9 +7,8 @@ import { MOST_STARTS } from '../layout/water-window.js';
 import type { PlanInput } from '../plan-input.js';
 import type { Ground } from '../pricing/assignment.js';
 import type { PlanFrame, PreparedZone } from '../pricing/prepared-zone.js';
-import type { RunCosts } from '../pricing/run-costs.js';
 import { stationNow } from '../pricing/run-setting.js';
-import { type OptionOfSlot, pricedSlots } from '../pricing/slots.js';
+import { type KnownPrices, type OptionOfSlot, pricedSlots } from '../pricing/slots.js';
 import type { PercentVariant } from './percent-variants.js';
 
 /** Days that a full program may repeat besides weekdays; each more of them makes the proof longer. [d] */
@@ -19,7 +18,7 @@ const INTERVALS = [2, 3, 4, 14];
 export interface PlanGround {
   readonly frame: PlanFrame;
   readonly zones: readonly PreparedZone[];
-  readonly known: Map<string, RunCosts>;
+  readonly known: KnownPrices;
 }
 
 /**

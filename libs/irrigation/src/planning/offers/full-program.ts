@@ -36,7 +36,11 @@ export function planGround(input: PlanInput): PlanGround {
   const rules = rulesInMonth(input.rules, input.month, input.place);
   const hours = openHours(input.window, rules, input.zones);
   const frame = planFrame(input, daysOfMonth(input.month).days, hours);
-  return { frame, zones: input.zones.map((zone) => preparedZone(zone, rules, frame, input.flowLimitLPerMin)), known: new Map() };
+  return {
+    frame,
+    zones: input.zones.map((zone) => preparedZone(zone, rules, frame, input.flowLimitLPerMin)),
+    known: { runs: new Map(), choices: new Map() },
+  };
 }
 
 /**

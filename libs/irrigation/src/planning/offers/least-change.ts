@@ -4,13 +4,13 @@ import { patternOf } from '../days/day-pattern.js';
 import { classOfPattern, intervalsWithin, type PatternClass, patternClasses, weeksToTry } from '../days/pattern-classes.js';
 import { type RulesOfZone, rulesInMonth, rulesOfZone } from '../days/rules-of-zone.js';
 import type { BreachKind } from '../../rules/rule-breach.js';
-import { judgePlan } from '../judge/judge-plan.js';
+import { judgePlan, judgeWithinLimits } from '../judge/judge-plan.js';
 import { sameDays } from '../judge/key-presses.js';
 import { keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
 import { traitsOfMonth } from '../judge/plan-runs.js';
 import type { PlanInput } from '../plan-input.js';
 import type { Placing } from '../layout/place-starts.js';
-import { giveBack } from '../percents/give-back.js';
+import { type CutPercents, giveBack } from '../percents/give-back.js';
 import { startsMoved } from './starts-moved.js';
 import { dayOfProgram, priceOfProgram } from './start-effect.js';
 
@@ -241,18 +241,26 @@ function largestThatKeep(input: PlanInput, wish: Wish, choices: readonly number[
     const percents = wished.map((percent) => choices.filter((choice) => choice <= percent * share + 1e-9).at(-1));
     if (!percents.every((percent) => percent !== undefined)) return null;
     const where = placing(programs.map((program, at) => ({ ...program, adjustPercent: percents[at] as number })));
-    if (!where) continue;
-    const judgement = judgePlan(input, where);
+    const judgement = where && judgeWithinLimits(input, where);
+    if (!judgement) continue;
     if (keepsAll(judgement)) {
-      const isShared = input.traits.adjustScope !== 'program' || share === 1;
-      const given = isShared ? null : giveBack(input, { programs, wished, percents, judgement }, choices, placing);
+      const cut = { programs, wished, percents, judgement };
+      const given = share < 1 ? givenBack(input, cut, choices, placing) : null;
       const best = given ?? { programs: where, judgement };
       return { kind: kindOf(input.present ?? [], best.programs, hasDays), ...best };
     }
-    // Shorter runs on the same days break such a rule alike.
-    if (judgement.breaches.some(({ kind }) => BY_DAYS.includes(kind))) return null;
+    if (isBrokenByDays(judgement)) return null;
   }
   return null;
+}
+
+function givenBack(input: PlanInput, cut: CutPercents, choices: readonly number[], placing: Placing) {
+  return input.traits.adjustScope === 'program' ? giveBack(input, cut, choices, placing) : null;
+}
+
+// Shorter runs on the same days break such a rule alike.
+function isBrokenByDays({ breaches }: PlanJudgement): boolean {
+  return breaches.some(({ kind }) => BY_DAYS.includes(kind));
 }
 
 function kindOf(present: readonly Program[], programs: readonly Program[], hasDays: boolean): Offer['kind'] {

@@ -1,5 +1,5 @@
 import type { Program } from '../../settings/settings-fact.js';
-import { judgePlan } from '../judge/judge-plan.js';
+import { judgeWithinLimits } from '../judge/judge-plan.js';
 import { keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
 import type { Placing } from '../layout/place-starts.js';
 import type { PlanInput } from '../plan-input.js';
@@ -45,7 +45,7 @@ interface Kept {
 
 function keptWith(input: PlanInput, programs: readonly Program[], percents: readonly number[], placing: Placing): Kept | null {
   const where = placing(programs.map((program, at) => ({ ...program, adjustPercent: percents[at] as number })));
-  const judgement = where && judgePlan(input, where);
+  const judgement = where && judgeWithinLimits(input, where);
   return judgement && keepsAll(judgement) ? { programs: where, judgement } : null;
 }
 

@@ -43,10 +43,16 @@ export interface OptionOfSlot {
   readonly presses: number;
 }
 
+/** Prices known from other searches of the same month: of runs, and of all zones in a slot on some days, starts and percent. */
+export interface KnownPrices {
+  readonly runs: Map<string, RunCosts>;
+  readonly choices: Map<string, (ZoneChoices | null)[]>;
+}
+
 /** What all zones share, and prices known from other searches of the same month. */
-export interface SharedPrices {
+interface SharedPrices {
   readonly frame: PlanFrame;
-  readonly known: Map<string, RunCosts>;
+  readonly known: KnownPrices;
 }
 
 /**
@@ -65,21 +71,32 @@ export function pricedSlots(
   shared: SharedPrices,
 ): readonly Slot[] {
   const { frame, known } = shared;
-  const costsOf = (zone: number, option: OptionOfSlot): RunCosts => {
-    const key = `${zone} ${option.starts} ${option.days.gaps.join()}`;
-    const costs = known.get(key) ?? runCosts(zones[zone] as PreparedZone, option.days.gaps, option.starts, frame);
-    known.set(key, costs);
+  const costsOf = (zone: number, { starts, days }: OptionOfSlot): RunCosts => {
+    const key = `${zone} ${starts} ${days.gaps.join()}`;
+    const costs = known.runs.get(key) ?? runCosts(zones[zone] as PreparedZone, days.gaps, starts, frame);
+    known.runs.set(key, costs);
     return costs;
   };
-  return presents.map((present) => ({
-    present,
-    options: optionsOf(present).map((option) => ({
-      ...option,
-      zones: zones.map((prepared, zone) =>
-        option.days.allowed[zone] ? choicesOf(prepared, { present, option, costs: costsOf(zone, option) }, frame) : null,
-      ),
-    })),
-  }));
+  const priced = (present: Program | undefined, slot: number): readonly SlotOption[] =>
+    optionsOf(present).map((option) => {
+      const key = `${present ? slot : 'empty'} ${option.starts} ${option.inForce} ${option.days.gaps.join()}`;
+      const ofKey = known.choices.get(key) ?? zones.map(() => null);
+      known.choices.set(key, ofKey);
+      return {
+        ...option,
+        zones: zones.map((prepared, zone) => {
+          if (!option.days.allowed[zone]) return null;
+          ofKey[zone] ??= choicesOf(prepared, { present, option, costs: costsOf(zone, option) }, frame);
+          return ofKey[zone] ?? null;
+        }),
+      };
+    });
+  // Empty slots are alike: they share their options.
+  let ofEmpty: readonly SlotOption[] | null = null;
+  return presents.map((present, slot) => {
+    if (!present) ofEmpty ??= priced(present, slot);
+    return { present, options: present ? priced(present, slot) : (ofEmpty ?? []) };
+  });
 }
 
 interface Offered {

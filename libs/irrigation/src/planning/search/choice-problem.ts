@@ -31,15 +31,21 @@ export function minutePrice(option: Pick<SlotOption, 'days'>, week: number, pric
 export function choiceProblem(ground: Ground, prices: MinutePrices): ChoiceProblem {
   const { zones, slots, dry, leaving, frame, week } = ground;
   const { keyPress } = frame.weights;
-  const costs = slots.map((slot, at) => {
-    const of = new Float64Array(slot.options.length * zones.length).fill(Number.POSITIVE_INFINITY);
-    slot.options.forEach((option, index) => {
+  const costsOf = ({ options }: (typeof slots)[number], at: number) => {
+    const of = new Float64Array(options.length * zones.length).fill(Number.POSITIVE_INFINITY);
+    options.forEach((option, index) => {
       const price = minutePrice(option, week, prices);
       option.zones.forEach((choices, zone) => {
         if (choices) of[index * zones.length + zone] = least(choices, price) + keyPress * (leaving[zone]?.[at] ?? 0);
       });
     });
     return of;
+  };
+  const costs: Float64Array[] = [];
+  // Empty slots are alike: what their options cost is reckoned once.
+  slots.forEach((slot, at) => {
+    const isAlike = at > 0 && !slot.present && !slots[at - 1]?.present;
+    costs.push(isAlike ? (costs[at - 1] as Float64Array) : costsOf(slot, at));
   });
   return {
     zones: zones.length,

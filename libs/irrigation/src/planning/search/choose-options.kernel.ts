@@ -57,6 +57,7 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
   let isBrokenOff = false;
   const chosen = new Array<number>(slots).fill(-1);
   const current = Array.from({ length: slots + 1 }, () => new Float64Array(zones));
+  const within = Array.from({ length: slots }, () => new Float64Array(zones));
   const bounds = fixed.map(({ length }) => new Float64Array(length + 1));
   (current[0] as Float64Array).set(dry);
 
@@ -79,14 +80,17 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
     const isAlike = slot > 0 && sameAs[slot] === sameAs[slot - 1];
     const from = isAlike ? (chosen[slot - 1] as number) : -1;
     const reach = bounds[slot] as Float64Array;
+    // The least of what is chosen and of all that may follow.
+    const reached = within[slot] as Float64Array;
+    for (let zone = 0; zone < zones; zone += 1) reached[zone] = Math.min(here[zone] as number, after[zone] as number);
     for (let option = -1; option < count; option += 1) {
       reach[option + 1] = Number.POSITIVE_INFINITY;
-      if (isAlike && (option < 0 ? false : from < 0 || option < from)) continue;
-      let bound = paid + (option < 0 ? 0 : (ofFixed[option] as number));
+      if (isAlike && option >= 0 && (from < 0 || option < from)) continue;
+      let bound = paid + fixedOf(ofFixed, option);
       const base = option * zones;
       for (let zone = 0; zone < zones && bound < best; zone += 1) {
-        const own = option < 0 ? Number.POSITIVE_INFINITY : (of[base + zone] as number);
-        bound += Math.min(here[zone] as number, own, after[zone] as number);
+        const least = reached[zone] as number;
+        bound += option < 0 ? least : Math.min(least, of[base + zone] as number);
       }
       reach[option + 1] = bound;
     }
@@ -103,14 +107,17 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
       nodes += 1;
       chosen[slot] = option;
       const base = option * zones;
-      for (let zone = 0; zone < zones; zone += 1) {
-        const own = option < 0 ? Number.POSITIVE_INFINITY : (of[base + zone] as number);
-        next[zone] = Math.min(here[zone] as number, own);
-      }
-      visit(slot + 1, paid + (option < 0 ? 0 : (ofFixed[option] as number)));
+      next.set(here);
+      const ofOption = option < 0 ? 0 : zones;
+      for (let zone = 0; zone < ofOption; zone += 1) next[zone] = Math.min(here[zone] as number, of[base + zone] as number);
+      visit(slot + 1, paid + fixedOf(ofFixed, option));
       chosen[slot] = -1;
     }
   };
   visit(0, 0);
   return { leftOut, nodes };
+}
+
+function fixedOf(fixed: Float64Array, option: number): number {
+  return option < 0 ? 0 : (fixed[option] as number);
 }

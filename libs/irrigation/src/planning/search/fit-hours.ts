@@ -1,26 +1,14 @@
-import type { DayPattern } from '../days/day-pattern.js';
-import { type Assignment, type Ground, priceIn } from '../pricing/assignment.js';
-import { excessAfter, type HoursTaken, hoursTaken, take } from './hours-taken.kernel.js';
+import type { Assignment, Ground } from '../pricing/assignment.js';
+import { cheapestMove, type Move, type Moving } from './cheapest-move.kernel.js';
+import { excessNow, hoursTaken, take } from './hours-taken.kernel.js';
 import { turnDays } from './turn-days.js';
 
-const WEEK = 7;
 const MOST_ROUNDS = 200;
-const DUST = 1e-6;
 
 /** Where the search for moves stands: slots, steps and minutes are changed as it goes. */
-interface Stand {
-  readonly ground: Ground;
-  readonly options: Assignment['options'];
+interface Stand extends Moving {
   readonly slotOf: number[];
   readonly steps: number[];
-  readonly hours: HoursTaken;
-  patterns: readonly (DayPattern | null)[];
-}
-
-interface Move {
-  zone: number;
-  slot: number;
-  steps: number;
 }
 
 /**
@@ -36,37 +24,26 @@ export function fitHours(ground: Ground, wished: Assignment): Assignment {
   const { options, patterns } = turned;
   const stand: Stand = {
     ground,
-    options,
-    patterns,
+    options: options.map((option, slot) => (patterns[slot] ? option : null)),
     slotOf: [...turned.slotOf],
     steps: [...turned.steps],
     hours: hoursTaken(ground, turned),
   };
   shorten(stand);
   cheapen(stand);
-  return { options, patterns: stand.patterns, slotOf: stand.slotOf, steps: stand.steps };
+  return { options, patterns, slotOf: stand.slotOf, steps: stand.steps };
 }
 
 function shorten(stand: Stand): void {
   const { hours } = stand;
   const best: Move = { zone: -1, slot: -1, steps: 0 };
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const excess = excessAfter(hours, -1, 0, -1, 0);
+    const excess = excessNow(hours);
     if (excess === 0) return;
-    let least = Number.POSITIVE_INFINITY;
-    eachMove(stand, excess, (move, cost) => {
-      // What costs more than the best for all of the excess cannot be better.
-      if (cost / excess >= least) return;
-      const freed = excess - excessOfMove(stand, move);
-      if (freed > DUST && cost / freed < least) {
-        Object.assign(best, move);
-        least = cost / freed;
-      }
-    });
-    if (least === Number.POSITIVE_INFINITY) break;
+    if (!cheapestMove(stand, excess, best)) break;
     make(stand, best);
   }
-  if (excessAfter(hours, -1, 0, -1, 0) === 0) return;
+  if (excessNow(hours) === 0) return;
   stand.slotOf.fill(-1);
   stand.steps.fill(0);
   hours.minutes.fill(0);
@@ -76,76 +53,13 @@ function shorten(stand: Stand): void {
 function cheapen(stand: Stand): void {
   const best: Move = { zone: -1, slot: -1, steps: 0 };
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    let least = -DUST;
-    eachMove(stand, 0, (move, cost) => {
-      if (cost >= least || excessOfMove(stand, move) > 0) return;
-      Object.assign(best, move);
-      least = cost;
-    });
-    if (least === -DUST) return;
+    if (!cheapestMove(stand, 0, best)) return;
     make(stand, best);
   }
 }
 
-// Every zone to every used slot and to none, at the runs worth a look and at those that just fit or just free the excess. The move that is
-// shown is the same object each time.
-function eachMove(stand: Stand, excess: number, visit: (move: Readonly<Move>, cost: number) => void): void {
-  const { slotOf, steps, options } = stand;
-  const move: Move = { zone: 0, slot: -1, steps: 0 };
-  for (let zone = 0; zone < slotOf.length; zone += 1) {
-    const from = slotOf[zone] as number;
-    const before = priceAt(stand, zone, from, steps[zone] as number);
-    const show = (slot: number, of: number) => {
-      if (of < (slot < 0 ? 0 : 1) || (slot === from && of === steps[zone])) return;
-      move.zone = zone;
-      move.slot = slot;
-      move.steps = of;
-      visit(move, priceAt(stand, zone, slot, of) - before);
-    };
-    if (from >= 0) show(-1, 0);
-    for (let slot = 0; slot < options.length; slot += 1) showSteps(stand, zone, slot, excess, show);
-  }
-}
-
-function showSteps(stand: Stand, zone: number, slot: number, excess: number, show: (slot: number, steps: number) => void): void {
-  const option = stand.options[slot];
-  const choices = option?.zones[zone];
-  if (!option || !choices || !stand.patterns[slot]) return;
-  for (const steps of choices.steps) show(slot, steps);
-  const perStep = stand.ground.frame.step * option.starts;
-  const here = stand.slotOf[zone] === slot ? (stand.steps[zone] as number) : 0;
-  const last = choices.table.length - 1;
-  if (excess === 0) show(slot, Math.min(last, here + Math.floor(roomFor(stand, zone, slot) / perStep + DUST)));
-  else {
-    show(slot, Math.min(last, here - Math.ceil(excess / perStep)));
-    show(slot, Math.min(last, here - 1));
-  }
-}
-
-function priceAt({ ground, options }: Stand, zone: number, slot: number, steps: number): number {
-  const option = slot < 0 ? null : options[slot];
-  return option ? priceIn(ground, zone, slot, option, steps) : (ground.dry[zone] as number);
-}
-
 function minutesAt({ ground, options }: Stand, slot: number, steps: number): number {
   return steps * ground.frame.step * (options[slot]?.starts ?? 0);
-}
-
-function roomFor(stand: Stand, zone: number, slot: number): number {
-  const { ground, hours, slotOf, steps } = stand;
-  const from = slotOf[zone] as number;
-  const freed = from >= 0 && from !== slot ? minutesAt(stand, from, steps[zone] as number) : 0;
-  const [mask, ofFrom] = [hours.masks[slot] as number, from < 0 ? 0 : (hours.masks[from] as number)];
-  let room = (hours.limits[slot] as number) - (hours.minutes[slot] as number);
-  for (let day = 0; day < WEEK; day += 1) {
-    if ((mask >> day) & 1) room = Math.min(room, ground.perDay - (hours.loads[day] as number) + ((ofFrom >> day) & 1 ? freed : 0));
-  }
-  return room;
-}
-
-function excessOfMove(stand: Stand, { zone, slot, steps }: Readonly<Move>): number {
-  const from = stand.slotOf[zone] as number;
-  return excessAfter(stand.hours, from, minutesAt(stand, from, stand.steps[zone] as number), slot, minutesAt(stand, slot, steps));
 }
 
 function make(stand: Stand, { zone, slot, steps }: Readonly<Move>): void {

@@ -47,26 +47,15 @@ export function take(taken: HoursTaken, slot: number, minutes: number): void {
 }
 
 /**
- * By how much programs and weekdays are too long once a zone has left one slot for another. Asked for every move that is looked at.
+ * By how much programs and weekdays are too long.
  *
  * @param taken - What is taken now. [min]
- * @param from - The slot that it leaves; -1 is none. [–]
- * @param less - Minutes that it leaves. [min]
- * @param to - The slot that it goes to, which may be the same; -1 is none. [–]
- * @param more - Minutes that it takes there. [min]
  * @returns Sum of all excess; 0 where everything fits. [min]
  */
-export function excessAfter(taken: HoursTaken, from: number, less: number, to: number, more: number): number {
-  const { perDay, minutes, limits, masks, loads } = taken;
+export function excessNow(taken: HoursTaken): number {
+  const { perDay, minutes, limits, loads } = taken;
   let excess = 0;
-  for (let slot = 0; slot < minutes.length; slot += 1) {
-    const over = (minutes[slot] as number) - (slot === from ? less : 0) + (slot === to ? more : 0) - (limits[slot] as number);
-    if (over > 0) excess += over;
-  }
-  const [ofFrom, ofTo] = [from < 0 ? 0 : (masks[from] as number), to < 0 ? 0 : (masks[to] as number)];
-  for (let day = 0; day < WEEK; day += 1) {
-    const over = (loads[day] as number) - ((ofFrom >> day) & 1 ? less : 0) + ((ofTo >> day) & 1 ? more : 0) - perDay;
-    if (over > 0) excess += over;
-  }
+  for (let slot = 0; slot < minutes.length; slot += 1) excess += Math.max(0, (minutes[slot] as number) - (limits[slot] as number));
+  for (let day = 0; day < WEEK; day += 1) excess += Math.max(0, (loads[day] as number) - perDay);
   return excess > DUST ? excess : 0;
 }

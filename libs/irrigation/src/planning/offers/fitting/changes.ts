@@ -1,8 +1,9 @@
 import { type Assignment, costOf, type Ground, priceIn } from '../../pricing/assignment.js';
 
-/** A change of an assignment: what it adds to the cost, and the assignment that it makes. */
+/** A change of an assignment: what it adds to the cost, the slot that it takes from (-1: none), and the assignment that it makes. */
 export interface Change {
   readonly cost: number;
+  readonly from: number;
   readonly made: () => Assignment;
 }
 
@@ -27,8 +28,8 @@ export function cheapestFirst(changes: readonly Change[]): readonly Change[] {
 export function changesOf(ground: Ground, now: Assignment, excess: number): readonly Change[] {
   const before = costOf(ground, now);
   const merged = now.options
-    .flatMap((_, one) => now.options.map((_each, other) => mergedInto(ground, now, one, other)))
-    .flatMap((each) => (each ? [{ cost: costOf(ground, each) - before, made: () => each }] : []));
+    .flatMap((_, one) => now.options.map((_each, other) => ({ from: one, each: mergedInto(ground, now, one, other) })))
+    .flatMap(({ from, each }) => (each ? [{ cost: costOf(ground, each) - before, from, made: () => each }] : []));
   const single = now.slotOf.flatMap((from, zone) => {
     const option = now.options[from];
     if (!option) return [];
@@ -60,13 +61,33 @@ export function moves(ground: Ground, now: Assignment): readonly Change[] {
     now.options.flatMap((option, slot) => {
       const choices = isUsed[slot] ? option?.zones[zone] : null;
       if (!choices || !option) return [];
+      const priceOf = (steps: number) => priceIn(ground, zone, slot, option, steps);
       const here = now.steps[zone] as number;
-      const steps = slot === from ? [here + 1, ...choices.steps] : choices.steps;
-      return twoCheapest(steps, (each) => (slot === from && each === here ? null : priceIn(ground, zone, slot, option, each))).map((each) =>
-        changeOf(ground, now, zone, [slot, each]),
-      );
+      const best =
+        slot === from
+          ? twoCheapest([here + 1, ...choices.steps], (steps) => (steps === here ? null : priceOf(steps)))
+          : bestElsewhere(ground, now, zone, slot, () => twoCheapest(choices.steps, priceOf));
+      return best.map((each) => changeOf(ground, now, zone, [slot, each]));
     }),
   );
+}
+
+/** The two best runs of each zone in each program that it is not in, by the options of an assignment and those that are made of it. */
+const elsewhere = new WeakMap<Assignment['options'], (readonly number[] | undefined)[]>();
+
+function bestElsewhere(
+  ground: Ground,
+  { options }: Assignment,
+  zone: number,
+  slot: number,
+  find: () => readonly number[],
+): readonly number[] {
+  const known = elsewhere.get(options) ?? [];
+  elsewhere.set(options, known);
+  const at = slot * ground.zones.length + zone;
+  const best = known[at] ?? find();
+  known[at] = best;
+  return best;
 }
 
 function twoCheapest(steps: readonly number[], priceOf: (steps: number) => number | null): readonly number[] {
@@ -90,7 +111,7 @@ function changeOf(ground: Ground, now: Assignment, zone: number, [slot, steps]: 
   const priceThen = after ? priceIn(ground, zone, slot, after, steps) : dry;
   const isEmptied = before && slot !== from && now.slotOf.every((each, other) => each !== from || other === zone);
   const presses = isEmptied ? -before.presses : 0;
-  return { cost: priceThen - priceNow + ground.frame.weights.keyPress * presses, made: () => changed(now, zone, slot, steps) };
+  return { cost: priceThen - priceNow + ground.frame.weights.keyPress * presses, from, made: () => changed(now, zone, slot, steps) };
 }
 
 // Programs on the same days soak side by side when they are one.

@@ -4,8 +4,8 @@ import type { PlanInput } from '../../plan-input.js';
 import { type Assignment, costOf, type Ground } from '../../pricing/assignment.js';
 import type { EffortLeft } from '../../search/effort.js';
 import { fitHours } from '../../search/fit-hours.js';
-import { changed, changesOf, cheapestFirst, moves } from './changes.js';
-import { type About, DUST, fewerPresses, type FittedStarts, layOut } from './lay-out.js';
+import { type Change, changed, changesOf, cheapestFirst, moves } from './changes.js';
+import { type About, DUST, fewerPresses, type FittedStarts, layOut, longestDays } from './lay-out.js';
 
 const MOST_ROUNDS = 20;
 /** Changes that are laid out to find one that frees most for least. */
@@ -33,7 +33,7 @@ export function fitStarts(
 ): FittedStarts {
   const limits = { runsAtOnce: Math.max(1, Math.floor(input.traits.runsAtOnce ?? 1)), flowLimitLPerMin: input.flowLimitLPerMin };
   const lanes = ground.perDay / Math.max(1, ground.frame.hours.minutes);
-  const about: About = { ground, limits, lanes, known: new Map(), effort };
+  const about: About = { ground, limits, lanes, known: new WeakMap(), effort };
   const { best, hardest } = firstFits(about, found);
   const relieved = hardest && relieve(about, hardest);
   return [best, ...(relieved ? [relieved] : [])]
@@ -53,7 +53,6 @@ function firstFits(about: About, found: readonly Assignment[]): FirstFits {
   let hardest: FittedStarts | null = null;
   for (const each of found) {
     if (costOf(about.ground, each) >= best.cost) continue;
-    about.known.clear();
     const first = layOut(about, each);
     if (first.excess > DUST) hardest ??= first;
     const fitted = fewerPresses(about, first.excess > DUST ? shrunk(about, first) : first);
@@ -101,7 +100,7 @@ function cheapestRelief(about: About, now: FittedStarts): FittedStarts | null {
   const { excess } = now;
   let [best, rate] = [null as FittedStarts | null, Number.POSITIVE_INFINITY];
   let tried = 0;
-  for (const { made, cost } of changesOf(about.ground, now.assignment, excess)) {
+  for (const { made, cost } of changesThatMayFree(about, now)) {
     // What costs more than the best for all of the excess cannot be better, nor can what comes after it.
     if (best && (cost / excess >= rate || tried >= MOST_RELIEFS)) break;
     tried += 1;
@@ -111,6 +110,14 @@ function cheapestRelief(about: About, now: FittedStarts): FittedStarts | null {
     [best, rate] = [fitted, (fitted.cost - now.cost) / freed];
   }
   return best;
+}
+
+// Taken from other days a change leaves the longest as long as they are.
+function changesThatMayFree({ ground }: About, now: FittedStarts): readonly Change[] {
+  const days = longestDays(now);
+  const { patterns } = now.assignment;
+  const changes = changesOf(ground, now.assignment, now.excess);
+  return days === 0 ? changes : changes.filter(({ from }) => (days & (patterns[from]?.mask ?? 0)) === days);
 }
 
 const MOST_GROWN = 24;

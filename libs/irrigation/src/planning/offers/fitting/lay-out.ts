@@ -21,45 +21,72 @@ export interface About {
   readonly ground: Ground;
   readonly limits: SideBySide;
   readonly lanes: number;
-  readonly known: Map<string, DividedProgram | null>;
+  readonly known: WeakMap<Assignment['options'], Map<string, DividedSoFar>>;
   readonly effort: Pick<EffortLeft, 'layouts'>;
 }
+
+/** One program divided in the ways that have been asked for. */
+type DividedSoFar = Partial<Record<Division, DividedProgram | null>>;
+
+/** The way that is shortest: where it does not fit, the others are not tried. */
+const SHORTEST: readonly [Division, number] = ['closest', 1];
 
 /** Ways to divide, and steps that starts are set to, in the order in which they are tried. */
 const LAYOUTS: readonly (readonly [Division, number])[] = [
   ['fewest', START_STEP],
   ['more', START_STEP],
   ['closest', START_STEP],
-  ['closest', 1],
 ];
 
 /**
- * Divides and places an assignment in the first way that fits; in the closest where none does. What is more than a weekday has is not placed.
+ * Divides and places an assignment in the first way that fits; in the shortest where that does not. What is more than a weekday has is not placed.
  *
  * @param about - What layouts share; its effort is taken from. [–]
  * @param assignment - The assignment. [–]
  * @returns Where its starts are, or by how much it is too long. [min]
  */
 export function layOut(about: About, assignment: Assignment): FittedStarts {
-  let last: FittedStarts | null = null;
-  for (const [division, step] of LAYOUTS) {
-    const divided = assignment.options.map((_, slot) => dividedOnce(about, assignment, slot, division));
+  const known = knownOf(about, assignment);
+  const layOutAs = ([division, step]: readonly [Division, number]) => {
+    const divided = known.map((of, slot) => dividedOnce(of, division, () => divideRuns(about.ground, assignment, slot, division)));
     const excess = excessOfDays(about, divided);
-    last = excess > DUST ? unplaced(about, assignment, divided, excess) : placed(about, assignment, divided, step);
-    if (last.excess <= DUST) break;
+    return excess > DUST ? unplaced(about, assignment, divided, excess) : placed(about, assignment, divided, step);
+  };
+  const shortest = layOutAs(SHORTEST);
+  if (shortest.excess > DUST) return shortest;
+  for (const layout of LAYOUTS) {
+    const longer = layOutAs(layout);
+    if (longer.excess <= DUST) return longer;
   }
-  return last as FittedStarts;
+  return shortest;
 }
 
 // Minutes beyond what a weekday has, however they are placed.
 function excessOfDays({ ground, lanes }: About, divided: readonly (DividedProgram | null)[]): number {
   let most = 0;
-  for (let bit = 1; bit < 128; bit <<= 1) {
-    let minutes = 0;
-    for (const program of divided) if (program && program.unplaced.mask & bit) minutes += program.unplaced.length * program.unplaced.starts;
-    most = Math.max(most, minutes);
-  }
+  for (let bit = 1; bit < 128; bit <<= 1) most = Math.max(most, minutesOfDay(divided, bit));
   return Math.max(0, most - ground.frame.hours.minutes * lanes);
+}
+
+function minutesOfDay(divided: readonly (DividedProgram | null)[], bit: number): number {
+  let minutes = 0;
+  for (const program of divided) if (program && program.unplaced.mask & bit) minutes += program.unplaced.length * program.unplaced.starts;
+  return minutes;
+}
+
+/**
+ * The weekdays that are longest where these have more than their hours: only what makes all of them shorter helps.
+ *
+ * @param fitted - An assignment that may be too long. [–]
+ * @returns Bits of the weekdays, Monday the lowest; none where every day holds its minutes, and only their places are missing. [code]
+ */
+export function longestDays(fitted: FittedStarts): number {
+  const { divided, starts, excess } = fitted;
+  if (starts.length || excess <= DUST) return 0;
+  const bits = [1, 2, 4, 8, 16, 32, 64];
+  const minutes = bits.map((bit) => minutesOfDay(divided, bit));
+  const most = Math.max(...minutes);
+  return bits.reduce((all, bit, at) => ((minutes[at] as number) >= most - DUST ? all | bit : all), 0);
 }
 
 function unplaced({ ground }: About, assignment: Assignment, divided: FittedStarts['divided'], excess: number): FittedStarts {
@@ -125,13 +152,26 @@ export function fewerPresses(about: About, fitted: FittedStarts): FittedStarts {
   return best;
 }
 
-function dividedOnce({ ground, known }: About, assignment: Assignment, slot: number, division: Division): DividedProgram | null {
-  const { slotOf, steps, patterns } = assignment;
-  let key = `${division} ${slot} ${patterns[slot]?.mask}`;
-  for (let zone = 0; zone < slotOf.length; zone += 1) if (slotOf[zone] === slot) key += ` ${zone}:${steps[zone]}`;
-  const before = known.get(key);
+// What is known of each slot's program as its zones are now.
+function knownOf(about: About, { options, slotOf, steps, patterns }: Assignment): readonly DividedSoFar[] {
+  const known = about.known.get(options) ?? new Map<string, DividedSoFar>();
+  about.known.set(options, known);
+  const keys = patterns.map((pattern, slot) => `${slot} ${pattern?.mask}`);
+  for (let zone = 0; zone < slotOf.length; zone += 1) {
+    const slot = slotOf[zone] as number;
+    if (slot >= 0) keys[slot] += ` ${zone}:${steps[zone]}`;
+  }
+  return keys.map((key) => {
+    const before = known.get(key) ?? {};
+    known.set(key, before);
+    return before;
+  });
+}
+
+function dividedOnce(known: DividedSoFar, division: Division, divide: () => DividedProgram | null): DividedProgram | null {
+  const before = known[division];
   if (before !== undefined) return before;
-  const divided = divideRuns(ground, assignment, slot, division);
-  known.set(key, divided);
+  const divided = divide();
+  known[division] = divided;
   return divided;
 }
