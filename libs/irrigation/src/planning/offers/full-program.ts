@@ -10,6 +10,7 @@ import type { Ground } from '../pricing/assignment.js';
 import { planFrame, type PlanFrame, preparedZone, type PreparedZone } from '../pricing/prepared-zone.js';
 import { type EffortLeft, FOR_AN_ANSWER, inPart } from '../search/effort.js';
 import { type Found, GOOD_GAP, searchPrograms } from '../search/search-programs.js';
+import { lookAround } from '../search/within-hours.js';
 import { buildGround, type PlanGround } from './build-ground.js';
 import { percentVariants } from './percent-variants.js';
 import { fitStarts } from './fitting/fit-starts.js';
@@ -52,8 +53,10 @@ export function planGround(input: PlanInput): PlanGround {
  * @returns The best found, and its bound. [–]
  */
 export function fullProgram(input: PlanInput, given: PlanGround = planGround(input), left: EffortLeft = { ...FOR_AN_ANSWER }): FullProgram {
-  const { best, bound } = searchAll(input, given, left);
-  if (!best) return nothing(dryCost(input, given.frame));
+  const { best: searched, bound } = searchAll(input, given, left);
+  if (!searched) return nothing(dryCost(input, given.frame));
+  const isProven = bound >= (searched.found.cost + searched.extra) * (1 - GOOD_GAP);
+  const best = isProven ? searched : nearby(searched);
   const costBeforeLayout = best.found.cost + best.extra;
   const fitted = fitStarts(input, best.ground, [best.found.assignment, ...best.found.others], left);
   const cost = fitted.cost + best.extra;
@@ -103,6 +106,15 @@ function searchAll(input: PlanInput, given: PlanGround, left: EffortLeft): { rea
     if (mayBetter(search)) look(search, at === promising.length - 1 ? 1 : SHARE_OF_NEXT);
   });
   return { best, bound: searches.reduce((least, { bound }) => Math.min(least, bound), Number.POSITIVE_INFINITY) };
+}
+
+/** Choices of days that are looked at around the best found, where that is not proven. [–] */
+const AROUND = 200;
+
+function nearby({ ground, found, extra }: Best): Best {
+  const effort = { nodes: 0, visits: AROUND, looks: 0, layouts: 0 };
+  const weekly = daysOpen(ground) * ground.perDay;
+  return { ground, extra, found: lookAround(ground, found, { known: Number.POSITIVE_INFINITY, gap: GOOD_GAP, weekly, effort }) };
 }
 
 function nothing(cost: number): FullProgram {

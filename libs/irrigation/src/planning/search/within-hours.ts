@@ -17,6 +17,10 @@ const EARLY_FITS = 4;
 const MOST_FITS = 14;
 const MOST_NEAR = 8;
 const ROUNDS = 40;
+/** Times that the best choice of days is changed by one program, how many of these are made to fit each time, and prices tried for each. */
+const MOST_STEPS = 4;
+const NEAR_FITS = 3;
+const NEAR_ROUNDS = 10;
 /** A leaf is looked through with at most this share of all that may be looked at. [–] */
 const SHARE_OF_LEAF = 0.1;
 
@@ -80,6 +84,45 @@ export function withinHours(ground: Ground, first: Fitted, sought: Sought): Fitt
   return { assignment, cost, bound, others: nearOf(stand) };
 }
 
+/**
+ * The best choice of days changed by one program (other days, starts or percent, one program less or one more), again and again while that is
+ * better: what many choices stand before in the order of their cost at the week's prices is found from the best of them.
+ *
+ * @param ground - Zones, slots and limits. [–]
+ * @param first - The best until now. [–]
+ * @param sought - What else is known, and how many choices may be looked at. [–]
+ * @returns The best then; the bound stays. [–]
+ */
+export function lookAround(ground: Ground, first: Fitted, sought: Sought): Fitted {
+  const near = first.others.map((assignment) => ({ assignment, cost: costOf(ground, assignment) }));
+  const stand: Stand = { ground, sought, best: first, near, open: [] };
+  const seen = new Set<string>();
+  for (let step = 0; step < MOST_STEPS; step += 1) {
+    const { cost } = stand.best;
+    stand.open = [];
+    openAround(stand, seen);
+    stand.open.sort((a, b) => a.bound - b.bound);
+    for (const leaf of stand.open.slice(0, NEAR_FITS)) fit(stand, leaf);
+    if (stand.best.cost >= cost) break;
+  }
+  return { assignment: stand.best.assignment, cost: stand.best.cost, bound: first.bound, others: nearOf(stand) };
+}
+
+function openAround(stand: Stand, seen: Set<string>): void {
+  const { ground, best, sought } = stand;
+  const now = best.assignment.options;
+  const placeOf = (option: SlotOption | null, slot: number) => (option ? (ground.slots[slot]?.options.indexOf(option) ?? -1) : -1);
+  ground.slots.forEach((slot, at) => {
+    for (const option of [null, ...slot.options]) {
+      const options = now.map((each, other) => (other === at ? option : each));
+      const key = options.map(placeOf).join();
+      if (seen.has(key) || sought.effort.visits <= 0) continue;
+      seen.add(key);
+      sought.effort.visits -= (bounded(stand, options, Number.NEGATIVE_INFINITY, NEAR_ROUNDS) * NEAR_ROUNDS) / ROUNDS;
+    }
+  });
+}
+
 // Choices of days as they come, which narrows what is of interest; where they are many, the others in the order of what they cost at the week's
 // prices. Costs at these prices are more than they really are by what all minutes of the week are worth. Tells a bound of what was not opened.
 function openLeaves(stand: Stand, problem: ChoiceProblem, worth: number): number {
@@ -124,19 +167,25 @@ function good({ best, sought }: Stand): number {
   return Math.min(best.cost, sought.known) * (1 - sought.gap);
 }
 
-// Tells what the look counted.
 function open(stand: Stand, options: readonly (SlotOption | null)[], atWeekPrices: number): number {
+  const before = stand.open.length;
+  const counted = bounded(stand, options, atWeekPrices, ROUNDS);
+  const leaf = stand.open[before];
+  if (leaf && stand.open.length <= EARLY_FITS) fit(stand, leaf);
+  return counted;
+}
+
+// Opens what may hold something better; tells what the look counted.
+function bounded(stand: Stand, options: readonly (SlotOption | null)[], atWeekPrices: number, rounds: number): number {
   const { ground } = stand;
   const presses = ground.frame.weights.keyPress * options.reduce((sum, option) => sum + (option?.presses ?? 0), 0);
   const { problem, prices } = leafProblem(ground, options);
   const taken = emptyChoice(ground, prices);
   const known = Math.min(stand.best.cost, stand.sought.known);
-  const ofLeaf = presses + leafBound(problem, known - presses, good(stand) - presses, ROUNDS, taken);
+  const ofLeaf = presses + leafBound(problem, known - presses, good(stand) - presses, rounds, taken);
   const leaf = { options, taken, bound: Math.max(ofLeaf, atWeekPrices) };
   const counted = visitsOf(problem.weights.length, ground.zones.length);
-  if (leaf.bound >= good(stand)) return counted;
-  stand.open.push(leaf);
-  if (stand.open.length <= EARLY_FITS) fit(stand, leaf);
+  if (leaf.bound < good(stand)) stand.open.push(leaf);
   return counted;
 }
 
