@@ -66,7 +66,13 @@ export const page = (
   return drawPage(<FindingsPage />, {
     at,
     route: '/findings/:id?',
-    answers: { findings, finding: ({ id }: { id: string }) => all.find((one) => one.id === id) ?? null, crews: [crew2], ...more },
+    answers: {
+      findings,
+      finding: ({ id }: { id: string }) => all.find((one) => one.id === id) ?? null,
+      crews: [crew2],
+      findingPrecision: [],
+      ...more,
+    },
     ...rest,
   });
 };

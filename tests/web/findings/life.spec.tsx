@@ -101,6 +101,17 @@ describe('a finding that can wait', () => {
     expect(last(open.calls, 'Findings')).toEqual({ state: ['open'], silenced: false, kind: null });
   });
 
+  it('says that it waited, and that it was opened again though it is no longer seen', async () => {
+    const waited = { isSilenced: false, acknowledgedBy: 'Ana', acknowledgedNote: 'new lawn', acknowledgedUntil: '2026-09-10' };
+    page({ at: '/findings/f1', more: { finding: { ...dear, ...waited, clearedAt: '2026-09-20T07:00:00Z' } } });
+    expect(await screen.findByText('It waited until Thursday 10 September, as Ana had said: new lawn')).toBeTruthy();
+    expect(screen.getByText(/^No longer seen since Sun 20 Sep, .* It was opened again, and stays until somebody decides\.$/)).toBeTruthy();
+    cleanup();
+    page({ at: '/findings/f1', more: { finding: { ...dear, ...waited, state: 'resolved', clearedAt: '2026-09-20T07:00:00Z' } } });
+    await article();
+    expect(screen.queryByText(/No longer seen|It waited/)).toBeNull();
+  });
+
   it('says what it was before more was known', async () => {
     page({ at: '/findings/f1', more: { finding: { ...dear, history: [{ kind: 'unexplained use', at: '2026-09-02T15:00:00Z' }] } } });
     expect(await screen.findByText(/Told as unexplained use since Wed 2 Sep, 8:00 am/)).toBeTruthy();
@@ -141,12 +152,23 @@ describe('the hours of a finding', () => {
 });
 
 describe('how useful findings have been', () => {
-  const kind = { kind: 'unexplained use', decided: 4, ledToWork: 2, confirmed: 1, share: 0.75 };
+  const kind = { kind: 'unexplained use', decided: 4, ledToWork: 2, confirmed: 1, share: 0.75, isSeldomUseful: false };
 
   it('is told by kind and in one sentence', async () => {
     drawPage(<PrecisionPage />, { at: '/findings/usefulness', route: '/findings/usefulness', answers: { findingPrecision: [kind] } });
     expect(await screen.findByRole('heading', { name: '3 of 4 findings that were decided were worth a look' })).toBeTruthy();
     expect(screen.getByRole('row', { name: 'Unexplained use 4 2 1 75%' })).toBeTruthy();
+  });
+
+  it('marks a kind of which less than half was worth a look', async () => {
+    const seldom = { kind: 'watered in rain', decided: 9, ledToWork: 2, confirmed: 1, share: 1 / 3, isSeldomUseful: true };
+    drawPage(<PrecisionPage />, {
+      at: '/findings/usefulness',
+      route: '/findings/usefulness',
+      answers: { findingPrecision: [kind, seldom] },
+    });
+    expect(await screen.findByRole('row', { name: /^Watered in rain ?Less than half: told last in the list 9 2 1 33%$/ })).toBeTruthy();
+    expect(screen.getAllByText(/told last/)).toHaveLength(1);
   });
 
   it('says how to begin where nothing was decided', async () => {

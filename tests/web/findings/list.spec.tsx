@@ -1,7 +1,7 @@
 import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
 import { viewerOf } from '../support/draw-page.js';
-import { article, last, page } from './drawn-findings.js';
+import { article, cheap, last, page } from './drawn-findings.js';
 
 afterEach(cleanup);
 
@@ -48,6 +48,49 @@ describe('a finding', () => {
 });
 
 describe('the list of findings', () => {
+  const many = (count: number) => Array.from({ length: count }, (_, at) => ({ ...cheap, id: `m${at}`, money: 1000 - at }));
+
+  it('is grouped by what is to be done first, and kinds that were seldom worth a look here come last', async () => {
+    page({
+      more: {
+        findingPrecision: [
+          { kind: 'over-programmed', isSeldomUseful: true },
+          { kind: 'unexplained use', isSeldomUseful: false },
+        ],
+      },
+    });
+    await article();
+    const headings = within(screen.getByRole('complementary')).getAllByRole('heading', { level: 3 });
+    expect(headings.map(({ textContent }) => textContent)).toEqual([
+      'Water to save, the dearest first',
+      'Plants that get too little',
+      'Records and rules to put right',
+      'Seldom worth a look here',
+    ]);
+    const kinds = headings.map((heading) =>
+      within(heading.closest('section')!)
+        .getAllByRole('link')
+        .map(({ textContent }) => textContent),
+    );
+    expect(kinds).toEqual([['Unexplained use'], ['Under-programmed'], ['Doubtful reading'], ['Over-programmed']]);
+  });
+
+  it('shows fifty at a time, more when asked or when the keys go on, and always the chosen one', async () => {
+    const { user } = page({ findings: many(120) });
+    const lines = () => within(screen.getByRole('complementary')).getAllByRole('listitem').length;
+    await waitFor(() => expect(lines()).toBe(50));
+    expect(screen.getByRole('heading', { level: 2, name: '120 to decide' })).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Show 50 more of 120' }));
+    expect(lines()).toBe(100);
+    await user.click(screen.getByRole('button', { name: 'Show 20 more of 120' }));
+    expect(screen.queryByRole('button', { name: /more of/ })).toBeNull();
+    cleanup();
+    const deep = page({ findings: many(120), at: '/findings/m49' });
+    await waitFor(() => expect(lines()).toBe(100));
+    await deep.user.keyboard('j');
+    await waitFor(() => expect(deep.address()).toBe('/findings/m50'));
+  });
+
   it('is walked with j and k, the choice standing in the address; Enter goes to the evidence', async () => {
     const { user, address } = page();
     await article();

@@ -9,7 +9,7 @@ import { EmptyState } from '../../ui/states/States.js';
 import { FindingWithDeeds } from './FindingWithDeeds.js';
 import './findings.css';
 import { FindingList } from './list/FindingList.js';
-import { inOrder } from './list/in-order.js';
+import { inGroups } from './list/in-groups.js';
 import { findingAddress, findingsAddress, type FindingState } from './urls.js';
 
 export const findingsDocument = graphql(`
@@ -24,6 +24,10 @@ export const findingsDocument = graphql(`
     crews {
       id
       name
+    }
+    findingPrecision {
+      kind
+      isSeldomUseful
     }
   }
 `);
@@ -54,11 +58,16 @@ interface Props {
   readonly onChange: (place: Partial<ReturnType<typeof findingsAddress.read>>) => void;
 }
 
+/** Kinds that were seldom worth a look here, as this organization decided. */
+const seldomUsefulOf = ({ findingPrecision }: FindingsQuery): ReadonlySet<string> =>
+  new Set(findingPrecision.filter(({ isSeldomUseful }) => isSeldomUseful).map(({ kind }) => kind));
+
 function Findings({ data, place, onChange }: Props) {
   const intl = useIntl();
   const navigate = useNavigate();
   const { id } = useParams();
-  const findings = inOrder(data.findings);
+  const groups = inGroups(data.findings, seldomUsefulOf(data));
+  const findings = groups.flatMap((group) => group.findings);
   const chosen = id ?? findings[0]?.id ?? null;
   const at = findings.findIndex((finding) => finding.id === chosen);
   const choose = (next: string): void => void navigate(findingAddress(next, place), { replace: true });
@@ -69,7 +78,7 @@ function Findings({ data, place, onChange }: Props) {
   const isOpenList = place.state === 'open' && !place.kind;
   return (
     <div className="find">
-      <FindingList findings={findings} chosen={chosen} place={place} onChange={onChange} onChoose={choose} />
+      <FindingList groups={groups} chosen={chosen} place={place} onChange={onChange} onChoose={choose} />
       {chosen === null ? (
         <EmptyState sentence={intl.formatMessage({ id: isOpenList ? 'findings.empty' : 'findings.empty.other' })}>
           {intl.formatMessage({ id: isOpenList ? 'findings.empty.how' : 'findings.empty.otherHow' })}

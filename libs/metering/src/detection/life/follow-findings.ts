@@ -21,7 +21,7 @@ export type FindingStep =
 /**
  * What becomes of a property's findings, as its records tell their causes now.
  *
- * Who is open or in work follows the numbers, and ends when they do. A dismissed one is silent until it has cleared; the next time it is a
+ * Who is open or in work follows the numbers, and ends when they do; what a person opened again after that stays open. A dismissed one is silent until it has cleared; the next time it is a
  * finding of its own that says that it came back, unless the reason of the dismissal covers it. A resolved one comes back when records after
  * the decision still show it. What is past and was never told follows the records.
  *
@@ -48,10 +48,15 @@ function opened(episode: TimedEpisode, kept: readonly KeptFinding[]): FindingSte
 
 function stepOf(finding: KeptFinding, episode: TimedEpisode): readonly FindingStep[] {
   if (finding.state === 'open' || finding.state === 'in work')
-    return [{ deed: episode.clearedAt === null ? 'follow' : 'clear', finding, episode }];
+    return [{ deed: episode.clearedAt === null || isOpenedAgain(finding, episode) ? 'follow' : 'clear', finding, episode }];
   if (finding.isPast) return [{ deed: episode.clearedAt === null ? 'come back' : 'follow', finding, episode }];
   if (episode.clearedAt !== null) return finding.clearedAt === null ? [{ deed: 'clear', finding, episode }] : [];
   return isBack(finding, episode) ? [{ deed: 'come back', finding, episode }] : [];
+}
+
+// What a person opened again after the records had ended it stays until a person decides, or until it is seen and ends anew.
+function isOpenedAgain({ state, decidedAt, clearedAt }: KeptFinding, episode: TimedEpisode): boolean {
+  return state === 'open' && decidedAt !== null && clearedAt !== null && (episode.clearedAt ?? 0) <= decidedAt;
 }
 
 function isBack({ state, decidedAt, clearedAt }: KeptFinding, episode: TimedEpisode): boolean {

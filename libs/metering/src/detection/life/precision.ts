@@ -12,13 +12,20 @@ export interface DecidedFinding {
   readonly dismissedReason: DismissReason | null;
 }
 
-/** How often findings of a kind were worth a look, of those that somebody decided. [–] */
+/** Fewer decisions than this say nothing of a kind. An assumption. */
+const FEWEST_DECIDED = 8;
+
+/** A kind of which less than this was worth a look is told last. Common practice of alerting. [–] */
+const LEAST_SHARE = 0.5;
+
+/** How often findings of a kind were worth a look, of those that somebody decided; `isSeldomUseful` where less than half were, of eight at least. [–] */
 export interface KindPrecision {
   readonly kind: FindingKind;
   readonly decided: number;
   readonly ledToWork: number;
   readonly confirmed: number;
   readonly share: number;
+  readonly isSeldomUseful: boolean;
 }
 
 /**
@@ -34,7 +41,15 @@ export function precisionByKind(decided: readonly DecidedFinding[]): readonly Ki
       const own = decided.filter((one) => one.kind === kind);
       const ledToWork = own.filter(({ hadWork, state }) => hadWork || state === 'in work').length;
       const confirmed = own.filter((one) => !one.hadWork && isConfirmed(one)).length;
-      return { kind, decided: own.length, ledToWork, confirmed, share: (ledToWork + confirmed) / own.length };
+      const share = (ledToWork + confirmed) / own.length;
+      return {
+        kind,
+        decided: own.length,
+        ledToWork,
+        confirmed,
+        share,
+        isSeldomUseful: own.length >= FEWEST_DECIDED && share < LEAST_SHARE,
+      };
     })
     .sort((a, b) => b.decided - a.decided || (a.kind < b.kind ? -1 : 1));
 }

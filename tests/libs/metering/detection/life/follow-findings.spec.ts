@@ -54,6 +54,15 @@ describe('a finding', () => {
     expect(deeds([{ ...resolved, ...hourly }], [timed({ ...hourly, untilDate: '2025-07-10' })])).toEqual(['come back']);
   });
 
+  it('that somebody opened again after it had cleared stays open, until it is seen and clears anew', () => {
+    const again = kept({ clearedAt: SINCE + 9 * DAY, decidedAt: SINCE + 12 * DAY });
+    expect(deeds([again], [timed({ clearedAt: SINCE + 9 * DAY })])).toEqual(['follow']);
+    expect(deeds([again], [])).toEqual([]);
+    expect(deeds([again], [timed({ clearedAt: SINCE + 20 * DAY })])).toEqual(['clear']);
+    // Nobody opened it again: a decision before its end holds nothing open.
+    expect(deeds([kept({ decidedAt: SINCE + 12 * DAY })], [timed({ clearedAt: SINCE + 9 * DAY })])).toEqual(['clear']);
+  });
+
   it('that was dismissed is silent until it has cleared, and says the next time that it came back', () => {
     const dismissed = kept({ state: 'dismissed', decidedAt: SINCE + DAY, dismissedReason: 'looked after' });
     expect(deeds([dismissed], [timed({ untilDate: '2025-12-31' })])).toEqual([]);

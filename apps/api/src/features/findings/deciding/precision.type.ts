@@ -19,4 +19,8 @@ export class FindingPrecision {
   /** those that led to work or were confirmed, of the decided [–] */
   @Field(() => Float)
   share: number;
+
+  /** less than half of enough decided ones were worth a look: such findings are told last */
+  @Field(() => Boolean)
+  isSeldomUseful: boolean;
 }

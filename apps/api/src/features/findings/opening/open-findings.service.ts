@@ -10,7 +10,6 @@ import { asKeptFinding, said, saysTheSame } from './finding-values.js';
 import { SEEN_ON_SITE } from './see-on-site.service.js';
 import { type EpisodeInTime, episodesInTime } from './timed-episodes.js';
 
-/** How a finding is closed when what it said is no longer so. */
 /** How a finding ended that nobody worked on. */
 export const CLEARED = 'no longer seen';
 

@@ -20,6 +20,7 @@ const findingPrecisionDocument = graphql(`
       ledToWork
       confirmed
       share
+      isSeldomUseful
     }
   }
 `);
@@ -68,9 +69,16 @@ function Precision({ kinds }: { readonly kinds: FindingPrecisionQuery['findingPr
             </tr>
           }
         >
-          {kinds.map(({ kind, decided: own, ledToWork, confirmed, share }) => (
+          {kinds.map(({ kind, decided: own, ledToWork, confirmed, share, isSeldomUseful }) => (
             <tr key={kind}>
-              <td>{sentenceCase(word('kind', kind))}</td>
+              <td>
+                {sentenceCase(word('kind', kind))}
+                {isSeldomUseful && (
+                  <strong className="seldom">
+                    <FormattedMessage id="precision.seldom" />
+                  </strong>
+                )}
+              </td>
               <Num>{formats.number(own)}</Num>
               <Num>{formats.number(ledToWork)}</Num>
               <Num>{formats.number(confirmed)}</Num>

@@ -2,7 +2,12 @@ export const findings = {
   'findings.title': 'Findings',
   'findings.count':
     '{state, select, waiting {{count, plural, one {One can wait} other {# can wait}}} work {{count, plural, one {One in work} other {# in work}}} resolved {{count, plural, one {One resolved} other {# resolved}}} dismissed {{count, plural, one {One dismissed} other {# dismissed}}} other {{count, plural, one {One to decide} other {# to decide}}}}',
-  'findings.list': 'Findings, the dearest first',
+  'findings.list': 'Findings, by what to do first',
+  'findings.group.water': 'Water to save, the dearest first',
+  'findings.group.plants': 'Plants that get too little',
+  'findings.group.records': 'Records and rules to put right',
+  'findings.group.seldom': 'Seldom worth a look here',
+  'findings.more': 'Show {count} more of {all}',
   'findings.state': 'State',
   'findings.state.open': 'To decide',
   'findings.state.waiting': 'Can wait',
@@ -45,6 +50,9 @@ export const findings = {
   'findings.reopen': 'Open it again',
   'findings.decided.dismissed': 'Dismissed{by, select, none {} other { by {by}}}{on, select, none {} other {, {on}}}: {why}',
   'findings.decided.resolved': 'Resolved{by, select, none {} other { by {by}}}{on, select, none {} other {, {on}}}: {why}',
+  'findings.noLonger':
+    '{state, select, open {No longer seen since {day}. It was opened again, and stays until somebody decides.} other {No longer seen since {day}; the work for it goes on.}}',
+  'findings.waited': 'It waited until {day}{by, select, none {} other {, as {by} had said}}: {note}',
   'findings.was': 'Told as {kind} since {day}, until more was known.',
   'findings.waits':
     'It can wait{by, select, none {} other {, says {by}}}: {note} {day, select, none {Silent until it clears; told again if it comes back.} other {Silent until {day}, then told again.}}',
@@ -104,8 +112,7 @@ export const findings = {
     'Close the stop at the valve box nearest to the zone that ran last, and watch the register for two minutes.\nStill turning: the next boxes, the same way.',
   'check.off-schedule run': 'Look for a second start time, a second program, or a run by hand.\nCompare the controller’s clock with yours.',
   'check.watered in rain': 'Test the rain sensor: wet it and see whether the controller pauses.\nSet a rain pause when rain is forecast.',
-  'check.zone flow changed':
-    'Run the zone and walk it: broken, missing or clogged heads.\nCompare its flow with what is on record.',
+  'check.zone flow changed': 'Run the zone and walk it: broken, missing or clogged heads.\nCompare its flow with what is on record.',
   'check.flow to be tested': 'Run each zone for two minutes and read the register before and after.\nWrite the measured flow on the zone.',
   'check.over allowance':
     'Look at the gap that is largest: settings, or water that no program explains.\nWhere both are small, the planting itself asks for more than is allowed.',
@@ -218,4 +225,5 @@ export const findings = {
   'precision.work': 'Led to work',
   'precision.confirmed': 'Confirmed without work',
   'precision.share': 'Worth a look',
+  'precision.seldom': 'Less than half: told last in the list',
 };

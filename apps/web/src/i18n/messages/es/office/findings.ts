@@ -4,7 +4,12 @@ export const findings: Record<keyof typeof english, string> = {
   'findings.title': 'Hallazgos',
   'findings.count':
     '{state, select, waiting {{count, plural, one {Uno puede esperar} other {# pueden esperar}}} work {{count, plural, one {Uno en trabajo} other {# en trabajo}}} resolved {{count, plural, one {Uno resuelto} other {# resueltos}}} dismissed {{count, plural, one {Uno descartado} other {# descartados}}} other {{count, plural, one {Uno por decidir} other {# por decidir}}}}',
-  'findings.list': 'Hallazgos, los más caros primero',
+  'findings.list': 'Hallazgos, por lo que hay que hacer primero',
+  'findings.group.water': 'Agua por ahorrar, lo más caro primero',
+  'findings.group.plants': 'Plantas que reciben muy poco',
+  'findings.group.records': 'Registros y reglas por corregir',
+  'findings.group.seldom': 'Pocas veces valió la pena aquí',
+  'findings.more': 'Mostrar {count} más de {all}',
   'findings.state': 'Estado',
   'findings.state.open': 'Por decidir',
   'findings.state.waiting': 'Puede esperar',
@@ -47,6 +52,9 @@ export const findings: Record<keyof typeof english, string> = {
   'findings.reopen': 'Abrirlo otra vez',
   'findings.decided.dismissed': 'Descartado{by, select, none {} other { por {by}}}{on, select, none {} other {, {on}}}: {why}',
   'findings.decided.resolved': 'Resuelto{by, select, none {} other { por {by}}}{on, select, none {} other {, {on}}}: {why}',
+  'findings.noLonger':
+    '{state, select, open {Ya no se ve desde el {day}. Se abrió otra vez y queda hasta que alguien decida.} other {Ya no se ve desde el {day}; su trabajo sigue.}}',
+  'findings.waited': 'Esperó hasta el {day}{by, select, none {} other {, como había dicho {by}}}: {note}',
   'findings.was': 'Antes se dijo como {kind}, desde el {day}, hasta saber más.',
   'findings.waits':
     'Puede esperar{by, select, none {} other {, dice {by}}}: {note} {day, select, none {En silencio hasta que pase; se avisa otra vez si vuelve.} other {En silencio hasta el {day}, y luego se avisa otra vez.}}',
@@ -222,4 +230,5 @@ export const findings: Record<keyof typeof english, string> = {
   'precision.work': 'Llevaron a trabajo',
   'precision.confirmed': 'Confirmados sin trabajo',
   'precision.share': 'Valían la pena',
+  'precision.seldom': 'Menos de la mitad: se dice al final de la lista',
 };
