@@ -1,7 +1,12 @@
 import { psychrometricConstant } from '@rillbook/agronomy/evapotranspiration/air/psychrometric-constant.js';
 import { windSpeedAt2M } from '@rillbook/agronomy/evapotranspiration/air/wind-speed-at-2-m.js';
+import { cloudinessFactor } from '@rillbook/agronomy/evapotranspiration/radiation/cloudiness-factor.js';
 import { clearSkyRadiation } from '@rillbook/agronomy/evapotranspiration/radiation/clear-sky-radiation.js';
-import { precipitableWater } from '@rillbook/agronomy/evapotranspiration/radiation/clear-sky-radiation-of-humid-air.js';
+import {
+  diffuseClearness,
+  directBeamClearness,
+  precipitableWater,
+} from '@rillbook/agronomy/evapotranspiration/radiation/clear-sky-radiation-of-humid-air.js';
 import { netRadiation, netShortwaveRadiation } from '@rillbook/agronomy/evapotranspiration/radiation/net-radiation.js';
 import { solarRadiationFromSunshine } from '@rillbook/agronomy/evapotranspiration/radiation/solar-radiation-from-sunshine.js';
 import { inverseRelativeDistance } from '@rillbook/agronomy/evapotranspiration/sun/inverse-relative-distance.js';
@@ -25,7 +30,51 @@ const ENDLESS = Number.POSITIVE_INFINITY;
 const at = (latitude: number, rest: number) => sunsetHourAngle(latitude as never, rest as never);
 const hourAt = (longitude: number, zoneLongitude: number) => solarHourAngle(12, 81, { longitude, zoneLongitude } as never);
 
+const beam = (pressure: number, vapourPressure: number, sineOfSunAngle: number) =>
+  directBeamClearness({ pressure, vapourPressure, sineOfSunAngle } as never);
+
 const ROWS: readonly Row[] = [
+  [
+    beam,
+    'AIR_OUT_OF_DOMAIN',
+    ['pressure', 'vapourPressure', 'sineOfSunAngle'],
+    [
+      [100, 1, 0],
+      [100, 1, -0.2],
+      [100, 1, 1.1],
+      [-1, 1, 0.5],
+      [100, -0.1, 0.5],
+      [100, 1, NONE],
+    ],
+    [[[0, 0, 1], 0.98 * Math.exp(-0.075 * 2.1 ** 0.4)]],
+  ],
+  [
+    diffuseClearness,
+    'CLEARNESS_OUT_OF_DOMAIN',
+    ['directBeamClearness'],
+    [[-0.01], [1.01], [NONE]],
+    [
+      [[0], 0.18],
+      [[0.15], 0.296],
+      [[1], -0.01],
+    ],
+  ],
+  [
+    of(cloudinessFactor),
+    'RADIATION_OUT_OF_DOMAIN',
+    ['solarRadiation', 'clearSkyRadiation'],
+    [
+      [-1, 30],
+      [10, -1],
+      [NONE, 30],
+      [10, NONE],
+    ],
+    [
+      [[0, 30], 0.055],
+      [[30, 30], 1],
+      [[0, 0], 0.595],
+    ],
+  ],
   [
     of(climateTerm),
     'WEATHER_OUT_OF_DOMAIN',

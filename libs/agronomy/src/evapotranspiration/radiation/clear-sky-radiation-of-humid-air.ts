@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import { finiteQuantity, type Quantity } from '@rillbook/units/quantity.js';
 import type { RadiationUnit } from './radiation-unit.js';
 
@@ -35,12 +36,17 @@ export function precipitableWater(vapourPressure: Quantity<'kPa'>, pressure: Qua
  *
  * @param air - What the light passes. [any]
  * @returns Share of the light that comes straight through. [–]
+ * @throws {DomainError} `AIR_OUT_OF_DOMAIN` when the sun is not above the horizon, or a pressure is below 0.
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Appendix D.
  */
 export function directBeamClearness(air: AirPassed): number {
-  const water = precipitableWater(air.vapourPressure, air.pressure);
-  const airTerm = (0.00146 * air.pressure) / (TURBIDITY * air.sineOfSunAngle);
-  return 0.98 * Math.exp(-airTerm - 0.075 * (water / air.sineOfSunAngle) ** 0.4);
+  const { pressure, vapourPressure, sineOfSunAngle } = air;
+  // Below the horizon the formula gives no number, and none is made up.
+  if (!(sineOfSunAngle > 0 && sineOfSunAngle <= 1 && pressure >= 0 && vapourPressure >= 0))
+    throw new DomainError('AIR_OUT_OF_DOMAIN', { pressure, vapourPressure, sineOfSunAngle });
+  const water = precipitableWater(vapourPressure, pressure);
+  const airTerm = (0.00146 * pressure) / (TURBIDITY * sineOfSunAngle);
+  return 0.98 * Math.exp(-airTerm - 0.075 * (water / sineOfSunAngle) ** 0.4);
 }
 
 /**
@@ -50,9 +56,11 @@ export function directBeamClearness(air: AirPassed): number {
  *
  * @param directBeamClearness - Clearness index of the direct beam, KB. [–]
  * @returns Share of the light that comes scattered. [–]
+ * @throws {DomainError} `CLEARNESS_OUT_OF_DOMAIN` when not within 0 … 1.
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Appendix D.
  */
 export function diffuseClearness(directBeamClearness: number): number {
+  if (!(directBeamClearness >= 0 && directBeamClearness <= 1)) throw new DomainError('CLEARNESS_OUT_OF_DOMAIN', { directBeamClearness });
   return directBeamClearness >= 0.15 ? 0.35 - 0.36 * directBeamClearness : 0.18 + 0.82 * directBeamClearness;
 }
 
@@ -64,6 +72,7 @@ export function diffuseClearness(directBeamClearness: number): number {
  * @param extraterrestrialRadiation - Radiation above the atmosphere. [MJ/m2/d or MJ/m2/h]
  * @param air - What the light passes. [any]
  * @returns Solar radiation of a day or an hour without clouds. [MJ/m2/d or MJ/m2/h]
+ * @throws {DomainError} `AIR_OUT_OF_DOMAIN` as `directBeamClearness`; `RADIATION_OUT_OF_DOMAIN` when not finite.
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Appendix D.
  */
 export function clearSkyRadiationOfHumidAir<Unit extends RadiationUnit>(
