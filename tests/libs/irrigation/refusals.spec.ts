@@ -212,6 +212,8 @@ describe('refusals of what is not a plain number', () => {
     [[1], [1], 3, 2],
     [[1], [1], 3, 0],
     [[1], [1], 0.2, 1],
+    [[1], [1], 1001, 1],
+    [[1], [1], 1e6, 1e-9],
   ] as const)('laterals %j and %j, %d m apart with cans every %d m, do not overlap', (left, right, lateralSpacing, canSpacing) => {
     expect(refusalOf(() => overlapOfLaterals(left, right, lateralSpacing as never, canSpacing as never))).toEqual([
       'OVERLAP_OUT_OF_DOMAIN',

@@ -18,7 +18,7 @@ export const pressureExponent: Readonly<Record<Opening, number>> = {
 /**
  * Flow at another pressure (square-root rule).
  *
- * Q2 = Q1 · (P2 / P1)^x, x = 0.5 for nozzles, heads, non-compensating emitters and bursts
+ * Q2 = Q1 · (P2 / P1)^x, x = 0.5 for nozzles, heads, non-compensating emitters and bursts; nothing flows without pressure
  *
  * @param flow - Flow at the first pressure. [L/min]
  * @param fromPressure - Pressure at which that flow holds. [kPa]
@@ -39,5 +39,6 @@ export function flowAtPressure(
   if (!(flow >= 0 && fromPressure > 0 && toPressure >= 0)) {
     throw new DomainError('FLOW_AT_PRESSURE_OUT_OF_DOMAIN', { flow, fromPressure, toPressure });
   }
+  if (toPressure === 0) return finiteQuantity(0, 'FLOW_AT_PRESSURE_OUT_OF_DOMAIN');
   return finiteQuantity(flow * (toPressure / fromPressure) ** pressureExponent[opening], 'FLOW_AT_PRESSURE_OUT_OF_DOMAIN');
 }

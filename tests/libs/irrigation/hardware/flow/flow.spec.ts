@@ -22,6 +22,10 @@ describe('flow and pressure', () => {
     );
   });
 
+  it('nothing flows without pressure, whatever the water leaves by', () => {
+    for (const opening of openings) expect(flowAtPressure(litresPerMinute(10), kilopascals(200), kilopascals(0), opening), opening).toBe(0);
+  });
+
   it('the square-root rule is the orifice equation at two pressures', () => {
     fc.assert(
       fc.property(pressures, pressures, fc.double({ min: 0.5, max: 40, noNaN: true }), (first, second, diameter) => {
