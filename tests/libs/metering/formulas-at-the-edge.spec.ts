@@ -1,3 +1,4 @@
+import { ordinanceRateLimit } from '@rillbook/metering/volumes/allowances/ordinance-design-limits.js';
 import { assignScope } from '@rillbook/metering/account/assign-scope.js';
 import { shareOfInterval } from '@rillbook/metering/intervals/apportion-interval.js';
 import { registerVolume, resolutionSd } from '@rillbook/metering/intervals/register-volume.js';
@@ -67,12 +68,23 @@ const ROWS: readonly Row[] = [
       [-1, 0.5, 0.8, 10],
       [100, -0.1, 0.8, 10],
       [100, 0.5, 0, 10],
+      [100, 0.5, 75, 10],
       [100, 0.5, 0.8, -1],
     ],
     [
       [[0, 0.5, 0.8, 10], 0],
       [[100, 0, 0.8, 10], 0],
       [[100, 0.5, 0.8, 0], 0],
+    ],
+  ],
+  [
+    ordinanceRateLimit,
+    'SLOPE_OUT_OF_DOMAIN',
+    ['slope'],
+    [[-1], [NONE], [Number.POSITIVE_INFINITY]],
+    [
+      [[0], null],
+      [[25], null],
     ],
   ],
   [

@@ -64,7 +64,7 @@ export function yearlyOrdinanceAllowance(monthlyNormals: readonly Quantity<'mm'>
  * @param irrigationEfficiency - Irrigation efficiency IE: 0.75 overhead spray, 0.81 drip. [–]
  * @param area - Area of the hydrozone. [m2]
  * @returns Estimated water use of a year. [L]
- * @throws {DomainError} `ORDINANCE_OUT_OF_DOMAIN` when the efficiency is not above zero or a value is below zero.
+ * @throws {DomainError} `ORDINANCE_OUT_OF_DOMAIN` when the efficiency is not above 0 and up to 1 or a value is below zero.
  * @source California Model Water Efficient Landscape Ordinance, Appendix B.
  * @example estimatedTotalWaterUse(ETo 43.0 in, PF 0.2, IE 0.81, 1,310 ft²) // 8,626 gal
  */
@@ -74,7 +74,7 @@ export function estimatedTotalWaterUse(
   irrigationEfficiency: number,
   area: Quantity<'m2'>,
 ): Quantity<'L'> {
-  if (!(irrigationEfficiency > 0 && plantFactor >= 0 && area >= 0 && referenceEvapotranspiration >= 0)) {
+  if (!(irrigationEfficiency > 0 && irrigationEfficiency <= 1 && plantFactor >= 0 && area >= 0 && referenceEvapotranspiration >= 0)) {
     throw new DomainError('ORDINANCE_OUT_OF_DOMAIN', { referenceEvapotranspiration, plantFactor, irrigationEfficiency, area });
   }
   const adjusted = squareMetresFromSquareFeet(squareFeetFromSquareMetres(area) * (plantFactor / irrigationEfficiency));

@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import { metresFromFeet, millimetresFromInches, millimetresFromMetres } from '@rillbook/units/length.js';
 import { millimetresPerHourFromInchesPerHour } from '@rillbook/units/depth-rate.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
@@ -12,9 +13,11 @@ const MINUTES_PER_HOUR = 60;
  *
  * @param slope - Rise over run. [%]
  * @returns 0.75 in/h on slopes above 25 %; null where it sets no limit. [mm/h]
+ * @throws {DomainError} `SLOPE_OUT_OF_DOMAIN` when negative or not finite.
  * @source 23 CCR 492.7(a)(1) (2015 text).
  */
 export function ordinanceRateLimit(slope: number): Quantity<'mm/h'> | null {
+  if (!(slope >= 0 && Number.isFinite(slope))) throw new DomainError('SLOPE_OUT_OF_DOMAIN', { slope });
   return slope > STEEP ? millimetresPerHourFromInchesPerHour(0.75) : null;
 }
 
