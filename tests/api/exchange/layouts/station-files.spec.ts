@@ -49,12 +49,22 @@ describe('hourly values under network codes', () => {
     expect(second).toMatchObject({ day: '2023-06-02', tminC: near(5), tmaxC: near(160 / 9) });
   });
 
-  it('leave a value missing with fewer than 22 hours of it, and tell of a sum of 22 or 23', async () => {
+  it('leave a value missing with fewer than 22 hours of it, and bridge the sun of one or two, which is told', async () => {
     const outcome = await laidOut({
       f: codedHourly(1, (hour) => `50,${hour < 3 ? 'NO RECORD' : '40'},${hour < 2 ? '' : '10'},${hour < 2 ? -999 : 5}`),
     });
-    expect(outcome.values.weather).toMatchObject([{ dewPointC: null, windMPerS: near(4.4704), solarMjPerM2: near(22 * 5 * 0.041868) }]);
-    expect(outcome.warnings).toEqual(['f:2:TP HOURS_TOO_FEW', 'f:2:SI SUM_OF_FEWER_HOURS']);
+    expect(outcome.values.weather).toMatchObject([{ dewPointC: null, windMPerS: near(4.4704), solarMjPerM2: near(24 * 5 * 0.041868) }]);
+    expect(outcome.warnings).toEqual(['f:2:TP HOURS_TOO_FEW', 'f:2:SI HOURS_BRIDGED']);
+  });
+
+  it('keep the sun of a noon at which nobody looked: two hours of it are a quarter of the day', async () => {
+    const sun = (hour: number): number => Math.max(0, 70 * Math.sin((Math.PI * (hour - 6)) / 12));
+    const solar = async (isMissing: (hour: number) => boolean) =>
+      (await days(codedHourly(1, (hour) => `50,40,10,${isMissing(hour) ? 'NO RECORD' : sun(hour)}`)))[0]?.solarMjPerM2 as number;
+    const whole = await solar(() => false);
+    const bridged = await solar((hour) => hour === 12 || hour === 13);
+    expect(bridged / whole).toBeGreaterThan(0.98);
+    expect(bridged).toBeLessThan(whole);
   });
 
   it('leave out a day of which too little is known, so that it wipes nothing out', async () => {
@@ -103,6 +113,14 @@ describe('hourly values with verdicts', () => {
     const outcome = await laidOut({ f: flagged((at) => (at < 3 ? FLAGGED_CELLS.replace('20, ', '999,R') : FLAGGED_CELLS)) });
     expect(outcome.problems).toEqual([]);
     expect(outcome.values.weather).toMatchObject([{ tmaxC: null, tminC: null, windMPerS: 2 }]);
+  });
+
+  it('sum the rain of the hours that are known, and tell that it is not that of all', async () => {
+    const outcome = await laidOut({
+      f: flagged((at) => (at < 1 ? FLAGGED_CELLS.replace('0.1, ', '0.1,M').replace('0.2, ', '0.2,M') : FLAGGED_CELLS)),
+    });
+    expect(outcome.values.weather).toMatchObject([{ rainMm: near(2.3), givenEtoMm: near(4.8) }]);
+    expect(outcome.warnings).toEqual(['f:2:ppt SUM_OF_FEWER_HOURS', 'f:2:eto HOURS_BRIDGED']);
   });
 
   it('keep a value with another verdict', async () => {

@@ -103,6 +103,7 @@ export const sentencesEn = {
   // warnings: the row is imported
   HOURS_TOO_FEW: 'Only {found} of 24 hours have this value; with fewer than {expected} it stays unknown for the day.',
   SUM_OF_FEWER_HOURS: 'The sum of the day is that of {found} of 24 hours.',
+  HOURS_BRIDGED: 'Only {found} of 24 hours have this value; in the sum of the day the others lie between the hours before and after.',
   VALUE_FAILED_CHECK: '{found} failed a check of its network ({expected}) and was left out.',
   DAY_WITHOUT_VALUES: 'The day {found} has no value that can be used and was left out.',
   DAY_ENDS_AT_NOON_UTC: 'The days of this layout end at 12:00 UTC: in America much of each lies in the local day before.',

@@ -101,6 +101,7 @@ export const sentencesEs: { readonly [Code in keyof typeof sentencesEn]: string 
   TIERS_OUT_OF_ORDER: 'El tramo {found} debe llegar más lejos que el anterior (línea {other}). Solo el último queda sin up_to.',
   HOURS_TOO_FEW: 'Solo {found} de 24 horas tienen este valor; con menos de {expected} queda sin conocer ese día.',
   SUM_OF_FEWER_HOURS: 'La suma del día es la de {found} de 24 horas.',
+  HOURS_BRIDGED: 'Solo {found} de 24 horas tienen este valor; en la suma del día las demás quedan entre las horas de antes y de después.',
   VALUE_FAILED_CHECK: '{found} no pasó una comprobación de su red ({expected}) y se dejó fuera.',
   DAY_WITHOUT_VALUES: 'El día {found} no tiene ningún valor utilizable y se dejó fuera.',
   DAY_ENDS_AT_NOON_UTC:

@@ -49,6 +49,6 @@ export const codedHourly: StationLayout = {
       { field: 'tminC', from: 'ob', column: 'OB', by: 'lowest' },
       { field: 'dewPointC', from: 'tp', column: 'TP', by: 'mean' },
       { field: 'windMPerS', from: 'ws', column: 'WS', by: 'mean' },
-      { field: 'solarMjPerM2', from: 'si', column: 'SI', by: 'sum' },
+      { field: 'solarMjPerM2', from: 'si', column: 'SI', by: 'course' },
     ]),
 };

@@ -46,9 +46,9 @@ function settle(pieces: readonly Piece[]): SettledDay {
     { field: 'rhMaxPercent', from: 'rh', column: 'rh', by: 'highest' },
     { field: 'rhMinPercent', from: 'rh', column: 'rh', by: 'lowest' },
     { field: 'windMPerS', from: 'wspd', column: 'wspd', by: 'mean' },
-    { field: 'solarMjPerM2', from: 'sol', column: 'sol', by: 'sum' },
+    { field: 'solarMjPerM2', from: 'sol', column: 'sol', by: 'course' },
     { field: 'rainMm', from: 'ppt', column: 'ppt', by: 'sum' },
-    { field: 'givenEtoMm', from: 'eto', column: 'eto', by: 'sum' },
+    { field: 'givenEtoMm', from: 'eto', column: 'eto', by: 'course' },
   ]);
   const dewPointC = meanVapour === null ? (dew?.values.dewPointC ?? null) : dewPointFromVapourPressure(kilopascals(meanVapour));
   const notes = dewPointC === null ? [...(dew?.notes ?? []), ...rest.notes] : rest.notes;
