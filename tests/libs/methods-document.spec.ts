@@ -2,11 +2,30 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { referenceEvapotranspiration } from '@rillbook/agronomy/evapotranspiration/reference-evapotranspiration.js';
 import { irrigationNeed, WARM_UP_DAYS } from '@rillbook/agronomy/water-balance/irrigation-need.js';
+import { atmosphericPressure } from '@rillbook/agronomy/evapotranspiration/air/atmospheric-pressure.js';
+import { windSpeedAt2M } from '@rillbook/agronomy/evapotranspiration/air/wind-speed-at-2-m.js';
+import { standardizedClearSkyRadiation, standardizedTerms } from '@rillbook/agronomy/evapotranspiration/methods/standardized-terms.js';
+import {
+  diffuseClearness,
+  directBeamClearness,
+  precipitableWater,
+} from '@rillbook/agronomy/evapotranspiration/radiation/clear-sky-radiation-of-humid-air.js';
+import { cloudinessFactor } from '@rillbook/agronomy/evapotranspiration/radiation/cloudiness-factor.js';
+import { standardizedNetLongwaveRadiation } from '@rillbook/agronomy/evapotranspiration/radiation/net-longwave-radiation.js';
+import { netShortwaveRadiation } from '@rillbook/agronomy/evapotranspiration/radiation/net-radiation.js';
+import { extraterrestrialRadiation } from '@rillbook/agronomy/evapotranspiration/sun/extraterrestrial-radiation.js';
+import { inverseRelativeDistance } from '@rillbook/agronomy/evapotranspiration/sun/inverse-relative-distance.js';
+import { sineOfMeanSunAngle } from '@rillbook/agronomy/evapotranspiration/sun/sine-of-mean-sun-angle.js';
+import { solarDeclination } from '@rillbook/agronomy/evapotranspiration/sun/solar-declination.js';
+import { sunsetHourAngle } from '@rillbook/agronomy/evapotranspiration/sun/sunset-hour-angle.js';
+import { vapourPressureFromDewPoint } from '@rillbook/agronomy/evapotranspiration/vapour/vapour-pressure-from-dew-point.js';
 import { dayOfYear } from '@rillbook/agronomy/weather/day-of-year.js';
 import { shareOfInterval } from '@rillbook/metering/intervals/apportion-interval.js';
+import { programStartsOn } from '@rillbook/irrigation/settings/replay/program-starts-on.js';
+import type { Weekday } from '@rillbook/irrigation/settings/settings-fact.js';
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import { squareMetresFromSquareFeet } from '@rillbook/units/area.js';
-import { degrees } from '@rillbook/units/angle.js';
+import { degrees, radiansFromDegrees } from '@rillbook/units/angle.js';
 import { metres, metresFromFeet, millimetres, millimetresFromInches } from '@rillbook/units/length.js';
 import { megajoulesPerSquareMetreDay } from '@rillbook/units/radiation.js';
 import { metresPerSecondFromMilesPerHour } from '@rillbook/units/speed.js';
@@ -99,7 +118,73 @@ const volumes = {
   metered: 1000 * ((2166.7 - 2125.4) * inJuly(june2, july1) + (2220.2 - 2166.7) * inJuly(july1, august2)),
 };
 
+/** The result cells of the table whose row begins so, as numbers. */
+const resultsOf = (step: string): readonly number[] => {
+  const row = page.split('\n').find((line) => line.startsWith(`| ${step} |`)) ?? '';
+  return (
+    row
+      .split('|')
+      .at(-2)
+      ?.match(/\d+\.\d+/g) ?? []
+  ).map(Number);
+};
+const decimals = (value: number): number => String(value).split('.')[1]?.length ?? 0;
+
 describe('the page that follows one number by hand', () => {
+  it('has every step of the fifteenth of July', () => {
+    const [tmax, tmin, dewPoint] = [celsiusFromFahrenheit(91.8), celsiusFromFahrenheit(58), celsiusFromFahrenheit(50.4)];
+    const site = { latitude: STATION.latitude, elevation: STATION.elevation };
+    const vapourPressure = vapourPressureFromDewPoint(dewPoint);
+    const windSpeed = windSpeedAt2M(metresPerSecondFromMilesPerHour(5), metresFromFeet(10));
+    const solarRadiation = megajoulesPerSquareMetreDay(30.19);
+    const day = {
+      dayOfYear: 196,
+      maximumTemperature: tmax,
+      minimumTemperature: tmin,
+      vapourPressure,
+      windSpeedAt2M: windSpeed,
+      solarRadiation,
+    };
+    const terms = standardizedTerms(day, site);
+    const clearSky = standardizedClearSkyRadiation(day, site);
+    const cloudiness = cloudinessFactor(solarRadiation, clearSky);
+    const declination = solarDeclination(196);
+    const pressure = atmosphericPressure(STATION.elevation);
+    const water = precipitableWater(vapourPressure, pressure);
+    const sineOfSunAngle = sineOfMeanSunAngle(STATION.latitude, 196);
+    const beam = directBeamClearness({ pressure, vapourPressure, sineOfSunAngle });
+    const steps: readonly (readonly [string, readonly number[]])[] = [
+      ['temperatures', [tmax, tmin, dewPoint, terms.meanTemperature]],
+      ['wind at 2 m', [windSpeed]],
+      ['air pressure', [pressure]],
+      ['psychrometric constant', [terms.psychrometricConstant]],
+      ['saturation vapour pressure', [terms.saturationVapourPressure]],
+      ['vapour pressure', [vapourPressure]],
+      ['slope', [terms.vapourPressureSlope]],
+      [
+        'sun by day and latitude',
+        [inverseRelativeDistance(196), declination, radiansFromDegrees(STATION.latitude), sunsetHourAngle(STATION.latitude, declination)],
+      ],
+      ['radiation above the air', [extraterrestrialRadiation(STATION.latitude, 196)]],
+      ['clear sky, the full method of Appendix D', [sineOfSunAngle]],
+      ['clear sky', [clearSky]],
+      ['cloudiness', [cloudiness]],
+      ['light kept', [netShortwaveRadiation(solarRadiation)]],
+      ['heat lost', [standardizedNetLongwaveRadiation(day, vapourPressure, cloudiness)]],
+      ['net radiation', [terms.netRadiation]],
+    ];
+    for (const [step, values] of steps) {
+      const printed = resultsOf(step);
+      expect(printed.length, step).toBe(values.length);
+      // One unit of the last digit: each step goes on with the figures that the page prints.
+      printed.forEach((figure, at) =>
+        expect(Math.abs(figure - values[at]!), `${step} ${figure}`).toBeLessThanOrEqual(1.01 * 10 ** -decimals(figure)),
+      );
+    }
+    says(`| ${water.toFixed(1)}`);
+    says(`| ${beam.toFixed(3)}; ${diffuseClearness(beam).toFixed(3)} |`);
+  });
+
   it('has the reference evapotranspiration of each day', () => {
     says(`= (1.175 + 0.882) / 0.2909 = **${july[14]!.toFixed(2)} mm**`);
     says(july.map((eto) => eto.toFixed(2)).join(', '));
@@ -144,6 +229,25 @@ describe('the page that follows one number by hand', () => {
     says(`| settings: programmed less needed | ${figure(volumes.programmed - volumes.needed)} |`);
     says(`| unexplained: metered less programmed | ${figure(volumes.metered - volumes.programmed)} |`);
     says(`| metered less allowed | ${figure(volumes.metered - volumes.allowed)} |`);
+  });
+
+  it('has the starts of the month, from the second on', () => {
+    const starts = (...weekdays: Weekday[]) =>
+      days(FIRST + 1, FIRST + 31, (day) => Number(programStartsOn({ kind: 'weekdays', weekdays }, day))).reduce((all, one) => all + one);
+    says(`program A started ${starts('Mon', 'Tue', 'Thu', 'Sat')} times, program B ${starts('Mon', 'Fri')} times`);
+  });
+
+  it('has the evapotranspiration by which the readings are divided', () => {
+    const depth = (from: number, until: number): number =>
+      [...etoOf].reduce((all, [day, eto]) => all + (eto ?? 0) * Math.max(0, Math.min(until, day + 1) - Math.max(from, day)), 0);
+    const lines = [
+      [41.3, depth(june2, july1), depth(FIRST, july1)],
+      [53.5, depth(july1, august2), depth(july1, FIRST + 31)],
+    ] as const;
+    for (const [gallons, whole, ofJuly] of lines) {
+      says(`${gallons} thousand gallons, ${whole.toFixed(2)} mm, of which ${ofJuly.toFixed(2)} mm`);
+      says(`To July: ${gallons} · ${ofJuly.toFixed(2)} / ${whole.toFixed(2)} = ${((gallons * ofJuly) / whole).toFixed(3)}.`);
+    }
   });
 
   it('has the standard deviation of programmed', () => {
