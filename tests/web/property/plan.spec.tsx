@@ -250,6 +250,17 @@ describe('the card for the cabinet', () => {
     expect(once[1]?.textContent).toContain('9: 20');
   });
 
+  it('names the column of every number, for a screen too narrow for heads', async () => {
+    draw(card());
+    const headsOf = async (name: string) => {
+      const [, first] = within(await screen.findByRole('table', { name })).getAllByRole('row');
+      return [...(first?.querySelectorAll('td.num') ?? [])].map((cell) => cell.getAttribute('data-head'));
+    };
+    expect(await headsOf('The same in minutes')).toEqual(['Nov', 'Dec', 'Jan']);
+    expect(await headsOf('Turn month by month')).toEqual(['Program A', 'Needs, gal', 'Gets, gal']);
+    expect(await headsOf('Enter once')).toEqual(['Percent', 'In all, min']);
+  });
+
   it('says whose weather it is made from, and whether a month stands on one year alone', async () => {
     draw(card());
     expect(await screen.findByText(/the mean of the same months in 2024 and 2025, at least 2 years of each\./)).toBeTruthy();

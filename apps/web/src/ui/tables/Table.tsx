@@ -91,7 +91,17 @@ export function Head({ children, isNumber = false }: CellProps) {
   );
 }
 
+interface NumProps {
+  readonly children?: ReactNode;
+  /** What its column is, where a narrow screen has no head. */
+  readonly head?: string | undefined;
+}
+
 /** A number in a column: to the right, tabular, its unit in the head. */
-export function Num({ children }: { readonly children?: ReactNode }) {
-  return <td className="num">{children}</td>;
+export function Num({ children, head }: NumProps) {
+  return (
+    <td className="num" data-head={head}>
+      {children}
+    </td>
+  );
 }

@@ -15,6 +15,7 @@ export function MinutesOfYear({ card: { programs, months }, zones }: Props) {
   const intl = useIntl();
   const formats = useFormats();
   const heading = intl.formatMessage({ id: 'card.minutes' });
+  const short = (month: string) => intl.formatDate(`${month}-15`, { month: 'short', timeZone: 'UTC' });
   const rows = programs.flatMap(({ name, stations }) => stations.map(({ station }) => ({ name, station })));
   return (
     <Section heading={heading} note={<FormattedMessage id="card.minutes.note" />}>
@@ -28,7 +29,7 @@ export function MinutesOfYear({ card: { programs, months }, zones }: Props) {
             </Head>
             {months.map(({ month }) => (
               <Head key={month} isNumber>
-                {intl.formatDate(`${month}-15`, { month: 'short', timeZone: 'UTC' })}
+                {short(month)}
               </Head>
             ))}
           </tr>
@@ -41,7 +42,11 @@ export function MinutesOfYear({ card: { programs, months }, zones }: Props) {
             </td>
             {months.map((month) => {
               const minutes = minutesIn(month, name, station);
-              return <Num key={month.month}>{minutes === null ? NOT_KNOWN : formats.number(minutes)}</Num>;
+              return (
+                <Num key={month.month} head={short(month.month)}>
+                  {minutes === null ? NOT_KNOWN : formats.number(minutes)}
+                </Num>
+              );
             })}
           </tr>
         ))}

@@ -15,6 +15,11 @@ export function PercentsOfYear({ card: { programs, months } }: { readonly card: 
   const formats = useFormats();
   const column = useVolumeColumn(Math.max(...months.map(({ neededLitres }) => neededLitres)));
   const heading = intl.formatMessage({ id: 'card.percents' });
+  const heads = {
+    program: (name: string) => intl.formatMessage({ id: 'card.program' }, { name }),
+    needed: intl.formatMessage({ id: 'card.needed' }, { unit: column.unit }),
+    used: intl.formatMessage({ id: 'card.used' }, { unit: column.unit }),
+  };
   return (
     <Section heading={heading} note={<FormattedMessage id="card.percents.note" />}>
       <Table
@@ -27,15 +32,11 @@ export function PercentsOfYear({ card: { programs, months } }: { readonly card: 
             </Head>
             {programs.map(({ name }) => (
               <Head key={name} isNumber>
-                <FormattedMessage id="card.program" values={{ name }} />
+                {heads.program(name)}
               </Head>
             ))}
-            <Head isNumber>
-              <FormattedMessage id="card.needed" values={{ unit: column.unit }} />
-            </Head>
-            <Head isNumber>
-              <FormattedMessage id="card.used" values={{ unit: column.unit }} />
-            </Head>
+            <Head isNumber>{heads.needed}</Head>
+            <Head isNumber>{heads.used}</Head>
           </tr>
         }
       >
@@ -43,12 +44,12 @@ export function PercentsOfYear({ card: { programs, months } }: { readonly card: 
           <tr key={month.month}>
             <td>{sentenceCase(formats.month(month.month))}</td>
             {programs.map((program) => (
-              <Num key={program.name}>
+              <Num key={program.name} head={heads.program(program.name)}>
                 <Turned month={month} base={program} />
               </Num>
             ))}
-            <Num>{column.figure(month.neededLitres)}</Num>
-            <Num>{column.figure(month.usedLitres)}</Num>
+            <Num head={heads.needed}>{column.figure(month.neededLitres)}</Num>
+            <Num head={heads.used}>{column.figure(month.usedLitres)}</Num>
           </tr>
         ))}
       </Table>

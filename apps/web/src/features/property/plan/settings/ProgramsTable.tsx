@@ -56,7 +56,7 @@ function ProgramRow({ program }: { readonly program: ComparedProgram }) {
         <b>{name}</b>
       </td>
       <td className="days">{daysInWords(intl, formats, days)}</td>
-      <td>
+      <td className="starts">
         {[...starts]
           .sort()
           .map((clock) => clockInWords(formats, clock))
@@ -70,8 +70,8 @@ function ProgramRow({ program }: { readonly program: ComparedProgram }) {
           </span>
         ))}
       </td>
-      <Num>{formats.percent((adjustPercent ?? 100) / 100)}</Num>
-      <Num>{formats.number(minutesOf(program))}</Num>
+      <Num head={intl.formatMessage({ id: 'property.program.percent' })}>{formats.percent((adjustPercent ?? 100) / 100)}</Num>
+      <Num head={intl.formatMessage({ id: 'property.program.total' })}>{formats.number(minutesOf(program))}</Num>
     </tr>
   );
 }
