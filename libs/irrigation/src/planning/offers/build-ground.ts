@@ -1,6 +1,6 @@
 import { feltThirst } from '../demand/felt-thirst.js';
 import type { Program } from '../../settings/settings-fact.js';
-import { patternOf } from '../days/day-pattern.js';
+import { EVERY_DAY, patternOf } from '../days/day-pattern.js';
 import { classOfPattern, type PatternClass, patternClasses } from '../days/pattern-classes.js';
 import { longestStart } from '../layout/longest-start.js';
 import { MOST_STARTS } from '../layout/water-window.js';
@@ -11,8 +11,9 @@ import { stationNow } from '../pricing/run-setting.js';
 import { type KnownPrices, type OptionOfSlot, pricedSlots } from '../pricing/slots.js';
 import type { PercentVariant } from './percent-variants.js';
 
-/** Days that a full program may repeat besides weekdays; each more of them makes the proof longer. [d] */
-const INTERVALS = [2, 3, 4, 14];
+/** Days that a full program may repeat besides weekdays: where rules count days, and where none does. Each more of them makes the proof longer. [d] */
+const BESIDE_RULED_DAYS = [2, 3, 4, 14];
+const INTERVALS = [2, 3, 4, 5, 14];
 
 /** What rules and month make of a controller; prices of runs are kept, for they are the same in every search of the month. */
 export interface PlanGround {
@@ -34,7 +35,7 @@ export function buildGround(input: PlanInput, base: PlanGround, daysOfWeek: numb
   const { frame, zones, known } = base;
   const rules = zones.map((zone) => zone.rules);
   const from = `${input.month}-01`;
-  const classes = patternClasses(rules, daysOfWeek, { from, everyDays: INTERVALS });
+  const classes = patternClasses(rules, daysOfWeek, { from, everyDays: daysOfWeek === EVERY_DAY ? INTERVALS : BESIDE_RULED_DAYS });
   const presents = slotsOf(input);
   const slots = pricedSlots(zones, presents, (present) => optionsOf(present, classes, { rules, daysOfWeek, frame, variant, from }), {
     frame,
