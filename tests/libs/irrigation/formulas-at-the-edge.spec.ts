@@ -193,6 +193,8 @@ const FORMULAS: readonly {
       [-1, 1],
       [ENDLESS, 1],
       [NOT_A_NUMBER, 1],
+      [Number.MAX_VALUE, 20],
+      [1, ENDLESS],
     ],
     edges: [
       [[0, 1], 0],

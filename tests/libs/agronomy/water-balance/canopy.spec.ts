@@ -72,6 +72,19 @@ describe('cover (FAO-56, Eq. 76)', () => {
     expect(cover(1.15)).toBe(0.99);
   });
 
+  it.each([
+    [{ basalCoefficient: Number.NaN, minimumCoefficient: 0.15, maximumCoefficient: 1.15 }, 1, 'CROP_COEFFICIENT_OUT_OF_DOMAIN'],
+    [{ basalCoefficient: -0.1, minimumCoefficient: 0.15, maximumCoefficient: 1.15 }, 1, 'CROP_COEFFICIENT_OUT_OF_DOMAIN'],
+    [
+      { basalCoefficient: 0.5, minimumCoefficient: 0.15, maximumCoefficient: Number.POSITIVE_INFINITY },
+      1,
+      'CROP_COEFFICIENT_OUT_OF_DOMAIN',
+    ],
+    [{ basalCoefficient: 0.5, minimumCoefficient: 0.15, maximumCoefficient: 1.15 }, -2, 'PLANT_HEIGHT_OUT_OF_DOMAIN'],
+  ] as const)('of %j and %d m is refused', (coefficients, height, code) => {
+    expect(() => canopyCover(coefficients, height as never)).toThrowError(expect.objectContaining({ code }));
+  });
+
   it('of tall plants is less than of low ones with the same coefficient', () => {
     const coefficients = { basalCoefficient: 0.65, minimumCoefficient: 0.15, maximumCoefficient: 1.15 };
     expect(canopyCover(coefficients, metres(2))).toBeCloseTo(0.25, 12);

@@ -4,6 +4,7 @@ import { fixedFractionRain } from '@rillbook/agronomy/water-balance/rain/fixed-f
 import { evaporationCoefficient } from '@rillbook/agronomy/water-balance/surface/evaporation-coefficient.js';
 import { evaporationReduction } from '@rillbook/agronomy/water-balance/surface/evaporation-reduction.js';
 import { exposedWettedFraction } from '@rillbook/agronomy/water-balance/surface/exposed-wetted-fraction.js';
+import { surfaceBalance } from '@rillbook/agronomy/water-balance/surface/surface-balance.js';
 import { totalEvaporableWater } from '@rillbook/agronomy/water-balance/surface/total-evaporable-water.js';
 import { wettedFraction } from '@rillbook/agronomy/water-balance/surface/wetted-fraction.js';
 import { millimetres } from '@rillbook/units/length.js';
@@ -40,6 +41,10 @@ describe('the surface layer (FAO-56, chapter 7)', () => {
     expect(() => totalEvaporableWater(0.1, 0.2, mm(100))).toThrowError(code('SOIL_WATER_OUT_OF_DOMAIN'));
     expect(() => evaporationReduction(mm(1), mm(5), mm(6))).toThrowError(code('SURFACE_LAYER_OUT_OF_DOMAIN'));
     expect(() => exposedWettedFraction(1.1, 1)).toThrowError(code('GROUND_FRACTION_OUT_OF_DOMAIN'));
+    const wet = { infiltratedRain: mm(0), irrigation: mm(5), evaporation: mm(1), wettedFraction: 0.3, exposedWettedFraction: 0.3 };
+    expect(surfaceBalance(mm(10), wet, mm(20)).surfacePercolation).toBeCloseTo(5 / 0.3 - 10, 12);
+    for (const none of [{ wettedFraction: 0 }, { exposedWettedFraction: 0 }, { wettedFraction: 1.1 }, { exposedWettedFraction: 1.1 }])
+      expect(() => surfaceBalance(mm(10), { ...wet, ...none }, mm(20))).toThrowError(code('GROUND_FRACTION_OUT_OF_DOMAIN'));
     const limits = { basalCoefficient: 1.3, maximumCoefficient: 1.2, exposedWettedFraction: 1 };
     expect(() => evaporationCoefficient(1, limits)).toThrowError(code('CROP_COEFFICIENT_OUT_OF_DOMAIN'));
   });

@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import { millimetres } from '@rillbook/units/length.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 
@@ -33,6 +34,7 @@ export type SurfaceBalance = {
  * @param fluxes - What came and went. [mm]
  * @param totalEvaporableWater - Total evaporable water, TEW. [mm]
  * @returns Water missing at the end of the day, and what drained below the layer. [mm]
+ * @throws {DomainError} `GROUND_FRACTION_OUT_OF_DOMAIN` when a share is not above 0 and up to 1.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 77, 78 and 79.
  * @example 0 missing and 46.0 below, from 20.0 missing and 33 of irrigation on half of the ground
  */
@@ -42,6 +44,8 @@ export function surfaceBalance(
   totalEvaporableWater: Quantity<'mm'>,
 ): SurfaceBalance {
   const { infiltratedRain, irrigation, evaporation, wettedFraction, exposedWettedFraction } = fluxes;
+  if (!(wettedFraction > 0 && wettedFraction <= 1 && exposedWettedFraction > 0 && exposedWettedFraction <= 1))
+    throw new DomainError('GROUND_FRACTION_OUT_OF_DOMAIN', { wettedFraction, exposedWettedFraction });
   const water = infiltratedRain + (irrigation > 0 ? irrigation / wettedFraction : 0);
   const percolation = Math.max(0, water - surfaceDepletion);
   const end = surfaceDepletion - water + evaporation / exposedWettedFraction + percolation;

@@ -11,13 +11,15 @@ const MINUTES_PER_HOUR = 60;
  * @param flow - Flow of the zone. [L/min]
  * @param area - Area that it waters. [m2]
  * @returns Mean depth of water per hour of run time. [mm/h]
- * @throws {DomainError} `PRECIPITATION_RATE_OUT_OF_DOMAIN` when the area is not above zero or the flow is below zero or not finite.
+ * @throws {DomainError} `PRECIPITATION_RATE_OUT_OF_DOMAIN` when the area is not above zero or not finite, or the flow is below zero or not finite.
  * @source Total area method as printed on public extension and course pages; constant by arithmetic (96.3 in older texts).
  * @example precipitationRateFromFlow(litresPerMinuteFromGallonsPerMinute(12), squareMetresFromSquareFeet(1000)) // 29.34 mm/h, 1.155 in/h
  */
 export function precipitationRateFromFlow(flow: Quantity<'L/min'>, area: Quantity<'m2'>): Quantity<'mm/h'> {
-  if (!(area > 0 && flow >= 0 && Number.isFinite(flow / area))) throw new DomainError('PRECIPITATION_RATE_OUT_OF_DOMAIN', { flow, area });
-  return ((MINUTES_PER_HOUR * flow) / area) as Quantity<'mm/h'>;
+  const rate = (MINUTES_PER_HOUR * flow) / area;
+  if (!(area > 0 && area < Infinity && flow >= 0 && Number.isFinite(rate)))
+    throw new DomainError('PRECIPITATION_RATE_OUT_OF_DOMAIN', { flow, area });
+  return rate as Quantity<'mm/h'>;
 }
 
 /**
