@@ -132,6 +132,21 @@ describe('dated facts', () => {
     expect(minutesOf([left, found], { days: 3 })).toEqual([null, 5, 5]);
   });
 
+  it('sums hold no minute of a day that is not known, though the settings of its known part are told', () => {
+    const daily = program({ starts: [1200] });
+    const facts = [fact('2026-06-02T10:00', [daily]), fact('2026-06-05T10:00', [], { state: 'unknown', record: 'found' })];
+    const { stations, unknown } = replay(facts, { days: 5 });
+    const station = stations.get(1);
+    expect(unknown.map((reason) => reason === null)).toEqual([false, false, true, true, false]);
+    expect(station).toMatchObject({ minutes: [null, null, 10, 10, null], runs: [null, null, 1, 1, null], totalMinutes: 20, totalRuns: 2 });
+    expect([...(station?.laidMinutes ?? [])]).toEqual([0, 10, 10, 10, 0]);
+  });
+
+  it("a run that ends at midnight is the first day's alone", () => {
+    const late = replay([fact(before, [program({ days: { kind: 'weekdays', weekdays: ['Mon'] }, starts: [1430] })])], { days: 2 });
+    expect(late.stations.get(1)).toMatchObject({ minutes: [10, 0], runs: [1, 0], programs: ['A'] });
+  });
+
   it('a day is unknown before the first fact and while the state is unknown', () => {
     const facts = [fact('2026-06-02T10:00', [program()]), fact('2026-06-05T10:00', [], { state: 'unknown', record: 'found' })];
     const found = replay(facts);

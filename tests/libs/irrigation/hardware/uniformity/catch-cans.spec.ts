@@ -138,10 +138,13 @@ describe('overlap of laterals', () => {
     const between = overlapOfLaterals(left, right, metres(12), metres(3));
     expect(between).toEqual([4, 3, 3, 5]);
     expect(overlapOfLaterals(right, left, metres(12), metres(3))).toEqual([...between].reverse());
+    // A can may stay empty.
+    expect(overlapOfLaterals([0, 2], [0], metres(6), metres(3))).toEqual([0, 2]);
   });
 
   it('refuses cans that do not divide the spacing, by code', () => {
     expect(() => overlapOfLaterals([1], [1], metres(10), metres(3))).toThrow(expect.objectContaining({ code: 'OVERLAP_OUT_OF_DOMAIN' }));
+    expect(() => overlapOfLaterals([1], [1], metres(-6), metres(-3))).toThrow(expect.objectContaining({ code: 'OVERLAP_OUT_OF_DOMAIN' }));
     expect(() => overlapOfLaterals([1], [1], metres(10), metres(0))).toThrow(expect.objectContaining({ code: 'OVERLAP_OUT_OF_DOMAIN' }));
   });
 });
