@@ -62,6 +62,18 @@ const cells = (name: string) =>
   );
 
 describe('the month', () => {
+  it('names no account where none is missing, and of a month that is over only findings that had begun by then', async () => {
+    const findings = [
+      builtFinding('f1', 'stale', { money: 12, fromOn: '2026-08-20' }),
+      builtFinding('f9', 'steady flow', { money: 327, fromOn: '2026-09-02' }),
+    ];
+    const august = { ...board, month: '2026-08', accountsComputed: 3, findingsOpen: 1 };
+    drawPage(<MonthPage />, { answers: { ...answers, findings, monthBoard: august } });
+    await screen.findByRole('heading', { level: 1, name: 'August 2026: one finding waits for a decision' });
+    expect(step('Findings decided').getByText(/One finding is open, about \$12/)).toBeTruthy();
+    expect(screen.getAllByRole('heading', { level: 2 })).toHaveLength(6);
+  });
+
   it('says how far it is, and each count opens its list', async () => {
     drawPage(<MonthPage />, { answers });
     await screen.findByRole('heading', { level: 1, name: 'September 2026: 2 findings wait for a decision, one property for an account' });

@@ -123,13 +123,13 @@ export const portfolio = {
     return row?.through ?? null;
   },
 
-  /** The counts of the monthly rhythm: what people decided of findings of that month, and what was done in it. */
+  /** The counts of the monthly rhythm: what people decided of findings of that month, what is still open that began by its end, and what was done in it. */
   async board(tx: OrganizationTransaction, month: string): Promise<Record<string, number>> {
     const [row] = await tx.query<Record<string, number>>(
       `select (select count(*) from property where organization_id = $1 and retired_at is null)::int as properties,
         (select count(*) from month_account where organization_id = $1 and month = $2::date and meter_id is null and metered_l is not null)::int as "readingsIn",
         (select count(*) from month_account where organization_id = $1 and month = $2::date and meter_id is null and needed_l is not null)::int as "accountsComputed",
-        (select count(*) from finding where organization_id = $1 and state = 'open')::int as "findingsOpen",
+        (select count(*) from finding where organization_id = $1 and state = 'open' and coalesce(from_on, until_on, '-infinity') < $2::date + interval '1 month')::int as "findingsOpen",
         (select count(*) from finding where organization_id = $1 and state <> 'open' and decided_by is not null and until_on >= $2::date and coalesce(from_on, until_on) < $2::date + interval '1 month')::int as "findingsDecided",
         (select count(*) from work_order where organization_id = $1 and state = 'given out')::int as "workGivenOut",
         (select count(*) from work_order join organization on organization.id = work_order.organization_id where organization_id = $1 and state = 'done' and date_trunc('month', done_at at time zone organization.time_zone) = $2::date)::int as "workDone",

@@ -36,7 +36,7 @@ interface EmptyProps {
 export function EmptyState({ sentence, children, action }: EmptyProps) {
   return (
     <div className="state empty">
-      <h3>{sentence}</h3>
+      <h2 className="minor">{sentence}</h2>
       {children && <p className="soft">{children}</p>}
       {action && <div className="form-end">{action}</div>}
     </div>

@@ -21,7 +21,7 @@ export async function openWorkbook(parts: readonly ArchivedFile[]): Promise<Work
   const root = await relationships(parts, '_rels/.rels');
   const bookPath = [...root.values()].find((target) => target.type.endsWith('/officeDocument'))?.path ?? 'xl/workbook.xml';
   const book = partAt(parts, bookPath);
-  if (!book) throw new FileRefusal('XLSX_DAMAGED', { found: bookPath });
+  if (!book) throw new FileRefusal('XLSX_DAMAGED');
   let dateSystem: DateSystem = 1900;
   const sheets: SheetEntry[] = [];
   await readPart(book, MOST_SMALL_PART, (name, attributes) => {

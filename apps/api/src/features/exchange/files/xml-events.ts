@@ -31,11 +31,11 @@ export class XmlEvents {
     });
     this.parser.on('error', (error) => {
       const code = /entity/i.test(error.message) ? this.refusal.doctype : this.refusal.damaged;
-      throw new FileRefusal(code, { found: error.message, ...(of === 'xml' && { line: this.line }) });
+      throw new FileRefusal(code, of === 'xml' ? { line: this.line } : {});
     });
     this.parser.on('opentag', (tag) => {
       this.depth += 1;
-      if (this.depth > DEEPEST) throw new FileRefusal(this.refusal.damaged, { found: `depth > ${DEEPEST}` });
+      if (this.depth > DEEPEST) throw new FileRefusal(this.refusal.damaged);
       reader.opened(local(tag.name), tag.attributes);
     });
     this.parser.on('closetag', (tag) => {
@@ -67,7 +67,7 @@ export class XmlEvents {
     try {
       return this.decoder.decode(bytes, { stream: more });
     } catch {
-      throw new FileRefusal(this.refusal.damaged, { found: 'UTF-8' });
+      throw new FileRefusal(this.refusal.damaged);
     }
   }
 }

@@ -97,11 +97,14 @@ async function* unpacked(path: string, entry: yauzl.Entry): AsyncGenerator<Buffe
   } finally {
     zip.close();
   }
-  if (checksum !== entry.crc32) throw new FileRefusal('ZIP_DAMAGED', { found: 'CRC-32' });
+  if (checksum !== entry.crc32) throw new FileRefusal('ZIP_DAMAGED');
 }
 
-function damaged(error: unknown): FileRefusal {
-  return new FileRefusal('ZIP_DAMAGED', { found: error instanceof Error ? error.message : String(error) });
+/** What the unpacker says helps nobody who uploads: it is the cause, and not what was found. */
+function damaged(cause: unknown): FileRefusal {
+  const refusal = new FileRefusal('ZIP_DAMAGED');
+  refusal.cause = cause;
+  return refusal;
 }
 
 /** A limit in whole megabytes, for a sentence. */

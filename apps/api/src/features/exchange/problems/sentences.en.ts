@@ -7,7 +7,7 @@ export const sentencesEn = {
   DUPLICATE_FILE: 'Both this file and {found} hold the same kind of rows. Keep one of them.',
   FOLDER_NOT_READABLE: 'The folder {found} cannot be read. Check the path and its permissions.',
   FILE_NOT_READABLE: 'The file cannot be read ({found}). Check that it still exists and may be read.',
-  ZIP_DAMAGED: 'The archive is damaged ({found}). Make it again, or upload the files one by one.',
+  ZIP_DAMAGED: 'The archive is damaged, or only a part of it arrived. Make it again, or upload the files one by one.',
   ZIP_TOO_MANY_ENTRIES: 'The archive holds {found} entries; at most {expected} are read. Pack only the import files.',
   ZIP_TOO_LARGE: 'The archive unpacks to more than {expected}. Split the import into several archives.',
   ZIP_RATIO: '{found} unpacks to far more than it should (more than {expected} times its packed size). Make the archive again.',
@@ -15,7 +15,8 @@ export const sentencesEn = {
   ZIP_PATH: 'The archive holds an entry with a path that leads outside it: {found}. Pack the files without folders.',
   ZIP_ENCRYPTED: '{found} is locked by a password. Pack the files without one.',
   ZIP_SYMLINK: '{found} is a link, not a file. Pack the file itself.',
-  XLSX_DAMAGED: 'The workbook cannot be read ({found}). Open it, save it again as .xlsx, or save the sheet as "CSV UTF-8".',
+  XLSX_DAMAGED:
+    'The workbook is damaged, or a part of it is missing. Open it and save it again as .xlsx, or save the sheet as "CSV UTF-8".',
   XLSX_OLD_OR_LOCKED: 'This is an older .xls workbook or one locked by a password. Save it as .xlsx without a password, or as "CSV UTF-8".',
   XLSX_DTD: 'The workbook holds a document type or entity, which no spreadsheet writes. Save the sheet as "CSV UTF-8".',
   XLSX_STRING_INDEX: 'The cell points at text {found}, which the workbook does not hold. Open the workbook and save it again.',
@@ -35,7 +36,7 @@ export const sentencesEn = {
   UNKNOWN_COLUMN: 'The column {column} is not one that Rillbook reads and was ignored.',
   FILE_CHANGED: 'The file changed while it was read. Import it again.',
   XML_DTD: 'The file holds a document type or entity, which no meter feed has. Download the feed again.',
-  XML_DAMAGED: 'The file cannot be read as XML ({found}). Download it again.',
+  XML_DAMAGED: 'The file is damaged, breaks off or holds more than a meter feed does, and cannot be read. Download it again.',
   // a file of a layout of its own: a weather station, a meter feed
   NO_STATION_YET: 'This file holds the days of a weather station, and there is no station yet. Add one first (Setup, or stations.csv).',
   STATION_NOT_CHOSEN: 'This file holds the days of one weather station. Say which: {expected}.',

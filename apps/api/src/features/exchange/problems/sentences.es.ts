@@ -8,7 +8,7 @@ export const sentencesEs: { readonly [Code in keyof typeof sentencesEn]: string 
   DUPLICATE_FILE: 'Este archivo y {found} contienen la misma clase de filas. Conserve uno.',
   FOLDER_NOT_READABLE: 'No se puede leer la carpeta {found}. Revise la ruta y los permisos.',
   FILE_NOT_READABLE: 'No se puede leer el archivo ({found}). Compruebe que aún existe y que se permite leerlo.',
-  ZIP_DAMAGED: 'El archivo comprimido está dañado ({found}). Hágalo de nuevo o suba los archivos uno por uno.',
+  ZIP_DAMAGED: 'El archivo comprimido está dañado, o llegó solo una parte. Hágalo de nuevo o suba los archivos uno por uno.',
   ZIP_TOO_MANY_ENTRIES:
     'El archivo comprimido contiene {found} elementos; se leen {expected} como máximo. Incluya solo los archivos de importación.',
   ZIP_TOO_LARGE: 'El archivo comprimido ocupa, abierto, más de {expected}. Divida la importación en varios.',
@@ -17,7 +17,7 @@ export const sentencesEs: { readonly [Code in keyof typeof sentencesEn]: string 
   ZIP_PATH: 'El archivo comprimido contiene una ruta que sale de él: {found}. Incluya los archivos sin carpetas.',
   ZIP_ENCRYPTED: '{found} está protegido con contraseña. Inclúyalo sin ella.',
   ZIP_SYMLINK: '{found} es un enlace, no un archivo. Incluya el archivo mismo.',
-  XLSX_DAMAGED: 'No se puede leer el libro ({found}). Ábralo y guárdelo de nuevo como .xlsx, o guarde la hoja como "CSV UTF-8".',
+  XLSX_DAMAGED: 'El libro está dañado o le falta una parte. Ábralo y guárdelo de nuevo como .xlsx, o guarde la hoja como "CSV UTF-8".',
   XLSX_OLD_OR_LOCKED: 'Es un libro .xls antiguo o protegido con contraseña. Guárdelo como .xlsx sin contraseña o como "CSV UTF-8".',
   XLSX_DTD: 'El libro contiene una declaración de tipo o entidad, que ninguna hoja de cálculo escribe. Guarde la hoja como "CSV UTF-8".',
   XLSX_STRING_INDEX: 'La celda remite al texto {found}, que el libro no contiene. Ábralo y guárdelo de nuevo.',
@@ -36,7 +36,7 @@ export const sentencesEs: { readonly [Code in keyof typeof sentencesEn]: string 
   UNKNOWN_COLUMN: 'La columna {column} no es una de las que Rillbook lee y se ignoró.',
   FILE_CHANGED: 'El archivo cambió mientras se leía. Impórtelo de nuevo.',
   XML_DTD: 'El archivo contiene una declaración de tipo o entidad, que ningún medidor envía. Descárguelo de nuevo.',
-  XML_DAMAGED: 'No se puede leer el archivo como XML ({found}). Descárguelo de nuevo.',
+  XML_DAMAGED: 'El archivo está dañado, se corta o contiene más que los datos de un medidor, y no se puede leer. Descárguelo de nuevo.',
   NO_STATION_YET:
     'Este archivo contiene los días de una estación meteorológica y aún no hay ninguna. Añada una antes (Configuración o stations.csv).',
   STATION_NOT_CHOSEN: 'Este archivo contiene los días de una sola estación meteorológica. Diga cuál: {expected}.',

@@ -61,6 +61,8 @@ export const monthPageDocument = graphql(`
     findings(state: ["open"]) {
       id
       money
+      fromOn
+      untilOn
     }
     workOrders(state: ["waiting for approval", "open", "given out"]) {
       id

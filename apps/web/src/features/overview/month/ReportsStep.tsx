@@ -13,9 +13,9 @@ export function ReportsStep({ reports, month }: Props) {
   return (
     <li>
       <div className="t">
-        <h3>
+        <h2 className="minor">
           <FormattedMessage id="overview.step.reports" />
-        </h3>
+        </h2>
         <span>
           <FormattedMessage id="overview.step.of" values={{ done: sent, total: own.length, b: (words) => <b key="done">{words}</b> }} />
         </span>

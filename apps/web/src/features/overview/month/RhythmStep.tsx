@@ -36,9 +36,9 @@ export function RhythmStep({ step, data }: Props) {
   return (
     <li>
       <div className="t">
-        <h3>
+        <h2 className="minor">
           <FormattedMessage id={HEADS[name]} />
-        </h3>
+        </h2>
         <Link to={listOf(name, data.monthBoard.month)}>
           <FormattedMessage id="overview.step.of" values={{ done, total, b: (words) => <b key="done">{words}</b> }} />
         </Link>
@@ -63,7 +63,7 @@ function StepWords({ step: { name, lacking }, data }: Props) {
         <FormattedMessage id={`overview.step.${name}.lack`} values={{ names }} />
       );
     case 'findings':
-      return <OpenFindings findings={data.findings} />;
+      return <OpenFindings findings={data.findings.filter(hadBegunBy(month))} />;
     case 'work':
       return (
         <>
@@ -85,6 +85,12 @@ function StepWords({ step: { name, lacking }, data }: Props) {
       );
   }
 }
+
+/** What begins after a month was not there to be decided in it. */
+const hadBegunBy =
+  (month: string) =>
+  ({ fromOn, untilOn }: MonthPageQuery['findings'][number]): boolean =>
+    (fromOn ?? untilOn ?? '').slice(0, 7) <= month;
 
 function OpenFindings({ findings }: Pick<MonthPageQuery, 'findings'>) {
   const formats = useFormats();

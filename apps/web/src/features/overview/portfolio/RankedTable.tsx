@@ -76,9 +76,9 @@ function RowGroup({ id, rows }: GroupProps) {
     <>
       <tr className="group">
         <td colSpan={6}>
-          <h3>
+          <h2 className="minor">
             <FormattedMessage id={id} />
-          </h3>
+          </h2>
         </td>
       </tr>
       {rows}

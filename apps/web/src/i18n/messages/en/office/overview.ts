@@ -57,7 +57,7 @@ export const overview = {
   'overview.empty.how': 'Bring in a list of clients and properties, or type the first one.',
   'overview.empty.do': 'Bring your properties in',
   'overview.month.title':
-    '{month}: {findings, plural, =0 {no finding waits} one {one finding waits} other {# findings wait}} for a decision, {accounts, plural, =0 {no property} one {one property} other {# properties}} for an account',
+    '{month}: {findings, plural, =0 {no finding waits} one {one finding waits} other {# findings wait}} for a decision{accounts, plural, =0 {} one {, one property for an account} other {, # properties for an account}}',
   'overview.month.tab': 'Month',
   'overview.month.today': 'today, {day}',
   'overview.month.strip': '{month}, day by day; today is {day}.',

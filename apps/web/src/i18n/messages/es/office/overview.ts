@@ -58,7 +58,7 @@ export const overview: Record<keyof typeof english, string> = {
   'overview.empty.how': 'Traiga una lista de clientes y propiedades, o escriba la primera.',
   'overview.empty.do': 'Traer sus propiedades',
   'overview.month.title':
-    '{month}: {findings, plural, =0 {ningún hallazgo espera} one {un hallazgo espera} other {# hallazgos esperan}} una decisión, {accounts, plural, =0 {ninguna propiedad} one {una propiedad} other {# propiedades}} una cuenta',
+    '{month}: {findings, plural, =0 {ningún hallazgo espera} one {un hallazgo espera} other {# hallazgos esperan}} una decisión{accounts, plural, =0 {} one {, una propiedad una cuenta} other {, # propiedades una cuenta}}',
   'overview.month.tab': 'Mes',
   'overview.month.today': 'hoy, {day}',
   'overview.month.strip': '{month}, día por día; hoy es {day}.',
