@@ -51,10 +51,12 @@ function daysIn(year: number, month: number): number {
  *
  * @param dayNumber - Whole days since 1970-01-01; a fraction is ignored. [d]
  * @returns Calendar date, 'YYYY-MM-DD'. [code]
+ * @throws {DomainError} `LOCAL_DATE_INVALID` outside of the years 100 to 9999, whose dates are so written.
  */
 export function dateOfDayNumber(dayNumber: number): string {
   const whole = Math.floor(dayNumber);
-  if (!(whole >= FIRST_WRITTEN && whole < AFTER_LAST_WRITTEN)) return new Date(whole * MILLISECONDS_PER_DAY).toISOString().slice(0, 10);
+  if (!(whole >= FIRST_DAY && whole < AFTER_LAST_WRITTEN)) throw new DomainError('LOCAL_DATE_INVALID', { dayNumber });
+  if (whole < FIRST_WRITTEN) return new Date(whole * MILLISECONDS_PER_DAY).toISOString().slice(0, 10);
   const days = whole + MARCH_OF_YEAR_0;
   const era = Math.floor(days / 146_097);
   const ofEra = days - 146_097 * era;
@@ -66,8 +68,8 @@ export function dateOfDayNumber(dayNumber: number): string {
   return `${year}-${twoDigits(month)}-${twoDigits(ofYear - Math.floor((153 * fromMarch + 2) / 5) + 1)}`;
 }
 
-/** Day numbers of 1000-01-01 and 10000-01-01: between them a year has four digits. */
-const [FIRST_WRITTEN, AFTER_LAST_WRITTEN] = [-354_285, 2_932_897];
+/** Day numbers of 0100-01-01, 1000-01-01 and 10000-01-01: from the second on a year has four digits of its own. */
+const [FIRST_DAY, FIRST_WRITTEN, AFTER_LAST_WRITTEN] = [-683_003, -354_285, 2_932_897];
 
 const twoDigits = (value: number): string => (value < 10 ? `0${value}` : `${value}`);
 

@@ -22,6 +22,10 @@ describe('dates and day numbers', () => {
     expect([dayNumberOfDate(date), dateOfDayNumber(day)]).toEqual([day, date]);
   });
 
+  it.each([-683_004, 2_932_897, Number.NaN, Number.POSITIVE_INFINITY])('number %d has no date of four digits and is refused', (day) => {
+    expect(() => dateOfDayNumber(day)).toThrow(refused('LOCAL_DATE_INVALID'));
+  });
+
   it('belong to the whole day in which a share of it lies, before 1970 too', () => {
     expect([1, 1.9, -0.1, -1].map(dateOfDayNumber)).toEqual(['1970-01-02', '1970-01-02', '1969-12-31', '1969-12-31']);
   });

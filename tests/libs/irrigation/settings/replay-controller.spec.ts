@@ -215,6 +215,15 @@ describe('bad settings', () => {
     expect(() => replay([fact(before, [bad])])).toThrow(expect.objectContaining({ code }));
   });
 
+  it.each([
+    [0, -1],
+    [0, 1.5],
+    [0.5, 1],
+    [Number.NaN, 1],
+  ])('%d and %d days after it cannot be replayed', (firstDay, days) => {
+    expect(() => replay([fact(before, [program()])], { firstDay, days })).toThrow(expect.objectContaining({ code: 'REPLAY_DAYS_INVALID' }));
+  });
+
   it('a month table of eleven is refused', () => {
     const monthlyAdjustPercent = new Array<number>(11).fill(100);
     expect(() => replay([fact(before, [program()])], { traits: { ...traits, monthlyAdjustPercent } })).toThrow(

@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import type { ClockChange } from '../../calendar/clock-change.js';
 import { elapsedMinutes } from '../../calendar/elapsed-minutes.js';
 import type { ControllerTraits } from '../controller-traits.js';
@@ -36,7 +37,8 @@ export interface ControllerReplay {
  *
  * @param input - Facts, pauses, traits and the days wanted. [code]
  * @returns Minutes and runs of every station on every local day. [min]
- * @throws {DomainError} `WALL_TIME_INVALID`, `SETTINGS_OUT_OF_DOMAIN`, `PROGRAM_DAYS_INVALID` or `MONTHLY_ADJUST_INVALID` on bad settings.
+ * @throws {DomainError} `WALL_TIME_INVALID`, `SETTINGS_OUT_OF_DOMAIN`, `PROGRAM_DAYS_INVALID` or `MONTHLY_ADJUST_INVALID` on bad settings;
+ * `REPLAY_DAYS_INVALID` when the days are no whole number, or fewer than none.
  */
 export function replayController(input: ReplayInput): ControllerReplay {
   return replayInParts(input, []).whole;
@@ -57,6 +59,9 @@ export interface ReplayInParts {
  * @throws {DomainError} As `replayController`.
  */
 export function replayInParts(input: ReplayInput, parts: readonly DayPart[]): ReplayInParts {
+  const { firstDay, days: wanted } = input;
+  if (!(Number.isSafeInteger(firstDay) && Number.isSafeInteger(wanted) && wanted >= 0))
+    throw new DomainError('REPLAY_DAYS_INVALID', { firstDay, days: wanted });
   const timeline = settingsTimeline(input.facts, input.clockChanges);
   const midnights: number[] = [];
   for (let day = 0; day <= input.days; day += 1) midnights.push(elapsedMinutes(input.firstDay + day, 0, input.clockChanges));
