@@ -184,13 +184,18 @@ describe('an arrival by mistake', () => {
     expect(verdicts(await send(day.lead, [note(later.key, 1)]))).toEqual(['applied']);
   });
 
-  it('stays where somebody else of the crew came, and is nobody else’s to take back', async () => {
+  it('leaves the visit to who else of the crew came, and is nobody else’s to take back', async () => {
     const { order } = await aStop();
-    const [come, joined] = [arrival(order.stopId), arrival(order.stopId)];
+    const [come, joined] = [arrival(order.stopId), arrival(order.stopId, '2026-07-06T15:05:00Z')];
     await send(day.lead, [come]);
     expect(await send(day.technician, [withdrawal(come)])).toMatchObject([{ verdict: 'refused', problem: { code: 'NOT_ALLOWED' } }]);
     await send(day.technician, [joined]);
-    expect(await send(day.lead, [withdrawal(come)])).toMatchObject([{ verdict: 'refused', problem: { code: 'VISIT_NOT_EMPTY' } }]);
+    expect(await send(day.technician, [withdrawal(come)])).toMatchObject([{ verdict: 'refused', problem: { code: 'VISIT_NOT_EMPTY' } }]);
+    expect(verdicts(await send(day.lead, [withdrawal(come)]))).toEqual(['applied']);
+    expect(await stopNow(order.stopId)).toMatchObject({ visit: { id: come.key, arrivedAt: '2026-07-06T15:05:00.000Z' } });
+    // A whole crew at the wrong stop: the last of them takes the visit with them.
+    expect(verdicts(await send(day.technician, [withdrawal(joined)]))).toEqual(['applied']);
+    expect(await stopNow(order.stopId)).toMatchObject({ visit: null, withdrawnVisit: { id: come.key } });
   });
 });
 

@@ -15,7 +15,12 @@ const COMPANY = 'Larkspur Grounds';
 const askOf =
   (context: BrowserContext, url: string): Ask =>
   async (query, variables = {}) => {
-    const response = await context.request.post(`${url}/graphql`, { data: { query, variables }, headers: { 'x-rillbook-request': '1' } });
+    const response = await context.request.post(`${url}/graphql`, {
+      data: { query, variables },
+      headers: { 'x-rillbook-request': '1' },
+      // A line kept open to a server that was killed meanwhile: nothing of it was heard.
+      maxRetries: 2,
+    });
     const { data, errors } = (await response.json()) as { data: Record<string, unknown>; errors?: unknown };
     if (errors) throw new Error(`${query}: ${JSON.stringify(errors)}`);
     return data;

@@ -2,6 +2,7 @@
 import { openDB } from 'idb';
 import { postOf } from '../../../apps/web/src/features/fieldwork/device/post.js';
 import { makeClient } from '../../../apps/web/src/graphql/client.js';
+import { arrivalOf, ownArrival, takenBackOf, withdrawalOf } from '../../../apps/web/src/features/fieldwork/stop/arrive/take-back.js';
 import { Phone } from '../../../apps/web/src/offline/phone.js';
 import { Sender } from '../../../apps/web/src/offline/sender.js';
 import type { Operation, Said } from '../../../apps/web/src/offline/operation.js';
@@ -13,12 +14,33 @@ let skewMs = 0;
 const HANGS_MS = 1500;
 const now = (): Date => new Date(Date.now() + skewMs);
 
+interface Kept {
+  readonly key: string;
+  readonly body: string;
+}
+
+/** What a phone said at a stop: what it kept of it, what is gone, and what its person knows now. */
+export interface Happened {
+  readonly kept: readonly Kept[];
+  readonly gone: readonly string[];
+  readonly isHere: boolean;
+  readonly hasWorked: boolean;
+}
+
+interface AtStop {
+  readonly stopId: string;
+  readonly arrivedAt: string;
+  readonly zoneId: string;
+}
+
 /** What the test asks of a phone. */
 export interface Harness {
   readonly open: (name: string, skewMs: number) => Promise<void>;
   readonly setClock: (skewMs: number) => void;
   /** @returns the key and body as they were acknowledged, or null where the phone could not keep it */
-  readonly save: (said: Said, pictureBytes: number) => Promise<{ readonly key: string; readonly body: string } | null>;
+  readonly save: (said: Said, pictureBytes: number) => Promise<Kept | null>;
+  /** comes to a stop, does something there, or takes its coming back */
+  readonly atStop: (what: 'arrive' | 'work' | 'take back', at: AtStop, before: Pick<Happened, 'isHere' | 'hasWorked'>) => Promise<Happened>;
   /** @returns the keys that are gone */
   readonly withdraw: (subject: string) => Promise<readonly string[]>;
   readonly send: () => Promise<void>;
@@ -53,6 +75,15 @@ const harness: Harness = {
       if (phone.trouble === null) throw problem;
       return null;
     }
+  },
+  async atStop(what, at, before) {
+    if (what === 'take back') return before.hasWorked ? { ...before, kept: [], gone: [] } : takeBack(at, before);
+    const { stopId, arrivedAt } = at;
+    const own = ownArrival(phone.outbox.operations, stopId);
+    const come = own ?? (await keep('arrive', arrivalOf(stopId), { stopId, arrivedAt }));
+    const work = what === 'work' && come ? await keepWork(at, come.key) : null;
+    const kept = [own ? null : come, work].filter((one) => one !== null);
+    return { kept, gone: [], isHere: before.isHere || come !== null, hasWorked: before.hasWorked || work !== null };
   },
   async withdraw(subject) {
     const before = phone.outbox.operations.map(({ key }) => key);
@@ -90,6 +121,29 @@ const harness: Harness = {
   },
   close: () => phone.close(),
 };
+
+const keep = (kind: string, subject: string, body: object): Promise<Kept | null> =>
+  harness.save({ kind, payloadVersion: 1, subject, words: kind, body: JSON.stringify(body) }, 0);
+
+const keepWork = ({ zoneId }: AtStop, visitId: string): Promise<Kept | null> =>
+  keep('note-zone', `work ${visitId}`, { visitId, zoneId, kind: 'leak', count: 1, repaired: false, word: null });
+
+/** What never left is taken out; what may have left is taken back by a word of its own. */
+async function takeBack({ stopId }: AtStop, before: Pick<Happened, 'isHere' | 'hasWorked'>): Promise<Happened> {
+  const { operations } = phone.outbox;
+  const own = ownArrival(operations, stopId);
+  const nothing = { ...before, kept: [], gone: [] };
+  if (!own || !takenBackOf(operations, own, { id: own.key })) return nothing;
+  try {
+    const gone = await harness.withdraw(arrivalOf(stopId));
+    if (gone.includes(own.key)) return { ...before, kept: [], gone, isHere: false };
+  } catch (problem) {
+    if (phone.trouble === null) throw problem;
+    return nothing;
+  }
+  const word = await keep('withdraw-visit', withdrawalOf(own.key), { visitId: own.key });
+  return word ? { ...before, kept: [word], gone: [], isHere: false } : nothing;
+}
 
 /** A picture with points that differ, so that two photos are two files. */
 async function aPicture(seed: number): Promise<ArrayBuffer> {

@@ -50,7 +50,7 @@ export class Line {
   /** A delivery that was held up somewhere comes when nobody waits for it any more. */
   async deliverLate(nth: number): Promise<void> {
     const copy = this.copies[nth % Math.max(1, this.copies.length)];
-    if (copy) await this.context.request.fetch(copy.url, { method: 'POST', headers: copy.headers, data: copy.body });
+    if (copy) await this.context.request.fetch(copy.url, { method: 'POST', headers: copy.headers, data: copy.body, maxRetries: 2 });
   }
 
   private async carry(route: Route, isDelivery: boolean): Promise<void> {

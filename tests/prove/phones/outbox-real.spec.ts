@@ -27,7 +27,8 @@ beforeAll(async () => {
   browser = launched;
   office = await comeIn(browser, product.url, 'theo');
   devices = [];
-  for (const who of ['dell', 'dell']) devices.push(await aDevice(who, script));
+  // Two people of one crew.
+  for (const who of ['marisol', 'ines']) devices.push(await aDevice(who, script));
 });
 afterAll(async () => {
   await browser?.close();
@@ -47,12 +48,28 @@ async function aDevice(who: string, script: string): Promise<Device> {
 }
 
 const DAY_MS = 86_400_000;
+/** How far from a history's day its other stops lie. [days] */
+const OTHER_DAYS = [1000, 2000];
 
-/** A stop of its own for a history, on a day of its own. */
+/** Stops of its own for a history, each on a day of its own. */
 async function aPlace(nth: number): Promise<Place> {
   const { properties } = await office.ask('{ properties(text: "Quail Commons") { id zones { id } } }');
   const [{ id: propertyId, zones }] = properties;
   const { me } = await devices[0]!.person.ask('{ me { crewIds } }');
+  const stopOn = (days: number): Promise<string> => aStop({ propertyId, crewId: me.crewIds[0], nth: nth + days });
+  const stopId = await stopOn(0);
+  const otherStopIds: string[] = [];
+  for (const days of OTHER_DAYS) otherStopIds.push(await stopOn(days));
+  return { stopId, otherStopIds, zoneIds: zones.slice(0, 3).map((zone: { id: string }) => zone.id) };
+}
+
+interface WantedStop {
+  readonly propertyId: string;
+  readonly crewId: string;
+  readonly nth: number;
+}
+
+async function aStop({ propertyId, crewId, nth }: WantedStop): Promise<string> {
   const day = new Date(Date.parse('2027-01-01T12:00:00Z') + nth * DAY_MS).toISOString().slice(0, 10);
   const created = await office.ask(
     'mutation($input: WorkOrderInput!) { createWorkOrder(input: $input) { ... on WorkOrder { id version } } }',
@@ -61,9 +78,9 @@ async function aPlace(nth: number): Promise<Place> {
   const { id, version } = created['createWorkOrder'];
   const given = await office.ask(
     'mutation($id: ID!, $version: Int!, $crewId: ID, $day: Date) { assignWorkOrder(id: $id, version: $version, crewId: $crewId, day: $day) { ... on WorkOrder { stopId } } }',
-    { id, version, crewId: me.crewIds[0], day },
+    { id, version, crewId, day },
   );
-  return { stopId: given['assignWorkOrder'].stopId, zoneIds: zones.slice(0, 3).map((zone: { id: string }) => zone.id) };
+  return given['assignWorkOrder'].stopId;
 }
 
 it(`no record is lost or doubled in ${HISTORIES} histories on the real stack (seed ${SEED}), and every conflict is seen`, async () => {

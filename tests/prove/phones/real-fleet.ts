@@ -4,14 +4,16 @@ import type { Step } from '../../web/offline/fleet.js';
 import type { Person } from './door.js';
 import type { Harness } from './harness.js';
 import { type Fault, type Line, POISON } from './line.js';
+import { judgeEffects, RealStops } from './real-stops.js';
 import type { KillableProduct } from './server.js';
 
 declare const harness: Harness;
 
-/** Where a history takes place: one stop with three zones. */
+/** Where a history takes place: one stop with three zones, and others to which the phones come and from which they go. */
 export interface Place {
   readonly stopId: string;
   readonly zoneIds: readonly string[];
+  readonly otherStopIds: readonly string[];
 }
 
 export interface Device {
@@ -38,6 +40,7 @@ export class RealFleet {
   private made = 0;
   /** by what name each phone speaks of the visit; the first one's is the visit's own */
   private readonly visitIds: string[] = [];
+  private readonly stops: RealStops;
 
   constructor(
     private readonly product: KillableProduct,
@@ -47,6 +50,7 @@ export class RealFleet {
     private readonly name: string,
   ) {
     this.skews = devices.map(() => 0);
+    this.stops = new RealStops(product, place.otherStopIds, place.zoneIds[0]!);
   }
 
   /** Empty phones that have all arrived: the first one began the visit, the others joined it under names of their own. */
@@ -90,7 +94,9 @@ export class RealFleet {
   async judge(): Promise<void> {
     const told = await this.toldAsConflicts();
     await this.judgeJournal();
-    await this.judgeEffects();
+    const [visitId = ''] = this.visitIds;
+    await judgeEffects(this.product, { stopId: this.place.stopId, visitId, acknowledged: this.acknowledged });
+    await this.stops.judge();
     const { openOperations } = await this.office.ask('{ openOperations { key verdict } }');
     const open = new Set(openOperations.map(({ key }: { key: string }) => key));
     for (const key of told) {
@@ -129,24 +135,6 @@ export class RealFleet {
     }
   }
 
-  private async judgeEffects(): Promise<void> {
-    const visits = await this.product.sql('select id from visit where stop_id = $1', [this.place.stopId]);
-    if (visits.length !== 1) throw new Error(`${visits.length} visits were made of one arrival`);
-    const notes = await this.product.sql<{ zone_id: string; count: number }>(
-      'select zone_id, count(*)::int as count from zone_note where visit_id = $1 group by zone_id, kind',
-      [this.visitIds[0]],
-    );
-    for (const note of notes) if (note.count !== 1) throw new Error(`zone ${note.zone_id} has ${note.count} notes of one kind`);
-    const photos = await this.product.sql<{ id: string; whole: boolean }>(
-      'select id, arrived_at is not null and file_bytes > 0 as whole from photo where visit_id = $1',
-      [this.visitIds[0]],
-    );
-    const wanted = [...this.acknowledged].filter(([, body]) => body.includes('"takenAt"')).map(([key]) => key);
-    const here = new Set(photos.filter(({ whole }) => whole).map(({ id }) => id));
-    for (const key of wanted) if (!here.has(key)) throw new Error(`the picture of ${key} is lost`);
-    if (photos.length !== wanted.length) throw new Error(`${photos.length} photos of ${wanted.length}`);
-  }
-
   private async doOn(at: number, step: Exclude<Step, { what: 'office' | 'passes' | 'late copy' }>): Promise<void> {
     switch (step.what) {
       case 'save':
@@ -159,6 +147,10 @@ export class RealFleet {
         return this.poison(at);
       case 'withdraw':
         return this.withdraw(at, `subject ${step.subject}`);
+      case 'arrive':
+      case 'work':
+      case 'take back':
+        return this.atStop(at, step);
       case 'full':
         return this.fill(at, step.isFull);
       case 'clock':
@@ -180,6 +172,15 @@ export class RealFleet {
       case 'upgrade':
         return this.crash(at, step);
     }
+  }
+
+  private async atStop(at: number, step: Extract<Step, { what: 'arrive' | 'work' | 'take back' }>): Promise<void> {
+    const arrivedAt = new Date(Date.parse(ARRIVED) + this.made * 1000).toISOString();
+    const { kept, gone } = await this.stops.happen(this.devices[at]!.person.page, at, step, arrivedAt);
+    for (const key of gone) this.acknowledged.delete(key);
+    for (const { key, body } of kept) this.acknowledged.set(key, body);
+    this.made += kept.length;
+    this.operations += kept.length;
   }
 
   private async withdraw(at: number, name: string): Promise<void> {

@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import path from 'node:path';
+import { stripVTControlCharacters } from 'node:util';
 
 const top = path.resolve(import.meta.dirname, '../../..');
 
@@ -11,7 +12,7 @@ export function runOnPhones(spec, environment = {}) {
   if (built.status !== 0) throw new Error(`${built.stdout}\n${built.stderr}`);
   const { status, stdout, stderr } = node('node_modules/vitest/vitest.mjs', 'run', '--config', 'tests/prove/phones/vitest.config.ts', spec);
   if (status !== 0) throw new Error(`${stdout}\n${stderr}`);
-  return stdout
+  return stripVTControlCharacters(stdout)
     .split('\n')
     .filter((line) => line.startsWith('told: '))
     .map((line) => line.slice('told: '.length))

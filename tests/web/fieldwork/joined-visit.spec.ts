@@ -15,9 +15,12 @@ it('shows what this phone said over the visit that somebody else had begun', () 
 });
 
 it('shows no visit where the arrival was taken back, and the next one', () => {
-  const own = { ...stop, visit: { ...stop.visit, id: 'mine' } };
+  const own = { ...stop, visit: { ...stop.visit, id: 'mine', arrivedAt: '2026-09-24T17:10:00.000Z' } };
   const back = saved('b1', 'withdraw-visit', { visitId: 'mine' });
   expect(withOutbox(own, [arrival, back])).toMatchObject({ visit: null });
+  // Somebody else had come too: the visit is theirs now, from when they came.
+  const theirs = { ...own, visit: { ...own.visit, arrivedAt: '2026-09-24T17:30:00.000Z' } };
+  expect(withOutbox(theirs, [arrival, back])).toMatchObject({ visit: { id: 'mine', arrivedAt: '2026-09-24T17:30:00.000Z' } });
   const next = saved('next', 'arrive', { stopId: 'st1', arrivedAt: '2026-09-24T18:00:00Z' });
   expect(withOutbox(own, [arrival, back, next])).toMatchObject({ visit: { id: 'next', arrivedAt: '2026-09-24T18:00:00Z' } });
 });

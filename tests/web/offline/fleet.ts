@@ -2,6 +2,7 @@ import type { Operation } from '../../../apps/web/src/offline/operation.js';
 import { afterEvent, EMPTY, type Event, nextBatch, nextPicture, type Outbox } from '../../../apps/web/src/offline/outbox.js';
 import { restoreOutbox, storedOperation } from '../../../apps/web/src/offline/restore.js';
 import { ModelServer } from './model-server.js';
+import { type Saying, StopsOfPhone } from './stops-of-phone.js';
 
 type Line = 'good' | 'cut before' | 'cut after' | 'twice' | 'reordered' | 'server breaks' | 'too large' | 'half answered' | 'hangs';
 
@@ -11,6 +12,7 @@ export type Step =
   | { readonly what: 'photo'; readonly device: number }
   | { readonly what: 'poison'; readonly device: number }
   | { readonly what: 'withdraw'; readonly device: number; readonly subject: number }
+  | { readonly what: 'arrive' | 'work' | 'take back'; readonly device: number; readonly stop: number }
   | { readonly what: 'send'; readonly device: number; readonly line: Line }
   | { readonly what: 'picture'; readonly device: number; readonly line: 'good' | 'cut before' | 'cut after' }
   | { readonly what: 'late copy'; readonly nth: number }
@@ -34,6 +36,7 @@ interface Phone {
   skewMs: number;
   /** what is on its way and never answered; until it is given up nothing else is sent */
   hanging: readonly string[] | null;
+  readonly stops: StopsOfPhone;
 }
 
 /** What the proof leaves out, to see that it would notice. */
@@ -44,6 +47,8 @@ interface Wish {
   readonly waits?: boolean;
   /** the phone blames a whole batch for one record in it */
   readonly blamesAll?: boolean;
+  /** the phone says nothing of an arrival that had left when it was taken back */
+  readonly keepsQuiet?: boolean;
 }
 
 /** Several phones, a line between, one server: the product's own reducer and restore, the rest a model. */
@@ -64,7 +69,15 @@ export class Fleet {
     private readonly wish: Wish = {},
   ) {
     this.server = new ModelServer(wish.forgets ?? false);
-    this.phones = Array.from({ length: count }, () => ({ outbox: EMPTY, rows: [], facts: {}, isFull: false, skewMs: 0, hanging: null }));
+    this.phones = Array.from({ length: count }, () => ({
+      outbox: EMPTY,
+      rows: [],
+      facts: {},
+      isFull: false,
+      skewMs: 0,
+      hanging: null,
+      stops: new StopsOfPhone(wish.keepsQuiet ?? false),
+    }));
   }
 
   get conflicts(): number {
@@ -80,8 +93,7 @@ export class Fleet {
       case 'office':
         return this.server.edit(step.subject, step.value);
       case 'passes':
-        this.elapsedMs += step.days * DAY_MS;
-        return;
+        return void (this.elapsedMs += step.days * DAY_MS);
       case 'full':
       case 'clock':
         return whereItIs(this.phones[step.device % this.phones.length]!, step);
@@ -112,10 +124,19 @@ export class Fleet {
       if (this.server.bodyOf(key) !== body) throw new Error(`${key} was told as saved and is lost or another: ${this.server.bodyOf(key)}`);
     }
     this.server.judge();
+    this.judgeVisits();
     const told = new Set(
       this.phones.flatMap(({ outbox }) => outbox.operations).flatMap(({ key, told: said }) => (said?.verdict === 'conflict' ? [key] : [])),
     );
     for (const key of told) if (!this.server.conflicts.has(key)) throw new Error(`${key} is a conflict that the office does not see`);
+  }
+
+  /** A stop is visited exactly where somebody said so last, or did something there. */
+  private judgeVisits(): void {
+    for (const stop of new Set(this.phones.flatMap(({ stops }) => stops.all))) {
+      const wanted = this.phones.some(({ stops }) => stops.isThere(stop));
+      if (this.server.isVisited(stop) !== wanted) throw new Error(`${stop} is ${wanted ? 'not visited, and was' : 'visited, and was not'}`);
+    }
   }
 
   /** On what the server breaks the person is told; everything else has arrived. */
@@ -127,12 +148,23 @@ export class Fleet {
   private doOn(phone: Phone, step: Exclude<Step, { what: 'late copy' | 'office' | 'passes' | 'full' | 'clock' }>): void {
     switch (step.what) {
       case 'save':
-        return this.save(phone, `subject ${step.subject}`, JSON.stringify({ subject: step.subject, value: step.value }), false);
+        return void this.save(phone, `subject ${step.subject}`, JSON.stringify({ subject: step.subject, value: step.value }), false);
       case 'photo':
       case 'poison':
         return this.saveOther(phone, step.what);
       case 'withdraw':
         return this.withdraw(phone, `subject ${step.subject}`);
+      case 'arrive':
+      case 'work':
+      case 'take back':
+        return this.atStop(phone, step.what, `stop ${step.stop}`);
+      default:
+        return this.deliver(phone, step);
+    }
+  }
+
+  private deliver(phone: Phone, step: Extract<Step, { what: 'send' | 'picture' | 'crash' | 'upgrade' | 'again' }>): void {
+    switch (step.what) {
       case 'send':
         return this.send(phone, step.line);
       case 'picture':
@@ -141,8 +173,7 @@ export class Fleet {
       case 'upgrade':
         return this.crash(phone, step);
       case 'again':
-        this.happen(phone, { type: 'asked again', keys: phone.outbox.operations.map(({ key }) => key) });
-        return;
+        return void this.happen(phone, { type: 'asked again', keys: phone.outbox.operations.map(({ key }) => key) });
     }
   }
 
@@ -157,13 +188,22 @@ export class Fleet {
     this.restart(phone);
   }
 
-  private save(phone: Phone, subject: string, body: string, hasPicture: boolean): void {
+  /** @returns its key; null where the phone could not keep it */
+  private save(phone: Phone, subject: string, body: string, hasPicture: boolean, kind = 'note'): string | null {
     this.made += 1;
-    const said = { kind: 'note', payloadVersion: 1, body, subject, words: subject, hasPicture };
-    if (!this.happen(phone, { type: 'saved', key: `key-${this.made}`, at: this.now(phone), said })) return;
+    const said = { kind, payloadVersion: 1, body, subject, words: subject, hasPicture };
+    if (!this.happen(phone, { type: 'saved', key: `key-${this.made}`, at: this.now(phone), said })) return null;
     const saved = phone.outbox.operations.findLast((one) => one.subject === subject);
     if (!saved || saved.body !== body) throw new Error('what was saved is not in the outbox');
     this.acknowledged.set(saved.key, body);
+    return saved.key;
+  }
+
+  private atStop(phone: Phone, what: 'arrive' | 'work' | 'take back', stop: string): void {
+    const save = ({ kind, subject, body }: Saying): string | null => this.save(phone, subject, body, false, kind);
+    if (what === 'arrive') return void phone.stops.arrive(phone.outbox, stop, save);
+    if (what === 'work') return phone.stops.work(phone.outbox, stop, save);
+    phone.stops.takeBack(() => phone.outbox, stop, { save, withdraw: (subject) => this.withdraw(phone, subject) });
   }
 
   private saveOther(phone: Phone, what: 'photo' | 'poison'): void {
@@ -253,7 +293,7 @@ function withoutNew({ hasLeft: _, picture: __, ...row }: Readonly<Record<string,
   return row;
 }
 
-/** What happens to a phone from outside: its room, its clock. */
+/** Its room, its clock. */
 function whereItIs(phone: Phone, step: Extract<Step, { what: 'full' | 'clock' }>): void {
   if (step.what === 'full') phone.isFull = step.isFull;
   else phone.skewMs = step.days * DAY_MS;

@@ -5,6 +5,12 @@ interface Kept {
   readonly verdict: Verdict & { readonly key: string };
 }
 
+/** A visit with those who came, by the names of their arrivals, and whether something was done there. */
+interface Visited {
+  readonly standing: Set<string>;
+  isWorked: boolean;
+}
+
 /** The server as the rules want it: the journal and the effect share one fate, and a key has one effect. */
 export class ModelServer {
   /** keys of operations against which somebody else had said something: what the office sees */
@@ -14,10 +20,19 @@ export class ModelServer {
   private readonly pictures = new Map<string, number>();
   private readonly values = new Map<number, { value: number; by: string }>();
 
+  private readonly visits = new Map<string, Visited>();
+  /** the stop of each arrival */
+  private readonly stops = new Map<string, string>();
+
   constructor(private readonly forgets: boolean) {}
 
   take(batch: readonly Operation[]): (Verdict & { readonly key: string })[] {
     return batch.map((one) => this.takeOne(one));
+  }
+
+  isVisited(stop: string): boolean {
+    const visit = this.visits.get(stop);
+    return visit !== undefined && (visit.isWorked || visit.standing.size > 0);
   }
 
   /** Somebody in the office decides otherwise. */
@@ -44,11 +59,31 @@ export class ModelServer {
       const problem = { code: 'OPERATION_CONFLICT', message: `${kind} ${words}` };
       return { key, verdict: 'conflict', problem, other: null };
     }
-    if (before) return before.verdict;
-    this.done.set(key, (this.done.get(key) ?? 0) + 1);
-    const verdict = { key, verdict: this.apply(key, body), problem: null, other: null };
+    // What was refused is tried again: its reason may be gone.
+    if (before && before.verdict.verdict !== 'refused') return before.verdict;
+    const said = kind === 'note' ? this.apply(key, body) : this.applyAtStop(key, kind, body);
+    if (said !== 'refused') this.done.set(key, (this.done.get(key) ?? 0) + 1);
+    const verdict = { key, verdict: said, problem: null, other: null };
     this.journal.set(key, { body, verdict });
     return verdict;
+  }
+
+  private applyAtStop(key: string, kind: string, body: string): 'applied' | 'refused' {
+    const { stopId, visitId = '' } = JSON.parse(body) as { stopId?: string; visitId?: string };
+    if (kind === 'arrive' && stopId) return this.arrive(key, stopId);
+    const visit = this.visits.get(this.stops.get(visitId) ?? '');
+    if (!visit) return 'refused';
+    if (kind === 'work') visit.isWorked = true;
+    else visit.standing.delete(visitId);
+    return 'applied';
+  }
+
+  private arrive(key: string, stop: string): 'applied' {
+    const visit = this.visits.get(stop) ?? { standing: new Set<string>(), isWorked: false };
+    visit.standing.add(key);
+    this.visits.set(stop, visit);
+    this.stops.set(key, stop);
+    return 'applied';
   }
 
   private apply(key: string, body: string): 'applied' | 'conflict' {

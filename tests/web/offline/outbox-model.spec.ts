@@ -54,3 +54,16 @@ it('would notice a phone that blames a whole batch for the one record on which t
   expect(judged(true)).toThrow(/still refused/);
   expect(judged(false)).not.toThrow();
 });
+
+it('would notice a phone that says nothing of an arrival that had left when it was taken back', () => {
+  const judged = (keepsQuiet: boolean) => {
+    const fleet = new Fleet(1, { keepsQuiet });
+    fleet.do({ what: 'arrive', device: 0, stop: 0 });
+    fleet.do({ what: 'send', device: 0, line: 'cut after' });
+    fleet.do({ what: 'take back', device: 0, stop: 0 });
+    fleet.quiet();
+    return () => fleet.judge();
+  };
+  expect(judged(true)).toThrow(/stop 0 is visited, and was not/);
+  expect(judged(false)).not.toThrow();
+});

@@ -43,12 +43,12 @@ export const fieldworkProblems = {
     (d: { deviceRecordId: string; visitId: string; stopId: string | null; arrivedAt: string }) =>
       `Device record ${d.deviceRecordId} is already kept as visit ${d.visitId} with another stop or arrival (${d.arrivedAt}). Record a new visit under a new id.`,
   ),
-  /** An arrival is taken back only where nothing was done and nobody else came. */
+  /** An arrival is taken back by who told of it, and only where nothing was done. */
   visitNotEmpty: problem(
     'VISIT_NOT_EMPTY',
     409,
     (d: { visitId: string }) =>
-      `Visit ${d.visitId} stays: something was recorded at the stop, or somebody else of the crew came. Close the stop, and say what was done.`,
+      `Visit ${d.visitId} stays: something was recorded at the stop, or the arrival is somebody else’s. Close the stop, and say what was done.`,
   ),
   /** The phone told of another photo under the same name. */
   photoConflict: problem(

@@ -28,6 +28,7 @@ import { KeepArrivals20261202700000 } from './migrations/20261202-70-keep-arriva
 import { JobOutcomes20261203400000 } from './migrations/20261203-40-job-outcomes.js';
 import { OrdersNotBefore20261203500000 } from './migrations/20261203-50-orders-not-before.js';
 import { WithdrawVisits20261206300000 } from './migrations/20261206-30-withdraw-visits.js';
+import { WithdrawArrivals20261206600000 } from './migrations/20261206-60-withdraw-arrivals.js';
 
 const migrations = [
   CreateIdentity20261124010000,
@@ -58,6 +59,7 @@ const migrations = [
   JobOutcomes20261203400000,
   OrdersNotBefore20261203500000,
   WithdrawVisits20261206300000,
+  WithdrawArrivals20261206600000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

@@ -60,7 +60,7 @@ export const spanishProblems: Readonly<Record<string, (details: Details) => stri
   VISIT_CONFLICT: () => 'Esta visita ya está guardada con otra parada u otra llegada. Registre una visita nueva.',
   PHOTO_CONFLICT: (d) => `Esta foto ya está guardada con otra clase u otra hora (${kindInSpanish(d['kind'])}). Tome una nueva.`,
   VISIT_NOT_EMPTY: () =>
-    'La visita se queda: algo se registró en la parada, o llegó otra persona de la cuadrilla. Cierre la parada y diga qué se hizo.',
+    'La visita se queda: algo se registró en la parada, o la llegada es de otra persona. Cierre la parada y diga qué se hizo.',
   PICTURE_CONFLICT: () => 'Esta foto ya tiene otra imagen. Tome una foto nueva.',
   PICTURE_NOT_HERE: () => 'La imagen de esta foto no ha llegado: sigue en el teléfono que la tomó. Pruebe más tarde.',
   ZONE_TEST_CONFLICT: () => 'Esta prueba ya está guardada con otra zona, clase u hora. Registre una nueva.',

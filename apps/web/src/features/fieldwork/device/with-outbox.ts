@@ -39,11 +39,21 @@ function laidOver(value: unknown, said: readonly Said[]): unknown {
 
 function stopWith(stop: Fields, said: readonly Said[]): Fields {
   if (!('visit' in stop)) return stop;
-  const gone = new Set(said.flatMap(({ kind, body }) => (kind === 'withdraw-visit' ? [body['visitId']] : [])));
+  const gone = goneOf(said);
   const arrival = said.findLast(({ key, kind, body }) => kind === 'arrive' && body['stopId'] === stop['id'] && !gone.has(key));
-  const visit = isFields(stop['visit']) && !gone.has(stop['visit']['id']) ? stop['visit'] : arrival ? begun(arrival) : null;
+  const visit = isFields(stop['visit']) && !isGone(stop['visit'], gone) ? stop['visit'] : arrival ? begun(arrival) : null;
   return { ...stop, visit: visit && saidOf(visit, arrival, said).reduce(visitWith, visit) };
 }
+
+/** When this phone came, by the names of the arrivals that it took back. */
+function goneOf(said: readonly Said[]): ReadonlyMap<unknown, unknown> {
+  const gone = new Set(said.flatMap(({ kind, body }) => (kind === 'withdraw-visit' ? [body['visitId']] : [])));
+  return new Map(said.flatMap(({ key, kind, body }) => (kind === 'arrive' && gone.has(key) ? [[key, body['arrivedAt']] as const] : [])));
+}
+
+/** One that goes on with who else came begins when they did. */
+const isGone = ({ id, arrivedAt }: Fields, gone: ReadonlyMap<unknown, unknown>): boolean =>
+  gone.has(id) && Date.parse(String(arrivedAt)) === Date.parse(String(gone.get(id)));
 
 /** Where somebody of the crew was there first, what this phone says of the visit that it began is said of theirs. */
 const saidOf = (visit: Fields, arrival: Said | undefined, said: readonly Said[]): readonly Said[] =>

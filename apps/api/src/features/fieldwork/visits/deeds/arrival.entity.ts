@@ -12,4 +12,8 @@ export class ArrivalRow extends OrganizationRow {
 
   @Column('timestamptz', { name: 'arrived_at' })
   arrivedAt: Date;
+
+  /** when the phone took it back: it was not there */
+  @Column('timestamptz', { name: 'withdrawn_at', nullable: true })
+  withdrawnAt: Date | null;
 }

@@ -1,3 +1,4 @@
+import { IsNull } from 'typeorm';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { isUuid } from '../../../../platform/records/uuid.js';
 import { VisitRow } from '../visit.entity.js';
@@ -27,13 +28,15 @@ export const arrivals = {
     return tx.of(ArrivalRow).existsBy({ organizationId: tx.organizationId, visitId, personId });
   },
 
-  /** Whether somebody other than a person came to a visit. */
-  async hasOtherCome(tx: OrganizationTransaction, visitId: string, personId: string | null): Promise<boolean> {
-    const [row] = await tx.query<{ found: boolean }>(
-      'select exists (select from arrival where organization_id = $1 and visit_id = $2 and person_id is distinct from $3::uuid) as found',
-      [tx.organizationId, visitId, personId],
-    );
-    return row!.found;
+  /** The first arrival at a visit that was not taken back. */
+  firstStanding(tx: OrganizationTransaction, visitId: string): Promise<ArrivalRow | null> {
+    return tx
+      .of(ArrivalRow)
+      .findOne({ where: { organizationId: tx.organizationId, visitId, withdrawnAt: IsNull() }, order: { arrivedAt: 'ASC', id: 'ASC' } });
+  },
+
+  async withdraw(tx: OrganizationTransaction, id: string, withdrawnAt: Date): Promise<void> {
+    await tx.of(ArrivalRow).update({ organizationId: tx.organizationId, id }, { withdrawnAt });
   },
 
   async insert(tx: OrganizationTransaction, row: ArrivalRow): Promise<void> {

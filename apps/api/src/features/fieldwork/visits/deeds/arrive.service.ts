@@ -32,7 +32,14 @@ export class Arrive {
     const visit = await arrivals.visitOfStop(tx, stop.id);
     const { arrivedAt } = input;
     const joined = visit ? await this.join(tx, visit, arrivedAt) : await this.begin(tx, { stop, route }, { id, arrivedAt });
-    await arrivals.insert(tx, { organizationId: tx.organizationId, id, visitId: joined.id, personId: tx.actor.personId, arrivedAt });
+    await arrivals.insert(tx, {
+      organizationId: tx.organizationId,
+      id,
+      visitId: joined.id,
+      personId: tx.actor.personId,
+      arrivedAt,
+      withdrawnAt: null,
+    });
     return joined;
   }
 
