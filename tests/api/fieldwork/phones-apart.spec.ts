@@ -139,6 +139,22 @@ it('lets a technician end a stop to which they came, whoever of the crew was the
   expect(await rows('select done_note from visit where id = $1', first.key)).toEqual([{ done_note: 'By two' }]);
 });
 
+// docs/decisions/0016
+it('keeps who came and who ended a stop, and lets nobody of another crew end it by saying that they came', async () => {
+  const { order } = await aStop();
+  const [first, later, strange] = [arrival(order.stopId), arrival(order.stopId, '2026-07-06T15:05:00Z'), arrival(order.stopId)];
+  const ended = (visitId: string) => said('close-visit', { visitId, closedAt: '2026-07-06T15:40:00Z', doneNote: 'Done', leftNote: null });
+  await send(day.lead, [first]);
+  expect(verdicts(await send(day.stranger, [strange, ended(strange.key), ended(first.key)]))).toEqual(['refused', 'refused', 'refused']);
+  expect(verdicts(await send(day.technician, [later, ended(later.key)]))).toEqual(['applied', 'applied']);
+  const kept = await rows(
+    `select (select array_agg(person.name order by arrival.arrived_at) from arrival join person on person.id = arrival.person_id where visit_id = visit.id) as came, person.name as "endedBy"
+       from visit join person on person.id = visit.closed_by where visit.id = $1`,
+    first.key,
+  );
+  expect(kept).toEqual([{ came: ['The crewLead', 'The technician'], endedBy: 'The technician' }]);
+});
+
 it('lets a technician end a stop at which they recorded something, though only the lead’s phone said that it came', async () => {
   const { order, note } = await aStop();
   const come = arrival(order.stopId);
