@@ -12,6 +12,7 @@ import { type FieldDay, fieldDay } from './field-day.js';
 let product: TestApp;
 let day: FieldDay;
 let visitId: string;
+let stopOfVisit: string;
 let folder: string;
 
 beforeAll(async () => {
@@ -21,6 +22,7 @@ beforeAll(async () => {
   day = await fieldDay(product);
   const { id: propertyId } = await day.property();
   const { stopId } = await day.given({ propertyId }, '2026-07-06');
+  stopOfVisit = stopId!;
   const input = { deviceRecordId: randomUUID(), stopId, arrivedAt: '2026-07-06T15:00:00Z' };
   visitId = (await day.technician.send('mutation($input: VisitInput!) { arrive(input: $input) { id } }', { input })).data.arrive.id;
 });
@@ -58,6 +60,28 @@ const fromPhone = () =>
     .jpeg()
     .toBuffer();
 const sha256 = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('hex');
+
+it('keeps where a photo was taken where that is wanted, beside it and never in the file, and not where it is not', async () => {
+  const asked = () =>
+    day.office.send('query($id: ID!) { stop(id: $id) { visit { photos { id latitude longitude } } } }', { id: stopOfVisit });
+  const place = { latitude: 38.533_333, longitude: -121.75 };
+  const wanted = (await announce(day.technician, place)).data.announcePhoto.id as string;
+  const plain = await announced();
+  for (const id of [wanted, plain]) {
+    expect((await put(day.technician, id, await fromPhone())).status).toBe(200);
+    const shown = Buffer.from(await (await get(day.office, id)).arrayBuffer());
+    expect((await sharp(shown).metadata()).exif).toBeUndefined();
+  }
+  const { photos } = (await asked()).data.stop.visit;
+  expect(photos).toEqual(
+    expect.arrayContaining([
+      { id: wanted, ...place },
+      { id: plain, latitude: null, longitude: null },
+    ]),
+  );
+  for (const refused of [{ latitude: 91, longitude: 0 }, { latitude: 38 }, { longitude: 181, latitude: 0 }])
+    expect((await announce(day.technician, refused)).errors).toMatchObject([{ extensions: { code: 'VALUE_REFUSED' } }]);
+});
 
 it('keeps a photo once: told of first, its picture after, upright and without what the camera wrote beside it', async () => {
   const first = (await announce(day.technician)).data.announcePhoto;

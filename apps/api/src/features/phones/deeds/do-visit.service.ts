@@ -46,6 +46,8 @@ export class DoVisit {
       noteKind: body.textOrNull('noteKind'),
       workOrderId: body.textOrNull('workOrderId'),
       word: body.textOrNull('word'),
+      latitude: body.numberOrNull('latitude'),
+      longitude: body.numberOrNull('longitude'),
     });
     return APPLIED;
   }

@@ -2,8 +2,10 @@ import { useRef, useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { useOutbox, useRoom } from '../../../offline/PhoneProvider.js';
 import { Button } from '../../../ui/forms/Button.js';
+import { Checkbox } from '../../../ui/forms/Select.js';
 import { useField } from './FieldPhone.js';
-import { smallPicture } from './small-picture.js';
+import { type PictureTaken, placeOfPicture } from './picture/place-of-picture.js';
+import { smallPicture } from './picture/small-picture.js';
 import { useSave } from './use-save.js';
 
 interface Props {
@@ -22,6 +24,16 @@ interface Props {
 const countWordsOf = (kind: string, workOrderId: string | null) =>
   workOrderId && (kind === 'before' || kind === 'after') ? (`field.photo.${kind}` as const) : 'field.photo.count';
 
+interface ReadPicture {
+  readonly picture: ArrayBuffer;
+  readonly place: PictureTaken | null;
+}
+
+/** The picture made small, which says nothing of its place; and the place where that is wanted and the camera wrote it. */
+async function readPicture(file: File, keepsPlace: boolean): Promise<ReadPicture> {
+  return { picture: await smallPicture(file), place: keepsPlace ? placeOfPicture(await file.arrayBuffer()) : null };
+}
+
 /** Takes a photo: made small and kept on the phone at once, sent after the words. */
 export function PhotoButton({ begin, kind, of, zoneId = null, noteKind = null, workOrderId = null }: Props) {
   const intl = useIntl();
@@ -29,7 +41,8 @@ export function PhotoButton({ begin, kind, of, zoneId = null, noteKind = null, w
   const { now } = useField().clock;
   const { operations } = useOutbox();
   const input = useRef<HTMLInputElement>(null);
-  const [trouble, setTrouble] = useState<'broken' | 'noRoom' | null>(null);
+  const [trouble, setTrouble] = useState<'broken' | 'noRoom' | 'noPlace' | null>(null);
+  const [keepsPlace, setKeepsPlace] = useState(false);
   const room = useRoom();
   const subject = `photo ${kind} ${of}`;
   const count = operations.filter((one) => one.subject === subject && one.state !== 'refused').length;
@@ -37,17 +50,19 @@ export function PhotoButton({ begin, kind, of, zoneId = null, noteKind = null, w
   const keep = async (file: File): Promise<void> => {
     // What room is left is kept for words.
     if (room?.state === 'full') return setTrouble('noRoom');
-    let picture: ArrayBuffer;
+    let read: ReadPicture;
     try {
-      picture = await smallPicture(file);
+      read = await readPicture(file, keepsPlace);
     } catch (problem) {
       if (!(problem instanceof DOMException)) throw problem;
       return setTrouble('broken');
     }
-    setTrouble(null);
+    const { picture, place } = read;
+    setTrouble(keepsPlace && !place ? 'noPlace' : null);
+    setKeepsPlace(false);
     const visitId = await begin();
     if (!visitId) return;
-    const body = { visitId, kind, takenAt: now().toISOString(), zoneId, noteKind, workOrderId, word: null };
+    const body = { visitId, kind, takenAt: now().toISOString(), zoneId, noteKind, workOrderId, word: null, ...place };
     const words = intl.formatMessage({ id: 'field.what.photo' });
     await save({ kind: 'photo', payloadVersion: 1, subject, words, body: JSON.stringify(body), hasPicture: true }, { picture });
   };
@@ -70,6 +85,9 @@ export function PhotoButton({ begin, kind, of, zoneId = null, noteKind = null, w
       <Button kind="plain" onClick={() => input.current?.click()}>
         <FormattedMessage id={countWords} values={{ count }} />
       </Button>
+      {kind === 'seen' && (
+        <Checkbox label={intl.formatMessage({ id: 'field.photo.keepPlace' })} isChecked={keepsPlace} onChange={setKeepsPlace} />
+      )}
       {trouble && (
         <p className="problem" role="alert">
           <FormattedMessage id={`field.photo.${trouble}`} />

@@ -11,6 +11,8 @@ export const photosOfFinding = graphql(`
     photos {
       id
       takenAt
+      latitude
+      longitude
       arrivedAt
       word
       width
@@ -18,6 +20,10 @@ export const photosOfFinding = graphql(`
     }
   }
 `);
+
+/** A ten-thousandth of a degree is some 11 m: about as near as a phone knows where it is; one more is kept so that nothing is lost. */
+const DECIMALS = 5;
+const degrees = (value: number): string => value.toFixed(DECIMALS);
 
 /** The photos that show a finding; one whose picture has not arrived is told of. */
 export function FindingPhotos({ finding }: { readonly finding: FragmentType<PhotosOfFindingFragment> }) {
@@ -31,7 +37,7 @@ export function FindingPhotos({ finding }: { readonly finding: FragmentType<Phot
         <FormattedMessage id="findings.photos" />
       </h2>
       <ul className="finding-photos">
-        {photos.map(({ id, takenAt, arrivedAt, word, width, height }) => (
+        {photos.map(({ id, takenAt, latitude, longitude, arrivedAt, word, width, height }) => (
           <li key={id}>
             {arrivedAt ? (
               <a href={`/api/photos/${id}`}>
@@ -45,6 +51,11 @@ export function FindingPhotos({ finding }: { readonly finding: FragmentType<Phot
               </a>
             ) : (
               <FormattedMessage id="findings.photo.onPhone" />
+            )}
+            {typeof latitude === 'number' && typeof longitude === 'number' && (
+              <p className="soft xs">
+                <FormattedMessage id="findings.photo.place" values={{ latitude: degrees(latitude), longitude: degrees(longitude) }} />
+              </p>
             )}
           </li>
         ))}

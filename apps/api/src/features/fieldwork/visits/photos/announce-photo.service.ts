@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
-import { judgeValues, oneOf, text } from '../../../../platform/problems/judge-values.js';
+import { between, judgeValues, oneOf, text } from '../../../../platform/problems/judge-values.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
 import { isUuid } from '../../../../platform/records/uuid.js';
 import { SeeOnSite } from '../../../findings/opening/see-on-site.service.js';
@@ -19,7 +19,7 @@ export class AnnouncePhoto {
   constructor(private readonly seeing: SeeOnSite) {}
 
   async run(tx: OrganizationTransaction, input: PhotoInput): Promise<PhotoRow> {
-    judgeValues(input, { kind: oneOf(...PHOTO_KINDS), word: text });
+    judgePhoto(input);
     if (!isUuid(input.id)) throw platformProblems.valueRefused({ field: 'id', found: input.id, expected: 'a UUID made by the phone' });
     await requirePossibleTime(tx, 'takenAt', input.takenAt);
     const visit = await workedVisit(tx, input.visitId);
@@ -37,6 +37,8 @@ export class AnnouncePhoto {
       kind: input.kind as PhotoKind,
       word: input.word?.trim() || null,
       takenAt: input.takenAt,
+      latitude: input.latitude ?? null,
+      longitude: input.longitude ?? null,
       personId: tx.actor.personId,
     });
     return (await photos.ofId(tx, input.id))!;
@@ -57,6 +59,21 @@ export class AnnouncePhoto {
     if (!noteKind) return null;
     return this.seeing.find(tx, { propertyId: visit.propertyId, visitId: visit.id, what: noteKind, zoneId: zoneId ?? null });
   }
+}
+
+function judgePhoto(input: PhotoInput): void {
+  judgeValues(input, {
+    kind: oneOf(...PHOTO_KINDS),
+    word: text,
+    latitude: between(-90, 90, '°'),
+    longitude: between(-180, 180, '°'),
+  });
+  if (((input.latitude ?? null) === null) !== ((input.longitude ?? null) === null))
+    throw platformProblems.valueRefused({
+      field: 'longitude',
+      found: input.longitude,
+      expected: 'both latitude and longitude, or neither',
+    });
 }
 
 function same(before: PhotoRow, input: PhotoInput): PhotoRow {

@@ -32,6 +32,13 @@ export class PhotoRow extends OrganizationRow {
   @Column('timestamptz', { name: 'taken_at' })
   takenAt: Date;
 
+  /** where it was taken, only where that was wanted: the file itself never says it */
+  @Column('double precision', { nullable: true })
+  latitude: number | null;
+
+  @Column('double precision', { nullable: true })
+  longitude: number | null;
+
   @Column('uuid', { name: 'person_id', nullable: true })
   personId: string | null;
 

@@ -1,4 +1,4 @@
-import { Field, ID, InputType } from '@nestjs/graphql';
+import { Field, Float, ID, InputType } from '@nestjs/graphql';
 import { DateTimeScalar } from '../../../../platform/graphql/scalars.js';
 
 /** A photo as the phone tells of it, as often as it needs to; its picture is sent after. */
@@ -32,4 +32,11 @@ export class PhotoInput {
 
   @Field(() => String, { nullable: true })
   word?: string | null;
+
+  /** where it was taken, only where the person wants that kept; WGS 84 */
+  @Field(() => Float, { nullable: true })
+  latitude?: number | null;
+
+  @Field(() => Float, { nullable: true })
+  longitude?: number | null;
 }

@@ -1,4 +1,4 @@
-import { Field, ID, Int, ObjectType } from '@nestjs/graphql';
+import { Field, Float, ID, Int, ObjectType } from '@nestjs/graphql';
 import { DateTimeScalar } from '../../../../platform/graphql/scalars.js';
 import type { PhotoRow } from './photo.entity.js';
 
@@ -32,6 +32,13 @@ export class Photo {
   @Field(() => DateTimeScalar)
   takenAt: Date;
 
+  /** where it was taken; null unless whoever took it wanted that kept */
+  @Field(() => Float, { nullable: true })
+  latitude: number | null;
+
+  @Field(() => Float, { nullable: true })
+  longitude: number | null;
+
   /** null while the picture is still on the phone */
   @Field(() => DateTimeScalar, { nullable: true })
   arrivedAt: Date | null;
@@ -44,19 +51,10 @@ export class Photo {
 }
 
 export function showPhoto(row: PhotoRow): Photo {
-  const { id, propertyId, visitId, zoneId, findingId, workOrderId, kind, word, takenAt, arrivedAt, width, height } = row;
+  const { id, propertyId, visitId, zoneId, findingId, workOrderId, kind, word } = row;
+  const { takenAt, latitude, longitude, arrivedAt, width, height } = row;
   return Object.assign(new Photo(), {
-    id,
-    propertyId,
-    visitId,
-    zoneId,
-    findingId,
-    workOrderId,
-    kind,
-    word,
-    takenAt,
-    arrivedAt,
-    width,
-    height,
+    ...{ id, propertyId, visitId, zoneId, findingId, workOrderId, kind, word },
+    ...{ takenAt, latitude, longitude, arrivedAt, width, height },
   });
 }

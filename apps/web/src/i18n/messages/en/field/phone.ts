@@ -78,6 +78,8 @@ export const phone = {
   'field.photo.before': '{count, plural, =0 {Photo before the work} one {# photo before the work} other {# photos before the work}}',
   'field.photo.after': '{count, plural, =0 {Photo after the work} one {# photo after the work} other {# photos after the work}}',
   'field.photo.noRoom': 'Photos need room, and the phone is full: what is left is kept for words. Make room, then take it again.',
+  'field.photo.keepPlace': 'Keep where it was taken',
+  'field.photo.noPlace': 'The photo is kept. It does not say where it was taken: the camera’s location may be off.',
   'field.photo.broken': 'This picture cannot be read. Take it again.',
   'field.what.photo': 'a photo',
   'field.phone.onlyHere':

@@ -122,6 +122,7 @@ export const findings = {
   'check.seen on site': 'Look at the photos and the crew’s words.\nWhere water runs now, shut the zone’s valve first.',
   'findings.photos': 'Photos',
   'findings.photo': 'Photo of {day}{word, select, none {} other {: {word}}}',
+  'findings.photo.place': 'Taken at {latitude}, {longitude}',
   'findings.photo.onPhone': 'One photo is still on the phone that took it.',
   'check.mixed water needs': 'Look whether the thirsty plants can move, or get a drip line of their own.',
   'accept.title': 'What should be done at {property}?',

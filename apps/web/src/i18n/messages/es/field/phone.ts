@@ -84,6 +84,8 @@ export const phone: Record<keyof typeof english, string> = {
     '{count, plural, =0 {Foto después del trabajo} one {# foto después del trabajo} other {# fotos después del trabajo}}',
   'field.photo.noRoom':
     'Las fotos necesitan espacio y el teléfono está lleno: lo que queda es para las palabras. Haz espacio y tómala otra vez.',
+  'field.photo.keepPlace': 'Guardar dónde se tomó',
+  'field.photo.noPlace': 'La foto quedó guardada. No dice dónde se tomó: puede que la cámara tenga la ubicación apagada.',
   'field.photo.broken': 'Esta foto no se puede leer. Tómala otra vez.',
   'field.what.photo': 'una foto',
   'field.phone.onlyHere':

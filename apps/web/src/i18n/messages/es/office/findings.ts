@@ -127,6 +127,7 @@ export const findings: Record<keyof typeof english, string> = {
   'check.seen on site': 'Mire las fotos y lo que escribió la cuadrilla.\nSi el agua corre ahora, cierre primero la válvula de la zona.',
   'findings.photos': 'Fotos',
   'findings.photo': 'Foto del {day}{word, select, none {} other {: {word}}}',
+  'findings.photo.place': 'Se tomó en {latitude}, {longitude}',
   'findings.photo.onPhone': 'Una foto sigue en el teléfono que la tomó.',
   'check.mixed water needs': 'Mire si las plantas con más sed se pueden mover o tener su propia línea de goteo.',
   'accept.title': '¿Qué se debe hacer en {property}?',
