@@ -168,3 +168,17 @@ function countStatements({ source }: TestApp): () => number {
     return count;
   };
 }
+
+it('tells when the stops of a day begin and end as the month tells it, to whoever sees the crew’s work', async () => {
+  const TIMES = 'stops { stop { id } beginMinute endMinute lateMinutes }';
+  const given = await threeStops('2026-07-08');
+  const asked = async (who: FieldDay['office']) =>
+    (await who.send('{ plannedTimes(day: "2026-07-08") { stop { id } beginMinute endMinute lateMinutes } }')).data.plannedTimes;
+  const { monthPlan } = (await day.office.send(`{ monthPlan(month: "2026-07") { days { day ${TIMES} } } }`)).data;
+  const [shown] = monthPlan.days.filter((one: { day: string; stops: unknown[] }) => one.day === '2026-07-08' && one.stops.length > 0);
+  const times = await asked(day.lead);
+  expect(times).toEqual(shown.stops);
+  expect(times.map(({ stop }: { stop: { id: string } }) => stop.id)).toEqual(given.map(({ stopId }) => stopId));
+  expect(times[0].beginMinute).toBeLessThan(times[1].beginMinute);
+  expect(await asked(day.stranger)).toEqual([]);
+});

@@ -15,8 +15,16 @@ const stop = (at: object, workOrders: readonly object[] = [order]) => ({
   property: { ...property, ...at },
   workOrders,
 });
+let plannedTimes: readonly object[] = [];
+afterEach(() => {
+  plannedTimes = [];
+});
 const sheet = (...stops: readonly object[]) =>
-  drawPage(<RouteSheetPage />, { at: '/routes/sheet?day=2026-09-24', route: '/routes/sheet', answers: { today: [{ ...route, stops }] } });
+  drawPage(<RouteSheetPage />, {
+    at: '/routes/sheet?day=2026-09-24',
+    route: '/routes/sheet',
+    answers: { today: [{ ...route, stops }], plannedTimes },
+  });
 const textsOf = (table: HTMLElement) =>
   within(table)
     .getAllByRole('row')
@@ -93,4 +101,26 @@ it('lists the whole day on the first page, and lines for how the stop ended on e
   expect(second!.slice(1)).toEqual(['Visit', '', '']);
   for (const line of ['Done', 'Left for another day, and why', 'Minutes of work, all persons together', 'Materials used'])
     expect(screen.getAllByText(line, { selector: 'dt' })).toHaveLength(2);
+});
+
+it('prints when to be at a stop, and that day’s hours of its gate or school, on the list and on the card', async () => {
+  const hours = [
+    { kind: 'open', weekdays: [1, 2, 3, 4, 5], fromMinute: 420, untilMinute: 900 },
+    { kind: 'closed', weekdays: [4], fromMinute: 450, untilMinute: 510 },
+    { kind: 'open', weekdays: [6], fromMinute: 600, untilMinute: 720 },
+  ];
+  plannedTimes = [{ stop: { id: 'st1' }, beginMinute: 515, endMinute: 560, lateMinutes: 0, visited: false }];
+  sheet(stop({ visitTerms: { version: 1, everyDays: 7, visitMinutes: 40, skills: [], hours } }));
+  // 24 September 2026 is a Thursday.
+  const words = 'Planned 8:35 am to 9:20 am; open 7:00 am to 3:00 pm; nobody may work 7:30 am to 8:30 am';
+  expect(await screen.findAllByText(words)).toHaveLength(2);
+});
+
+it('prints that a stop is late for its hours, or cannot be that day, and nothing where no time is known', async () => {
+  const at = (id: string, lateMinutes: number | null) => ({ stop: { id }, beginMinute: 515, endMinute: 560, lateMinutes, visited: false });
+  plannedTimes = [at('st1', 20), at('st2', null)];
+  sheet(stop({}), { ...stop({}), id: 'st2' }, { ...stop({}), id: 'st3' });
+  expect(await screen.findAllByText('Planned 8:35 am to 9:20 am; 20 min after its hours')).toHaveLength(2);
+  expect(screen.getAllByText('Planned 8:35 am to 9:20 am; not open long enough on this day')).toHaveLength(2);
+  expect(screen.getAllByText(/^Planned 8:35/)).toHaveLength(4);
 });

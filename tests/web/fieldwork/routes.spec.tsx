@@ -4,7 +4,7 @@ import { listenToDay } from '../../../apps/web/src/features/fieldwork/routes/liv
 import { MonthPlanPage } from '../../../apps/web/src/features/fieldwork/routes/month/MonthPlanPage.js';
 import { PhonesPage } from '../../../apps/web/src/features/fieldwork/phones/PhonesPage.js';
 import { isOlder } from '../../../apps/web/src/features/fieldwork/phones/versions.js';
-import { daySketch, HALF } from '../../../apps/web/src/features/fieldwork/routes/sheet/day-sketch.js';
+import { daySketch, HALF } from '../../../apps/web/src/features/fieldwork/routes/day-map/day-sketch.js';
 import { RouteSheetPage } from '../../../apps/web/src/features/fieldwork/routes/sheet/RouteSheetPage.js';
 import { RoutesPage } from '../../../apps/web/src/features/fieldwork/routes/RoutesPage.js';
 import { builtCrew, builtProperty, builtWorkOrder } from '../support/built.js';
@@ -446,7 +446,8 @@ describe('the route sheet', () => {
       crew: builtCrew('crew-1', 'Crew 1', { startLatitude: 38, startLongitude: -121 }),
     };
     const stops = [sheetStop('a', 38.1), sheetStop('b', null), sheetStop('c', 38.2)];
-    drawPage(<RouteSheetPage />, { at: '/routes/sheet?day=2026-09-24', route: '/routes/sheet', answers: { today: [{ ...route, stops }] } });
+    const answers = { today: [{ ...route, stops }], plannedTimes: [] };
+    drawPage(<RouteSheetPage />, { at: '/routes/sheet?day=2026-09-24', route: '/routes/sheet', answers });
     const sketch = await screen.findByRole('img', { name: 'Where the 2 stops lie, in their order' });
     expect([...sketch.querySelectorAll('text')].map((text) => text.textContent)).toEqual(['1', '3']);
     expect(screen.getByText(/One stop has no position yet/)).toBeTruthy();

@@ -22,6 +22,7 @@ import { MonthPlanResolver } from './month-planning/month-plan.resolver.js';
 import { OrderSeason } from './month-planning/season/order-season.service.js';
 import { OrderSeasonResolver } from './month-planning/season/order-season.resolver.js';
 import { ShowMonth } from './month-planning/shown/show-month.service.js';
+import { ShowTimes } from './month-planning/shown/show-times.service.js';
 import { TravelTimes } from './month-planning/travel/travel-times.service.js';
 import { SetVisitTerms } from './month-planning/visit-terms/set-visit-terms.service.js';
 import { VisitTermsResolver } from './month-planning/visit-terms/visit-terms.resolver.js';
@@ -76,6 +77,7 @@ const monthPlanning = [
   GatherMaterial,
   TravelTimes,
   ShowMonth,
+  ShowTimes,
   SendItem,
   ApplyPlan,
   PlanMonth,

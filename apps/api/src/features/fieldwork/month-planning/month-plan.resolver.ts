@@ -1,20 +1,22 @@
 import { Args, ID, Int, Mutation, Query, Resolver } from '@nestjs/graphql';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
-import { MonthScalar } from '../../../platform/graphql/scalars.js';
+import { DateScalar, MonthScalar } from '../../../platform/graphql/scalars.js';
 import { Allow } from '../../../platform/identity/allow.js';
 import { Permission } from '../../../platform/identity/permission.js';
 import { Tx } from '../../../platform/identity/tx.js';
 import { PlanMonth } from './deeds/plan-month.service.js';
 import { ReplanDay } from './deeds/replan-day.service.js';
 import { UndoPlan } from './deeds/undo-plan.service.js';
-import { MonthPlan, PlanRun } from './shown/month-plan.type.js';
+import { MonthPlan, PlannedStop, PlanRun } from './shown/month-plan.type.js';
 import { ShowMonth, showRun } from './shown/show-month.service.js';
+import { ShowTimes } from './shown/show-times.service.js';
 
 /** The plan of a month. */
 @Resolver(() => MonthPlan)
 export class MonthPlanResolver {
   constructor(
     private readonly show: ShowMonth,
+    private readonly times: ShowTimes,
     private readonly plan: PlanMonth,
     private readonly replan: ReplanDay,
     private readonly undo: UndoPlan,
@@ -24,6 +26,17 @@ export class MonthPlanResolver {
   @Query(() => MonthPlan)
   monthPlan(@Tx() tx: OrganizationTransaction, @Args('month', { type: () => MonthScalar }) month: string): Promise<MonthPlan> {
     return this.show.run(tx, month);
+  }
+
+  /** When a day's stops begin and end, in their order; of today, what was done as it was, and the rest from now on. */
+  @Allow(Permission.ReadRoutes)
+  @Query(() => [PlannedStop])
+  plannedTimes(
+    @Tx() tx: OrganizationTransaction,
+    @Args('day', { type: () => DateScalar }) day: string,
+    @Args('crewId', { type: () => ID, nullable: true }) crewId: string | null,
+  ): Promise<PlannedStop[]> {
+    return this.times.run(tx, day, crewId);
   }
 
   @Allow(Permission.PlanMonths)

@@ -9,10 +9,11 @@ import { Button } from '../../../../ui/forms/Button.js';
 import { PageHead } from '../../../../ui/frame/PageHead.js';
 import { EmptyState } from '../../../../ui/states/States.js';
 import { SheetList } from './SheetList.js';
-import { SheetMap } from './SheetMap.js';
+import { SheetMap } from '../day-map/SheetMap.js';
 import { SheetStop } from './SheetStop.js';
 import './sheet.css';
 import { sheetAddress } from './urls.js';
+import { timeOf } from './StopWhen.js';
 
 export const routeSheetDocument = graphql(`
   query RouteSheet($day: Date!, $crew: ID) {
@@ -44,6 +45,15 @@ export const routeSheetDocument = graphql(`
         ...SheetStop
       }
     }
+    plannedTimes(day: $day, crewId: $crew) {
+      stop {
+        id
+      }
+      beginMinute
+      endMinute
+      lateMinutes
+      visited
+    }
   }
 `);
 
@@ -73,7 +83,7 @@ export function RouteSheetPage() {
   const query = useQuery(routeSheetDocument, { variables: { day, crew: place.crew }, fetchPolicy: 'cache-and-network' });
   return (
     <Fetched query={query}>
-      {({ today: routes }) => (
+      {({ today: routes, plannedTimes }) => (
         <div className="sheet">
           <PageHead
             crumb={dayInWords(day)}
@@ -95,10 +105,10 @@ export function RouteSheetPage() {
                 <FormattedMessage id="sheet.care" />
               </p>
               <SheetMap start={startOf(crew)} stops={stops.map(({ property }) => placeOf(property))} />
-              <SheetList stops={stops} />
+              <SheetList day={day} stops={stops} times={plannedTimes} />
               <ol className="sheet-stops">
                 {stops.map((stop, at) => (
-                  <SheetStop key={stop.id} stop={stop} number={at + 1} />
+                  <SheetStop key={stop.id} stop={stop} number={at + 1} day={day} time={timeOf(plannedTimes, stop.id)} />
                 ))}
               </ol>
             </section>

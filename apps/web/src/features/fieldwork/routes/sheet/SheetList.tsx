@@ -6,6 +6,7 @@ import { useMaskedList } from '../../../../page/use-masked.js';
 import { sentenceCase } from '../../../../page/values/sentence-case.js';
 import { Head, Num, Table } from '../../../../ui/tables/Table.js';
 import { useOrderWords } from '../../use-order-words.js';
+import { StopWhen, timeOf, type TimeOnSheet } from './StopWhen.js';
 
 const listedStop = graphql(`
   fragment ListedStop on Stop {
@@ -15,6 +16,7 @@ const listedStop = graphql(`
       name
       address
       city
+      ...HoursOnSheet
     }
     workOrders {
       id
@@ -26,11 +28,14 @@ const listedStop = graphql(`
 `);
 
 interface Props {
+  /** YYYY-MM-DD */
+  readonly day: string;
+  readonly times: readonly TimeOnSheet[];
   readonly stops: readonly FragmentType<typeof listedStop>[];
 }
 
 /** The whole day on one page: where to go in which order, what for, and a box for each that is done. */
-export function SheetList({ stops: masked }: Props) {
+export function SheetList({ day, times, stops: masked }: Props) {
   const intl = useIntl();
   const { minutes } = useFormats();
   const orderWords = useOrderWords();
@@ -61,6 +66,9 @@ export function SheetList({ stops: masked }: Props) {
           <th scope="row">
             {at + 1}. {property.name}
             <small>{[property.address, property.city].filter(Boolean).join(', ')}</small>
+            <small className="sheet-when">
+              <StopWhen day={day} time={timeOf(times, id)} property={property} />
+            </small>
           </th>
           <td>{workOrders.map(orderWords).join('; ') || sentenceCase(intl.formatMessage({ id: 'monthPlan.visit' }))}</td>
           <Num>{minutesOf(workOrders, minutes)}</Num>

@@ -12,6 +12,7 @@ import { BlankLine } from './BlankLine.js';
 import { SheetController } from './SheetController.js';
 import { SheetMeters } from './SheetMeters.js';
 import { SheetZones } from './SheetZones.js';
+import { StopWhen, type TimeOnSheet } from './StopWhen.js';
 
 export const sheetStop = graphql(`
   fragment SheetStop on Stop {
@@ -23,6 +24,7 @@ export const sheetStop = graphql(`
       address
       city
       notes
+      ...HoursOnSheet
       meters {
         id
         ...MeterOnSheet
@@ -54,13 +56,16 @@ export const sheetStop = graphql(`
 interface Props {
   readonly stop: FragmentType<SheetStopFragment>;
   readonly number: number;
+  /** YYYY-MM-DD */
+  readonly day: string;
+  readonly time: TimeOnSheet | null;
 }
 
 /**
  * One stop as a card: where, with what care, what to do; then, in the order of the work, meters, controllers and zones with what is known of
  * them and room to write. A card stays on one page where it fits on one; what does not fit is cut between its parts and table rows alone.
  */
-export function SheetStop({ stop: masked, number }: Props) {
+export function SheetStop({ stop: masked, number, day, time }: Props) {
   const { property, cautions, workOrders } = useMasked(sheetStop, masked);
   const intl = useIntl();
   const { minutes } = useFormats();
@@ -73,6 +78,9 @@ export function SheetStop({ stop: masked, number }: Props) {
         {number}. {property.name}
       </h3>
       <p>{[property.address, property.city].filter(Boolean).join(', ')}</p>
+      <p className="sheet-when">
+        <StopWhen day={day} time={time} property={property} />
+      </p>
       {cautions.length > 0 && (
         <ul className="sheet-cautions">
           {cautions.map((code) => (
