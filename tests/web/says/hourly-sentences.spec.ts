@@ -32,4 +32,14 @@ describe('what the judges of hours give is said whole', () => {
       expect(sentence).not.toMatch(/[–?{}]|unknown|undefined|NaN|none/);
     }
   });
+
+  it('names together the zones of which it is one', () => {
+    const details = { zoneId: null, zoneIds: ['z1', 'z2'], ratio: 1.6, litresPerMinute: 60, usualLitresPerMinute: 37 };
+    const says = { code: 'zone flow changed', details };
+    expect(findingSentence(sayingOf('en'), says)).toMatch(/^.+ or .+ now passes /);
+    expect(findingSentence(sayingOf('es'), says)).toMatch(/^Por .+ o .+ pasan ahora /);
+    expect(findingSays({ kind: 'zone flow changed', controller: null, zones: ['Lawn', 'Beds'], says })).toMatch(
+      /^Lawn or Beds passes more /,
+    );
+  });
 });

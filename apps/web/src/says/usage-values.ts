@@ -20,6 +20,14 @@ type Values = Record<string, string | number>;
 
 const oneZone = (saying: Saying, details: Details): Values => zoneValues(saying, [details.text('zoneId') ?? ''].filter(Boolean));
 
+/** Zones that usage does not tell apart are named together: it is one of them. */
+const oneOfZones = (saying: Saying, details: Details): Values => {
+  const likely = details.texts('zoneIds');
+  if (likely.length < 2) return oneZone(saying, details);
+  const names = likely.map((zoneId) => zoneName(saying, zoneId));
+  return { zones: 1, zoneName: saying.intl.formatList(names, { type: 'disjunction' }) };
+};
+
 const clockOf = (formats: Saying['formats'], clock: string | null): string => (clock ? clockInWords(formats, clock) : 'none');
 
 /** The values of their messages, by code. */
@@ -38,12 +46,12 @@ export const usageValues: Readonly<Record<UsageCode | DryCode, (saying: Saying, 
     days: details.number('days') ?? 0,
   }),
   'zone flow changed': (saying, details) => ({
-    ...oneZone(saying, details),
+    ...oneOfZones(saying, details),
     flow: saying.formats.quantity('flow', details.number('litresPerMinute')),
     usual: saying.formats.quantity('flow', details.number('usualLitresPerMinute')),
     change: (details.number('ratio') ?? 1) > 1 ? 'more' : 'less',
   }),
-  'not delivering zone': oneZone,
+  'not delivering zone': oneOfZones,
   'not delivering pressure': ({ formats }, details) => ({ ratio: formats.percent(details.number('ratio')) }),
   'not delivering runs': (_, details) => ({ days: details.number('runDays') ?? 0 }),
   'breaks a rule': ({ intl }, details) => ({

@@ -55,9 +55,8 @@ export function episodeOfSighting(meter: ObservedMeter, sighting: Sighting): Epi
   const { kind, code, fromMinute, openedMinute, clearedMinute, litres, sdLitres, confidence } = sighting;
   const last = evidence.midnights[evidence.days] ?? openedMinute;
   const fromDate = dateOfMinute(evidence, fromMinute);
-  // Of one zone: that which is likeliest; the others that may be are among the details.
-  const named = sighting.ofZone ? sighting.zones.slice(0, 1) : sighting.zones;
-  const zoneIds = named.map((zone) => evidence.zones[zone]?.zoneId ?? '');
+  // Of one zone: the likeliest first, beside it those from which the usage does not tell it.
+  const zoneIds = sighting.zones.map((zone) => evidence.zones[zone]?.zoneId ?? '');
   const zone = sighting.ofZone ? (zoneIds[0] ?? null) : null;
   return {
     kind,
@@ -74,7 +73,16 @@ export function episodeOfSighting(meter: ObservedMeter, sighting: Sighting): Epi
     confidence,
     ...(sighting.atMost && { atMost: sighting.atMost }),
     evidence: sighting.evidence,
-    says: { code, details: { meterId: evidence.meterId, zoneId: zone, since: fromDate, litresPerMonth: litres, ...sighting.details } },
+    says: {
+      code,
+      details: {
+        meterId: evidence.meterId,
+        zoneId: zoneIds.length === 1 ? zone : null,
+        since: fromDate,
+        litresPerMonth: litres,
+        ...sighting.details,
+      },
+    },
     openedLocalDay: localDayOfMinute(evidence, openedMinute),
     clearedLocalDay: clearedMinute === null ? null : localDayOfMinute(evidence, clearedMinute),
   };

@@ -17,7 +17,7 @@ import { moveUsualUse, noUsualUse, type UsualUse } from './leaks/usual-use.js';
 import { followOffSchedule, noOffSchedule, type OffSchedule } from './runs/off-schedule-run.js';
 import { followRain, noWateredInRain, type WateredInRain } from './runs/watered-in-rain.js';
 import { followRecord, noRecordedFlows, type RecordedFlows } from './flows/recorded-flows.js';
-import { learnScatter } from './flows/learn-scatter.js';
+import { learnPressure, learnScatter } from './flows/learn-scatter.js';
 import { refineShifts } from './flows/refine-shifts.js';
 import { learnShifts } from './steps/clock-shift.js';
 import { closeDay, expectRuns, explainDay } from './steps/explain-day.js';
@@ -166,6 +166,7 @@ function learn({ meter, zones, unexplained, told }: Observation, day: number): b
   meter.scatter = learnScatter(meter, zones.learntDays);
   meter.flowCovariance.set(meter.scatter < 1 ? fitZoneFlows(meter, zones.learntDays, fixed).covariance : fit.covariance);
   meter.flowPerMinuteOfShift.set(flowsByShift(meter, zones.learntDays, fixed));
+  meter.pressureOfDay = learnPressure(meter, zones.learntDays);
   fit.told.forEach((value, zone) => {
     told[zone] = value;
   });

@@ -83,6 +83,15 @@ describe('zone flow changed', () => {
     expect(scaleAfter(1.645 * 2)).toBeCloseTo(Math.sqrt((60 * 4 + 12.1) / 70), 6);
   });
 
+  it('names zones of one hour together where the hour does not tell them apart', () => {
+    const fault = { zone: { zone: 4, fromDay: FAULT_DAY, factor: 1.9 } };
+    const { evidence } = simulatedMeter({ seed: 9106, firstDay: FIRST_DAY, days: 100, zones: 6, everyDays: 1, stepMinutes: 60, fault });
+    const [one] = judgeHourly(evidence).filter(({ kind }) => kind === 'zone flow changed');
+    expect(one?.zoneIds).toContain('z5');
+    expect(one?.zoneIds.length).toBeGreaterThan(1);
+    expect(one?.says.details).toMatchObject({ zoneId: null, zoneIds: one?.zoneIds });
+  });
+
   it('ends when the flow is back', () => {
     const fault = { zone: { zone: 2, fromDay: FAULT_DAY, untilDay: FAULT_DAY + 20, factor: 1.6 } };
     const { evidence } = simulatedMeter({ seed: 2003, firstDay: FIRST_DAY, days: 142, zones: 6, everyDays: 1, fault });

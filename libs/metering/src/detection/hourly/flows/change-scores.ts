@@ -1,5 +1,5 @@
 import type { ObservedMeter } from '../steps/observed-meter.js';
-import { CLOCK_OF_STEP, type DayEquations } from './day-equations.js';
+import { CLOCK_OF_STEP, type DayEquations, flowsAndClock } from './day-equations.js';
 import { choleskyOf, solveByCholesky } from '../../../statistics/cholesky.kernel.js';
 import { addSandwich, addSquare, summed, timesVector } from '../../../statistics/square-matrices.kernel.js';
 
@@ -34,7 +34,7 @@ export interface ChangeScores {
  * The change of each zone alone, and last of all zones together, that explains the residuals of some days best.
  *
  * c is normal with covariance S = G + G P G + pressure + runs + clock; a change δ of a zone moves its mean by δ · v, v = G e q:
- * δ = vᵀ S⁻¹ c / vᵀ S⁻¹ v, sd = (vᵀ S⁻¹ v)^−½
+ * δ = vᵀ S⁻¹ c / vᵀ S⁻¹ v, sd = (vᵀ S⁻¹ v)^−½; the clock is a column of M, so that the steps themselves say what of it there is
  *
  * @param meter - The meter, with flows q and their covariance P. [code]
  * @param days - Equations of the days. [code]
@@ -45,12 +45,13 @@ export interface ChangeScores {
 export function changeScores(meter: ObservedMeter, days: readonly DayEquations[], alike: boolean): ChangeScores {
   const { flows } = meter;
   const zones = flows.length;
+  const size = zones + 1;
   const gram = summed(days.map((day) => day.gram));
   const residual = summed(days.map((day) => day.residual));
-  const ran = Int32Array.from(flows.keys()).filter((zone) => (gram[zone * (zones + 1)] as number) > 0);
+  const ran = Int32Array.from(Array(size).keys()).filter((place) => (gram[place * (size + 1)] as number) > 0);
   const silent = { change: 0, sd: Number.POSITIVE_INFINITY };
   if (!ran.length) return { scores: Array.from({ length: zones + 1 }, () => silent), whileRunning: silent };
-  const factor = choleskyOf(covarianceOf(meter, days, gram, alike ? 1 : UNALIKE), zones, ran);
+  const factor = choleskyOf(covarianceOf(meter, days, gram, alike ? 1 : UNALIKE), size, ran);
   // S⁻¹ c once: vᵀ S⁻¹ c is its sum along v.
   const solvedResidual = solveByCholesky(factor, ofRan(residual, ran));
   const scoreAlong = (along: Float64Array): ChangeScore => {
@@ -59,14 +60,14 @@ export function changeScores(meter: ObservedMeter, days: readonly DayEquations[]
     return weight > 0 ? { change: dot(solvedResidual, own) / weight, sd: 1 / Math.sqrt(weight) } : silent;
   };
   const alone = Array.from({ length: zones }, (_, zone) => {
-    if (!((gram[zone * (zones + 1)] as number) * (flows[zone] as number) > 0)) return silent;
-    const along = gram.slice(zone * zones, (zone + 1) * zones);
-    for (let at = 0; at < zones; at++) along[at] = (along[at] as number) * (flows[zone] as number);
+    if (!((gram[zone * (size + 1)] as number) * (flows[zone] as number) > 0)) return silent;
+    const along = gram.slice(zone * size, (zone + 1) * size);
+    for (let at = 0; at < size; at++) along[at] = (along[at] as number) * (flows[zone] as number);
     return scoreAlong(along);
   });
   return {
-    scores: [...alone, scoreAlong(timesVector(gram, flows))],
-    whileRunning: scoreAlong(timesVector(gram, new Float64Array(zones).fill(1))),
+    scores: [...alone, scoreAlong(timesVector(gram, flowsAndClock(flows, 0)))],
+    whileRunning: scoreAlong(timesVector(gram, flowsAndClock(new Float64Array(zones).fill(1), 0))),
   };
 }
 
@@ -83,36 +84,28 @@ function dot(one: Float64Array, other: Float64Array): number {
 }
 
 function covarianceOf(meter: ObservedMeter, days: readonly DayEquations[], gram: Float64Array, doubt: number): Float64Array {
-  const { flows } = meter;
-  const n = flows.length;
+  const { flows, flowPerMinuteOfShift, factors, usage } = meter;
+  const size = flows.length + 1;
   const spread = summed(days.map((day) => day.doubt));
   for (let at = 0; at < spread.length; at++) spread[at] = (spread[at] as number) + (gram[at] as number);
-  addFlowDoubt(meter, gram, spread, doubt);
-  addSquare(spread, timesVector(gram, flows), PRESSURE_OF_SEASON);
-  addSquare(spread, movedByClock(meter, days, gram), CLOCK_OF_STEP * meter.usage.stepMinutes);
-  for (let zone = 0; zone < n; zone++) spread[zone * (n + 1)] = (spread[zone * (n + 1)] as number) * (1 + RIDGE);
+  addSandwich(spread, gram, flowDoubt(meter, doubt));
+  addSquare(spread, timesVector(gram, flowsAndClock(flows, 0)), PRESSURE_OF_SEASON);
+  // A clock a minute later adds to the steps, less what it did to the flows when they were learnt.
+  const learnt = flowPerMinuteOfShift.map((flow, zone) => -flow * (factors[zone] ?? 1));
+  addSquare(spread, timesVector(gram, flowsAndClock(learnt, 1)), CLOCK_OF_STEP * usage.stepMinutes);
+  for (let place = 0; place < size; place++) spread[place * (size + 1)] = (spread[place * (size + 1)] as number) * (1 + RIDGE);
   return spread;
 }
 
-// h − G · ∂q: what a clock a minute later does to the steps, less what it did to the flows when they were learnt.
-function movedByClock(meter: ObservedMeter, days: readonly DayEquations[], gram: Float64Array): Float64Array {
-  const moved = summed(days.map((day) => day.perMinuteOfShift));
-  const learnt = timesVector(
-    gram,
-    meter.flowPerMinuteOfShift.map((flow, zone) => flow * (meter.factors[zone] ?? 1)),
-  );
-  for (let zone = 0; zone < moved.length; zone++) moved[zone] = (moved[zone] as number) - (learnt[zone] as number);
-  return moved;
-}
-
-// G P G, with what flows wander since they were learnt.
-function addFlowDoubt({ flows, flowCovariance, factors }: ObservedMeter, gram: Float64Array, spread: Float64Array, sds: number): void {
-  const n = flows.length;
-  const doubt = flowCovariance.slice();
-  if (sds !== 1) for (let at = 0; at < doubt.length; at++) doubt[at] = sds ** 2 * (doubt[at] as number);
-  for (let zone = 0; zone < n; zone++) {
+// P with what flows wander since they were learnt; none of the clock.
+function flowDoubt({ flows, flowCovariance, factors }: ObservedMeter, sds: number): Float64Array {
+  const zones = flows.length;
+  const doubt = new Float64Array((zones + 1) ** 2);
+  for (let zone = 0; zone < zones; zone++) {
+    const first = zone * (zones + 1);
+    for (let other = 0; other < zones; other++) doubt[first + other] = sds ** 2 * (flowCovariance[zone * zones + other] as number);
     const wanders = factors[zone] === 1 ? WANDERS : CHANGED_WANDERS;
-    doubt[zone * (n + 1)] = (doubt[zone * (n + 1)] as number) + (wanders * (flows[zone] as number)) ** 2;
+    doubt[first + zone] = (doubt[first + zone] as number) + (wanders * (flows[zone] as number)) ** 2;
   }
-  addSandwich(spread, gram, doubt);
+  return doubt;
 }

@@ -1,25 +1,24 @@
 import type { ObservedMeter, RunMinutes } from '../steps/observed-meter.js';
 import { runMinutes, runsNear } from '../steps/run-minutes.js';
 import { addSquare, timesVector } from '../../../statistics/square-matrices.kernel.js';
-import { stepVariance } from './step-variance.js';
+import { edgeVariance, stepVariance } from './step-variance.js';
 
 /** A residual beyond this many standard deviations counts as that many: someone drew water beside the run. */
 const WINSORIZED = 4;
 /** What remains of the doubt of a clock after its shift is learnt, as share of a step of usage. Common practice, no source. */
 export const CLOCK_OF_STEP = 0.1;
-/** Pressure moves all flows of a day by this share, and each zone's run moves by itself by that. Common practice, no source. */
-const PRESSURE_OF_DAY = 0.03;
+/** Each zone's run moves by itself by this share. Common practice, no source. */
 const RUN_OF_ZONE = 0.03;
 
 /**
- * What one day says of the zones' flows against those believed: G = Mᵀ W M, c = Mᵀ W r, and h, what a clock that is a minute later would
- * add to c; minutes M, weights W = 1 / variance, residuals r.
+ * What one day says of the zones' flows against those believed, and of the clock: G = Mᵀ W M, c = Mᵀ W r; weights W = 1 / variance, residuals r. M has
+ * a column of minutes for each zone, and last what a clock that is a minute later than believed would add to each step.
  */
 export interface DayEquations {
   readonly day: number;
+  /** G, by rows of one more than there are zones. */
   readonly gram: Float64Array;
   readonly residual: Float64Array;
-  readonly perMinuteOfShift: Float64Array;
   /** Covariance of c by what is of this day alone: its pressure, and each zone's run. */
   readonly doubt: Float64Array;
 }
@@ -30,33 +29,47 @@ export interface DayEquations {
  * @param meter - The meter as it is known. [code]
  * @param day - The day, from 0. [–]
  * @param design - Minutes of the day, where they are at hand. [min]
- * @returns G, c, h and the day's own covariance of c. [any]
+ * @returns G, c and the day's own covariance of c. [any]
  */
 export function dayEquations(meter: ObservedMeter, day: number, design: RunMinutes = runMinutes(meter, day)): DayEquations {
   const { flows } = meter;
   const zones = flows.length;
+  const size = zones + 1;
   const equations: DayEquations = {
     day,
-    gram: new Float64Array(zones * zones),
-    residual: new Float64Array(zones),
-    perMinuteOfShift: new Float64Array(zones),
-    doubt: new Float64Array(zones * zones),
+    gram: new Float64Array(size * size),
+    residual: new Float64Array(size),
+    doubt: new Float64Array(size * size),
   };
   const litresOf = litresByStep(meter, day, design);
   const edges = flowsAtEdges(meter, day, design);
   for (let step = 0; step < design.steps; step++) addStep(meter, { design, litresOf, edges }, step, equations);
   const { gram, doubt } = equations;
-  addSquare(doubt, timesVector(gram, flows), PRESSURE_OF_DAY);
+  addSquare(doubt, timesVector(gram, flowsAndClock(flows, 0)), meter.pressureOfDay);
   for (let zone = 0; zone < zones; zone++) {
-    if (!((gram[zone * (zones + 1)] as number) > 0)) continue;
-    addSquare(doubt, gram.subarray(zone * zones, (zone + 1) * zones), meter.scatter * RUN_OF_ZONE * (flows[zone] as number));
+    if (!((gram[zone * (size + 1)] as number) > 0)) continue;
+    addSquare(doubt, gram.subarray(zone * size, (zone + 1) * size), meter.scatter * RUN_OF_ZONE * (flows[zone] as number));
   }
   return equations;
 }
 
 /**
- * What a clock that is a minute later than believed has done to the flows learnt: P h, since they were fitted to the same steps. On days with the same
- * runs it cancels what that clock does to their steps; on days with other runs it does not.
+ * A vector of the equations.
+ *
+ * @param flows - One value by zone. [any]
+ * @param clock - Minutes of the clock. [min]
+ * @returns Both, the clock last. [any]
+ */
+export function flowsAndClock(flows: Float64Array, clock: number): Float64Array {
+  const both = new Float64Array(flows.length + 1);
+  both.set(flows);
+  both[flows.length] = clock;
+  return both;
+}
+
+/**
+ * What a clock that is a minute later than believed has done to the flows learnt: P h, since they were fitted to the same steps; h is what it adds to c.
+ * On days with the same runs it cancels what that clock does to their steps; on days with other runs it does not.
  *
  * @param meter - The meter, its flows and their covariance P just learnt. [code]
  * @param days - Days from which they were learnt. [–]
@@ -68,11 +81,12 @@ export function flowsByShift(meter: ObservedMeter, days: readonly number[], fixe
   const before = meter.flowPerMinuteOfShift;
   const shifted = new Float64Array(zones);
   for (const day of days) {
-    const { perMinuteOfShift, gram } = dayEquations(meter, day);
+    const { gram } = dayEquations(meter, day);
     for (let zone = 0; zone < zones; zone++) {
-      let moved = perMinuteOfShift[zone] as number;
+      let moved = gram[zone * (zones + 1) + zones] as number;
       for (const other of fixed)
-        moved -= (gram[zone * zones + other] as number) * (before[other] as number) * (meter.factorOfDay[day * zones + other] as number);
+        moved -=
+          (gram[zone * (zones + 1) + other] as number) * (before[other] as number) * (meter.factorOfDay[day * zones + other] as number);
       shifted[zone] = (shifted[zone] as number) + moved;
     }
   }
@@ -128,34 +142,31 @@ function addStep(meter: ObservedMeter, { design, litresOf, edges }: DayOfSteps, 
   const first = step * zones;
   let total = 0;
   for (let zone = 0; zone < zones; zone++) total += design.minutes[first + zone] as number;
-  if (!(total > 0)) return;
+  // A clock a minute later brings a minute of what ran before the step's begin, and takes one of what ran at its end.
+  const shifted = (edges[step] as number) - (edges[step + 1] as number);
+  if (!(total > 0 || shifted !== 0)) return;
   const at = design.fromStep + step;
   const expected = litresOf[step] as number;
   const off = (meter.usage.litres[at] as number) - (meter.indoor[at] as number) - (meter.claimed[at] as number) - expected;
   if (Number.isNaN(off)) return;
-  const variance = stepVariance(meter, at, expected, total);
+  const variance = total > 0 ? stepVariance(meter, at, expected, total) : edgeVariance(meter, at, Math.abs(shifted));
   const most = WINSORIZED * Math.sqrt(variance + (expected / WINSORIZED) ** 2);
   const residual = Math.max(-most, Math.min(most, off));
-  // A clock a minute later brings a minute of what ran before the step's begin, and takes one of what ran at its end.
-  const shifted = (edges[step] as number) - (edges[step + 1] as number);
-  addRow(design.minutes, first, [1 / variance, residual, shifted], into);
+  const row = new Float64Array(zones + 1);
+  row.set(design.minutes.subarray(first, first + zones));
+  row[zones] = shifted;
+  addRow(row, 1 / variance, residual, into);
 }
 
-function addRow(
-  minutes: Float64Array,
-  first: number,
-  [weight, residual, shifted]: readonly [number, number, number],
-  { gram, residual: sums, perMinuteOfShift }: DayEquations,
-): void {
-  const zones = sums.length;
-  for (let one = 0; one < zones; one++) {
-    const own = weight * (minutes[first + one] as number);
+function addRow(row: Float64Array, weight: number, residual: number, { gram, residual: sums }: DayEquations): void {
+  const size = row.length;
+  for (let one = 0; one < size; one++) {
+    const own = weight * (row[one] as number);
     if (own === 0) continue;
     sums[one] = (sums[one] as number) + own * residual;
-    perMinuteOfShift[one] = (perMinuteOfShift[one] as number) + own * shifted;
-    for (let other = 0; other < zones; other++) {
-      const at = one * zones + other;
-      gram[at] = (gram[at] as number) + own * (minutes[first + other] as number);
+    for (let other = 0; other < size; other++) {
+      const at = one * size + other;
+      gram[at] = (gram[at] as number) + own * (row[other] as number);
     }
   }
 }

@@ -40,6 +40,18 @@ export function runVariance(meter: ObservedMeter, expected: number, runMinutes: 
 }
 
 /**
+ * Variance of the litres of a step beside runs, into which they reach when clocks are off.
+ *
+ * @param meter - The meter. [code]
+ * @param step - The step. [–]
+ * @param flow - Flow of the runs at its edge. [L/min]
+ * @returns Variance. [L2]
+ */
+export function edgeVariance(meter: ObservedMeter, step: number, flow: number): number {
+  return (meter.scatter * EDGE_OF_STEP * meter.usage.stepMinutes * flow) ** 2 + otherVariance(meter, step);
+}
+
+/**
  * The part of the register and of people.
  *
  * @param meter - The meter. [code]

@@ -174,8 +174,8 @@ function nameCause(meter: ObservedMeter, changes: ZoneChanges, { days, scores, c
   const { best, probability } = likeliest(squares, compared.scores);
   const score = scores[best] as ChangeScore;
   const everywhere = best === all && all > 1;
-  const zones = everywhere ? [...meter.flows.keys()] : likelyZones(squares, best);
   const isSure = isNamedAlone(changes, squares, { best, probability, sd: score.sd });
+  const zones = everywhere ? [...meter.flows.keys()] : isSure ? [best] : likelyZones(squares, best);
   const least = isSure
     ? decision * score.sd
     : Math.max(decision, UNSURE_DECISION) * Math.max(score.sd, (compared.scores[best] as ChangeScore).sd);
@@ -255,7 +255,7 @@ function saidByDays({ flows }: ObservedMeter, days: readonly DayEquations[], pla
       if (place < n && zone !== place) continue;
       along += valueAt(flows, zone) * valueAt(residual, zone);
       for (let other = 0; other < n; other++)
-        if (place === n || other === place) weight += valueAt(flows, zone) * valueAt(gram, zone * n + other) * valueAt(flows, other);
+        if (place === n || other === place) weight += valueAt(flows, zone) * valueAt(gram, zone * (n + 1) + other) * valueAt(flows, other);
     }
     return !(Math.sign(change) * along >= SAYS_SHARE * Math.abs(change) * weight);
   });
@@ -269,7 +269,7 @@ function setFactor(meter: ObservedMeter, { ofZone, zones }: Sighting, change: nu
 function reviewOpen(meter: ObservedMeter, changes: ZoneChanges, place: number, sighting: Sighting): void {
   const zones = meter.flows.length;
   const zone = place < zones ? place : valueAt(sighting.zones, 0);
-  const own = changes.equations.filter(({ gram }) => valueAt(gram, zone * zones + zone) > 0);
+  const own = changes.equations.filter(({ gram }) => valueAt(gram, zone * (zones + 2)) > 0);
   const newest = own[own.length - 1]?.day ?? 0;
   // What one or two days have said, as many may take back.
   const runs = Math.max(1, Math.min(BACK_RUNS, Number(sighting.evidence['runDays'])));

@@ -83,7 +83,8 @@ export function tellChange(meter: ObservedMeter, sighting: Sighting, score: Chan
     ratio: Math.max(0, 1 + change),
     usualLitresPerMinute: ofZone ? usual : null,
     litresPerMinute: ofZone ? Math.max(0, usual * (1 + change)) : null,
-    likelyZoneIds: zones.map((zone) => meter.evidence.zones[zone]?.zoneId ?? ''),
+    // One of these it is, where usage does not tell them apart.
+    ...(ofZone && zones.length > 1 && { zoneIds: zones.map((zone) => meter.evidence.zones[zone]?.zoneId ?? '') }),
     lookAt: lookAt(ofZone, none, change),
   };
 }

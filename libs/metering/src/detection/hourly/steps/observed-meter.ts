@@ -3,6 +3,9 @@ import type { EvidenceRun, MeterEvidence, StepUsage } from '../../evidence/meter
 import { type StepDays, stepDays } from './step-days.js';
 import { valueAt } from './value-at.js';
 
+/** Pressure moves all flows of a day by this share, while nothing is learnt. Common practice, no source. */
+export const PRESSURE_OF_DAY = 0.03;
+
 /** What a day's runs and usage say together. 'not known': no settings, or too little usage; 'skipped': runs without water. */
 export type DayKind = 'not known' | 'at rest' | 'ran' | 'skipped';
 
@@ -41,6 +44,8 @@ export interface ObservedMeter {
   steadyLPerMin: number;
   /** How much runs scatter, as share of what is assumed while nothing is learnt. */
   scatter: number;
+  /** Pressure moves all flows of a day by this share. */
+  pressureOfDay: number;
   /** Minutes of days by the shifts for which they were computed. */
   readonly designs: (KnownDesign | undefined)[];
 }
@@ -107,6 +112,7 @@ export function observedMeter(evidence: MeterEvidence, usage: StepUsage): Observ
     excused: new Uint8Array(days),
     steadyLPerMin: 0,
     scatter: 1,
+    pressureOfDay: PRESSURE_OF_DAY,
     designs: [],
   };
 }

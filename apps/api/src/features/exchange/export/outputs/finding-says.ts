@@ -46,7 +46,7 @@ const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) =>
   'not delivering': (details) =>
     `Only ${percent(numberOf(details, 'ratio'))} of what was programmed went through the meter${usual(details)}: a valve may not open, or the controller is off.`,
   'not delivering zone': (_, { zones }) =>
-    `${zones?.join('; ') || 'A zone'} passes hardly any water when set to run: look at the valve and its wiring first.`,
+    `${zones?.join(' or ') || 'A zone'} passes hardly any water when set to run: look at the valve and its wiring first.`,
   'not delivering pressure': (details) =>
     `All zones together pass only ${percent(numberOf(details, 'ratio'))} of their usual flow: look at the pressure, a main valve or a filter first.`,
   'not delivering runs': (details) =>
@@ -75,7 +75,7 @@ const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) =>
   'watered in rain': (details) =>
     `The settings ran on ${numberOf(details, 'days') ?? 'some'} days on which rain already covered what the plants needed.`,
   'zone flow changed': (details, { zones }) =>
-    `${zones?.join('; ') || 'A zone'} passes ${(numberOf(details, 'ratio') ?? 1) > 1 ? 'more' : 'less'} water than usual, ${percent(numberOf(details, 'ratio'))} of it.`,
+    `${zones?.join(' or ') || 'A zone'} passes ${(numberOf(details, 'ratio') ?? 1) > 1 ? 'more' : 'less'} water than usual, ${percent(numberOf(details, 'ratio'))} of it.`,
   'breaks a rule': (details, finding) => `${programsBreak(details, finding)} ${textOf(details, 'rule')}.`,
   'mixed water needs': (details, { zones }) =>
     `Plants with different needs share ${zones?.join('; ') || 'a zone'}: watering for the thirstiest costs ${gallons(numberOf(details, 'litresPerYear'))} a year.`,
