@@ -106,15 +106,28 @@ it('a question that needs no answer is put away, is not on its link any more, an
   expect(await (await fetch(place)).text()).toContain('Buy my pumps!');
 });
 
-it('an order that a client’s yes made speaks the office’s language', async () => {
+it('an order that a client’s yes made speaks the office’s language, and stays the product’s words until the office writes others', async () => {
   await product.database.admin(`update organization set language = 'es' where id = $1`, [day.organizationId]);
   const { clientId, propertyId } = await aLink();
   const client = await product.somebody(day.organizationId, 'client', clientId);
   const plants = await day.finding(propertyId, { kind: 'mixed water needs', says: { code: 'mixed water needs', details: {} } });
   await client.send('mutation($id: ID!) { approveRecommended(id: $id) { id } }', { id: plants.id });
   await product.database.admin(`update organization set language = 'en' where id = $1`, [day.organizationId]);
-  const orders = await product.database.admin(`select what from work_order where finding_id = $1`, [plants.id]);
-  expect(orders).toEqual([{ what: 'Líneas separadas para plantas con necesidades distintas.' }]);
+  const order = async () =>
+    (await product.database.admin(`select id, version, what, words_of from work_order where finding_id = $1`, [plants.id]))[0]!;
+  const made = await order();
+  expect(made).toMatchObject({ what: 'Líneas separadas para plantas con necesidades distintas.', words_of: 'finding' });
+  const CHANGE = `mutation($id: ID!, $version: Int!, $input: WorkOrderInput!) { changeWorkOrder(id: $id, version: $version, input: $input) { __typename } }`;
+  const change = async (what: string) =>
+    day.office.send(CHANGE, {
+      id: made.id,
+      version: (await order()).version,
+      input: { propertyId, kind: 'upgrade', what, labourHours: 2, labourRate: 80 },
+    });
+  await change(String(made.what));
+  expect(await order()).toMatchObject({ words_of: 'finding' });
+  await change('Two lines for the beds');
+  expect(await order()).toMatchObject({ what: 'Two lines for the beds', words_of: null });
 });
 
 it('many approvals at once say with which data each was made; what fails is named by its client and stays a draft', async () => {

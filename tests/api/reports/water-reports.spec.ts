@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { gunzipSync } from 'node:zlib';
 import { restoreReport } from '@rillbook/showing/report/restore-report.js';
 import { writeReport } from '@rillbook/showing/report/write-report.js';
@@ -188,6 +189,19 @@ describe('what a report says', () => {
     const made = (await create({ fromOn: '2026-06-01', untilOn: '2026-06-30', propertyId: place.id })).data.createWaterReport;
     const pdf = await fetch(`${product.url}/api/reports/${made.id}/report.pdf`, { headers: { cookie: day.office.cookie } });
     expect(await pdfText(Buffer.from(await pdf.arrayBuffer()))).toContain('(controllerNorth)');
+  });
+
+  it('tells a browser in words, Spanish first for who reads it, why a file cannot be given, and a program by a code', async () => {
+    const open = async (id: string, cookie: string, headers: Record<string, string>) => {
+      const answer = await fetch(`${product.url}/api/reports/${id}/report.pdf`, { headers: { cookie, ...headers } });
+      return { status: answer.status, type: answer.headers.get('content-type'), said: await answer.text() };
+    };
+    const tab = { accept: 'text/html,application/xhtml+xml,*/*;q=0.8', 'accept-language': 'es-US,es;q=0.9,en;q=0.5' };
+    const gone = await open(randomUUID(), day.office.cookie, tab);
+    expect([gone.status, gone.type]).toEqual([404, 'text/html; charset=utf-8']);
+    expect(gone.said).toMatch(/<html lang="es">.*<h1>Este informe o archivo no está.*<p lang="en">This report or file is not there/);
+    expect((await open(reportId, '', { ...tab, 'accept-language': 'en-US' })).said).toMatch(/<html lang="en">.*<h1>You are not signed in/);
+    expect(JSON.parse((await open(randomUUID(), day.office.cookie, {})).said)).toMatchObject({ code: 'NOT_FOUND' });
   });
 
   it('is printed as a tagged PDF, for who may read it', async () => {

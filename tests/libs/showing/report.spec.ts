@@ -1,5 +1,6 @@
 import { dateFormats } from '@rillbook/showing/formats/dates.js';
 import type { GivenMonth, GivenProperty, ReportInput } from '@rillbook/showing/report/report-input.js';
+import type { ReportSection } from '@rillbook/showing/report/report-model.js';
 import { restoreReport } from '@rillbook/showing/report/restore-report.js';
 import { writeReport } from '@rillbook/showing/report/write-report.js';
 import { expect, it } from 'vitest';
@@ -167,7 +168,7 @@ const aFinding = (kind: string, more: Partial<GivenProperty['findings'][number]>
   resolvedWith: null,
   ...more,
 });
-const lines = (given: GivenProperty, id: 'found' | 'recommended' | 'saved', more: Partial<ReportInput> = {}) =>
+const lines = (given: GivenProperty, id: ReportSection['id'], more: Partial<ReportInput> = {}) =>
   page(given, more).sections.find((section) => section.id === id)!;
 
 it('claims no saving where putting it right takes more water, and no price of what lacks', () => {
@@ -220,7 +221,7 @@ it('an order’s own full stop does not stand within the sentence', () => {
     photos: [],
   };
   expect(lines(property('Alder', july({}), { work: [order] }), 'recommended').lines[0]!.says).toBe(
-    'Replace the valve, cost about $1,024. It waits for your approval.',
+    '“Replace the valve”, cost about $1,024. It waits for your approval.',
   );
 });
 
@@ -376,4 +377,24 @@ it('tells of a finding that was settled after the period how it stood when the p
   expect(says('open')).toBe('Water ran outside the programmed times. Still open on Fri 31 Jul 2026; settled since.');
   expect(says('in work')).toBe('Water ran outside the programmed times. In work on Fri 31 Jul 2026; settled since.');
   expect(says()).toBe('Water ran outside the programmed times. Put right.');
+});
+
+it('tells an order in the report’s language where the product wrote it, and puts what somebody wrote in quotation marks', () => {
+  const order = { id: 'w', kind: 'repair', state: 'done', doneOn: '2026-07-08', doneNote: null, cost: null, photos: [] };
+  const wordsOf = { by: 'finding' as const, kind: 'steady flow', zones: ['Lawn'] };
+  const work = [
+    { ...order, what: 'Water flowed all night', wordsOf, doneNote: 'New diaphragm.' },
+    { ...order, id: 'x', kind: 'adjust', what: 'Set as planned for July', wordsOf: { by: 'season' as const } },
+    { ...order, id: 'y', what: 'Head by the gate.' },
+    { ...order, id: 'z', kind: 'upgrade', state: 'waiting for approval', doneOn: null, what: 'Separate lines', wordsOf },
+  ];
+  const given = property('Alder', july({}), { work });
+  expect(lines(given, 'done', { language: 'es' }).lines.map(({ says }) => says)).toEqual([
+    'mié 8 jul 2026: reparado: El agua corrió sin parar, también de noche: Lawn. «New diaphragm»',
+    'mié 8 jul 2026: programador ajustado: puesto según lo planeado para la temporada',
+    'mié 8 jul 2026: reparado: «Head by the gate»',
+  ]);
+  expect(lines(given, 'recommended', { language: 'es' }).lines[0]!.says).toContain('Buscar la fuga');
+  expect(written([given], { language: 'es' }).method.paragraphs.at(-1)).toContain('entre comillas');
+  expect(written([property('Alder', july({}))]).method.paragraphs.join(' ')).not.toContain('quotation marks');
 });

@@ -40,6 +40,7 @@ describe('accepting', () => {
         controllerId: 'c1',
         kind: 'adjust',
         what: 'Program A gives zone 3 (Pool lawn) more than the plants need. About 72% of the present minutes would do.',
+        wordsOf: 'finding',
       },
     });
     expect(last(calls, 'GiveOutAcceptedWork')).toEqual({ id: 'w1', version: 1, crewId: 'crew-2', day: '2026-09-28' });

@@ -62,12 +62,17 @@ export interface GivenPhoto {
   readonly takenOn: string;
 }
 
+/** Of what the product itself wrote an order's words: of the finding that it was made for, or of the settings of a season. */
+export type WordsOfOrder = ({ readonly by: 'finding' } & Pick<GivenFinding, 'kind' | 'zones' | 'controller'>) | { readonly by: 'season' };
+
 /** A work order that was done in the period, or that waits. */
 export interface GivenWork {
   readonly id: string;
   readonly kind: string;
   readonly state: string;
   readonly what: string;
+  /** absent where somebody wrote `what` */
+  readonly wordsOf?: WordsOfOrder;
   readonly doneOn: string | null;
   readonly doneNote: string | null;
   /** labour and parts; null where they are not known [money] */

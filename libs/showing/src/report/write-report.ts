@@ -50,7 +50,10 @@ export function writeReport(input: ReportInput): ReportModel {
     note: input.note?.trim() ? { title: say('note'), text: input.note.trim() } : null,
     all: only ? null : ofAllProperties(writer, { input, all, savings, sections: pages.map(({ sections }) => sections) }),
     pages,
-    method: methodOf(writer),
+    method: methodOf(
+      writer,
+      pages.flatMap(({ sections }) => sections),
+    ),
     footer: say('footer', { version: input.dataVersion, day: writer.formats.dayOfYear(input.madeOn) }),
     pageOf: say('pageOf'),
     dataVersion: input.dataVersion,

@@ -27,6 +27,8 @@ import { NoteComputedProperties20261202300000 } from './migrations/20261202-30-n
 import { KeepArrivals20261202700000 } from './migrations/20261202-70-keep-arrivals.js';
 import { JobOutcomes20261203400000 } from './migrations/20261203-40-job-outcomes.js';
 import { OrdersNotBefore20261203500000 } from './migrations/20261203-50-orders-not-before.js';
+import { FindJobs20261206710000 } from './migrations/20261206-71-find-jobs.js';
+import { WordsOfOrders20261206700000 } from './migrations/20261206-70-words-of-orders.js';
 import { WithdrawVisits20261206300000 } from './migrations/20261206-30-withdraw-visits.js';
 import { WithdrawArrivals20261206600000 } from './migrations/20261206-60-withdraw-arrivals.js';
 
@@ -60,6 +62,8 @@ const migrations = [
   OrdersNotBefore20261203500000,
   WithdrawVisits20261206300000,
   WithdrawArrivals20261206600000,
+  WordsOfOrders20261206700000,
+  FindJobs20261206710000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

@@ -21,8 +21,8 @@ export const backgroundJobs = {
       `select (array_agg(id order by created_at desc, id))[1] as id, count(*)::int as total,
         count(*) filter (where state in ('done', 'failed'))::int as over, count(*) filter (where state = 'failed')::int as failed,
         count(*) filter (where state = 'running')::int as running, jsonb_agg(outcome) as outcomes
-        from (select * from background_job where organization_id = $1 order by created_at desc, id limit ${MOST_TOGETHER}) as recent
-        group by coalesce(payload->>'batch', id::text) order by max(created_at) desc, 1 limit ${LATEST}`,
+        from (select id, state, outcome, payload->>'batch' as batch, created_at from background_job where organization_id = $1 order by created_at desc, id limit ${MOST_TOGETHER}) as recent
+        group by coalesce(batch, id::text) order by max(created_at) desc, 1 limit ${LATEST}`,
       [tx.organizationId],
     );
     const rows = await tx.of(BackgroundJobRow).findBy({ organizationId: tx.organizationId, id: In(batches.map(({ id }) => id)) });

@@ -179,6 +179,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   waterUntil: 'hasta cuándo se riega',
   weekdays: 'días de la semana',
   what: 'qué hay que hacer',
+  wordsOf: 'de qué son las palabras',
   why: 'por qué',
   windHeightM: 'altura del anemómetro',
   windMPerS: 'viento',

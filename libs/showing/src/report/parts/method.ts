@@ -2,16 +2,19 @@ import type { ReportWord } from '../../words/en/report.js';
 import type { Writer } from '../figures.js';
 import { monthsOf } from '../period-sums.js';
 import type { GivenMonth, ReportPeriod } from '../report-input.js';
-import type { ReportMethod, ReportPage } from '../report-model.js';
+import type { ReportMethod, ReportPage, ReportSection } from '../report-model.js';
 import { type Savings, savingMethod } from './savings.js';
+import { tellsOwnWords } from '../words-of-work.js';
 
 const VOLUMES = ['allowed', 'needed', 'programmed', 'metered'] as const;
 /** Filled-in shares below this are not worth a line. */
 const LEAST_SHARE = 0.005;
 
-/** How the figures of every page are made. */
-export function methodOf({ words }: Writer): ReportMethod {
+/** How the figures of every page are made, and whose words stand in quotation marks. */
+export function methodOf(writer: Writer, sections: readonly ReportSection[]): ReportMethod {
+  const { words } = writer;
   const paragraphs = (['method.need', 'method.metered', 'method.uncertainty', 'method.advice'] as const).map((word) => words.say(word));
+  if (tellsOwnWords(writer, sections)) paragraphs.push(words.say('method.ownWords'));
   return { title: words.say('method.title'), paragraphs };
 }
 

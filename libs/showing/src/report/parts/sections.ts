@@ -5,6 +5,7 @@ import { nextMonth } from '../period-sums.js';
 import type { GivenFinding, GivenProperty, GivenWork, ReportPeriod } from '../report-input.js';
 import type { Figure, ReportLine, ReportSection } from '../report-model.js';
 import { type Savings, savingLines } from './savings.js';
+import { inZones, wordsOfDone, wordsOfOrder } from '../words-of-work.js';
 
 const MOST_FOUND = 6;
 const MOST_RECOMMENDED = 3;
@@ -113,12 +114,6 @@ function foundWord({ isTooLittle }: GivenFinding, { litres, money }: Amounts): R
 /** What ended without anybody's work. */
 const isOverByItself = ({ state, resolvedWith }: GivenFinding): boolean => state === 'resolved' && resolvedWith === null;
 
-/** What is of some zones names them; what is of one of several controllers names it. */
-function inZones({ words }: Writer, what: string, { zones, controller }: GivenFinding): string {
-  if (zones.length) return words.say('found.inZones', { what, zones: zones.join(', ') });
-  return controller === undefined ? what : words.say('found.ofController', { what, controller });
-}
-
 interface Amounts {
   readonly litres: string | null;
   readonly money: string | null;
@@ -150,15 +145,13 @@ function amountsOf(
   return { litres, money: money.shown, each, figures: [volume, money] };
 }
 
-function doneLines({ words, formats }: Writer, work: readonly GivenWork[], { from, until }: ReportPeriod): ReportLine[] {
+function doneLines(writer: Writer, work: readonly GivenWork[], { from, until }: ReportPeriod): ReportLine[] {
+  const { words, formats } = writer;
   return work
     .filter(({ doneOn }) => doneOn !== null && doneOn.slice(0, 7) >= from && doneOn.slice(0, 7) <= until)
     .sort((a, b) => (a.doneOn ?? '').localeCompare(b.doneOn ?? '') || a.id.localeCompare(b.id))
     .map((order) => {
-      const told = [order.what, order.doneNote]
-        .map((text) => text?.trim())
-        .filter(Boolean)
-        .join('. ');
+      const told = wordsOfDone(writer, order);
       const says = words.say('done.line', {
         day: formats.dayOfYear(order.doneOn),
         kind: words.of('kind', order.kind) ?? order.kind,
@@ -190,11 +183,12 @@ function recommendedLines(writer: Writer, work: readonly GivenWork[], { findings
   ];
 }
 
-function orderLine(writer: Writer, { id, kind, what, cost, state }: GivenWork): ReportLine {
+function orderLine(writer: Writer, order: GivenWork): ReportLine {
+  const { id, kind, cost, state } = order;
   const { words } = writer;
   const figures = cost === null ? [] : [writer.money({ id: `recommended.${id}.cost`, label: words.say('figure.cost') }, cost)];
   const says = words.say('recommended.order', {
-    what: what.replace(/[.\s]+$/, '').trim() || (words.of('kind', kind) ?? kind),
+    what: wordsOfOrder(writer, order, 'action') || (words.of('kind', kind) ?? kind),
     cost: figures[0] ? words.say('recommended.cost', { cost: figures[0].shown }) : '',
     state: words.say(state === 'waiting for approval' ? 'recommended.waiting' : 'recommended.planned'),
   });

@@ -103,6 +103,8 @@ export const report = {
   'done.none': 'No work was finished in this period.',
   'done.line': '{day}: {kind}{what}',
   'done.what': ': {what}',
+  'work.own': '“{words}”',
+  'work.season': 'set as planned for the season',
   'kind.adjust': 'controller adjusted',
   'kind.inspect': 'inspected',
   'kind.repair': 'repaired',
@@ -185,6 +187,7 @@ export const report = {
   'method.saving':
     'A saving is never the difference to last year’s number. It is what the metered use of {months} months before the work (from {from} to {until}) says would have been used with the need of this period, less what was metered. That model misses a month by {cvRmse} (CV(RMSE)) and has a bias of {nmbe} (NMBE); {target} are usual targets. The band holds in nine of ten cases; habits of ASHRAE Guideline 14 and IPMVP.',
   'method.advice': 'Budgets and schedules are advice: local codes, water suppliers’ rules and licensed practice stand above them.',
+  'method.ownWords': 'What stands in quotation marks is as the office or its crews wrote it, in the language in which they wrote it.',
   'quality.title': 'How complete the data are',
   'quality.covered': '{month}: {days} of {of} days.',
   'quality.estimated': '{month}: {share} of {volume} was filled in, because days are missing.',

@@ -104,6 +104,8 @@ export const report: Record<ReportWord, string> = {
   'done.none': 'No se terminó ningún trabajo en este período.',
   'done.line': '{day}: {kind}{what}',
   'done.what': ': {what}',
+  'work.own': '«{words}»',
+  'work.season': 'puesto según lo planeado para la temporada',
   'kind.adjust': 'programador ajustado',
   'kind.inspect': 'inspeccionado',
   'kind.repair': 'reparado',
@@ -188,6 +190,7 @@ export const report: Record<ReportWord, string> = {
     'Un ahorro nunca es la diferencia con el número del año pasado. Es lo que el uso medido de {months} meses antes del trabajo (de {from} a {until}) dice que se habría usado con la necesidad de este período, menos lo medido. Ese modelo falla un mes en {cvRmse} (CV(RMSE)) y tiene un sesgo de {nmbe} (NMBE); {target} son metas usuales. La banda vale en nueve de diez casos; costumbres de ASHRAE Guideline 14 e IPMVP.',
   'method.advice':
     'Los presupuestos y horarios son consejos: los códigos locales, las reglas de los proveedores de agua y la práctica con licencia están por encima de ellos.',
+  'method.ownWords': 'Lo que está entre comillas es como lo escribió la oficina o su cuadrilla, en el idioma en que lo escribió.',
   'quality.title': 'Qué tan completos son los datos',
   'quality.covered': '{month}: {days} de {of} días.',
   'quality.estimated': '{month}: {share} de {volume} se rellenó, porque faltan días.',

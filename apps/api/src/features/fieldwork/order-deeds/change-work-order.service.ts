@@ -34,6 +34,7 @@ export class ChangeWorkOrder {
     const waits = mustWait(held, values, limit);
     const changed = await this.records.change(tx, WorkOrderRow, id, version, {
       ...values,
+      wordsOf: values.what === held.what ? held.wordsOf : null,
       ...(waits
         ? { state: 'waiting for approval', approvedBy: null, approvedAt: null, stopId: null }
         : { state: held.state === 'waiting for approval' ? 'open' : held.state }),

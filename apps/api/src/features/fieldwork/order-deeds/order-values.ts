@@ -4,7 +4,7 @@ import { platformProblems } from '../../../platform/problems/platform.problems.j
 import { isUuid } from '../../../platform/records/uuid.js';
 import { requireProperty } from '../../portfolio/properties/property-scope.service.js';
 import { cleanSkills } from '../skills.js';
-import type { PartOfOrder, WorkOrderRow } from '../orders/work-order.entity.js';
+import type { PartOfOrder, WordsOf, WorkOrderRow } from '../orders/work-order.entity.js';
 import type { WorkOrderInput } from '../orders/work-order.input.js';
 import { ESTIMATE_MINUTES, WORK_ORDER_KINDS, type WorkOrderKind } from '../orders/work-order-kinds.js';
 import { type OrderSubject, workOrders } from '../orders/work-order.repository.js';
@@ -18,6 +18,7 @@ export type OrderValues = Pick<
   | 'zoneId'
   | 'kind'
   | 'what'
+  | 'wordsOf'
   | 'estimateMinutes'
   | 'notBefore'
   | 'dueOn'
@@ -44,6 +45,16 @@ function kindOf(input: WorkOrderInput): WorkOrderKind {
   const kind = WORK_ORDER_KINDS.find((known) => known === input.kind);
   if (!kind) throw refuse('kind', input.kind, `one of ${WORK_ORDER_KINDS.join(', ')}`);
   return kind;
+}
+
+const WORDS_OF = ['finding', 'season'] as const;
+
+/** Of what the product wrote the words of an order. */
+function wordsOf(input: WorkOrderInput, finding: OrderSubject | null): WordsOf | null {
+  if (!input.wordsOf) return null;
+  const known = WORDS_OF.find((each) => each === input.wordsOf);
+  if (!known) throw refuse('wordsOf', input.wordsOf, `one of ${WORDS_OF.join(', ')}`);
+  return known === 'finding' && !finding ? null : known;
 }
 
 const SUBJECT = ['controllerId', 'meterId', 'zoneId'] as const;
@@ -75,6 +86,7 @@ export async function orderValues(tx: OrganizationTransaction, input: WorkOrderI
     propertyId: input.propertyId,
     kind,
     what: input.what?.trim() ?? '',
+    wordsOf: wordsOf(input, finding),
     estimateMinutes: input.estimateMinutes ?? ESTIMATE_MINUTES[kind],
     ...daysOf(input),
     skills: cleanSkills(input.skills ?? []),

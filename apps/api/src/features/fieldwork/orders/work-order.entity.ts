@@ -10,6 +10,9 @@ export interface PartOfOrder {
   readonly price: number;
 }
 
+/** Of what an order's words are: of the finding that it was made for, or of the settings of a season. */
+export type WordsOf = 'finding' | 'season';
+
 /** A piece of work on a property. */
 @Entity('work_order')
 export class WorkOrderRow extends KeptRow {
@@ -40,6 +43,10 @@ export class WorkOrderRow extends KeptRow {
 
   @Column('text', { default: '' })
   what: string;
+
+  /** of what the product itself wrote `what`; null where somebody wrote it */
+  @Column('text', { name: 'words_of', nullable: true })
+  wordsOf: WordsOf | null;
 
   @Column('double precision', { name: 'estimate_minutes', nullable: true })
   estimateMinutes: number | null;

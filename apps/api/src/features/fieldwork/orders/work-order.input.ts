@@ -54,6 +54,10 @@ export class WorkOrderInput {
   @Field(() => String, { nullable: true })
   what?: string | null;
 
+  /** `finding` where `what` is what the page itself wrote of the finding: who reads another language is told of the finding in it */
+  @Field(() => String, { nullable: true })
+  wordsOf?: string | null;
+
   @Field(() => Float, { nullable: true })
   estimateMinutes?: number | null;
 

@@ -101,7 +101,8 @@ export class GatherReport {
     ]);
     const rows = accounts.filter(({ meterId, month }) => meterId === null && month.slice(0, 7) <= untilMonth);
     const pictures = await this.photos.ofOrders(photos, language, timeZone);
-    const work = orders.map((order) => givenWork(order, timeZone, pictures.get(order.id) ?? []));
+    const told = findings.map((finding) => givenFinding(finding, { zones, controllers }, { endedAt: endOf(untilMonth, timeZone), orders }));
+    const work = orders.map((order) => givenWork(order, timeZone, { photos: pictures.get(order.id) ?? [], findings: told }));
     const given: GivenProperty = {
       id,
       name: property.name,
@@ -109,7 +110,7 @@ export class GatherReport {
       months: rows.map(givenMonth),
       firstWork: firstWork(work),
       pricePerLitre: priceIn(rows.filter(({ month }) => month.slice(0, 7) >= fromMonth)),
-      findings: findings.map((finding) => givenFinding(finding, { zones, controllers }, { endedAt: endOf(untilMonth, timeZone), orders })),
+      findings: told,
       work,
       allowance: givenAllowance(property),
       zones: zones.map(givenZone),

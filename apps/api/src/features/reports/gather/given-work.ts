@@ -1,4 +1,4 @@
-import type { GivenPhoto, GivenWork } from '@rillbook/showing/report/report-input.js';
+import type { GivenFinding, GivenPhoto, GivenWork, WordsOfOrder } from '@rillbook/showing/report/report-input.js';
 import { dayIn } from './day-in.js';
 import type { ordersOfProperty } from '../../fieldwork/orders/lists/orders-of-property.loader.js';
 
@@ -7,10 +7,26 @@ type Order = Awaited<ReturnType<ReturnType<typeof ordersOfProperty.of>['load']>>
 /** Work by which water is saved; reading and looking alone do not. */
 const SAVES = new Set(['adjust', 'repair', 'upgrade']);
 
+/** What a report tells beside an order: its pictures, and the findings of its property. */
+export interface BesideOrder {
+  readonly photos: readonly GivenPhoto[];
+  readonly findings: readonly GivenFinding[];
+}
+
 /** A work order as a report takes it. */
-export function givenWork(order: Order, timeZone: string, photos: readonly GivenPhoto[]): GivenWork {
+export function givenWork(order: Order, timeZone: string, { photos, findings }: BesideOrder): GivenWork {
   const { id, kind, state, what, doneAt, doneNote } = order;
-  return { id, kind, state, what, doneOn: doneAt && dayIn(timeZone, doneAt), doneNote, cost: costOf(order), photos };
+  const doneOn = doneAt && dayIn(timeZone, doneAt);
+  return { id, kind, state, what, ...productsWords(order, findings), doneOn, doneNote, cost: costOf(order), photos };
+}
+
+/** Of what the product wrote what the order says; nothing where somebody wrote it, or its finding is not there. */
+function productsWords({ wordsOf, findingId }: Order, findings: readonly GivenFinding[]): { wordsOf?: WordsOfOrder } {
+  if (wordsOf === 'season') return { wordsOf: { by: 'season' } };
+  const finding = wordsOf === 'finding' ? findings.find(({ id }) => id === findingId) : undefined;
+  if (!finding) return {};
+  const { kind, zones, controller } = finding;
+  return { wordsOf: { by: 'finding', kind, zones, ...(controller !== undefined && { controller }) } };
 }
 
 /** Labour and parts; null where neither is known, or hours have no rate. */

@@ -2,7 +2,7 @@ import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException } from '
 import type { Response } from 'express';
 import { asProblem } from '../../../platform/problems/answer.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
-import { inMarkup } from '../printing/in-markup.js';
+import { pageInBoth } from '../printing/page-in-both.js';
 import { reportsProblems } from '../reports.problems.js';
 
 /** Whoever follows a link has told no language: both are said. */
@@ -35,7 +35,7 @@ export class LinkPageFilter implements ExceptionFilter {
     }
     if (status === 429 && thrown instanceof Error) response.setHeader('Retry-After', String(retryOf(thrown)));
     response.status(status).setHeader('Content-Type', 'text/html; charset=utf-8').setHeader('Cache-Control', 'private, no-store');
-    response.end(pageOf(wordOf(status, thrown)));
+    response.end(pageInBoth(WORDS[wordOf(status, thrown)]));
   }
 }
 
@@ -55,9 +55,4 @@ function wordOf(status: number, thrown: unknown): keyof typeof WORDS {
   if (status === 404) return 'gone';
   if (status === 429) return isOfTheDay(thrown) ? 'tooManyToday' : 'tooMany';
   return status < 500 ? 'refused' : 'failed';
-}
-
-function pageOf(word: keyof typeof WORDS): string {
-  const [english, spanish] = WORDS[word];
-  return `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="robots" content="noindex"><title>${inMarkup(english)}</title></head><body><main><h1>${inMarkup(english)}</h1><p lang="es">${inMarkup(spanish)}</p></main></body></html>`;
 }

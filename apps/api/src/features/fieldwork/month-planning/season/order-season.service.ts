@@ -44,7 +44,7 @@ export class OrderSeason {
       for (const controller of await toPlan(tx, [propertyId])) {
         const { plan } = await planOfController(tx, controller, month);
         if (plan && isWorthGoing(plan, leastLitres))
-          made.push(await this.order.run(tx, { controllerId: controller.id, propertyId, plan, notBefore }, what, null));
+          made.push(await this.order.run(tx, { controllerId: controller.id, propertyId, plan, notBefore, wordsOf: 'season' }, what, null));
       }
     }
     return made;

@@ -20,6 +20,8 @@ export interface PlannedController {
   readonly plan: ControllerPlan;
   /** the first day on which it may be entered; any where it is left out */
   readonly notBefore?: string;
+  /** where the page itself wrote what is to be done */
+  readonly wordsOf?: 'season';
 }
 
 /** Keeps a controller's plan as its planned settings and makes the order to enter them. */
@@ -32,9 +34,9 @@ export class OrderPlan {
   ) {}
 
   async run(tx: OrganizationTransaction, planned: PlannedController, what: string, to: CrewAndDay | null): Promise<WorkOrderRow> {
-    const { controllerId, propertyId, notBefore = null } = planned;
+    const { controllerId, propertyId, notBefore = null, wordsOf = null } = planned;
     const plannedSettingsId = await this.keepPlan(tx, planned);
-    const input = { propertyId, controllerId, kind: 'adjust', what, notBefore };
+    const input = { propertyId, controllerId, kind: 'adjust', what, wordsOf, notBefore };
     const made = await this.make.run(tx, input, null, { plannedSettingsId, pauseUntil: null });
     ordersOfProperty.of(tx).clear(propertyId);
     const given = to && (await this.assign.run(tx, made.id, made.version, to));

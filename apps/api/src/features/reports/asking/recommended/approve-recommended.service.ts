@@ -34,6 +34,12 @@ export class ApproveRecommended {
     const { id, version, propertyId, cost } = line;
     const { language } = await organizations.own(tx);
     const what = whatOfOrder(line, language);
-    return this.accept.run(tx, id, version, { propertyId, findingId: id, kind: 'upgrade', what }, cost === null ? 'offer' : 'work');
+    return this.accept.run(
+      tx,
+      id,
+      version,
+      { propertyId, findingId: id, kind: 'upgrade', what, wordsOf: 'finding' },
+      cost === null ? 'offer' : 'work',
+    );
   }
 }

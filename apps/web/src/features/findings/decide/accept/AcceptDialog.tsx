@@ -37,7 +37,7 @@ export function AcceptDialog({ finding, crews, onClose, onDone }: Props) {
     const crew = crews.find(({ id }) => id === draft.crewId);
     const said = await accept.run(
       finding,
-      inputOf(finding, draft, today),
+      { ...inputOf(finding, draft, today), wordsOf: draft.what.trim() === says.finding(finding).trim() ? 'finding' : null },
       crew ? { crewId: crew.id, crew: crew.name, day: draft.day } : null,
     );
     if (said === null) return;
