@@ -28,6 +28,8 @@ const NAMED: Readonly<Record<string, string>> = {
   plan_setting_order: 'Thirst weighs at least as much as waste, waste more than nothing, and nothing less than zero.',
   zone_test_is_whole: 'A test of a zone needs what was read: two registers and the minutes between them, or what the cans caught.',
   photo_arrives_whole: 'A photo has everything about its picture, or nothing while the picture is still on a phone.',
+  photo_place_whole: 'Where a photo was taken has a latitude and a longitude, or neither.',
+  work_order_words_known: 'Whose words an order has is not one of the known words.',
   member_once: 'This person is a member already.',
   organization_name_once: 'There is an organization of this name already. Choose another name.',
   person_email_once: 'There is a person with this e-mail address already.',

@@ -21,6 +21,8 @@ const NAMED: Readonly<Record<string, string>> = {
   zone_test_is_whole:
     'La prueba de una zona necesita lo que se leyó: dos lecturas y los minutos entre ellas, o lo que recogieron las latas.',
   photo_arrives_whole: 'Una foto tiene todo lo de su imagen, o nada mientras la imagen sigue en un teléfono.',
+  photo_place_whole: 'El lugar de una foto tiene latitud y longitud, o ninguna de las dos.',
+  work_order_words_known: 'De quién son las palabras de una orden no es una de las palabras conocidas.',
   member_once: 'Esta persona ya es integrante.',
   organization_name_once: 'Ya hay una organización con este nombre. Elija otro.',
   person_email_once: 'Ya hay una persona con este correo electrónico.',

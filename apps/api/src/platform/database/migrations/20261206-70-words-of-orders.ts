@@ -3,7 +3,9 @@ import type { MigrationInterface, QueryRunner } from 'typeorm';
 /** Of what the product itself wrote an order's words, so that a report tells them in its own language. */
 export class WordsOfOrders20261206700000 implements MigrationInterface {
   async up(runner: QueryRunner): Promise<void> {
-    await runner.query(`alter table work_order add column words_of text check (words_of in ('finding', 'season'))`);
+    await runner.query(
+      `alter table work_order add column words_of text constraint work_order_words_known check (words_of in ('finding', 'season'))`,
+    );
     // What a client's yes made, and a season's orders, are known by how they begin; what was written of other findings is not.
     await runner.query(
       `update work_order set words_of = 'finding'
