@@ -182,3 +182,12 @@ it('tells when the stops of a day begin and end as the month tells it, to whoeve
   expect(times[0].beginMinute).toBeLessThan(times[1].beginMinute);
   expect(await asked(day.stranger)).toEqual([]);
 });
+
+it('tells of a day whose hours are over when its stops were to begin, and not the night', async () => {
+  await threeStops('2026-07-06');
+  const { database } = day.product;
+  await database.admin('update crew set day_starts_minute = 0, day_ends_minute = 1 where id = $1', [day.crewId]);
+  const { plannedTimes } = (await day.lead.send('{ plannedTimes(day: "2026-07-06") { beginMinute } }')).data;
+  await database.admin('update crew set day_starts_minute = 420, day_ends_minute = 930 where id = $1', [day.crewId]);
+  expect(plannedTimes[0].beginMinute).toBeLessThan(60);
+});

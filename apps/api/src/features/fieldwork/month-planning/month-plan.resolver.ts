@@ -28,7 +28,7 @@ export class MonthPlanResolver {
     return this.show.run(tx, month);
   }
 
-  /** When a day's stops begin and end, in their order; of today, what was done as it was, and the rest from now on. */
+  /** When a day's stops begin and end, in their order; of today, what was done as it was, and the rest from now on as long as the crew works. */
   @Allow(Permission.ReadRoutes)
   @Query(() => [PlannedStop])
   plannedTimes(

@@ -15,7 +15,7 @@ export interface DayFacts {
   readonly places: Places;
   readonly travel: TravelTable;
   readonly rows: ReadonlyMap<string, StopRow>;
-  readonly now: { readonly day: string; readonly minute: number };
+  readonly now: { readonly day: string; readonly minute: number } | null;
 }
 
 /** Some stops of a day with their times, all in minutes since midnight or of length. */

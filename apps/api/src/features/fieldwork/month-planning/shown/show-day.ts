@@ -13,7 +13,7 @@ export function showDay(crew: CrewRow, day: string, items: readonly PlanItem[], 
   const { known, places, now } = facts;
   const number = dayNumberOfDate(day);
   const whole = crewDayOf(crew, number, places);
-  const { breaches, ...times } = now.day === day ? today() : plannedPart(whole, items, facts);
+  const { breaches, ...times } = now?.day === day ? today(now.minute) : plannedPart(whole, items, facts);
   return Object.assign(new PlannedDay(), {
     ...times,
     id: whole.id,
@@ -24,9 +24,9 @@ export function showDay(crew: CrewRow, day: string, items: readonly PlanItem[], 
     says: breaches.map((breach) => sayBreach(breach, items)),
   });
 
-  function today() {
+  function today(minute: number) {
     const [done, rest] = [items.filter(({ visited }) => visited), items.filter(({ visited }) => !visited)];
-    const left = restOfToday(known, whole, { places, minute: now.minute });
+    const left = restOfToday(known, whole, { places, minute });
     return joined(donePart(whole, done, facts), plannedPart(left, rest, facts));
   }
 }

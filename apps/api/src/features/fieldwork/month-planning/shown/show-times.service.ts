@@ -9,7 +9,10 @@ import { TravelTimes } from '../travel/travel-times.service.js';
 import { PlannedStop } from './month-plan.type.js';
 import { showDay } from './show-day.js';
 
-/** The times that a day gives its stops: for every crew whose work the actor sees, or one of them. */
+/**
+ * The times that a day gives its stops: for every crew whose work the actor sees, or one of them. Today goes on from now; once a crew's hours are
+ * over, its day stands as it was planned, as nothing would begin by night.
+ */
 @Injectable()
 export class ShowTimes {
   constructor(
@@ -27,10 +30,11 @@ export class ShowTimes {
     const ids = placed.flatMap(({ stopId }) => (stopId === null ? [] : [stopId]));
     const rows = new Map((await stops.ofIds(tx, ids)).map((row) => [row.id, row]));
     const now = { day: await todayIn(tx), minute: await minuteIn(tx) };
-    const facts = { known, places, travel: table, rows, now };
+    const facts = { known, places, travel: table, rows };
     return known.crews.flatMap((crew) => {
       const items = placed.filter(({ place }) => place?.crewId === crew.id);
-      return items.length > 0 ? showDay(crew, day, items, facts).stops : [];
+      const isOver = now.day === day && now.minute >= crew.dayEndsMinute;
+      return items.length > 0 ? showDay(crew, day, items, { ...facts, now: isOver ? null : now }).stops : [];
     });
   }
 }
