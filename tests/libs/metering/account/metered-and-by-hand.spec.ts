@@ -23,6 +23,9 @@ describe('days that a meter does not tell', () => {
     // 26 days of 4 and 7 mm, 15 of them kept off by the rain, and then four days of 7.
     const [told, left] = [20 * 4 + 6 * 7 - 15, 4 * 7];
     expect(alone.litres).toBeCloseTo(9000 * (1 + left / told), 0);
+    // The same where the first four days are missing: 16 days of 4 mm less the rain, and ten of 7.
+    const late = account({ days, zones: [thirsty], meters: [aMeter([anInterval('2026-06-05', '2026-07-01', 9000)])] }).property.metered;
+    expect(late.litres).toBeCloseTo(9000 * (1 + (4 * 4) / (16 * 4 - 15 + 10 * 7)), 0);
     const two = account({ days, zones: [thirsty, modest], meters: [short('m1'), whole('m2')] });
     expect(meteredOf(two, 'm1')?.metered.litres).toBeCloseTo(alone.litres ?? 0, 6);
     const other = account({ days, zones: [thirsty, modest], meters: [whole('m1'), short('m2')] });
@@ -32,6 +35,8 @@ describe('days that a meter does not tell', () => {
   it('are filled by days where nobody knows whose water it is, or its zones’ need', () => {
     const unassigned = account({ days, zones: [{ ...thirsty, meterId: null }, modest], meters: [short('m1'), whole('m2')] });
     expect(meteredOf(unassigned, 'm1')?.metered.litres).toBeCloseTo((9000 * 30) / 26, 6);
+    const beside = account({ days, zones: [thirsty, { ...modest, meterId: null }], meters: [short('m1'), whole('m2')] });
+    expect(meteredOf(beside, 'm1')?.metered.litres).toBeCloseTo((9000 * 30) / 26, 6);
     const nobody = account({ days, zones: [modest], meters: [short('m1'), whole('m2')] });
     expect(meteredOf(nobody, 'm1')?.metered.litres).toBeCloseTo((9000 * 30) / 26, 6);
   });
