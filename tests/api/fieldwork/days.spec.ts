@@ -183,11 +183,19 @@ it('tells when the stops of a day begin and end as the month tells it, to whoeve
   expect(await asked(day.stranger)).toEqual([]);
 });
 
-it('tells of a day whose hours are over when its stops were to begin, and not the night', async () => {
-  await threeStops('2026-07-06');
+it('tells of a day whose hours are over what was done, or when its stops were to begin, and not the night', async () => {
   const { database } = day.product;
+  const [first] = await threeStops('2026-07-06');
+  const asked = async () =>
+    (await day.lead.send('{ plannedTimes(day: "2026-07-06") { stop { id } beginMinute visited } }')).data.plannedTimes;
   await database.admin('update crew set day_starts_minute = 0, day_ends_minute = 1 where id = $1', [day.crewId]);
-  const { plannedTimes } = (await day.lead.send('{ plannedTimes(day: "2026-07-06") { beginMinute } }')).data;
+  const planned = await asked();
+  await database.admin(
+    'insert into visit (organization_id, property_id, stop_id, crew_id, arrived_at, closed_at) select organization_id, property_id, id, $2, $3, $3 from stop where id = $1',
+    [first!.stopId, day.crewId, '2026-07-06T16:00:00Z'],
+  );
+  const begun = await asked();
   await database.admin('update crew set day_starts_minute = 420, day_ends_minute = 930 where id = $1', [day.crewId]);
-  expect(plannedTimes[0].beginMinute).toBeLessThan(60);
+  expect(planned[0].beginMinute).toBeLessThan(60);
+  expect(begun).toMatchObject([{ stop: { id: first!.stopId }, visited: true }]);
 });

@@ -11,7 +11,7 @@ import { showDay } from './show-day.js';
 
 /**
  * The times that a day gives its stops: for every crew whose work the actor sees, or one of them. Today goes on from now; once a crew's hours are
- * over, its day stands as it was planned, as nothing would begin by night.
+ * over, nothing begins by night: a day that was begun tells what was done, any other stands as it was planned.
  */
 @Injectable()
 export class ShowTimes {
@@ -34,7 +34,10 @@ export class ShowTimes {
     return known.crews.flatMap((crew) => {
       const items = placed.filter(({ place }) => place?.crewId === crew.id);
       const isOver = now.day === day && now.minute >= crew.dayEndsMinute;
-      return items.length > 0 ? showDay(crew, day, items, { ...facts, now: isOver ? null : now }).stops : [];
+      const done = items.filter(({ visited }) => visited);
+      if (items.length === 0) return [];
+      if (isOver && done.length === 0) return showDay(crew, day, items, { ...facts, now: null }).stops;
+      return showDay(crew, day, isOver ? done : items, { ...facts, now }).stops;
     });
   }
 }
