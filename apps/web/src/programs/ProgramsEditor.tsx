@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { FormattedMessage, useIntl } from 'react-intl';
 import { Tabs } from '../ui/dialogs/Tabs.js';
 import { Button } from '../ui/forms/Button.js';
-import { graphql } from '../graphql/__generated__/index.js';
+import { graphql } from '../graphql/__generated__/gql.js';
 import type { NamedStation } from './named-station.js';
 import { ProgramEditor } from './ProgramEditor.js';
 import { emptyProgram, nextProgramName, type ProgramDraft } from './program-draft.js';
