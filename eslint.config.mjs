@@ -95,6 +95,18 @@ export default tseslint.config(
     plugins: { 'react-hooks': hooks },
     rules: {
       'no-restricted-syntax': syntax(everywhere, colours),
+      'no-restricted-imports': [
+        'error',
+        {
+          patterns: [
+            {
+              regex: '__generated__/index(\\.js)?$',
+              message:
+                'Import graphql from gql.js: only there does the build put each document in its place, instead of all in every page.',
+            },
+          ],
+        },
+      ],
       'react-hooks/rules-of-hooks': 'error',
       'react-hooks/exhaustive-deps': 'error',
     },

@@ -56,6 +56,12 @@ const breaches: readonly Breach[] = [
   },
   { at: `${API}/default.ts`, code: 'export default function thing(): void {}', rule: 'no-restricted-exports', says: /default/ },
   { at: `${API}/barrel.ts`, code: "export * from './client.type.js';", rule: 'no-restricted-syntax', says: /No barrels/ },
+  {
+    at: 'apps/web/src/features/findings/asks.ts',
+    code: "import { graphql } from '../../graphql/__generated__/index.js';\ngraphql('query');",
+    rule: 'no-restricted-imports',
+    says: /Import graphql from gql\.js/,
+  },
   { at: 'tests/api/some.spec.ts', code: "it.only('does', () => undefined);", rule: 'no-restricted-syntax', says: /run or removed/ },
   { at: 'tests/web/some.spec.tsx', code: "describe.skip('it', () => undefined);", rule: 'no-restricted-syntax', says: /run or removed/ },
   { at: 'tests/api/some.spec.ts', code: lines(501, (n) => `const v${n} = ${n};`), rule: 'max-lines', says: /too many lines \(501\)/ },

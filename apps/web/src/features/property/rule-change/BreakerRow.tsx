@@ -23,14 +23,7 @@ graphql(`
         id
         state
         programs {
-          name
-          days
-          starts
-          adjustPercent
-          stations {
-            station
-            minutes
-          }
+          ...ProgramFields @unmask
         }
       }
     }
