@@ -41,6 +41,23 @@ it('keeps what was found, done, saved and recommended on the first page, however
   }
 });
 
+it('keeps the page of all properties on one page, where it nearly fits', async () => {
+  const [given] = inventedReport(3).properties;
+  const names = ['Bracken Way Strip', 'Depot Green', 'Piedmont Park', 'Sycamore Library'];
+  const properties = names.map((name) => ({ ...busy(given!), id: name, name }));
+  const brand = { ...inventedReport(3).brand, contact: 'office@example.test\n1 Long Street\nFennel Hollow\n555-0100' };
+  for (const language of ['en', 'es'] as const) {
+    const [, second] = await printed({ language, brand, properties, period: { from: '2026-04', until: '2026-06' } });
+    expect(
+      second!.lines
+        .slice(0, 3)
+        .map(({ text }) => text)
+        .join(' '),
+    ).toContain('Bracken Way Strip');
+    expect(second!.lines.length).toBeGreaterThan(10);
+  }
+});
+
 it('breaks a word that is longer than a line, instead of running off the paper', async () => {
   const address = `https://water.example.test/${'averylongplacewithoutaspace'.repeat(8)}`;
   const [first] = await printed({ language: 'en', note: `See ${address} for more.` });

@@ -73,6 +73,29 @@ it('says why: what was set, what no program explains, what the plants need beyon
   );
 });
 
+it('does not say “about” of a gap that a reader sees is large: it is told with its size, and that the figures may be off by as much', () => {
+  const unsure = (month: GivenMonth): GivenMonth => {
+    const wide = { sdLitres: 40_000 };
+    return { ...month, aboveNeed: { ...month.aboveNeed, ...wide }, settingsGap: { ...month.settingsGap, ...wide } };
+  };
+  const low = property('Alder', unsure(july({ programmed: 69_000, metered: 69_000 })));
+  expect(page(low).verdict).toBe(
+    'In July 2026, Alder took 69.0 m³, less than the 100.0 m³ that its plants needed with the weather that came, but not by more than these figures may be off.',
+  );
+  expect(page(low).why).toContain(
+    'The controllers were set to give 31.0 m³ less than the plants needed, which is no more than these figures may be off.',
+  );
+  expect(page(low, { language: 'es' }).verdict).toContain('menos que los 100.0 m³ que sus plantas necesitaban');
+  const high = property('Birch', unsure(july({ programmed: 120_000, metered: 120_000 })));
+  expect(page(high).verdict).toContain('took 120.0 m³, more than the 100.0 m³ that its plants needed');
+  // A tenth of the need is still about the same.
+  const near = property('Cedar', unsure(july({ programmed: 110_000, metered: 110_000 })));
+  expect(page(near).verdict).toContain('about what its plants needed');
+  expect(written([low, near]).all!.why).toBe(
+    'About what its plants needed: Cedar. Too little is known to say whether it was more or less than needed: Alder.',
+  );
+});
+
 it('says up to which day a period is known whose last month is not over', () => {
   expect(page(property('Alder', july({ metered: 190_000 }, 20))).verdict).toBe(
     'In July 2026, up to Monday 20 July, Alder took 190.0 m³: 90.0 m³ (90%) more than its plants needed with the weather that came, about $180.',

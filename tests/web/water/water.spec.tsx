@@ -39,6 +39,17 @@ describe('a client’s water', () => {
     expect(screen.getByText('The month is not over: all volumes are to Thursday 24 September.')).toBeTruthy();
   });
 
+  it('does not say “about” of a gap that is a third of the need, though it may be none', async () => {
+    page({
+      properties: [builtProperty('p2', 'Alder Row', { account: builtAccount('a7', { needed: 9000, metered: 6000 }) })],
+    });
+    expect(
+      await screen.findByRole('heading', {
+        name: 'Alder Row took 6,000 gal, less than the 9,000 gal that its plants needed, but not by more than these figures may be off',
+      }),
+    ).toBeTruthy();
+  });
+
   it('lists the months, and tells what is not known as not known', async () => {
     page();
     const rows = within(await screen.findByRole('table', { name: 'Quail Commons, month by month' })).getAllByRole('row');

@@ -1,3 +1,4 @@
+import { isAlike } from '@rillbook/showing/report/is-alike.js';
 import type { IntlShape } from 'react-intl';
 import type { Formats } from '../../i18n/formats.js';
 import type { Reason } from '../../says/reason.js';
@@ -27,8 +28,14 @@ export function waterSentence({ intl, formats, says }: Saying, name: string, acc
   const values = { name, metered: says.volume(metered.litres), needed: says.volume(needed.litres) };
   const gap = aboveNeed.litres;
   if (typeof needed.litres !== 'number' || typeof gap !== 'number') return intl.formatMessage({ id: 'yourWater.says.noNeed' }, values);
-  if (aboveNeed.within) return intl.formatMessage({ id: 'yourWater.says.near' }, values);
+  if (aboveNeed.within) return intl.formatMessage({ id: withinId(gap, needed.litres) }, values);
   const money = typeof aboveNeed.money === 'number' ? formats.money(Math.abs(aboveNeed.money)) : 'none';
   const id = gap > 0 ? 'yourWater.says.above' : 'yourWater.says.below';
   return intl.formatMessage({ id }, { ...values, gap: says.volume(Math.abs(gap)), money });
+}
+
+/** What is said of a gap that is smaller than what can be measured, as a report says it. */
+function withinId(gap: number, needed: number): `yourWater.says.${'near' | 'unsureAbove' | 'unsureBelow'}` {
+  if (isAlike(gap, needed)) return 'yourWater.says.near';
+  return gap > 0 ? 'yourWater.says.unsureAbove' : 'yourWater.says.unsureBelow';
 }

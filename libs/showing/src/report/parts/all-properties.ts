@@ -1,3 +1,4 @@
+import { isAlike } from '../is-alike.js';
 import { isWithin, largestOf, periodGauge, yearOfGauges } from './drawings.js';
 import type { FigureOf, Writer } from '../figures.js';
 import { type NamedSums, type PeriodSums, sumsOfAll } from '../period-sums.js';
@@ -52,23 +53,25 @@ export function ofAllProperties(writer: Writer, { input, all, savings, sections 
   };
 }
 
-/** Which took more, which less, and which about what their plants needed: a thirsty property never hides a drowned one. */
+/** Which took more, which less, which about what their plants needed, and of which that cannot be said: a thirsty property never hides a drowned one. */
 function whoseIsOff({ words }: Writer, all: readonly WrittenSums[], confidence: number): string {
   const known = all.filter(({ sums }) => sums.aboveNeed.litres !== null);
-  const isNear = ({ sums }: WrittenSums): boolean => isWithin(sums.aboveNeed, confidence) || sums.aboveNeed.litres === 0;
+  const isChance = ({ sums }: WrittenSums): boolean => isWithin(sums.aboveNeed, confidence) || sums.aboveNeed.litres === 0;
+  const isNear = ({ sums }: WrittenSums): boolean => isAlike(sums.aboveNeed.litres ?? 0, sums.needed.litres ?? 0);
   const bySize = (a: WrittenSums, b: WrittenSums): number =>
     Math.abs(b.sums.aboveNeed.litres ?? 0) - Math.abs(a.sums.aboveNeed.litres ?? 0);
-  const told = (word: 'above' | 'below' | 'near', list: readonly WrittenSums[]): string[] => {
+  const told = (word: 'above' | 'below' | 'near' | 'unsure', list: readonly WrittenSums[]): string[] => {
     const names = [...list].sort(bySize).map(({ name, sums, volumes }) => {
       const { said, between } = volumes();
       const { aboveNeed, metered, needed } = sums;
       const gap = said(between(aboveNeed.litres, metered.litres, needed.litres));
-      return word === 'near' ? name : words.say('why.all.one', { name, gap });
+      return word === 'near' || word === 'unsure' ? name : words.say('why.all.one', { name, gap });
     });
     if (names.length === 0) return [];
     return [words.say(names.length === 1 ? `why.all.${word}One` : `why.all.${word}`, { names: names.join(', ') })];
   };
-  const off = known.filter((each) => !isNear(each));
+  const off = known.filter((each) => !isChance(each));
+  const chance = known.filter(isChance);
   return [
     ...told(
       'above',
@@ -78,7 +81,11 @@ function whoseIsOff({ words }: Writer, all: readonly WrittenSums[], confidence: 
       'below',
       off.filter(({ sums }) => (sums.aboveNeed.litres ?? 0) < 0),
     ),
-    ...told('near', known.filter(isNear)),
+    ...told('near', chance.filter(isNear)),
+    ...told(
+      'unsure',
+      chance.filter((each) => !isNear(each)),
+    ),
   ].join(' ');
 }
 

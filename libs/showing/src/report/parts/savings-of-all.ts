@@ -23,6 +23,7 @@ export function savingOfAll(writer: Writer, savings: readonly Savings[], propert
   const values = {
     count: savings.length,
     known: told.length,
+    together: told.length > 1 ? words.say('saved.together') : '',
     litres: (litres < 0 && !isSure ? '−' : '') + said(litres),
     half: said(half),
     money: isTold && money !== null ? words.say('saved.money', { money: formats.money(Math.abs(money)) }) : '',

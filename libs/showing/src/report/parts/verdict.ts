@@ -1,8 +1,10 @@
+import { isAlike } from '../is-alike.js';
 import { moneyOf } from './money-of.js';
 import { isWithin, largestOf } from './drawings.js';
 import type { VolumeFigures, Writer } from '../figures.js';
 import { type PeriodSums, sumsOfAll } from '../period-sums.js';
 import type { ReportPeriod } from '../report-input.js';
+import type { ReportWord } from '../../words/en/report.js';
 
 /** July 2026; or May 2026 to July 2026. */
 export const periodInWords = ({ formats, words }: Writer, { from, until }: ReportPeriod): string =>
@@ -49,7 +51,7 @@ export function verdictOf(writer: Writer, { name, when, sums, volumes, confidenc
   const values = { name, when, metered: said(metered.litres), needed: said(needed.litres) };
   if (needed.litres === null || aboveNeed.litres === null)
     return words.say('verdict.noNeed', { ...values, reason: words.because(needed.reason) });
-  if (isWithin(aboveNeed, confidence)) return words.say(isNone(needed.litres, volumes) ? 'verdict.nearNone' : 'verdict.near', values);
+  if (isWithin(aboveNeed, confidence)) return words.say(wordWithin(aboveNeed.litres, needed.litres, volumes), values);
   const share = needed.litres > 0 ? ` (${formats.percent(Math.abs(aboveNeed.litres) / needed.litres)})` : '';
   const gap = between(aboveNeed.litres, metered.litres, needed.litres);
   const amount = moneyOf(aboveNeed, gap);
@@ -60,6 +62,13 @@ export function verdictOf(writer: Writer, { name, when, sums, volumes, confidenc
     share,
     money,
   });
+}
+
+/** What is said of a gap that is smaller than what can be measured. */
+function wordWithin(gap: number, needed: number, volumes: VolumeFigures): ReportWord {
+  if (isNone(needed, volumes)) return 'verdict.nearNone';
+  if (isAlike(gap, needed)) return 'verdict.near';
+  return gap > 0 ? 'verdict.unsureAbove' : 'verdict.unsureBelow';
 }
 
 /** What all properties of a client took, in one sentence; those that are not known are counted, never taken as zero. */

@@ -2,6 +2,7 @@ import type { VolumeFigures, Writer } from '../figures.js';
 import type { ReportWord } from '../../words/en/report.js';
 import type { PeriodSums } from '../period-sums.js';
 import type { GivenGap } from '../report-input.js';
+import { isAlike } from '../is-alike.js';
 import { isWithin, unseenLitres } from './drawings.js';
 
 /** Above this share of what was metered, what could not be seen is worth a word. [–] */
@@ -36,7 +37,7 @@ export function whyOf({ words }: Writer, { sums, volumes: { said, between }, con
     if (kind === 'landscape') return side === 'above' ? [words.say('why.landscape.above', { gap: said(litres) })] : [];
     const unseen = unseenLitres(gap, confidence) ?? 0;
     const word = kind === 'unexplained' ? unexplainedWord(side, { isUntested, isWide: unseen > WIDE_SHARE * (high ?? 0) }) : null;
-    return [words.say(word ?? `why.settings.${side}`, { gap: said(litres), unseen: said(unseen) })];
+    return [words.say(word ?? settingsWord(side, litres, needed.litres ?? 0), { gap: said(litres), unseen: said(unseen) })];
   };
   return [
     ...told(settingsGap, { high: programmed.litres, low: needed.litres, kind: 'settings' }),
@@ -54,6 +55,12 @@ interface Told {
   readonly high: number | null;
   readonly low: number | null;
   readonly kind: 'settings' | 'unexplained' | 'landscape';
+}
+
+/** How the programs stand to the need: a gap that may be none, and is not small, is named with its size. */
+function settingsWord(side: Side, gap: number, needed: number): ReportWord {
+  if (side !== 'within' || isAlike(gap, needed)) return `why.settings.${side}`;
+  return gap > 0 ? 'why.settings.unsureAbove' : 'why.settings.unsureBelow';
 }
 
 /** How the meter stands to the programs: above, below, or too near to tell. */

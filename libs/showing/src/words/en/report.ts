@@ -13,6 +13,10 @@ export const report = {
   'verdict.above': '{when}, {name} took {metered}: {gap}{share} more than its plants needed with the weather that came{money}.',
   'verdict.below': '{when}, {name} took {metered}: {gap}{share} less than its plants needed with the weather that came.',
   'verdict.near': '{when}, {name} took {metered}, about what its plants needed with the weather that came ({needed}).',
+  'verdict.unsureAbove':
+    '{when}, {name} took {metered}, more than the {needed} that its plants needed with the weather that came, but not by more than these figures may be off.',
+  'verdict.unsureBelow':
+    '{when}, {name} took {metered}, less than the {needed} that its plants needed with the weather that came, but not by more than these figures may be off.',
   'verdict.nearNone': '{when}, {name} took {metered}. Its plants needed none; so little may be chance.',
   'verdict.noNeed': '{when}, {name} took {metered}. What its plants needed is not known: {reason}',
   'verdict.notMetered': '{when}: how much water {name} took is not known, {reason}',
@@ -25,9 +29,11 @@ export const report = {
   'why.all.above': 'More than their plants needed: {names}.',
   'why.all.below': 'Less than their plants needed: {names}.',
   'why.all.near': 'About what their plants needed: {names}.',
+  'why.all.unsure': 'Too little is known to say whether it was more or less than needed: {names}.',
   'why.all.aboveOne': 'More than its plants needed: {names}.',
   'why.all.belowOne': 'Less than its plants needed: {names}.',
   'why.all.nearOne': 'About what its plants needed: {names}.',
+  'why.all.unsureOne': 'Too little is known to say whether it was more or less than needed: {names}.',
   'why.all.one': '{name} ({gap})',
   'verdict.none': '{when}: what your {count} properties took and needed is not known yet.',
   'when.month': 'In {month}',
@@ -38,6 +44,10 @@ export const report = {
   'why.notKnown': 'Why cannot be told: what was programmed is not known, {reason}',
   'why.settings.above': 'The controllers were set to give {gap} more than the plants needed.',
   'why.settings.below': 'The controllers were set to give {gap} less than the plants needed.',
+  'why.settings.unsureAbove':
+    'The controllers were set to give {gap} more than the plants needed, which is no more than these figures may be off.',
+  'why.settings.unsureBelow':
+    'The controllers were set to give {gap} less than the plants needed, which is no more than these figures may be off.',
   'why.settings.within': 'The controllers were set to about what the plants needed.',
   'why.unexplained.above': 'Another {gap} ran that no program explains: a leak, a broken head, or a run that is not on record.',
   'why.unexplained.below': 'The meter passed {gap} less than the programs would have given.',
@@ -120,11 +130,12 @@ export const report = {
     'Since the work began in {month}, what was saved in this period cannot be told from chance: the best estimate is {litres}, give or take {half}.',
   'saved.range': ', {low} and {high},',
   'saved.ofAll':
-    'On {known} of your {count} properties a saving can be told: together {litres} less than the same weather would have taken before the work{money}, give or take {half} in nine of ten cases.',
+    'On {known} of your {count} properties a saving can be told: {together}{litres} less than the same weather would have taken before the work{money}, give or take {half} in nine of ten cases.',
   'saved.moreOfAll':
-    'On {known} of your {count} properties the work can be judged: together {litres} more was used than the same weather would have taken before, give or take {half} in nine of ten cases.',
+    'On {known} of your {count} properties the work can be judged: {together}{litres} more was used than the same weather would have taken before, give or take {half} in nine of ten cases.',
   'saved.unsureOfAll':
-    'On {known} of your {count} properties the work can be judged: what was saved together cannot be told from chance; the best estimate is {litres}, give or take {half}.',
+    'On {known} of your {count} properties the work can be judged: what was saved cannot be told from chance; the best estimate is {litres}, give or take {half}.',
+  'saved.together': 'together ',
   'saved.noneOfAll': 'No saving can be told yet: it takes finished work, and whole months before and after it.',
   'saved.money': ', about {money}',
   'saved.noWork': 'No work that saves water has been finished on this property yet.',
@@ -183,7 +194,7 @@ export const report = {
   'method.metered':
     'Metered is what the meter passed in the period, less indoor use where the meter serves both. Programmed is what the controllers’ settings, replayed day by day, would have put out.',
   'method.uncertainty':
-    'Each volume is an estimate with an uncertainty, drawn as a band at its mark. A difference smaller than its uncertainty is said to be about the same.',
+    'Each volume is an estimate with an uncertainty, drawn as a band at its mark. A difference smaller than its uncertainty is said to be about the same where it is at most a tenth of the need, and else to be no more than the figures may be off.',
   'method.saving':
     'A saving is never the difference to last year’s number. It is what the metered use of {months} months before the work (from {from} to {until}) says would have been used with the need of this period, less what was metered. That model misses a month by {cvRmse} (CV(RMSE)) and has a bias of {nmbe} (NMBE); {target} are usual targets. The band holds in nine of ten cases; habits of ASHRAE Guideline 14 and IPMVP.',
   'method.advice': 'Budgets and schedules are advice: local codes, water suppliers’ rules and licensed practice stand above them.',

@@ -13,6 +13,10 @@ export const report: Record<ReportWord, string> = {
   'verdict.above': '{when}, {name} tomó {metered}: {gap}{share} más de lo que sus plantas necesitaban con el clima que hubo{money}.',
   'verdict.below': '{when}, {name} tomó {metered}: {gap}{share} menos de lo que sus plantas necesitaban con el clima que hubo.',
   'verdict.near': '{when}, {name} tomó {metered}, más o menos lo que sus plantas necesitaban con el clima que hubo ({needed}).',
+  'verdict.unsureAbove':
+    '{when}, {name} tomó {metered}, más que los {needed} que sus plantas necesitaban con el clima que hubo, pero no por más de lo que estas cifras pueden fallar.',
+  'verdict.unsureBelow':
+    '{when}, {name} tomó {metered}, menos que los {needed} que sus plantas necesitaban con el clima que hubo, pero no por más de lo que estas cifras pueden fallar.',
   'verdict.nearNone': '{when}, {name} tomó {metered}. Sus plantas no necesitaban nada; tan poco puede ser azar.',
   'verdict.noNeed': '{when}, {name} tomó {metered}. No se sabe lo que sus plantas necesitaban: {reason}',
   'verdict.notMetered': '{when}: no se sabe cuánta agua tomó {name}, {reason}',
@@ -25,9 +29,11 @@ export const report: Record<ReportWord, string> = {
   'why.all.above': 'Más de lo que sus plantas necesitaban: {names}.',
   'why.all.below': 'Menos de lo que sus plantas necesitaban: {names}.',
   'why.all.near': 'Más o menos lo que sus plantas necesitaban: {names}.',
+  'why.all.unsure': 'Se sabe muy poco para decir si fue más o menos de lo necesario: {names}.',
   'why.all.aboveOne': 'Más de lo que sus plantas necesitaban: {names}.',
   'why.all.belowOne': 'Menos de lo que sus plantas necesitaban: {names}.',
   'why.all.nearOne': 'Más o menos lo que sus plantas necesitaban: {names}.',
+  'why.all.unsureOne': 'Se sabe muy poco para decir si fue más o menos de lo necesario: {names}.',
   'why.all.one': '{name} ({gap})',
   'verdict.none': '{when}: todavía no se sabe lo que sus {count} propiedades tomaron y necesitaron.',
   'when.month': 'En {month}',
@@ -38,6 +44,10 @@ export const report: Record<ReportWord, string> = {
   'why.notKnown': 'No se puede decir por qué: no se sabe lo programado, {reason}',
   'why.settings.above': 'Los programadores estaban puestos para dar {gap} más de lo que las plantas necesitaban.',
   'why.settings.below': 'Los programadores estaban puestos para dar {gap} menos de lo que las plantas necesitaban.',
+  'why.settings.unsureAbove':
+    'Los programadores estaban puestos para dar {gap} más de lo que las plantas necesitaban, no más de lo que estas cifras pueden fallar.',
+  'why.settings.unsureBelow':
+    'Los programadores estaban puestos para dar {gap} menos de lo que las plantas necesitaban, no más de lo que estas cifras pueden fallar.',
   'why.settings.within': 'Los programadores estaban puestos más o menos según lo que las plantas necesitaban.',
   'why.unexplained.above':
     'Corrieron otros {gap} que ningún programa explica: una fuga, un aspersor roto o un riego que no está registrado.',
@@ -121,11 +131,12 @@ export const report: Record<ReportWord, string> = {
     'Desde que empezó el trabajo en {month}, lo ahorrado en este período no se distingue del azar: la mejor estimación es {litres}, más o menos {half}.',
   'saved.range': ', {low} y {high}',
   'saved.ofAll':
-    'En {known} de sus {count} propiedades se puede decir el ahorro: en total {litres} menos de lo que el mismo clima habría pedido antes del trabajo{money}, más o menos {half} en nueve de diez casos.',
+    'En {known} de sus {count} propiedades se puede decir el ahorro: {together}{litres} menos de lo que el mismo clima habría pedido antes del trabajo{money}, más o menos {half} en nueve de diez casos.',
   'saved.moreOfAll':
-    'En {known} de sus {count} propiedades se puede juzgar el trabajo: en total se usaron {litres} más de lo que el mismo clima habría pedido antes, más o menos {half} en nueve de diez casos.',
+    'En {known} de sus {count} propiedades se puede juzgar el trabajo: {together}se usaron {litres} más de lo que el mismo clima habría pedido antes, más o menos {half} en nueve de diez casos.',
   'saved.unsureOfAll':
-    'En {known} de sus {count} propiedades se puede juzgar el trabajo: lo ahorrado en total no se distingue del azar; la mejor estimación es {litres}, más o menos {half}.',
+    'En {known} de sus {count} propiedades se puede juzgar el trabajo: lo ahorrado no se distingue del azar; la mejor estimación es {litres}, más o menos {half}.',
+  'saved.together': 'en total ',
   'saved.noneOfAll': 'Todavía no se puede decir ningún ahorro: hacen falta trabajos terminados, y meses completos antes y después.',
   'saved.money': ', unos {money}',
   'saved.noWork': 'Todavía no se ha terminado en esta propiedad un trabajo que ahorre agua.',
@@ -185,7 +196,7 @@ export const report: Record<ReportWord, string> = {
   'method.metered':
     'Medido es lo que pasó por el medidor en el período, menos el uso interior donde el medidor sirve a los dos. Programado es lo que los programadores, repasados día por día, habrían dado.',
   'method.uncertainty':
-    'Cada volumen es una estimación con incertidumbre, dibujada como una banda en su marca. De una diferencia menor que su incertidumbre se dice que es más o menos lo mismo.',
+    'Cada volumen es una estimación con incertidumbre, dibujada como una banda en su marca. De una diferencia menor que su incertidumbre se dice que es más o menos lo mismo si es a lo más una décima parte de lo necesario; si no, que no es más de lo que las cifras pueden fallar.',
   'method.saving':
     'Un ahorro nunca es la diferencia con el número del año pasado. Es lo que el uso medido de {months} meses antes del trabajo (de {from} a {until}) dice que se habría usado con la necesidad de este período, menos lo medido. Ese modelo falla un mes en {cvRmse} (CV(RMSE)) y tiene un sesgo de {nmbe} (NMBE); {target} son metas usuales. La banda vale en nueve de diez casos; costumbres de ASHRAE Guideline 14 e IPMVP.',
   'method.advice':

@@ -14,6 +14,10 @@ export const water = {
   'yourWater.says.notMetered': '{name}: how much it took is not known{reason, select, none {} other { ({reason})}}',
   'yourWater.says.noNeed': '{name} took {metered}; what its plants needed is not known yet',
   'yourWater.says.near': '{name} took {metered}, about what its plants needed',
+  'yourWater.says.unsureAbove':
+    '{name} took {metered}, more than the {needed} that its plants needed, but not by more than these figures may be off',
+  'yourWater.says.unsureBelow':
+    '{name} took {metered}, less than the {needed} that its plants needed, but not by more than these figures may be off',
   'yourWater.says.above': '{name} took {metered}, {gap} more than its plants needed{money, select, none {} other {, about {money}}}',
   'yourWater.says.below': '{name} took {metered}, {gap} less than its plants needed',
   'yourWater.reports': '{count, plural, =0 {No water report yet} one {One water report} other {# water reports}}',

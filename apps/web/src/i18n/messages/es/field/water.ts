@@ -16,6 +16,10 @@ export const water: Record<keyof typeof english, string> = {
   'yourWater.says.notMetered': '{name}: no se sabe cuánto tomó{reason, select, none {} other { ({reason})}}',
   'yourWater.says.noNeed': '{name} tomó {metered}; todavía no se sabe qué necesitaban sus plantas',
   'yourWater.says.near': '{name} tomó {metered}, más o menos lo que necesitaban sus plantas',
+  'yourWater.says.unsureAbove':
+    '{name} tomó {metered}, más que los {needed} que necesitaban sus plantas, pero no por más de lo que estas cifras pueden fallar',
+  'yourWater.says.unsureBelow':
+    '{name} tomó {metered}, menos que los {needed} que necesitaban sus plantas, pero no por más de lo que estas cifras pueden fallar',
   'yourWater.says.above':
     '{name} tomó {metered}, {gap} más de lo que necesitaban sus plantas{money, select, none {} other {, unos {money}}}',
   'yourWater.says.below': '{name} tomó {metered}, {gap} menos de lo que necesitaban sus plantas',
