@@ -86,7 +86,7 @@ export class RealFleet {
       await this.open(at);
       await device.person.page.evaluate(() => harness.askAgain(true));
       for (let round = 0; round < MOST_ROUNDS && (await this.isWaiting(at)); round += 1)
-        await device.person.page.evaluate(() => harness.send());
+        await device.person.page.evaluate(() => harness.send(false));
     }
   }
 
@@ -196,7 +196,7 @@ export class RealFleet {
     if (step.what === 'upgrade') await person.page.evaluate((name) => harness.olderRows(name), this.storeOf(at));
     else if (step.during === 'sending') {
       line.set('good');
-      await person.page.evaluate(() => void harness.send().catch(() => undefined));
+      await person.page.evaluate(() => void harness.send(false).catch(() => undefined));
     }
     await this.open(at);
   }
@@ -204,7 +204,7 @@ export class RealFleet {
   private async send(at: number, fault: Fault): Promise<void> {
     const { person, line } = this.devices[at]!;
     line.set(fault);
-    await person.page.evaluate(() => harness.send().catch(() => undefined));
+    await person.page.evaluate((hangs) => harness.send(hangs).catch(() => undefined), fault === 'hangs');
   }
 
   /** The server dies while a delivery is under way, and comes back. */
@@ -271,7 +271,7 @@ export class RealFleet {
 
   private async open(at: number): Promise<void> {
     const { page } = this.devices[at]!.person;
-    await page.goto('/harness');
+    await page.goto('/harness', { waitUntil: 'commit' });
     await page.evaluate(([name, skew]) => harness.open(name, skew), [this.storeOf(at), this.skewOf(at)] as const);
   }
 

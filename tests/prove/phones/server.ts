@@ -21,13 +21,16 @@ async function freePort(): Promise<number> {
 /** The built product with its demonstration, which can be killed as a power cut would: its database runs on beside it. */
 export class KillableProduct {
   private child: ChildProcess | null = null;
+  private readonly pool: pg.Pool;
 
   private constructor(
     readonly url: string,
     private readonly folder: string,
     private readonly environment: NodeJS.ProcessEnv,
     private readonly database: Awaited<ReturnType<typeof findDatabase>>,
-  ) {}
+  ) {
+    this.pool = new pg.Pool({ connectionString: database.adminUrl, max: 4 });
+  }
 
   static async start(): Promise<KillableProduct> {
     const folder = mkdtempSync(path.join(tmpdir(), 'rillbook-proof-'));
@@ -70,17 +73,12 @@ export class KillableProduct {
   }
 
   async sql<Row extends pg.QueryResultRow>(statement: string, parameters: unknown[] = []): Promise<Row[]> {
-    const client = new pg.Client({ connectionString: this.database.adminUrl });
-    await client.connect();
-    try {
-      return (await client.query<Row>(statement, parameters)).rows;
-    } finally {
-      await client.end();
-    }
+    return (await this.pool.query<Row>(statement, parameters)).rows;
   }
 
   async stop(): Promise<void> {
     await this.kill();
+    await this.pool.end();
     await this.database.close();
     rmSync(this.folder, { recursive: true, force: true });
   }
