@@ -36,8 +36,6 @@ const turfInMonth = (month: number) => monthlyTurfCoefficient('turf warm-season'
 const youngDepth = (share: number) => youngRootDepth('trees', 500 as never, share);
 const evaporationOfLimits = (basalCoefficient: number, maximumCoefficient: number) =>
   evaporationCoefficient(1, { basalCoefficient, maximumCoefficient, exposedWettedFraction: 1 });
-const stressAt = (depletion: number) => (total: number, ready: number) => of(waterStressCoefficient)(depletion, total, ready);
-const reductionAt = (depletion: number) => (total: number, ready: number) => of(evaporationReduction)(depletion, total, ready);
 const soilWater = (fieldCapacity: number, wiltingPoint: number) => of(totalAvailableWater)(fieldCapacity, wiltingPoint, 1000);
 const evaporable = (fieldCapacity: number, wiltingPoint: number) => of(totalEvaporableWater)(fieldCapacity, wiltingPoint, 100);
 
@@ -252,33 +250,35 @@ const ROWS: readonly Row[] = [
     ],
   ],
   [
-    stressAt(40),
+    of(waterStressCoefficient),
     'ROOT_ZONE_OUT_OF_DOMAIN',
-    ['totalAvailableWater', 'readilyAvailableWater'],
+    ['depletion', 'totalAvailableWater', 'readilyAvailableWater'],
     [
-      [100, -1],
-      [50, 60],
+      [40, 100, -1],
+      [40, 50, 60],
+      [Number.NaN, 100, 40],
     ],
     [
-      [[100, 40], 1],
-      [[40, 0], 0],
-      [[80, 0], 0.5],
-      [[40, 40], 1],
+      [[40, 100, 40], 1],
+      [[40, 40, 0], 0],
+      [[40, 80, 0], 0.5],
+      [[40, 40, 40], 1],
     ],
   ],
   [
-    reductionAt(4),
+    of(evaporationReduction),
     'SURFACE_LAYER_OUT_OF_DOMAIN',
-    ['totalEvaporableWater', 'readilyEvaporableWater'],
+    ['surfaceDepletion', 'totalEvaporableWater', 'readilyEvaporableWater'],
     [
-      [10, -1],
-      [5, 6],
+      [4, 10, -1],
+      [4, 5, 6],
+      [ENDLESS, 10, 4],
     ],
     [
-      [[10, 4], 1],
-      [[4, 0], 0],
-      [[8, 0], 0.5],
-      [[4, 4], 1],
+      [[4, 10, 4], 1],
+      [[4, 4, 0], 0],
+      [[4, 8, 0], 0.5],
+      [[4, 4, 4], 1],
     ],
   ],
   [

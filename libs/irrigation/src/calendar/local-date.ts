@@ -92,7 +92,9 @@ export function daysOfMonth(month: string): { readonly firstDay: number; readonl
  *
  * @param dayNumber - Whole days since 1970-01-01, a Thursday. [d]
  * @returns 0 for Monday to 6 for Sunday. [–]
+ * @throws {DomainError} `LOCAL_DATE_INVALID` when not a whole number.
  */
 export function weekdayOfDayNumber(dayNumber: number): number {
+  if (!Number.isInteger(dayNumber)) throw new DomainError('LOCAL_DATE_INVALID', { dayNumber });
   return (((dayNumber + 3) % 7) + 7) % 7;
 }

@@ -1,3 +1,5 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
+
 /** Common practice: what is usual before a property's own months speak. */
 const USUAL = { correlation: 0.25, sd: 0.25 } as const;
 const MOST = 0.8;
@@ -9,10 +11,12 @@ const MOST = 0.8;
  *
  * @param errors - Errors of consecutive months, each over its spread. [–]
  * @returns The correlation. [–]
+ * @throws {DomainError} `SERIES_OUT_OF_DOMAIN` when an error is not finite.
  * @source Bias of the lag-1 autocorrelation: Kendall (1954), Biometrika 41, 403–404, from memory; the usual value is common practice.
  */
 export function correlationOfErrors(errors: readonly number[]): number {
   const count = errors.length;
+  if (!errors.every(Number.isFinite)) throw new DomainError('SERIES_OUT_OF_DOMAIN', { errors: count });
   const squares = errors.reduce((sum, error) => sum + error * error, 0);
   if (!(squares > 0)) return USUAL.correlation;
   const products = errors.reduce((sum, error, at) => sum + (at === 0 ? 0 : error * (errors[at - 1] ?? 0)), 0);
@@ -30,8 +34,12 @@ export function correlationOfErrors(errors: readonly number[]): number {
  * @param weights - Weights of consecutive months. [any]
  * @param correlation - Correlation of a month's error with the next. [–]
  * @returns The variance over that of one error. [any]
+ * @throws {DomainError} `SERIES_OUT_OF_DOMAIN` when a weight is not finite, or the correlation not within -1 … 1.
  */
 export function varianceOfSum(weights: readonly number[], correlation: number): number {
+  if (!(weights.every(Number.isFinite) && Math.abs(correlation) <= 1)) {
+    throw new DomainError('SERIES_OUT_OF_DOMAIN', { weights: weights.length, correlation });
+  }
   let [before, sum] = [0, 0];
   for (const weight of weights) {
     sum += weight * weight + 2 * weight * before;

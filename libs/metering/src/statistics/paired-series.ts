@@ -20,7 +20,9 @@ export function errorsOf(observed: readonly number[], predicted: readonly number
  *
  * @param values - The series, at least one value. [any]
  * @returns The mean, in the same unit. [any]
+ * @throws {DomainError} `SERIES_OUT_OF_DOMAIN` when there is no value, or one is not finite.
  */
 export function meanOf(values: readonly number[]): number {
+  if (values.length === 0 || !values.every(Number.isFinite)) throw new DomainError('SERIES_OUT_OF_DOMAIN', { values: values.length });
   return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

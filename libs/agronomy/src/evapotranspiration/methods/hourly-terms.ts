@@ -1,4 +1,5 @@
 import type { Quantity } from '@rillbook/units/quantity.js';
+import { metresPerSecond } from '@rillbook/units/speed.js';
 import { atmosphericPressure } from '../air/atmospheric-pressure.js';
 import { psychrometricConstant } from '../air/psychrometric-constant.js';
 import { hourlyNetLongwaveRadiation } from '../radiation/net-longwave-radiation.js';
@@ -28,7 +29,7 @@ export type CompleteHour = {
  * @param elevation - Height above sea level. [m]
  * @param cloudiness - Cloudiness factor, fcd: the hour's own under a high sun, else the one carried. [–]
  * @returns The terms of the combination equation, for the short and the tall reference alike. [any]
- * @throws {DomainError} `VAPOUR_PRESSURE_OUT_OF_DOMAIN`, `PRESSURE_OUT_OF_DOMAIN`.
+ * @throws {DomainError} `VAPOUR_PRESSURE_OUT_OF_DOMAIN`, `PRESSURE_OUT_OF_DOMAIN`, `SPEED_OUT_OF_DOMAIN`.
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation.
  */
 export function hourlyTerms(hour: CompleteHour, elevation: Quantity<'m'>, cloudiness: number): HourlyTerms {
@@ -36,7 +37,7 @@ export function hourlyTerms(hour: CompleteHour, elevation: Quantity<'m'>, cloudi
   return {
     meanTemperature: hour.airTemperature,
     netRadiation: netRadiation(netShortwaveRadiation(hour.solarRadiation), longwave),
-    windSpeedAt2M: hour.windSpeedAt2M,
+    windSpeedAt2M: metresPerSecond(hour.windSpeedAt2M),
     saturationVapourPressure: saturationVapourPressure(hour.airTemperature),
     vapourPressure: hour.vapourPressure,
     vapourPressureSlope: standardizedSlopeOfSaturationVapourPressure(hour.airTemperature),

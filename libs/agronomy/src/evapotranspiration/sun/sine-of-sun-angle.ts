@@ -11,11 +11,12 @@ import type { Quantity } from '@rillbook/units/quantity.js';
  * @param declination - Solar declination. [rad]
  * @param hourAngle - Solar time angle. [rad]
  * @returns Sine of the angle; below 0 when the sun is under the horizon. [–]
- * @throws {DomainError} `LATITUDE_OUT_OF_DOMAIN` when not within -90 … 90 °.
+ * @throws {DomainError} `LATITUDE_OUT_OF_DOMAIN` when not within -90 … 90 °; `ANGLE_OUT_OF_DOMAIN` when another angle is not finite.
  * @source ASCE-EWRI (2005), The ASCE Standardized Reference Evapotranspiration Equation, Appendix D; equation numbers from memory.
  */
 export function sineOfSunAngle(latitude: Quantity<'°'>, declination: Quantity<'rad'>, hourAngle: Quantity<'rad'>): number {
-  if (Math.abs(latitude) > 90) throw new DomainError('LATITUDE_OUT_OF_DOMAIN', { latitude });
+  if (!(Math.abs(latitude) <= 90)) throw new DomainError('LATITUDE_OUT_OF_DOMAIN', { latitude });
+  if (!Number.isFinite(declination + hourAngle)) throw new DomainError('ANGLE_OUT_OF_DOMAIN', { declination, hourAngle });
   const phi = radiansFromDegrees(latitude);
   return Math.sin(phi) * Math.sin(declination) + Math.cos(phi) * Math.cos(declination) * Math.cos(hourAngle);
 }

@@ -17,11 +17,11 @@ const DEEPEST_INCHES = 4;
  * @param evaporationCoefficient - Coefficient of bare soil, Ke. [–]
  * @param mulchCover - Share of the ground under mulch. [–]
  * @returns The coefficient under mulch. [–]
- * @throws {DomainError} `MULCH_OUT_OF_DOMAIN` when the coefficient is below 0 or the cover not within 0 … 1.
+ * @throws {DomainError} `MULCH_OUT_OF_DOMAIN` when the coefficient is below 0 or not finite, or the cover not within 0 … 1.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, chapter 11; from memory.
  */
 export function mulchedEvaporation(evaporationCoefficient: number, mulchCover: number): number {
-  if (!(evaporationCoefficient >= 0 && mulchCover >= 0 && mulchCover <= 1)) {
+  if (!(evaporationCoefficient >= 0 && evaporationCoefficient < Infinity && mulchCover >= 0 && mulchCover <= 1)) {
     throw new DomainError('MULCH_OUT_OF_DOMAIN', { evaporationCoefficient, mulchCover });
   }
   return evaporationCoefficient * (1 - CUT_BY_FULL_COVER * mulchCover);

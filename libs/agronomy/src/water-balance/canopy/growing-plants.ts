@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import { metres, millimetres } from '@rillbook/units/length.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import { adjustedBasalCoefficient } from './adjusted-basal-coefficient.js';
@@ -32,9 +33,13 @@ export type GrowingPlants = {
  * @param plantHeight - Their height. [m]
  * @param rootDepth - Depth of their roots. [mm]
  * @returns Plants whose stages are all alike. [–]
+ * @throws {DomainError} `CROP_COEFFICIENT_OUT_OF_DOMAIN` when the coefficient is below 0 or not finite; `LENGTH_OUT_OF_DOMAIN` when a length is
+ * not finite.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, chapter 7; Kcmin below Eq. 76.
  */
 export function establishedPlants(basalCoefficient: number, plantHeight: Quantity<'m'>, rootDepth: Quantity<'mm'>): GrowingPlants {
+  if (!(basalCoefficient >= 0 && basalCoefficient < Infinity))
+    throw new DomainError('CROP_COEFFICIENT_OUT_OF_DOMAIN', { basalCoefficient });
   return {
     stages: { initialDays: 0, developmentDays: 0, midDays: 0, lateDays: 0 },
     basalCoefficients: { initial: basalCoefficient, mid: basalCoefficient, end: basalCoefficient },
@@ -52,7 +57,8 @@ export function establishedPlants(basalCoefficient: number, plantHeight: Quantit
  * @param plants - Plants with the coefficients of the table. [–]
  * @param climateTerm - What the mean wind and lowest humidity of mid and late season add at 3 m. [–]
  * @returns The same plants with adjusted coefficients. [–]
- * @throws {DomainError} `PLANT_HEIGHT_OUT_OF_DOMAIN` when the full height is negative.
+ * @throws {DomainError} `PLANT_HEIGHT_OUT_OF_DOMAIN` when the full height is negative; `CROP_COEFFICIENT_OUT_OF_DOMAIN` as
+ * `adjustedBasalCoefficient`.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 70.
  */
 export function plantsInClimate(plants: GrowingPlants, climateTerm: number): GrowingPlants {

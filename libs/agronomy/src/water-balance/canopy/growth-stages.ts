@@ -31,13 +31,16 @@ export type StageCoefficients = {
  * @param stages - Lengths of the growth stages. [d]
  * @param coefficients - Its value in each stage. [–]
  * @returns The coefficient on that day. [–]
- * @throws {DomainError} `GROWTH_STAGES_OUT_OF_DOMAIN` when a length is negative or not finite, or the day is.
+ * @throws {DomainError} `GROWTH_STAGES_OUT_OF_DOMAIN` when a length is negative or not finite, or the day is;
+ * `CROP_COEFFICIENT_OUT_OF_DOMAIN` when a coefficient is not finite.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 66 and Figure 34.
  */
 export function stageCoefficient(seasonDay: number, stages: GrowthStages, coefficients: StageCoefficients): number {
   const { initial, mid, end } = coefficients;
+  if (!Number.isFinite(initial + mid + end)) throw new DomainError('CROP_COEFFICIENT_OUT_OF_DOMAIN', { ...coefficients });
   const lateFrom = stages.initialDays + stages.developmentDays + stages.midDays;
-  if (seasonDay <= lateFrom) return initial + developedShare(seasonDay, stages) * (mid - initial);
+  const developed = developedShare(seasonDay, stages);
+  if (seasonDay <= lateFrom) return initial + developed * (mid - initial);
   if (seasonDay >= lateFrom + stages.lateDays) return end;
   return mid + ((seasonDay - lateFrom) / stages.lateDays) * (end - mid);
 }

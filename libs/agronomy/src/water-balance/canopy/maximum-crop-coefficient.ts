@@ -56,9 +56,13 @@ export function heightFactor(plantHeight: Quantity<'m'>): number {
  * @param heightFactor - How much of it these plants take up. [–]
  * @param basalCoefficient - Basal crop coefficient, Kcb. [–]
  * @returns Upper limit of evapotranspiration over reference evapotranspiration. [–]
+ * @throws {DomainError} `CROP_COEFFICIENT_OUT_OF_DOMAIN` when a value is not finite.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 72.
  * @example maximumCropCoefficient(climateTerm(2.16, 20), heightFactor(0.05), 0.15) // 1.23
  */
 export function maximumCropCoefficient(climateTerm: number, heightFactor: number, basalCoefficient: number): number {
+  if (!Number.isFinite(climateTerm + heightFactor + basalCoefficient)) {
+    throw new DomainError('CROP_COEFFICIENT_OUT_OF_DOMAIN', { climateTerm, heightFactor, basalCoefficient });
+  }
   return Math.max(1.2 + climateTerm * heightFactor, basalCoefficient + 0.05);
 }

@@ -10,7 +10,7 @@ import type { Quantity } from '@rillbook/units/quantity.js';
  * @param totalAvailableWater - Total available water, TAW. [mm]
  * @param readilyAvailableWater - Readily available water, RAW. [mm]
  * @returns Share of the unstressed evapotranspiration that remains. [–]
- * @throws {DomainError} `ROOT_ZONE_OUT_OF_DOMAIN` when not 0 ≤ RAW ≤ TAW.
+ * @throws {DomainError} `ROOT_ZONE_OUT_OF_DOMAIN` when not 0 ≤ RAW ≤ TAW, or a value is not finite.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, Eq. 84.
  * @example waterStressCoefficient(millimetres(67), millimetres(160), millimetres(64)) // 0.97, FAO-56 Example 37
  */
@@ -19,8 +19,8 @@ export function waterStressCoefficient(
   totalAvailableWater: Quantity<'mm'>,
   readilyAvailableWater: Quantity<'mm'>,
 ): number {
-  if (!(readilyAvailableWater >= 0 && readilyAvailableWater <= totalAvailableWater)) {
-    throw new DomainError('ROOT_ZONE_OUT_OF_DOMAIN', { totalAvailableWater, readilyAvailableWater });
+  if (!(readilyAvailableWater >= 0 && readilyAvailableWater <= totalAvailableWater && Number.isFinite(depletion + totalAvailableWater))) {
+    throw new DomainError('ROOT_ZONE_OUT_OF_DOMAIN', { depletion, totalAvailableWater, readilyAvailableWater });
   }
   if (depletion <= readilyAvailableWater) return 1;
   if (depletion >= totalAvailableWater) return 0;

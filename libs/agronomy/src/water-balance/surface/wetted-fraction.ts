@@ -1,3 +1,4 @@
+import { DomainError } from '@rillbook/units/domain-error.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 
 /** Rain of a day from which the whole ground counts as wetted. [mm] FAO-56, chapter 7, has 3 to 4 mm; the lower end. */
@@ -21,9 +22,16 @@ export type Wetting = {
  * @param previousFraction - Share after the day before. [–]
  * @param wetting - What fell, and the share that the irrigation wets. [mm]
  * @returns Share of the ground that was wetted last. [–]
+ * @throws {DomainError} `SURFACE_LAYER_OUT_OF_DOMAIN` when a share is not within 0 … 1; `RAIN_OUT_OF_DOMAIN` when what fell is below 0 or not finite.
  * @source Allen et al. (1998), FAO Irrigation and Drainage Paper 56, chapter 7, Table 20 and the text below it.
  */
 export function wettedFraction(previousFraction: number, wetting: Wetting): number {
-  if (wetting.irrigation > 0) return wetting.irrigatedFraction;
-  return wetting.rain >= WETTING_RAIN ? 1 : previousFraction;
+  const { rain, irrigation, irrigatedFraction } = wetting;
+  if (![previousFraction, irrigatedFraction].every((share) => share >= 0 && share <= 1)) {
+    throw new DomainError('SURFACE_LAYER_OUT_OF_DOMAIN', { previousFraction, irrigatedFraction });
+  }
+  if (![rain, irrigation].every((depth) => depth >= 0 && depth < Infinity))
+    throw new DomainError('RAIN_OUT_OF_DOMAIN', { rain, irrigation });
+  if (irrigation > 0) return irrigatedFraction;
+  return rain >= WETTING_RAIN ? 1 : previousFraction;
 }

@@ -1,4 +1,5 @@
 import type { Quantity } from '@rillbook/units/quantity.js';
+import { monthOfDate } from '../day-number.js';
 
 /** A day of a station's history, with the reference evapotranspiration computed from what was measured there. */
 export type HistoryDay = {
@@ -42,11 +43,12 @@ const MONTHS = 12;
  *
  * @param days - Days measured at the station, in any order; never filled ones. [mm], one per day
  * @returns Twelve months, January first; a month with fewer than 20 days is null with the reason. [mm]
+ * @throws {DomainError} `DATE_OUT_OF_DOMAIN` when a day's date is not so written.
  * @source Common practice: the mean of a record in place of what is missing. The number of days is an assumption.
  */
 export function monthlyNormals(days: readonly HistoryDay[]): readonly MonthlyNormal[] {
   const months = Array.from({ length: MONTHS }, (): HistoryDay[] => []);
-  for (const day of days) months[Number(day.date.slice(5, 7)) - 1]!.push(day);
+  for (const day of days) months[monthOfDate(day.date) - 1]!.push(day);
   return months.map((each, index) => normalOf(index + 1, each));
 }
 

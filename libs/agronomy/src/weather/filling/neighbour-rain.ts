@@ -1,3 +1,4 @@
+import { millimetres } from '@rillbook/units/length.js';
 import type { Quantity } from '@rillbook/units/quantity.js';
 import { isSound, type JudgedDay } from '../quality/judge-weather-days.js';
 import { RAIN_WITHIN_KM } from './neighbour-station.js';
@@ -64,10 +65,11 @@ export function neighbourRain(dayNumber: number, own: ReadonlyMap<number, Judged
  *
  * @param rain - Rain as it was measured. [mm]
  * @returns Standard deviation: half of it. [mm]
+ * @throws {DomainError} `LENGTH_OUT_OF_DOMAIN` when not finite.
  * @source Assumption, stated as such.
  */
 export function doubtedRainSd(rain: number): Quantity<'mm'> {
-  return (DOUBTED_SHARE * rain) as Quantity<'mm'>;
+  return millimetres(DOUBTED_SHARE * rain);
 }
 
 type CommonRain = { readonly own: number; readonly neighbour: number };

@@ -1,3 +1,4 @@
+import { monthOfDate } from '../day-number.js';
 import type { CheckedDay, SuspectValue } from './checked-day.js';
 
 /** Values whose days spread evenly to both sides of the month's mean; wind, rain and radiation do not. */
@@ -21,11 +22,12 @@ type Spread = { readonly mean: number; readonly sd: number };
  *
  * @param days - The days, oldest first. [any]
  * @returns What was found; nothing in months of which the station knows fewer than 60 days. [code]
+ * @throws {DomainError} `DATE_OUT_OF_DOMAIN` when a day's date is not written as YYYY-MM-DD.
  * @source ASCE-EWRI (2005), Appendix D, in spirit and from memory: extremes are held against the station's long record. Limits are common
  * practice.
  */
 export function unusualValues(days: readonly CheckedDay[]): readonly SuspectValue[] {
-  const months = days.map(({ date }) => Number(date.slice(5, 7)) - 1);
+  const months = days.map(({ date }) => monthOfDate(date) - 1);
   return VALUES.flatMap((value) => {
     const found = Array.from({ length: 12 }, (): number[] => []);
     days.forEach(({ day }, at) => {

@@ -12,11 +12,11 @@ const LARGEST_EFFECTIVE_SHARE = 0.25;
  *
  * @param annualRain - Normal rain of a year. [mm]
  * @returns Effective rain, at most. [mm]
- * @throws {DomainError} `RAIN_OUT_OF_DOMAIN` when below 0.
+ * @throws {DomainError} `RAIN_OUT_OF_DOMAIN` when below 0 or not finite.
  * @source 23 CCR 492.4, effective precipitation option, as printed in Vacaville's municipal code.
  */
 export function effectiveRainAtMost(annualRain: Quantity<'mm'>): Quantity<'mm'> {
-  if (!(annualRain >= 0)) throw new DomainError('RAIN_OUT_OF_DOMAIN', { annualRain });
+  if (!(annualRain >= 0 && annualRain < Infinity)) throw new DomainError('RAIN_OUT_OF_DOMAIN', { annualRain });
   return (LARGEST_EFFECTIVE_SHARE * annualRain) as Quantity<'mm'>;
 }
 

@@ -64,11 +64,11 @@ export function landscapeWaterAllowance(peakEto: Quantity<'mm'>, area: Quantity<
  *
  * @param peakMonthRain - Rain of the month that has most evapotranspiration. [mm]
  * @returns A quarter of it. [mm]
- * @throws {DomainError} `RAIN_OUT_OF_DOMAIN` when below 0.
+ * @throws {DomainError} `RAIN_OUT_OF_DOMAIN` when below 0 or not finite.
  * @source EPA WaterSense water budget approach; from memory.
  */
 export function countedRainAtMost(peakMonthRain: Quantity<'mm'>): Quantity<'mm'> {
-  if (!(peakMonthRain >= 0)) throw new DomainError('RAIN_OUT_OF_DOMAIN', { rain: peakMonthRain });
+  if (!(peakMonthRain >= 0 && peakMonthRain < Infinity)) throw new DomainError('RAIN_OUT_OF_DOMAIN', { rain: peakMonthRain });
   return (LARGEST_RAIN_SHARE * peakMonthRain) as Quantity<'mm'>;
 }
 

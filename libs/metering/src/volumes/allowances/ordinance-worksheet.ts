@@ -49,12 +49,12 @@ export function ordinanceEfficiency(watering: keyof typeof EFFICIENCY): number {
  * @param plantFactor - Plant factor PF. [–]
  * @param irrigationEfficiency - Irrigation efficiency IE. [–]
  * @returns ETAF of the hydrozone. [–]
- * @throws {DomainError} `ORDINANCE_OUT_OF_DOMAIN` when the factor is below 0 or the efficiency not above 0 and up to 1.
+ * @throws {DomainError} `ORDINANCE_OUT_OF_DOMAIN` when the factor is below 0 or not finite, or the efficiency not above 0 and up to 1.
  * @source California Model Water Efficient Landscape Ordinance, Appendix B.
  * @example hydrozoneAdjustmentFactor(0.5, 0.81) // 0.617
  */
 export function hydrozoneAdjustmentFactor(plantFactor: number, irrigationEfficiency: number): number {
-  if (!(plantFactor >= 0 && irrigationEfficiency > 0 && irrigationEfficiency <= 1)) {
+  if (!(plantFactor >= 0 && plantFactor < Infinity && irrigationEfficiency > 0 && irrigationEfficiency <= 1)) {
     throw new DomainError('ORDINANCE_OUT_OF_DOMAIN', { plantFactor, irrigationEfficiency });
   }
   return plantFactor / irrigationEfficiency;
