@@ -1,7 +1,6 @@
-import { DAYS_BEFORE, type ReplayedRun } from '@rillbook/irrigation/settings/replay/replay-starts.js';
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import type { AccountZone } from '@rillbook/metering/account/account-input.js';
-import type { EvidenceRun, EvidenceZone, MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
+import type { EvidenceZone, MeterEvidence } from '@rillbook/metering/detection/evidence/meter-evidence.js';
 import { defaultRelativeSd } from '@rillbook/metering/uncertainty/default-relative-sd.js';
 import { litresFrom } from '@rillbook/units/volume.js';
 import type { MeteredChain } from '../gather/account-input.js';
@@ -14,6 +13,7 @@ import { programmedWater } from './programmed-water.js';
 import type { DaySpan, PropertyCalendar } from './property-calendar.js';
 import type { PropertyReplays } from './property-replays.js';
 import type { ReplayedController } from './replayed-controller.js';
+import { runsOfSpans } from './runs-of-spans.js';
 import { withTypicalFlows } from './typical-flows.js';
 import { usageSteps } from './usage-steps.js';
 import { handLitresPerDay, zonesOfMeter } from './zones-of-meter.js';
@@ -90,7 +90,7 @@ function meterEvidence(sources: EvidenceSources, gathered: Gathered, { chain, in
     neededLitres: sumOf(own?.map((zone) => gathered.neededOf(zone)) ?? null, days),
     programmedRelativeSd: commonFlowSd(flows, water.litresOfZones),
     zones: flows,
-    runs: own ? runsOf(gathered, own, [...fedDays(usage, calendar), ...daysOfReading(judged, calendar)]) : [],
+    runs: own ? runsOfSpans(gathered.controllers, own, [...fedDays(usage, calendar), ...daysOfReading(judged, calendar)], calendar) : [],
     intervals: judged,
     billed: intervals.filter(({ source, fromLocalDay }) => source === 'bills' && fromLocalDay >= firstDay),
     usage: usage && { ...usage, resolutionLitres: step },
@@ -133,31 +133,6 @@ function commonFlowSd(zones: readonly EvidenceZone[], litres: readonly number[])
   // Half of an error is common practice's: nozzles of one make, one pressure. An assumption.
   return Math.sqrt((mean ** 2 + apart ** 2) / 2);
 }
-
-function runsOf({ controllers }: Gathered, zones: readonly AccountZone[], spans: readonly DaySpan[]): EvidenceRun[] {
-  const runs: EvidenceRun[] = [];
-  for (const controller of controllers) {
-    const ofStation = new Map(zones.flatMap((zone) => (zone.controllerId === controller.id ? [[zone.station, zone.id] as const] : [])));
-    // Days beside each other are looked at from the days before them: what ran then is there twice.
-    const places = new Map<number | null, Map<number, number>>();
-    const placeOf = (station: number, begin: number): number => {
-      const seen = places.get(station) ?? new Map<number, number>();
-      places.set(station, seen);
-      const place = seen.get(begin) ?? runs.length;
-      seen.set(begin, place);
-      return place;
-    };
-    const areApart = controller.runsOneAtATime && spans.every((span, at) => at === 0 || isApart(spans[at - 1]!, span));
-    const add = ({ station, program, begin, end }: ReplayedRun): void => {
-      const zoneId = ofStation.get(station);
-      if (zoneId) runs[areApart ? runs.length : placeOf(station, begin)] = { zoneId, program, begin, end };
-    };
-    for (const span of spans) controller.runsOf(span).forEach(add);
-  }
-  return runs.sort((a, b) => a.begin - b.begin);
-}
-
-const isApart = (before: DaySpan, after: DaySpan): boolean => after.firstDay - DAYS_BEFORE >= before.firstDay + before.days;
 
 /** The days of a feed, whose every run is asked for. */
 function fedDays(usage: MeterEvidence['usage'], { firstDay, days, midnights }: PropertyCalendar): DaySpan[] {

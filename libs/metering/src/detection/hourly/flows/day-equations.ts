@@ -41,9 +41,19 @@ export function dayEquations(meter: ObservedMeter, day: number, design: RunMinut
     residual: new Float64Array(size),
     doubt: new Float64Array(size * size),
   };
-  const litresOf = litresByStep(meter, day, design);
+  const believed = meter.factorOfDay.subarray(day * zones, (day + 1) * zones);
+  const litresOf = litresByStep(meter, design, believed);
+  // A zone that lacks water may pass all of it again: its steps are held to be no surer than then.
+  const lacks = believed.some((factor) => factor < 1);
+  const wholeLitres = lacks
+    ? litresByStep(
+        meter,
+        design,
+        believed.map((factor) => Math.max(1, factor)),
+      )
+    : litresOf;
   const edges = flowsAtEdges(meter, day, design);
-  for (let step = 0; step < design.steps; step++) addStep(meter, { design, litresOf, edges }, step, equations);
+  for (let step = 0; step < design.steps; step++) addStep(meter, { design, litresOf, wholeLitres, edges }, step, equations);
   const { gram, doubt } = equations;
   addSquare(doubt, timesVector(gram, flowsAndClock(flows, 0)), meter.pressureOfDay);
   for (let zone = 0; zone < zones; zone++) {
@@ -96,15 +106,15 @@ export function flowsByShift(meter: ObservedMeter, days: readonly number[], fixe
   return moved;
 }
 
-// Litres of the runs in each step, by the flows believed on that day.
-function litresByStep({ flows, factorOfDay }: ObservedMeter, day: number, { steps, minutes }: RunMinutes): Float64Array {
+// Litres of the runs in each step, by the flows believed and their factors.
+function litresByStep({ flows }: ObservedMeter, { steps, minutes }: RunMinutes, factors: Float64Array): Float64Array {
   const zones = flows.length;
   const litresOf = new Float64Array(steps);
   for (let step = 0; step < steps; step++) {
     let litres = 0;
     for (let zone = 0; zone < zones; zone++) {
       const inStep = minutes[step * zones + zone] as number;
-      if (inStep > 0) litres += inStep * (flows[zone] as number) * (factorOfDay[day * zones + zone] as number);
+      if (inStep > 0) litres += inStep * (flows[zone] as number) * (factors[zone] as number);
     }
     litresOf[step] = litres;
   }
@@ -114,6 +124,7 @@ function litresByStep({ flows, factorOfDay }: ObservedMeter, day: number, { step
 interface DayOfSteps {
   readonly design: RunMinutes;
   readonly litresOf: Float64Array;
+  readonly wholeLitres: Float64Array;
   readonly edges: Float64Array;
 }
 
@@ -137,7 +148,7 @@ function flowsAtEdges(meter: ObservedMeter, day: number, { fromStep, steps }: Ru
   return edges;
 }
 
-function addStep(meter: ObservedMeter, { design, litresOf, edges }: DayOfSteps, step: number, into: DayEquations): void {
+function addStep(meter: ObservedMeter, { design, litresOf, wholeLitres, edges }: DayOfSteps, step: number, into: DayEquations): void {
   const zones = meter.flows.length;
   const first = step * zones;
   let total = 0;
@@ -149,8 +160,9 @@ function addStep(meter: ObservedMeter, { design, litresOf, edges }: DayOfSteps, 
   const expected = litresOf[step] as number;
   const off = (meter.usage.litres[at] as number) - (meter.indoor[at] as number) - (meter.claimed[at] as number) - expected;
   if (Number.isNaN(off)) return;
-  const variance = total > 0 ? stepVariance(meter, at, expected, total) : edgeVariance(meter, at, Math.abs(shifted));
-  const most = WINSORIZED * Math.sqrt(variance + (expected / WINSORIZED) ** 2);
+  const whole = wholeLitres[step] as number;
+  const variance = total > 0 ? stepVariance(meter, at, whole, total) : edgeVariance(meter, at, Math.abs(shifted));
+  const most = WINSORIZED * Math.sqrt(variance + (whole / WINSORIZED) ** 2);
   const residual = Math.max(-most, Math.min(most, off));
   const row = new Float64Array(zones + 1);
   row.set(design.minutes.subarray(first, first + zones));

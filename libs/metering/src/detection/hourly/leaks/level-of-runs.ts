@@ -4,6 +4,7 @@ import { quantile, robustSpread } from '../steps/robust-spread.js';
 import { runMinutes } from '../steps/run-minutes.js';
 import { valueAt } from '../steps/value-at.js';
 import { handLitresAWeek } from '../steps/hand-litres.js';
+import { litresBack } from './litres-back.js';
 import { sdByFlows } from './litres-of-day.js';
 
 /** Days that ran by which the level of late is known, the fewest, and those among which days like the newest are looked for. */
@@ -14,6 +15,8 @@ const KEPT_DAYS = 40;
 const ALIKE = 0.95;
 /** A hand that waters from the meter does so twice a week, more or less. Common practice, no source. */
 const OF_HAND_WEEK = 0.5;
+/** Days by which it is known how often days like the newest come. */
+const OFTEN_DAYS = 28;
 /** Windows of newest days that ran, and how many of the site's own standard deviations a step of the level must be. */
 const WINDOWS: readonly (readonly [days: number, decision: number])[] = [
   [1, 4.5],
@@ -35,6 +38,8 @@ const OF_FLOWS = 0.3;
 const OF_INDOOR = 0.08;
 /** A day's runs are the difference of two roundings, twice: before and after midnight. */
 const ROUNDINGS = 2 / 6;
+/** Variance of a median, in that of a mean: normal quantities. */
+const VARIANCE_OF_MEDIAN = Math.PI / 2;
 /** Steps of the past by which the site's own scale is known, and its least. */
 const SCALE_STEPS = 60;
 const LEAST_SCALE = 0.5;
@@ -63,13 +68,15 @@ export interface LevelOfRuns {
   readonly steps: readonly number[][];
 }
 
-/** A step of the level of runs: the share by which they pass more, since which day, and the level before. */
+/** A step of the level of runs: the share by which they pass more, since which day, the level before, and the litres of a day of the calendar. */
 export interface StepOfLevel {
   readonly since: number;
   readonly level: number;
   readonly step: number;
   readonly sd: number;
   readonly ofDays: readonly number[];
+  readonly litresPerDay: number;
+  readonly sdLitresPerDay: number;
 }
 
 /**
@@ -97,7 +104,7 @@ export function followLevel(meter: ObservedMeter, level: LevelOfRuns, day: numbe
   if (!newest) return null;
   level.days = [...level.days, newest].slice(-KEPT_DAYS);
   const found = WINDOWS.map(([window, decision], at) => {
-    const own = stepOf(level.days, window);
+    const own = stepOf(meter, level.days, window);
     if (!own) return null;
     const past = level.steps[at] as number[];
     const scale = scaleOf(past);
@@ -141,6 +148,9 @@ function dayOfRuns(meter: ObservedMeter, day: number): DayOfRuns | null {
     people += valueAt(indoor, step);
     variance += valueAt(indoorSd, step) ** 2;
   }
+  const back = litresBack(meter, day);
+  off -= back;
+  runs += back;
   if (!(runs > 0) || Number.isNaN(off)) return null;
   const rounding = Math.sqrt(ROUNDINGS) * (usage.resolutionLitres ?? 0);
   const litres = Math.hypot(
@@ -168,18 +178,15 @@ const areAlike = (one: DayOfRuns, other: DayOfRuns): boolean =>
   one.zones.reduce((sum, own, zone) => sum + own * valueAt(other.zones, zone), 0) >= ALIKE;
 
 // Days are compared with days like themselves.
-function stepOf(days: readonly DayOfRuns[], window: number): StepOfLevel | null {
+function stepOf(meter: ObservedMeter, days: readonly DayOfRuns[], window: number): StepOfLevel | null {
   const newest = days[days.length - 1] as DayOfRuns;
   const alike = days.filter((day) => areAlike(day, newest));
   const [now, before] = [alike.slice(-window), alike.slice(0, -window).slice(-LEVEL_DAYS)];
   if (now.length < window || before.length < FEWEST_DAYS) return null;
-  const level = quantile(
-    before.map(({ share }) => share),
-    0.5,
-  );
+  const { median: level, sd: scatter } = robustSpread(before.map(({ share }) => share));
   const since = (now[0] as DayOfRuns).day;
   const apart = since - (before[Math.floor(before.length / 2)] as DayOfRuns).day;
-  const sd = Math.hypot(
+  const assumed = Math.hypot(
     Math.sqrt(now.reduce((sum, one) => sum + one.sd ** 2, 0)) / window,
     before.reduce((sum, one) => sum + one.sd, 0) / before.length ** 1.5,
     LEVEL_SD,
@@ -193,8 +200,28 @@ function stepOf(days: readonly DayOfRuns[], window: number): StepOfLevel | null 
       ),
     WANDER_OF_DAY * Math.sqrt(apart),
   );
+  // Days before that do not agree have no level to step from.
+  const sd = Math.max(assumed, scatter * Math.sqrt(1 / window + VARIANCE_OF_MEDIAN / before.length));
   const ofDays = now.map(({ share }) => share - level);
-  return { since, level, step: ofDays.reduce((sum, one) => sum + one, 0) / window, sd, ofDays };
+  const litres = now.reduce((sum, one) => sum + (one.share - level) * one.runs, 0) / window;
+  const often = shareOfDays(meter, alike, newest.day);
+  const sdLitresPerDay = ((sd * now.reduce((sum, { runs }) => sum + runs, 0)) / window) * often;
+  return {
+    since,
+    level,
+    step: ofDays.reduce((sum, one) => sum + one, 0) / window,
+    sd,
+    ofDays,
+    litresPerDay: litres * often,
+    sdLitresPerDay,
+  };
+}
+
+// How often days like the newest come: what more they pass says nothing of other days.
+function shareOfDays({ kinds }: ObservedMeter, alike: readonly DayOfRuns[], newest: number): number {
+  const from = Math.max(0, newest - OFTEN_DAYS + 1);
+  const known = kinds.slice(from, newest + 1).filter((kind) => kind !== 'not known').length;
+  return alike.filter(({ day }) => day >= from).length / Math.max(1, known);
 }
 
 function scaleOf(past: readonly number[]): number {

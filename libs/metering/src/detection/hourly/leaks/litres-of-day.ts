@@ -2,9 +2,10 @@ import { waterClusters } from '../runs/water-clusters.js';
 import type { ObservedMeter } from '../steps/observed-meter.js';
 import { runMinutes } from '../steps/run-minutes.js';
 import { valueAt } from '../steps/value-at.js';
+import { litresBack } from './litres-back.js';
 
 /**
- * Litres of a day that neither runs nor indoor use nor open findings explain, and those of its runs.
+ * Litres of a day that neither runs nor indoor use nor open findings explain, and those of its runs. What a zone that lacked water passes again is its runs'.
  *
  * @param meter - The meter. [code]
  * @param day - The day, from 0. [–]
@@ -21,7 +22,8 @@ export function dayOf(meter: ObservedMeter, day: number): readonly [number, numb
     runs += expected[step] ?? 0;
     rest += used - valueAt(expected, step) - valueAt(indoor, step) - valueAt(claimed, step);
   }
-  return [known > 0 ? ((rest - onceLitres(meter, day)) * (until - from)) / known : Number.NaN, runs];
+  const back = litresBack(meter, day);
+  return [known > 0 ? ((rest - back - onceLitres(meter, day)) * (until - from)) / known : Number.NaN, runs + back];
 }
 
 /**

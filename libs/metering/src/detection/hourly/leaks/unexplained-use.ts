@@ -3,8 +3,9 @@ import { daysPerMonth, type Sighting } from '../episode-of-sighting.js';
 import { lastRunMinute } from '../flows/zone-sighting.js';
 import { litresOfOtherSettings } from '../steps/about-settings.js';
 import type { ObservedMeter } from '../steps/observed-meter.js';
-import { followLevel, forgetLevelSince, type LevelOfRuns, noLevelOfRuns, readLevelAgain, type StepOfLevel } from './level-of-runs.js';
+import { followLevel, forgetLevelSince, type LevelOfRuns, noLevelOfRuns, readLevelAgain } from './level-of-runs.js';
 import { dayOf, indoorLitres, sdByFlows } from './litres-of-day.js';
+import { beganAt, meanExcess } from './mean-excess.js';
 import { spreadBefore, spreadDays, type UsualSpread } from './usual-spread.js';
 import type { UsualUse } from './usual-use.js';
 
@@ -34,8 +35,6 @@ const LEAST_SD_OF_INDOOR = 0.08;
 /** A leak is steady from some hours after its begin. */
 const APART_DAYS = 3;
 const MINUTES_PER_DAY = 1440;
-/** Days by which it is known how much runs in a day. */
-const RUN_DAYS = 28;
 /** Days without excess that end it. */
 const DAYS_TO_END = 2;
 
@@ -173,13 +172,14 @@ function accumulate(meter: ObservedMeter, unexplained: UnexplainedUse, judged: J
     const sighting = begin(meter, unexplained, judged, { since: step.since, frozen: { ...spread, runShare: step.level } });
     // Runs say it as soon as they are over.
     sighting.openedMinute = lastRunMinute(meter, day);
-    tellStep(unexplained, step, judged);
+    tell(sighting, step.litresPerDay, step.sdLitresPerDay, judged);
     return;
   }
   if (!lasts && !isBurst(meter, judged)) return;
-  const level = meanExcess(unexplained, spread, day);
+  const since = beganAt(unexplained, day, spread);
+  const level = meanExcess(unexplained, { since, until: day }, spread);
   if (level.mean < worth || probabilityAboveZero(level.mean, sd / Math.sqrt(level.days)) < LEAST_CONFIDENCE) return;
-  const sighting = begin(meter, unexplained, judged, { since: unexplained.since, frozen: spread });
+  const sighting = begin(meter, unexplained, judged, { since, frozen: spread });
   tell(sighting, level.mean, sd / Math.sqrt(level.days), judged);
 }
 
@@ -200,13 +200,6 @@ function begin(
   unexplained.told.push(sighting);
   forgetLevelSince(unexplained.level, since);
   return sighting;
-}
-
-// Of runs that come every few days: their litres of a month, not those of the day on which they ran.
-function tellStep({ open, runLitres }: UnexplainedUse, { step, sd }: StepOfLevel, judged: Judged): void {
-  const runs = runLitres.subarray(Math.max(0, judged.day - RUN_DAYS + 1), judged.day + 1).filter((litres) => !Number.isNaN(litres));
-  const perDay = runs.reduce((sum, litres) => sum + litres, 0) / Math.max(1, runs.length);
-  if (open) tell(open, step * perDay, sd * perDay, judged);
 }
 
 // Adds a day to the sum: whether it passes its decision, on days of excess that are enough.
@@ -246,21 +239,6 @@ function noLitresYet(meter: ObservedMeter, since: number, day: number): Sighting
   };
 }
 
-function meanExcess(
-  { litres, runLitres, since }: UnexplainedUse,
-  spread: UsualSpread,
-  day: number,
-): { readonly mean: number; readonly days: number } {
-  let [sum, days] = [0, 0];
-  for (let past = since; past <= day; past++) {
-    const excess = (litres[past] ?? Number.NaN) - spread.target - spread.runShare * (runLitres[past] ?? Number.NaN);
-    if (Number.isNaN(excess)) continue;
-    sum += excess;
-    days += 1;
-  }
-  return { mean: days > 0 ? sum / days : 0, days: Math.max(1, days) };
-}
-
 // A day at rest shows the end only of an excess that was there at rest.
 function saysOfEnd(unexplained: UnexplainedUse, { excess, worth, runs }: Judged): boolean {
   const isAtRest = runs <= 0;
@@ -275,7 +253,8 @@ function review(meter: ObservedMeter, unexplained: UnexplainedUse, judged: Judge
   const sighting = unexplained.open;
   if (!sighting) return;
   if (unexplained.calm < DAYS_TO_END) {
-    if (unexplained.frozen && !unexplained.calm) tell(sighting, meanExcess(unexplained, unexplained.frozen, day).mean, sd, judged);
+    if (unexplained.frozen && !unexplained.calm)
+      tell(sighting, meanExcess(unexplained, { since: unexplained.since, until: day }, unexplained.frozen).mean, sd, judged);
     return;
   }
   sighting.clearedMinute = meter.evidence.midnights[day + 1] ?? 0;

@@ -115,12 +115,21 @@ function sumsOf(meter: ObservedMeter, day: number): DaySums {
   return sums;
 }
 
-function kindOf({ evidence, usage }: ObservedMeter, day: number, { expected, delivered, touchedSteps }: DaySums): DayKind {
+function kindOf(meter: ObservedMeter, day: number, { expected, delivered, touchedSteps }: DaySums): DayKind {
+  const { evidence, usage } = meter;
   if (!isTold(evidence, day) || Number.isNaN(delivered)) return 'not known';
   if (!touchedSteps) return 'at rest';
   if (Number.isNaN(expected)) return delivered > 0 ? 'ran' : 'skipped';
-  if (expected <= 0) return 'at rest';
-  return isWithout(usage.resolutionLitres ?? 0, expected, delivered) ? 'skipped' : 'ran';
+  const resolution = usage.resolutionLitres ?? 0;
+  if (expected <= 0) return isBack(meter, day, { delivered, resolution }) ? 'ran' : 'at rest';
+  return isWithout(resolution, expected, delivered) ? 'skipped' : 'ran';
+}
+
+// Of zones that are known to pass nothing: they pass water again.
+function isBack(meter: ObservedMeter, day: number, { delivered, resolution }: { delivered: number; resolution: number }): boolean {
+  const runs = meter.runs[day] ?? [];
+  const whole = runs.reduce((sum, { zone, begin, end }) => sum + (end - begin) * valueAt(meter.flows, zone), 0);
+  return whole > 0 && delivered >= SKIPPED_SHARE * whole && delivered >= STEPS_MISSING * resolution;
 }
 
 function isTold({ programmedLitres, programmedIsEstimate }: ObservedMeter['evidence'], day: number): boolean {
