@@ -5,6 +5,7 @@ import { type OrganizationTransaction, inTransaction } from '../database/organiz
 import { organizationActor } from '../database/actor.js';
 import { asProblem } from '../problems/answer.js';
 import { BackgroundJobRow, type JobOutcome } from './background-job.entity.js';
+import { backgroundJobs } from './background-job.repository.js';
 
 /** What a handler of background work is given. */
 export interface JobRun {
@@ -47,6 +48,8 @@ export class Jobs {
     at: Date | null = null,
   ): Promise<BackgroundJobRow> {
     const table = tx.of(BackgroundJobRow);
+    const batch = typeof payload['batch'] === 'string' ? payload['batch'] : null;
+    const leads = batch === null || (await backgroundJobs.leads(tx, batch));
     const row = table.create({
       organizationId: tx.organizationId,
       id: randomUUID(),
@@ -57,6 +60,9 @@ export class Jobs {
       says: null,
       outcome: null,
       payload: at ? { ...payload, waitsUntil: at.toISOString() } : payload,
+      batch,
+      leads,
+      together: null,
       personId: tx.actor.personId,
       createdAt: new Date(),
       finishedAt: null,
@@ -76,18 +82,25 @@ export class Jobs {
     if (!job || job.state === 'done') return;
     const handler = this.handlers.get(job.kind);
     if (!handler) throw new TypeError(`no handler for background work of kind ${job.kind}`);
-    await within((tx) => tx.of(BackgroundJobRow).update(key, { state: 'running' }));
+    await within(async (tx) => {
+      await tx.of(BackgroundJobRow).update(key, { state: 'running' });
+      if (job.batch !== null) await backgroundJobs.reopen(tx, job.batch);
+    });
+    const end = (values: Partial<BackgroundJobRow>): Promise<void> =>
+      within(async (tx) => {
+        await tx.of(BackgroundJobRow).update(key, { ...values, finishedAt: new Date() } as never);
+        if (job.batch !== null) await backgroundJobs.close(tx, job.batch);
+      });
     const progress = async (done: number, total: number): Promise<void> => {
       await within((tx) => tx.of(BackgroundJobRow).update(key, { done, total }));
     };
     try {
       const { says, outcome } = endOf(await handler({ organizationId, payload: job.payload, within, progress }));
-      await within((tx) => tx.of(BackgroundJobRow).update(key, { state: 'done', says, outcome, finishedAt: new Date() } as never));
+      await end({ state: 'done', says, outcome });
     } catch (thrown) {
       const problem = asProblem(thrown);
       const { code, details, message: says } = problem;
-      const failed = { state: 'failed', says, outcome: { code, details }, finishedAt: new Date() };
-      await within((tx) => tx.of(BackgroundJobRow).update(key, failed as never));
+      await end({ state: 'failed', says, outcome: { code, details } });
       throw problem;
     }
   }

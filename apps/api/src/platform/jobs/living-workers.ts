@@ -39,6 +39,11 @@ export class LivingWorkers {
       });
   }
 
+  /** Whether a name is of a worker of this process. */
+  isOurs(name: string): boolean {
+    return this.names.has(name);
+  }
+
   /** Frees the work of those who are dead. Gives their names. */
   async freeTheDead(leastAgeSeconds = LEAST_AGE_S): Promise<string[]> {
     const client = await this.live([]);

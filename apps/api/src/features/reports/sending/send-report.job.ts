@@ -47,7 +47,7 @@ export class SendReportJob implements OnModuleInit {
       await this.send(run, ready, { reportId, mailId });
       await run.progress(at + 1, due.length);
     }
-    return run.within((tx) => this.finish(tx, reportId));
+    return run.within((tx) => this.finish(tx, reportId, run.payload['batch']));
   }
 
   private async ready(tx: OrganizationTransaction, reportId: string): Promise<Ready | null> {
@@ -70,9 +70,9 @@ export class SendReportJob implements OnModuleInit {
   }
 
   /** What is to be tried again is asked for in the same transaction that says so. */
-  private async finish(tx: OrganizationTransaction, reportId: string): Promise<JobEnd> {
+  private async finish(tx: OrganizationTransaction, reportId: string, batch: unknown): Promise<JobEnd> {
     const { total, sent, written, open, nextTryAt } = await reportMails.counts(tx, reportId);
-    if (nextTryAt) await this.jobs.ask(tx, SEND_REPORT, { reportId }, nextTryAt);
+    if (nextTryAt) await this.jobs.ask(tx, SEND_REPORT, { reportId, ...triedAgain(batch) }, nextTryAt);
     const report = await waterReports.one(tx, reportId);
     if (report?.state === 'approved' && open === 0 && sent + written > 0)
       await this.records.change(tx, WaterReportRow, report.id, report.version, { state: 'sent', sentAt: new Date() });
@@ -90,4 +90,12 @@ function outcomeOf({ kind, answer }: Delivery, attempts: number, now: Date) {
   if (kind === 'again' && attempts < MOST_TRIES) return { state: 'queued' as const, answer, nextTryAt: nextTry(attempts, now) };
   if (kind === 'again') return { state: 'refused' as const, answer: `given-up: ${attempts}, ${answer}` };
   return { state: kind, answer };
+}
+
+const AGAIN = 'again ';
+
+/** What one press sent and was not taken is told of together too: many that wait must not push what was pressed out of sight. */
+function triedAgain(batch: unknown): { batch?: string } {
+  if (typeof batch !== 'string') return {};
+  return { batch: batch.startsWith(AGAIN) ? batch : `${AGAIN}${batch}` };
 }
