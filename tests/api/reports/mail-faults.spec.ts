@@ -85,6 +85,37 @@ it('an address that the client has taken away since is not mailed', async () => 
   ]);
 });
 
+it('a client that is none any more is not mailed what was to go to them', async () => {
+  const { id, clientId } = await approved(['former@example.test']);
+  await send(id);
+  await product.database.admin('update client set retired_at = now() where id = $1', [clientId]);
+  await product.drain();
+  expect(await mailsOf(id)).toMatchObject([{ state: 'refused', answer: 'address-gone', attempts: 0 }]);
+});
+
+it('what may have arrived is not taken back, though it waits to be sent again; two who say so at once send it once', async () => {
+  const { id } = await approved(['perhaps@example.test']);
+  await send(id);
+  await product.database.admin(`update report_mail set state = 'sending' where report_id = $1`, [id]);
+  await product.drain();
+  const [mail] = await product.database.admin<{ id: string; state: string }>('select id, state from report_mail where report_id = $1', [
+    id,
+  ]);
+  expect(mail!.state).toBe('unknown');
+  process.env['SMTP_URL'] = 'no server';
+  const AGAIN = 'mutation($id: ID!) { settleMail(id: $id, found: sendAgain) { state } }';
+  const said = await Promise.all([1, 2].map(() => day.office.send(AGAIN, { id: mail!.id })));
+  expect(said.map(({ data, errors }) => data?.settleMail.state ?? errors[0]!.extensions.code).sort()).toEqual(['MAIL_NOT_OPEN', 'queued']);
+  await product.drain();
+  expect(await mailsOf(id)).toMatchObject([{ state: 'queued', attempts: 1 }]);
+  const { data } = await day.office.send('query($id: ID!) { waterReport(id: $id) { version } }', { id });
+  const reopened = await day.office.send('mutation($id: ID!, $version: Int!) { reopenReport(id: $id, version: $version) { __typename } }', {
+    id,
+    version: data.waterReport.version,
+  });
+  expect(codeOf(reopened)).toBe('REPORT_ALREADY_OUT');
+});
+
 it('a note’s lines stay apart in the mail’s HTML, which says its language', async () => {
   const { id, clientId } = await approved(['lines@example.test'], { language: 'es' });
   await product.database.admin(`update water_report set state = 'draft', note = $2 where id = $1`, [id, 'Uno <b>\n\nDos']);

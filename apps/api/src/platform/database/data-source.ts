@@ -29,6 +29,7 @@ import { JobOutcomes20261203400000 } from './migrations/20261203-40-job-outcomes
 import { OrdersNotBefore20261203500000 } from './migrations/20261203-50-orders-not-before.js';
 import { FindJobs20261206710000 } from './migrations/20261206-71-find-jobs.js';
 import { FindBatches20261210500000 } from './migrations/20261210-50-find-batches.js';
+import { RememberUnknownMails20261210510000 } from './migrations/20261210-51-remember-unknown-mails.js';
 import { WordsOfOrders20261206700000 } from './migrations/20261206-70-words-of-orders.js';
 import { WithdrawVisits20261206300000 } from './migrations/20261206-30-withdraw-visits.js';
 import { WithdrawArrivals20261206600000 } from './migrations/20261206-60-withdraw-arrivals.js';
@@ -66,6 +67,7 @@ const migrations = [
   WordsOfOrders20261206700000,
   FindJobs20261206710000,
   FindBatches20261210500000,
+  RememberUnknownMails20261210510000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

@@ -10,14 +10,13 @@ import { clientOfId } from '../../portfolio/clients/client.loader.js';
 import { propertyOfId } from '../../portfolio/properties/property.loader.js';
 import { judgeWholeMonths } from './asked-period.js';
 import { reportsProblems } from '../reports.problems.js';
+import { mayBeOut } from '../sending/mails/report-mail.entity.js';
 import { reportMails } from '../sending/mails/report-mail.repository.js';
 import { nameOfReport } from './loaders/report-name.js';
 import { WaterReportRow } from './water-report.entity.js';
 import { WaterReportInput } from './water-report.input.js';
 import { waterReports } from './water-report.repository.js';
 import { WaterReport, showWaterReport } from './water-report.type.js';
-
-const MAY_BE_OUT: ReadonlySet<string> = new Set(['sent', 'sending', 'unknown']);
 
 const Kept = keptThingResolver({
   name: 'WaterReport',
@@ -66,7 +65,7 @@ async function judgeNotOut(tx: OrganizationTransaction, id: string): Promise<voi
   const report = await waterReports.one(tx, id);
   if (!report) return;
   const mails = await reportMails.ofReports(tx, [id]);
-  if (report.state === 'sent' || mails.some(({ state }) => MAY_BE_OUT.has(state)))
+  if (report.state === 'sent' || mails.some(mayBeOut))
     throw reportsProblems.alreadyOut({ reportId: id, report: await nameOfReport(tx, report) });
 }
 

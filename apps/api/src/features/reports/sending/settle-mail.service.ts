@@ -26,10 +26,16 @@ export class SettleMail {
     const mail = await reportMails.one(tx, id);
     if (!mail) throw platformProblems.notFound({ thing: 'mail', id });
     if (!FROM[verdict].includes(mail.state)) throw reportsProblems.mailNotOpen({ mailId: id, state: mail.state });
-    if (verdict === 'arrived') await reportMails.settle(tx, id, { state: 'sent', sentAt: mail.triedAt });
-    if (verdict === 'bounced') await reportMails.settle(tx, id, { state: 'bounced' });
-    if (verdict === 'send again') await reportMails.settle(tx, id, { state: 'queued', attempts: 0, nextTryAt: new Date() });
+    // Two people may say it at once: the second must not send again what the first has sent.
+    const isSaid = await reportMails.settle(tx, id, valuesOf(verdict, mail), FROM[verdict]);
+    if (!isSaid) throw reportsProblems.mailNotOpen({ mailId: id, state: (await reportMails.one(tx, id))?.state ?? mail.state });
     await this.jobs.ask(tx, SEND_REPORT, { reportId: mail.reportId });
     return (await reportMails.one(tx, id))!;
   }
+}
+
+function valuesOf(verdict: MailVerdict, { triedAt }: ReportMailRow): Partial<ReportMailRow> {
+  if (verdict === 'arrived') return { state: 'sent', sentAt: triedAt };
+  if (verdict === 'bounced') return { state: 'bounced', mayHaveArrived: false };
+  return { state: 'queued', attempts: 0, nextTryAt: new Date() };
 }

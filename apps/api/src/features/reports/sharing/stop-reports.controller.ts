@@ -31,7 +31,7 @@ export class StopReportsController {
   async ask(@Scope() scope: RequestScope, @Param('stopToken') token: string): Promise<string> {
     const email = await this.recipient(scope, token);
     return page(
-      `<h1>${inMarkup(WORDS.ask.replaceAll('{email}', email))}</h1><form method="post"><button>${inMarkup(WORDS.do)}</button></form>`,
+      `<h1>${inMarkup(WORDS.ask.replaceAll('{email}', () => email))}</h1><form method="post"><button>${inMarkup(WORDS.do)}</button></form>`,
     );
   }
 
@@ -43,7 +43,7 @@ export class StopReportsController {
   async stop(@Scope() scope: RequestScope, @Param('stopToken') token: string): Promise<string> {
     const email = await this.recipient(scope, token);
     await shareLinks.stop(await scope.open(), email);
-    return page(`<h1>${inMarkup(WORDS.done.replaceAll('{email}', email))}</h1>`);
+    return page(`<h1>${inMarkup(WORDS.done.replaceAll('{email}', () => email))}</h1>`);
   }
 
   private async recipient(scope: RequestScope, token: string): Promise<string> {

@@ -46,7 +46,7 @@ export function answerMessage(
       from: { name: by.name, address: from },
       to,
       replyTo: addressIn(by.contact),
-      subject: oneLine(words.subject.replace('{office}', by.name)),
+      subject: oneLine(words.subject.replace('{office}', () => by.name)),
       text: `${told.join('\n\n')}\n\n${signed.join('\n')}\n`,
       html: `<div lang="${question.language}" style="font-family:sans-serif;font-size:16px;line-height:1.5;max-width:40em">${told.map(paragraph).join('')}<p>${signed.map(inLines).join('<br>')}</p></div>`,
       list: null,

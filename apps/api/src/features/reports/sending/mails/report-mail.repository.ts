@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { In } from 'typeorm';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { isUuid } from '../../../../platform/records/uuid.js';
-import { ReportMailRow } from './report-mail.entity.js';
+import { type MailState, ReportMailRow } from './report-mail.entity.js';
 
 /** Codes that the pages say in the person's language. */
 const NOT_KNOWN = 'no-answer';
@@ -86,7 +86,10 @@ export const reportMails = {
   async loseTouch(tx: OrganizationTransaction, reportId: string): Promise<void> {
     await tx
       .of(ReportMailRow)
-      .update({ organizationId: tx.organizationId, reportId, state: 'sending' }, { state: 'unknown', answer: NOT_KNOWN });
+      .update(
+        { organizationId: tx.organizationId, reportId, state: 'sending' },
+        { state: 'unknown', answer: NOT_KNOWN, mayHaveArrived: true },
+      );
     await tx.query(
       `update report_mail set state = 'refused', answer = $3 where organization_id = $1 and report_id = $2 and state = 'queued'
         and exists (select from mail_stop where mail_stop.organization_id = $1 and mail_stop.email = lower(report_mail.recipient))`,
@@ -96,13 +99,17 @@ export const reportMails = {
       `update report_mail set state = 'refused', answer = $3 where organization_id = $1 and report_id = $2 and state = 'queued'
         and not exists (select from water_report report join client on client.organization_id = report.organization_id and client.id = report.client_id
           cross join unnest(client.emails) as own (email)
-          where report.organization_id = $1 and report.id = $2 and lower(btrim(own.email)) = lower(report_mail.recipient))`,
+          where report.organization_id = $1 and report.id = $2 and client.retired_at is null and lower(btrim(own.email)) = lower(report_mail.recipient))`,
       [tx.organizationId, reportId, NO_ADDRESS_ANY_MORE],
     );
   },
 
-  async settle(tx: OrganizationTransaction, id: string, values: Partial<ReportMailRow>): Promise<void> {
-    await tx.of(ReportMailRow).update({ organizationId: tx.organizationId, id }, values);
+  /** How a mail ended, or what a person found out: nothing where it is in none of the states from which that can be said. Gives whether it was. */
+  async settle(tx: OrganizationTransaction, id: string, values: Partial<ReportMailRow>, from?: readonly MailState[]): Promise<boolean> {
+    const where = { organizationId: tx.organizationId, id, ...(from && { state: In([...from]) }) };
+    const mayHaveArrived = values.state === 'unknown' ? { mayHaveArrived: true } : {};
+    const { affected } = await tx.of(ReportMailRow).update(where, { ...values, ...mayHaveArrived });
+    return affected === 1;
   },
 
   async counts(tx: OrganizationTransaction, reportId: string): Promise<MailCounts> {
@@ -115,8 +122,8 @@ export const reportMails = {
     return row!;
   },
 
-  /** Takes the mails away that nobody has begun to send. */
+  /** Takes the mails away that wait and cannot have reached anybody. */
   async dropQueued(tx: OrganizationTransaction, reportId: string): Promise<void> {
-    await tx.of(ReportMailRow).delete({ organizationId: tx.organizationId, reportId, state: 'queued' });
+    await tx.of(ReportMailRow).delete({ organizationId: tx.organizationId, reportId, state: 'queued', mayHaveArrived: false });
   },
 };

@@ -133,7 +133,7 @@ export const reports = {
   'reports.answer.no-answer':
     'The connection ended before the server answered: it may have been delivered. Ask the recipient, then say what you found.',
   'reports.answer.wants-no-more': 'The recipient wants no more reports by e-mail.',
-  'reports.answer.address-gone': 'Not mailed: the client does not have this address any more.',
+  'reports.answer.address-gone': 'Not mailed: the client does not have this address any more, or is no client any more.',
   'reports.answer.not-handed-over': 'It has not left this server, nobody got it: {rest}',
   'reports.answer.in-outbox': 'Written into the outbox folder as {rest}.',
   'reports.answer.given-up': 'Given up; tries and the server’s last words: {rest}',

@@ -135,7 +135,7 @@ export const reports: Record<keyof typeof english, string> = {
   'reports.answer.no-answer':
     'La conexión terminó antes de que el servidor respondiera: puede haber llegado. Pregunte al destinatario y diga lo que averiguó.',
   'reports.answer.wants-no-more': 'El destinatario no quiere más informes por correo.',
-  'reports.answer.address-gone': 'No se envió: el cliente ya no tiene esta dirección.',
+  'reports.answer.address-gone': 'No se envió: el cliente ya no tiene esta dirección, o ya no es cliente.',
   'reports.answer.not-handed-over': 'No ha salido de este servidor, nadie lo recibió: {rest}',
   'reports.answer.in-outbox': 'Escrito en la carpeta de salida como {rest}.',
   'reports.answer.given-up': 'Abandonado; intentos y últimas palabras del servidor: {rest}',
