@@ -231,9 +231,9 @@ describe('what a report says', () => {
 
   it('says at the foot where a letter could not be printed, and where all could be it says nothing', async () => {
     const printer = product.app.get(PrintReport);
-    const model = writeReport({ ...inventedReport(1), language: 'en', client: 'Green \u6f22\u5b57 Owners' });
+    const model = writeReport({ ...inventedReport(1), language: 'en', client: 'Green \u0e01\u0e02 Owners' });
     const said = 'report’slettershavenosignforwhatwaswritten';
-    expect(await printer.unprinted(model)).toBe('\u6f22\u5b57');
+    expect(await printer.unprinted(model)).toBe('\u0e01\u0e02');
     // What another letter of the typesetter's has is printed, and is not warned of.
     const elsewhere = 'Ελληνικά Привет Nguyễn';
     expect(await printer.unprinted(writeReport({ ...inventedReport(1), client: elsewhere }))).toBe('');
@@ -241,6 +241,15 @@ describe('what a report says', () => {
     const text = async (report: typeof model): Promise<string> => (await pdfText(await printer.run(report))).replace(/\s+/g, '');
     expect(await text(model)).toContain(said);
     expect(await text(writeReport({ ...inventedReport(1), language: 'en', client: 'Green Owners' }))).not.toContain(said);
+  });
+
+  it('prints names and notes in Chinese, Japanese and Korean, in embedded letters', async () => {
+    const printer = product.app.get(PrintReport);
+    const written = { client: '王小明 さくら カタカナ 김철수', note: '请修好阀门 漢字 밸브' };
+    const model = writeReport({ ...inventedReport(1), language: 'en', ...written });
+    expect(await printer.unprinted(model)).toBe('');
+    const text = (await pdfText(await printer.run(model))).replace(/\s+/g, '');
+    for (const words of Object.values(written)) expect(text).toContain(words.replace(/\s+/g, ''));
   });
 
   it('has every figure the same in GraphQL, CSV, workbook and PDF', async () => {
