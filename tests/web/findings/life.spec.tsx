@@ -179,14 +179,21 @@ describe('how useful findings have been', () => {
 
 describe('what the week brought', () => {
   const property = { id: 'p1', name: 'Quail Commons', zones: [], meters: [], controllers: [] };
-  const found = (id: string, kind: string) => ({ id, kind, money: 40, says: { code: kind, details: {} }, property });
+  const found = (id: string, kind: string) => ({
+    ...{ id, kind, money: 40, litres: 37_854.12, fromOn: '2026-09-01', untilOn: '2026-09-23' },
+    ...{ says: { code: kind, details: {} }, property },
+  });
   const pace = (verdict: string) => ({ shortShare: 3.2, longShare: 1.6, verdict, through: '2026-09-23', property });
   const week = (given: object = {}) => ({
     ...{ from: '2026-09-18', through: '2026-09-24', stillWaiting: 2, stillWaitingMoney: 90, paces: [pace('act now')] },
     ...{ begun: [found('f1', 'unexplained use')], cameBack: [], ended: [found('f2', 'steady flow')], ...given },
   });
   const draw = (given: object = {}) =>
-    drawPage(<WeekPage />, { at: '/findings/week', route: '/findings/week', answers: { findingsWeek: week(given) } });
+    drawPage(<WeekPage />, {
+      at: '/findings/week',
+      route: '/findings/week',
+      answers: { findingsWeek: week(given), findingPrecision: [{ kind: 'steady flow', isSeldomUseful: true }] },
+    });
 
   it('says first where somebody has to go now, then what is new and what ended', async () => {
     draw();
@@ -199,6 +206,9 @@ describe('what the week brought', () => {
     ]);
     expect(screen.getByRole('row', { name: /Quail Commons to Wed 23 Sep 320% 160% Send somebody now/ })).toBeTruthy();
     expect(screen.getByRole('link', { name: 'Unexplained use' }).getAttribute('href')).toBe('/findings/f1');
+    // Water and money with the time they are of; what was seldom worth a look here is marked.
+    expect(screen.getAllByText('About 10,000 gal and $40 a month.')).toHaveLength(2);
+    expect(screen.getByText('Seldom worth a look here').closest('tr')?.textContent).toMatch(/^Steady flow/);
   });
 
   it('is calm where nothing was found', async () => {

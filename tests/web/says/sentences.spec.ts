@@ -95,6 +95,9 @@ describe('sentences', () => {
       '58,400 gal that no program explains: metered is 118% of programmed, and was 102% in earlier months.',
     );
     expect(findingSentence(sayingOf('en', 'metric'), unexplained)).toMatch(/^221 m³ that/);
+    const byRate = { code: 'unexplained use', details: { ...details, litresPerMonth: 378_541.2 } };
+    expect(findingSentence(sayingOf('en'), byRate)).toMatch(/^100,000 gal a month that no program explains/);
+    expect(findingSentence(sayingOf('es'), byRate)).toMatch(/ al mes que ningún programa explica/);
     expect(findingSentence(sayingOf('es'), says)).toMatch(/^El programa B da a la zona 3 \(Pool lawn\) más/);
   });
 

@@ -22,14 +22,13 @@ const none = <Value>(value: Value | null, write: (value: Value) => string): stri
 /** The values that each code's message is given. The record is complete: a new code of the library does not compile without its words. */
 export const findingValues: Readonly<Record<FindingCode, (saying: Saying, details: Details) => Values>> = {
   overwatered: (saying, details) => ({
-    extra: aboutVolume(saying.formats, difference(details, 'meteredLitres', 'neededLitres')),
+    ...extraOf(saying, details, 'neededLitres'),
     because: none(details.text('because'), (code) => messageOf(saying, `says.reason.${code}`, emptyReason) ?? NONE),
   }),
   'over-programmed': programmed,
   'under-programmed': programmed,
   'unexplained use': (saying, details) => ({
-    // What the hours show is told by the month at its rate; what readings show, by what passed between them.
-    extra: aboutVolume(saying.formats, difference(details, 'meteredLitres', 'programmedLitres') ?? details.number('litresPerMonth')),
+    ...extraOf(saying, details, 'programmedLitres'),
     ...ratios(saying, details),
   }),
   'not delivering': (saying, details) => ({ ...ratios(saying, details), ratio: saying.formats.percent(details.number('ratio')) }),
@@ -86,6 +85,12 @@ export const otherFinding = (saying: Saying, kind: string): string =>
 
 /** A reason inside another sentence has no details of its own. */
 const emptyReason: Values = { zones: 0, zoneName: '', controller: NONE, meters: NONE, share: NONE, days: 0, of: NONE, volumes: '' };
+
+/** By the month at its rate, as the finding's own water is; without one, what passed between two readings. */
+function extraOf({ formats }: Saying, details: Details, less: string): Values {
+  const perMonth = details.number('litresPerMonth');
+  return { extra: aboutVolume(formats, perMonth ?? difference(details, 'meteredLitres', less)), per: perMonth === null ? NONE : 'month' };
+}
 
 function difference(details: Details, more: string, less: string): number | null {
   const [high, low] = [details.number(more), details.number(less)];

@@ -10,13 +10,19 @@ import { DecideBar } from './decide/DecideBar.js';
 import { DecideDialog } from './decide/DecideDialog.js';
 import { type Deed, useDecideKeys } from './decide/use-decide-keys.js';
 import { FindingArticle } from './evidence/FindingArticle.js';
+import { seldomUsefulOf } from './list/seldom-useful.js';
 
 export const findingDetailDocument = graphql(`
   query FindingDetail($id: ID!) {
     finding(id: $id) {
       id
+      kind
       ...FindingOfArticle
       ...FindingToDecide
+    }
+    findingPrecision {
+      kind
+      isSeldomUseful
     }
   }
 `);
@@ -31,14 +37,21 @@ interface Props {
 /** One finding with its evidence, and what can be decided of it. */
 export function FindingWithDeeds({ id, crews, onDecided }: Props) {
   const query = useQuery(findingDetailDocument, { variables: { id }, fetchPolicy: 'cache-and-network' });
-  return <Fetched query={query}>{({ finding }) => <OneFinding finding={finding} crews={crews} onDecided={onDecided} />}</Fetched>;
+  return (
+    <Fetched query={query}>
+      {({ finding, findingPrecision }) => (
+        <OneFinding finding={finding} seldomUseful={seldomUsefulOf(findingPrecision)} crews={crews} onDecided={onDecided} />
+      )}
+    </Fetched>
+  );
 }
 
 interface OneProps extends Omit<Props, 'id'> {
   readonly finding: FindingDetailQuery['finding'];
+  readonly seldomUseful: ReadonlySet<string>;
 }
 
-function OneFinding({ finding, crews, onDecided }: OneProps) {
+function OneFinding({ finding, seldomUseful, crews, onDecided }: OneProps) {
   const intl = useIntl();
   const mayDecide = mayDo(useViewer(), 'decide findings');
   const [deed, setDeed] = useState<Deed | null>(null);
@@ -49,7 +62,9 @@ function OneFinding({ finding, crews, onDecided }: OneProps) {
     );
   return (
     <>
-      <FindingArticle finding={finding}>{mayDecide && <DecideBar finding={finding} onChoose={setDeed} />}</FindingArticle>
+      <FindingArticle finding={finding} isSeldomUseful={seldomUseful.has(finding.kind)}>
+        {mayDecide && <DecideBar finding={finding} onChoose={setDeed} />}
+      </FindingArticle>
       {deed && (
         <DecideDialog
           deed={deed}

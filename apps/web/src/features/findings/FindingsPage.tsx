@@ -10,6 +10,7 @@ import { FindingWithDeeds } from './FindingWithDeeds.js';
 import './findings.css';
 import { FindingList } from './list/FindingList.js';
 import { inGroups } from './list/in-groups.js';
+import { seldomUsefulOf } from './list/seldom-useful.js';
 import { findingAddress, findingsAddress, type FindingState } from './urls.js';
 
 export const findingsDocument = graphql(`
@@ -58,15 +59,11 @@ interface Props {
   readonly onChange: (place: Partial<ReturnType<typeof findingsAddress.read>>) => void;
 }
 
-/** Kinds that were seldom worth a look here, as this organization decided. */
-const seldomUsefulOf = ({ findingPrecision }: FindingsQuery): ReadonlySet<string> =>
-  new Set(findingPrecision.filter(({ isSeldomUseful }) => isSeldomUseful).map(({ kind }) => kind));
-
 function Findings({ data, place, onChange }: Props) {
   const intl = useIntl();
   const navigate = useNavigate();
   const { id } = useParams();
-  const groups = inGroups(data.findings, seldomUsefulOf(data));
+  const groups = inGroups(data.findings, seldomUsefulOf(data.findingPrecision));
   const findings = groups.flatMap((group) => group.findings);
   const chosen = id ?? findings[0]?.id ?? null;
   const at = findings.findIndex((finding) => finding.id === chosen);

@@ -94,6 +94,19 @@ describe('off-schedule run', () => {
     expect(off?.clearedLocalDay).toBeGreaterThan(BEGAN + 12);
     expect(off?.clearedLocalDay).toBeLessThan(BEGAN + 18);
   });
+
+  it('of once a week is one finding from its first time on, and one that never came again ends after a week and a day', () => {
+    const weekly = { ...offSchedule, everyDays: 7, clockMinute: 720, minutes: 180, litresPerMinute: 150 };
+    const [first, ...others] = ofKind(judged({ seed: 1003, missingShare: 0 }, { offSchedule: weekly }), 'off-schedule run');
+    expect(others).toEqual([]);
+    expect(first?.openedLocalDay).toBeLessThan(BEGAN + 1.2);
+    expect(first).toMatchObject({ clearedLocalDay: null, says: { details: { times: expect.any(Number) } } });
+    const [once] = ofKind(
+      judged({ seed: 1003, missingShare: 0 }, { offSchedule: { ...weekly, untilDay: FAULT_DAY + 1 } }),
+      'off-schedule run',
+    );
+    expect(once?.clearedLocalDay).toBe(BEGAN + 9);
+  });
 });
 
 describe('watered in rain', () => {

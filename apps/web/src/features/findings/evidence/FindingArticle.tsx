@@ -13,6 +13,7 @@ import { mayDo, useViewer } from '../../../session/viewer.js';
 import { usePageTitle } from '../../../ui/frame/PageHead.js';
 import { ARTICLE_ID } from '../list/FindingList.js';
 import { toldSentence } from '../headline/told-sentence.js';
+import { SeldomUseful } from '../list/SeldomUseful.js';
 import { isTooLittle } from '../list/water-of-kind.js';
 import { AccountEvidence } from './AccountEvidence.js';
 import { CheckFirst } from './CheckFirst.js';
@@ -98,12 +99,13 @@ const findingOfArticle = graphql(`
 
 interface Props {
   readonly finding: FragmentType<FindingOfArticleFragment>;
+  readonly isSeldomUseful: boolean;
   /** What can be decided, under the sentence. */
   readonly children: ReactNode;
 }
 
 /** What was found as a sentence, the water and money in it, and its evidence. */
-export function FindingArticle({ finding: masked, children }: Props) {
+export function FindingArticle({ finding: masked, isSeldomUseful, children }: Props) {
   const finding = useMasked(findingOfArticle, masked);
   const names = useMemo(() => namesOf(finding.property), [finding.property]);
   const says = useSays(names);
@@ -116,6 +118,7 @@ export function FindingArticle({ finding: masked, children }: Props) {
   return (
     <article id={ARTICLE_ID} tabIndex={-1}>
       <Crumb finding={finding} />
+      {isSeldomUseful && <SeldomUseful />}
       <h1>{toldSentence({ intl, formats, names }, finding)}</h1>
       <p className="lede">
         <Days finding={finding} />

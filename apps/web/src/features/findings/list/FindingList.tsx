@@ -38,20 +38,20 @@ export function FindingList({ groups, chosen, place, onChange, onChoose }: Props
   const state = place.state === 'in work' ? 'work' : place.state;
   return (
     <aside aria-label={intl.formatMessage({ id: 'findings.list' })}>
-      <h2>{intl.formatMessage({ id: 'findings.count' }, { state, count: findings.length })}</h2>
+      <p className="count">{intl.formatMessage({ id: 'findings.count' }, { state, count: findings.length })}</p>
       <p className="keys">
         <Kbd>j</Kbd> <FormattedMessage id="findings.keys.next" /> <Kbd>k</Kbd> <FormattedMessage id="findings.keys.back" /> <Kbd>?</Kbd>{' '}
         <FormattedMessage id="findings.keys.help" />
       </p>
       <FindingFilters place={place} onChange={onChange} />
       {firstOf(groups, shown).map(({ group, from, findings: own }) => (
-        <section key={group}>
+        <div key={group}>
           {(groups.length > 1 || group === 'seldom') && (
-            <h3>
+            <p className="group" aria-hidden="true">
               <FormattedMessage id={`findings.group.${group}`} />
-            </h3>
+            </p>
           )}
-          <ol className="work">
+          <ol className="work" aria-label={intl.formatMessage({ id: `findings.group.${group}` })}>
             {own.map((finding, at) => (
               <FindingLine
                 key={finding.id}
@@ -67,7 +67,7 @@ export function FindingList({ groups, chosen, place, onChange, onChoose }: Props
               />
             ))}
           </ol>
-        </section>
+        </div>
       ))}
       {shown < findings.length && (
         <Button kind="plain" onClick={() => setAsked(shown + PAGE)}>

@@ -1,6 +1,6 @@
 import type { FragmentType } from '@apollo/client';
 import { useMemo } from 'react';
-import { FormattedMessage } from 'react-intl';
+import { FormattedMessage, useIntl } from 'react-intl';
 import { Link } from 'react-router';
 import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { FindingOfWeekFragment } from '../../../graphql/__generated__/graphql.js';
@@ -11,6 +11,8 @@ import { sentenceCase } from '../../../page/values/sentence-case.js';
 import { namesOf } from '../../../says/names.js';
 import { useSays } from '../../../says/use-says.js';
 import { Head, Num, Table } from '../../../ui/tables/Table.js';
+import { waterOf } from '../headline/water-of.js';
+import { SeldomUseful } from '../list/SeldomUseful.js';
 import { isTooLittle } from '../list/water-of-kind.js';
 
 const findingOfWeek = graphql(`
@@ -18,6 +20,9 @@ const findingOfWeek = graphql(`
     id
     kind
     money
+    litres
+    fromOn
+    untilOn
     says {
       code
       details
@@ -42,13 +47,17 @@ const findingOfWeek = graphql(`
   }
 `);
 
+const isPriced = (money: number | null | undefined): boolean => typeof money === 'number' && money > 0;
+
 interface Props {
   readonly name: string;
-  readonly findings: readonly (FragmentType<FindingOfWeekFragment> & { readonly id: string })[];
+  readonly findings: readonly (FragmentType<FindingOfWeekFragment> & { readonly id: string; readonly kind: string })[];
+  /** Kinds that were seldom worth a look here. */
+  readonly seldomUseful: ReadonlySet<string>;
 }
 
-/** Findings of a week under each other: where, what was seen, and what it costs a month. */
-export function FindingsOfWeek({ name, findings }: Props) {
+/** Findings of a week under each other: where, what was seen, its water and money with the time they are of. */
+export function FindingsOfWeek({ name, findings, seldomUseful }: Props) {
   return (
     <Table
       name={name}
@@ -65,16 +74,24 @@ export function FindingsOfWeek({ name, findings }: Props) {
       }
     >
       {findings.map((finding) => (
-        <FindingOfWeek key={finding.id} finding={finding} />
+        <FindingOfWeek key={finding.id} finding={finding} isSeldomUseful={seldomUseful.has(finding.kind)} />
       ))}
     </Table>
   );
 }
 
-function FindingOfWeek({ finding }: { readonly finding: FragmentType<FindingOfWeekFragment> }) {
-  const { id, kind, money, says: told, property } = useMasked(findingOfWeek, finding);
+interface OneProps {
+  readonly finding: FragmentType<FindingOfWeekFragment>;
+  readonly isSeldomUseful: boolean;
+}
+
+function FindingOfWeek({ finding, isSeldomUseful }: OneProps) {
+  const found = useMasked(findingOfWeek, finding);
+  const { id, kind, money, says: told, property } = found;
+  const intl = useIntl();
   const formats = useFormats();
-  const says = useSays(useMemo(() => namesOf(property), [property]));
+  const names = useMemo(() => namesOf(property), [property]);
+  const says = useSays(names);
   return (
     <tr>
       <td>
@@ -82,8 +99,10 @@ function FindingOfWeek({ finding }: { readonly finding: FragmentType<FindingOfWe
           <b>{sentenceCase(says.word('kind', kind))}</b>
         </Link>{' '}
         <span className="soft">{property.name}</span>
+        {isSeldomUseful && <SeldomUseful />}
         <br />
         {says.finding({ kind, says: told })}
+        {isPriced(money) && <span className="soft xs"> {sentenceCase(waterOf({ intl, formats, names }, found))}.</span>}
       </td>
       <Num>{isTooLittle(kind) ? formats.money(null) : formats.money(money)}</Num>
     </tr>

@@ -9,6 +9,7 @@ import { paths } from '../../../page/paths.js';
 import { RainLink } from '../../../page/work/RainLink.js';
 import { PageHead } from '../../../ui/frame/PageHead.js';
 import { Section } from '../../../ui/frame/Section.js';
+import { seldomUsefulOf } from '../list/seldom-useful.js';
 import { FindingsOfWeek } from './FindingsOfWeek.js';
 import { PacesOfWeek } from './PacesOfWeek.js';
 
@@ -31,16 +32,23 @@ const findingsWeekDocument = graphql(`
       }
       begun {
         id
+        kind
         ...FindingOfWeek
       }
       cameBack {
         id
+        kind
         ...FindingOfWeek
       }
       ended {
         id
+        kind
         ...FindingOfWeek
       }
+    }
+    findingPrecision {
+      kind
+      isSeldomUseful
     }
   }
 `);
@@ -48,10 +56,19 @@ const findingsWeekDocument = graphql(`
 /** What the last seven days brought, to be read once a week: where to go now, what is new, what came back, what ended. */
 export function WeekPage() {
   const query = useQuery(findingsWeekDocument, { fetchPolicy: 'cache-and-network' });
-  return <Fetched query={query}>{({ findingsWeek }) => <Week week={findingsWeek} />}</Fetched>;
+  return (
+    <Fetched query={query}>
+      {({ findingsWeek, findingPrecision }) => <Week week={findingsWeek} seldomUseful={seldomUsefulOf(findingPrecision)} />}
+    </Fetched>
+  );
 }
 
-function Week({ week }: { readonly week: FindingsWeekQuery['findingsWeek'] }) {
+interface Props {
+  readonly week: FindingsWeekQuery['findingsWeek'];
+  readonly seldomUseful: ReadonlySet<string>;
+}
+
+function Week({ week, seldomUseful }: Props) {
   const intl = useIntl();
   const formats = useFormats();
   const { begun, cameBack, ended, paces, stillWaiting, stillWaitingMoney } = week;
@@ -77,7 +94,11 @@ function Week({ week }: { readonly week: FindingsWeekQuery['findingsWeek'] }) {
       {(['begun', 'cameBack', 'ended'] as const).map((what) =>
         week[what].length === 0 ? null : (
           <Section key={what} heading={intl.formatMessage({ id: `week.${what}` }, { count: week[what].length })}>
-            <FindingsOfWeek name={intl.formatMessage({ id: `week.${what}` }, { count: week[what].length })} findings={week[what]} />
+            <FindingsOfWeek
+              name={intl.formatMessage({ id: `week.${what}` }, { count: week[what].length })}
+              findings={week[what]}
+              seldomUseful={seldomUseful}
+            />
           </Section>
         ),
       )}

@@ -42,7 +42,7 @@ const FULL_WATERING_MINUTES = 10;
 const LEAST_SHARE = 0.04;
 /** Longer water that runs into a scheduled run is a leak's, not a run's. [h] */
 const LONGEST_INTO_RUN_HOURS = 6;
-/** It has ended when it stays away this many times its longest pause, and this many days at least. */
+/** It has ended when it stays away this many times its longest pause, and this many days at least; what was seen once, a week and a day: programs run by the week. */
 const PAUSES_TO_END = 2;
 const LEAST_DAYS_TO_END = 3;
 
@@ -181,7 +181,9 @@ function longestPause(matched: readonly WaterCluster[]): number {
 
 function endWhereAway(meter: ObservedMeter, off: OffSchedule, day: number): void {
   const last = off.matched[off.matched.length - 1]?.day ?? day;
-  if (!off.open || day - last < Math.max(LEAST_DAYS_TO_END, PAUSES_TO_END * longestPause(off.matched))) return;
+  const isOnce = new Set(off.matched.map((cluster) => cluster.day)).size < 2;
+  const least = isOnce ? REPEATED_WITHIN_DAYS : LEAST_DAYS_TO_END;
+  if (!off.open || day - last < Math.max(least, PAUSES_TO_END * longestPause(off.matched))) return;
   off.open.clearedMinute = meter.evidence.midnights[day + 1] ?? 0;
   off.open = null;
   off.matched = [];

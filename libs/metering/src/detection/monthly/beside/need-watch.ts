@@ -102,7 +102,7 @@ export class NeedWatch {
       evidence: { meteredLitres: volumes.metered, neededLitres: needed, sdLitres: sd, days: volumes.days },
       says: {
         code: 'overwatered',
-        details: { meterId, because: 'settings-not-known', neededLitres: needed, meteredLitres: volumes.metered },
+        details: { meterId, because: 'settings-not-known', neededLitres: needed, meteredLitres: volumes.metered, litresPerMonth: litres },
       },
       openedLocalDay: before?.openedLocalDay ?? volumes.toLocalDay,
       clearedLocalDay: null,

@@ -203,7 +203,7 @@ export const findings = {
   'week.begun': '{count, plural, one {One is new} other {# are new}}',
   'week.cameBack': '{count, plural, one {One came back} other {# came back}}',
   'week.ended': '{count, plural, one {One ended} other {# ended}}',
-  'week.money': 'About, a month',
+  'week.money': 'About',
   'week.paces':
     '{urgent, plural, =0 {{count, plural, one {One property uses} other {# properties use}} more than allowed} one {One property needs somebody now} other {# properties need somebody now}}',
   'week.paces.note':

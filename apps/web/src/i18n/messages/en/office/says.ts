@@ -4,13 +4,13 @@ export const says = {
   'says.zone.named': 'zone {station} ({name})',
   'says.zone.one': 'one zone',
   'says.finding.overwatered':
-    '{extra} more went through the meter than the plants needed. {because, select, none {What was programmed is not known.} other {{because}}}',
+    '{extra}{per, select, month { a month} other {}} more went through the meter than the plants needed. {because, select, none {What was programmed is not known.} other {{because}}}',
   'says.finding.over-programmed':
     '{programs, plural, =0 {The settings give} one {Program {programNames} gives} other {Programs {programNames} give}} {zones, plural, =0 {the plants} one {{zoneName}} other {# zones}} more than the plants need.{percent, select, none {} other { About {percent} of the present minutes would do.}}',
   'says.finding.under-programmed':
     '{programs, plural, =0 {The settings give} one {Program {programNames} gives} other {Programs {programNames} give}} {zones, plural, =0 {the plants} one {{zoneName}} other {# zones}} less than the plants need.{percent, select, none { Nothing runs there now.} other { About {percent} of the present minutes would be right.}}',
   'says.finding.unexplained use':
-    '{extra} that no program explains{ratio, select, none {} other {: metered is {ratio} of programmed}}{usual, select, none {} other {, and was {usual} in earlier months}}.',
+    '{extra}{per, select, month { a month} other {}} that no program explains{ratio, select, none {} other {: metered is {ratio} of programmed}}{usual, select, none {} other {, and was {usual} in earlier months}}.',
   'says.finding.not delivering':
     'Only {ratio} of what was programmed went through the meter{usual, select, none {} other {, {usual} in earlier months}}: a valve may not open, or the controller is off.',
   'says.finding.not delivering zone':

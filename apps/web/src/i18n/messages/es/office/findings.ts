@@ -208,7 +208,7 @@ export const findings: Record<keyof typeof english, string> = {
   'week.begun': '{count, plural, one {Uno es nuevo} other {# son nuevos}}',
   'week.cameBack': '{count, plural, one {Uno volvió} other {# volvieron}}',
   'week.ended': '{count, plural, one {Uno terminó} other {# terminaron}}',
-  'week.money': 'Unos, al mes',
+  'week.money': 'Unos',
   'week.paces':
     '{urgent, plural, =0 {{count, plural, one {Una propiedad usa} other {# propiedades usan}} más de lo permitido} one {Una propiedad necesita a alguien ya} other {# propiedades necesitan a alguien ya}}',
   'week.paces.note':

@@ -5,13 +5,13 @@ export const says: Record<keyof typeof english, string> = {
   'says.zone.named': 'la zona {station} ({name})',
   'says.zone.one': 'una zona',
   'says.finding.overwatered':
-    'Por el medidor pasaron {extra} más de lo que las plantas necesitaban. {because, select, none {No se sabe lo programado.} other {{because}}}',
+    'Por el medidor pasaron {extra}{per, select, month { al mes} other {}} más de lo que las plantas necesitaban. {because, select, none {No se sabe lo programado.} other {{because}}}',
   'says.finding.over-programmed':
     '{programs, plural, =0 {Los ajustes dan} one {El programa {programNames} da} other {Los programas {programNames} dan}} a {zones, plural, =0 {las plantas} one {{zoneName}} other {# zonas}} más de lo que las plantas necesitan.{percent, select, none {} other { Bastaría cerca del {percent} de los minutos actuales.}}',
   'says.finding.under-programmed':
     '{programs, plural, =0 {Los ajustes dan} one {El programa {programNames} da} other {Los programas {programNames} dan}} a {zones, plural, =0 {las plantas} one {{zoneName}} other {# zonas}} menos de lo que las plantas necesitan.{percent, select, none { Ahora no corre nada allí.} other { Lo correcto sería cerca del {percent} de los minutos actuales.}}',
   'says.finding.unexplained use':
-    '{extra} que ningún programa explica{ratio, select, none {} other {: lo medido es el {ratio} de lo programado}}{usual, select, none {} other {, y en meses anteriores era el {usual}}}.',
+    '{extra}{per, select, month { al mes} other {}} que ningún programa explica{ratio, select, none {} other {: lo medido es el {ratio} de lo programado}}{usual, select, none {} other {, y en meses anteriores era el {usual}}}.',
   'says.finding.not delivering':
     'Solo el {ratio} de lo programado pasó por el medidor{usual, select, none {} other {, {usual} en meses anteriores}}: puede que una válvula no abra o que el controlador esté apagado.',
   'says.finding.not delivering zone':
