@@ -176,6 +176,13 @@ it("the client's page and the sign-in are without fault", async () => {
   await context.close();
 });
 
+it('who only asks whether a page is there gets the answer that the page would', async () => {
+  const asked = await Promise.all(
+    ['/', '/findings', '/assets/none.js'].map(async (address) => (await fetch(product.url + address, { method: 'HEAD' })).status),
+  );
+  expect(asked).toEqual([200, 200, 404]);
+});
+
 it('a deep link survives the sign-in', async () => {
   const context = await browser.newContext({ viewport: DESK, baseURL: product.url });
   const page = await context.newPage();

@@ -16,7 +16,7 @@ export function servePages(app: NestExpressApplication): void {
   app.useStaticAssets(path.join(built, 'assets'), { prefix: '/assets/', immutable: true, maxAge: YEAR_MS });
   app.useStaticAssets(built, { index: false, maxAge: 0 });
   app.use((request: Request, response: Response, next: NextFunction) => {
-    if (request.method !== 'GET' || NOT_PAGES.test(request.path) || !request.accepts('html')) return next();
+    if (!['GET', 'HEAD'].includes(request.method) || NOT_PAGES.test(request.path) || !request.accepts('html')) return next();
     response.setHeader('Cache-Control', 'no-cache');
     response.sendFile(index);
   });

@@ -43,11 +43,7 @@ export function OrganizationPage() {
             <>
               <OrganizationForm key={me.organization.version} organization={me.organization} onSaved={() => void query.refetch()} />
               <PlanSettingForm />
-              {me.organization.isDemo && (
-                <div className="after-part">
-                  <ClearDemo name={me.organization.name} />
-                </div>
-              )}
+              {me.organization.isDemo && <ClearDemo name={me.organization.name} />}
             </>
           )
         }
