@@ -250,6 +250,15 @@ describe('the page that follows one number by hand', () => {
     }
   });
 
+  it('fills a day whose rain nobody knows by its evapotranspiration', () => {
+    const [needed, eto, day] = [171, 214, 7.07];
+    says(
+      `needed ${needed} mm of ${eto} mm ETo, a day of ${day} mm ETo needed ${needed} / ${eto} · ${day} = ${((needed / eto) * day).toFixed(2)} mm`,
+    );
+    const others = sum(july.filter((_, at) => at !== 14));
+    expect([july[14]!.toFixed(2), Math.round(others), Math.round(0.8 * others)]).toEqual([String(day), eto, needed]);
+  });
+
   it('has the standard deviation of programmed', () => {
     says(`= **${figure(0.15 * Math.hypot(...zones.map(({ minutes, gpm }) => minutes * gpm)))} gal**`);
   });

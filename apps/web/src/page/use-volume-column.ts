@@ -33,3 +33,17 @@ export function useVolumeColumn(largestLitres: number): WrittenColumn {
     };
   }, [volumeColumn, figure, signed, largestLitres]);
 }
+
+/** From here on figures are told in thousands, so that twelve of them find room. */
+const IN_THOUSANDS_FROM = 10_000;
+
+/** A column that has little room, of months beside each other: in thousands where its largest has more than four figures. */
+export function useNarrowColumn(largestLitres: number): Pick<WrittenColumn, 'unit' | 'figure'> {
+  const formats = useFormats();
+  const column = formats.volumeColumn(largestLitres);
+  if (column.fromLitres(largestLitres) < IN_THOUSANDS_FROM) return column;
+  return {
+    unit: column.thousandUnit,
+    figure: (litres) => formats.figure(typeof litres === 'number' ? column.fromLitres(litres) / 1000 : null, 1),
+  };
+}

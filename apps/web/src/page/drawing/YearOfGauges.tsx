@@ -8,6 +8,7 @@ import type { Names } from '../../says/names.js';
 import { AccountGauge } from './AccountGauge.js';
 import { scrolls } from '../../ui/tables/scrolls.js';
 import { useMaskedList } from '../use-masked.js';
+import { useNarrowColumn } from '../use-volume-column.js';
 import { isWholeMonth } from '../values/whole-month.js';
 import '../page.css';
 
@@ -61,9 +62,7 @@ export function YearOfGauges({ accounts, chosen, names, hrefOf }: Props) {
   const name = intl.formatMessage({ id: 'property.year.table' });
   const months = useMaskedList(monthOfYear, accounts);
   const top = Math.max(0, ...months.flatMap((account) => MARKS.map((mark) => account[mark].litres ?? 0)));
-  const column = formats.volumeColumn(top);
-  const thousand = (litres: number | null | undefined): string =>
-    formats.figure(typeof litres === 'number' ? column.fromLitres(litres) / 1000 : null, 1);
+  const column = useNarrowColumn(top);
   return (
     <div className="scroll" ref={(place) => toTheNewest(place, name)}>
       <table className="twelve" style={{ minInlineSize: HEAD_WIDTH + months.length * MONTH_WIDTH }} aria-label={name}>
@@ -80,8 +79,8 @@ export function YearOfGauges({ accounts, chosen, names, hrefOf }: Props) {
         </thead>
         <tbody>
           <FigureRow
-            head={intl.formatMessage({ id: 'property.year.metered' }, { unit: column.thousandUnit })}
-            figures={months.map(({ id, metered }) => [id, thousand(metered.litres)])}
+            head={intl.formatMessage({ id: 'property.year.metered' }, { unit: column.unit })}
+            figures={months.map(({ id, metered }) => [id, column.figure(metered.litres)])}
           />
           <FigureRow
             head={intl.formatMessage({ id: 'property.year.rainFigure' }, { unit: formats.unitOf('depth') })}

@@ -1,14 +1,12 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
+import { useNarrowColumn } from '../../../../page/use-volume-column.js';
 
 interface Props {
   readonly months: readonly string[];
   readonly now: readonly (number | null)[];
   readonly then: readonly (number | null)[];
 }
-
-/** From here on figures are told in thousands, so that twelve of them find room. */
-const IN_THOUSANDS_FROM = 1000;
 
 const Bar = ({
   kind,
@@ -25,13 +23,7 @@ export function YearBars({ months, now, then }: Props) {
   const intl = useIntl();
   const formats = useFormats();
   const top = Math.max(0, ...now.map((litres) => litres ?? 0), ...then.map((litres) => litres ?? 0));
-  const column = formats.volumeColumn(top);
-  const isLarge = column.fromLitres(top) >= IN_THOUSANDS_FROM;
-  const figure = (litres: number | null | undefined): string => {
-    if (typeof litres !== 'number' || !isLarge) return column.figure(litres);
-    return formats.figure(column.fromLitres(litres) / 1000, 1);
-  };
-  const unit = isLarge ? column.thousandUnit : column.unit;
+  const { unit, figure } = useNarrowColumn(top);
   const [asNow, asThen] = [intl.formatMessage({ id: 'whatIf.bars.now' }), intl.formatMessage({ id: 'whatIf.bars.then' })];
   return (
     <>
