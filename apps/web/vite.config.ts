@@ -3,6 +3,7 @@ import path from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { FIELD_STARTS, fieldWithinBytes } from './field-bytes.js';
 
 const api = 'http://127.0.0.1:3000';
 
@@ -61,24 +62,42 @@ function documentsInPlace(): Plugin {
   };
 }
 
+interface Modules {
+  readonly getModuleInfo: (id: string) => { readonly importedIds: readonly string[] } | null;
+}
+
+const ofField = new Set<string>();
+
+/** Whether a page of the field needs a module: one of its starts imports it, or something that one of them imports. */
+function isOfField(id: string, modules: Modules): boolean {
+  const open = ofField.size === 0 ? [...FIELD_STARTS] : [];
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    if (ofField.has(next)) continue;
+    ofField.add(next);
+    open.push(...(modules.getModuleInfo(next)?.importedIds ?? []));
+  }
+  return ofField.has(id);
+}
+
 /**
  * A phone that opens cold reads its files through its own worker, and each file costs it more than what stands in it: what many pages share is one
- * file, and the pages of the field are one.
+ * file, and the pages of the field are one. What only pages of the desk share is not read by a phone.
  */
+const SHARED = {
+  test: /\/(node_modules|apps\/web\/src\/(ui|page|says|graphql|session|offline)|libs\/[^/]+\/src)\//,
+  minShareCount: 2,
+};
+// A group takes what its modules need with them: the phone's come first, or the desk's would take them away.
 const GROUPS = [
-  {
-    name: 'shared',
-    test: /\/(node_modules|apps\/web\/src\/(ui|page|says|graphql|session|offline)|libs\/[^/]+\/src)\//,
-    minShareCount: 2,
-    priority: 2,
-  },
-  { name: 'field', test: /\/apps\/web\/src\/features\/fieldwork\/(device|today|phone|stop|settings-beside)\//, priority: 1 },
+  { ...SHARED, name: (id: string, modules: Modules) => (isOfField(id, modules) ? 'shared' : null), priority: 3 },
+  { name: 'field', test: /\/apps\/web\/src\/features\/fieldwork\/(device|today|phone|stop|settings-beside)\//, priority: 2 },
+  { ...SHARED, name: 'desk', priority: 1 },
 ];
 
 export default defineConfig({
   define: { __APP_VERSION__: JSON.stringify(process.env['npm_package_version'] ?? '0') },
   root: import.meta.dirname,
-  plugins: [documentsInPlace(), react(), VitePWA(pages)],
+  plugins: [documentsInPlace(), react(), VitePWA(pages), fieldWithinBytes()],
   resolve: { conditions: ['rillbook-source', 'import', 'module', 'browser', 'default'] },
   build: {
     outDir: 'dist',

@@ -9,12 +9,13 @@ import './ui/theme/fonts.css';
 import './ui/theme/tokens.css';
 import './ui/theme/base.css';
 
-fetchAhead(window.location.pathname);
+// What does not come is fetched again where it is drawn, and said there.
+const ahead = fetchAhead(window.location.pathname).catch(() => undefined);
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element #root.');
 if (import.meta.env.PROD)
   keepPages().catch((problem: unknown) => console.warn('The pages are not kept on this device, and do not open without signal:', problem));
-await fetchCatalogue(firstLanguage());
+await Promise.all([fetchCatalogue(firstLanguage()), ahead]);
 createRoot(root).render(
   <StrictMode>
     <App />

@@ -52,10 +52,10 @@ it('a day without signal arrives once, over a bad line', async () => {
   const line = await comeBack();
   await arrivedOnce(stops);
   console.log(
-    `told: ${STOPS} stops and ${PHOTOS} photos (${line.photoBytes} bytes) without signal; a deep link opened cold at ${SLOW}x throttle in ${cold.map(Math.round).join(', ')} ms; Save in ${Math.round(middle(saves))} ms (most ${Math.round(Math.max(...saves))}); all text ${(line.textMs / 1000).toFixed(1)} s after first contact at 64 kbit/s, everything after ${(line.allMs / 1000).toFixed(0)} s with ${line.cuts} cuts; once each`,
+    `told: ${STOPS} stops and ${PHOTOS} photos (${line.photoBytes} bytes) without signal; a deep link opened cold at ${SLOW}x throttle in ${cold.drawn.map(Math.round).join(', ')} ms (seen after ${cold.seen.map(Math.round).join(', ')}); Save in ${Math.round(middle(saves))} ms (most ${Math.round(Math.max(...saves))}); all text ${(line.textMs / 1000).toFixed(1)} s after first contact at 64 kbit/s, everything after ${(line.allMs / 1000).toFixed(0)} s with ${line.cuts} cuts; once each`,
   );
   expect(line.textMs).toBeLessThan(60_000);
-  expect(middle(cold)).toBeLessThan(COLD_MS);
+  expect(middle(cold.drawn)).toBeLessThan(COLD_MS);
   expect(middle(saves)).toBeLessThan(SAVE_MS);
 });
 
@@ -81,23 +81,42 @@ async function prepare(): Promise<StopToWork[]> {
 
 const onlyPage = async (): Promise<Page> => phone.pages()[0] ?? (await phone.newPage());
 
+interface ColdStarts {
+  /** from the beginning of the navigation to the frame after the stop's heading is there, by the page's own clock [ms] */
+  readonly drawn: readonly number[];
+  /** the same by this process's clock, with what its tools do in the page at a quarter of its speed [ms] */
+  readonly seen: readonly number[];
+}
+
+/** Writes down in the page when its heading was drawn. */
+function noteWhenDrawn(): void {
+  new MutationObserver((_, observer) => {
+    if (!document.querySelector('main h1')) return;
+    observer.disconnect();
+    requestAnimationFrame(() => setTimeout(() => performance.mark('drawn')));
+  }).observe(document, { subtree: true, childList: true });
+}
+
 /** Each time the browser is a new process, and the page one that it has never opened. */
-async function coldStarts(stops: readonly StopToWork[]): Promise<number[]> {
-  const took: number[] = [];
+async function coldStarts(stops: readonly StopToWork[]): Promise<ColdStarts> {
+  const drawn: number[] = [];
+  const seen: number[] = [];
   for (let start = 0; start < COLD_STARTS; start += 1) {
     await phone.close();
     phone = await openPhone();
     await phone.setOffline(true);
     const page = await onlyPage();
+    await page.addInitScript(noteWhenDrawn);
     const tools = await phone.newCDPSession(page);
     await tools.send('Emulation.setCPUThrottlingRate', { rate: SLOW });
     const begun = performance.now();
     await page.goto(`/today/${stops[start]!.id}?step=settings`, { waitUntil: 'commit' });
     await page.locator('main h1').waitFor();
-    took.push(performance.now() - begun);
+    seen.push(performance.now() - begun);
     await tools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+    drawn.push((await page.waitForFunction(() => performance.getEntriesByName('drawn')[0]?.startTime).then((at) => at.jsonValue()))!);
   }
-  return took;
+  return { drawn, seen };
 }
 
 async function work(stops: readonly StopToWork[]): Promise<number[]> {

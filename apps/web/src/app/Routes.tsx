@@ -1,14 +1,21 @@
-import { lazy, Suspense } from 'react';
+import { type ComponentType, lazy, Suspense, useState } from 'react';
 import { Navigate, Outlet, Route, Routes, useLocation } from 'react-router';
 import { mayDo, useViewer } from '../session/viewer.js';
 import { LoadingState } from '../ui/states/States.js';
 import { Desk, FirstPage } from './Desk.js';
 import { NotFoundPage } from '../page/NotFoundPage.js';
 import { PageBoundary } from './PageBoundary.js';
-import { deskPages, doorPages, fieldFrame, fieldPages, type PageFile, portfolioPage } from './pages.js';
+import { deskPages, doorPages, fetchedAhead, fieldFrame, fieldPages, type PageFile, portfolioPage } from './pages.js';
 import { SignedIn } from './SignedIn.js';
 
-const page = (file: PageFile) => lazy(async () => ({ default: await file() }));
+/** A page by its file: drawn at once where the file was fetched ahead, and waited for where not. */
+function page<Props extends object>(file: () => Promise<ComponentType<Props>>): ComponentType<Props> {
+  const Awaited = lazy(async () => ({ default: await file() }));
+  return function Page(props: Props) {
+    const [Shown] = useState<ComponentType<Props>>(() => fetchedAhead(file) ?? Awaited);
+    return <Shown {...props} />;
+  };
+}
 
 const routesOf = (pages: Readonly<Record<string, PageFile>>) =>
   Object.entries(pages).map(([path, file]) => {
@@ -44,7 +51,7 @@ export function AppRoutes() {
   );
 }
 
-const Phone = lazy(async () => ({ default: await fieldFrame() }));
+const Phone = page(fieldFrame);
 
 /** The phone stays open from one page of the field to the next. Who does no fieldwork is led to their own first page. */
 function OnePhone() {

@@ -6,6 +6,7 @@ import { LanguageProvider } from '../i18n/LanguageProvider.js';
 import { problemOf } from '../graphql/problem.js';
 import { isSignOutOwed } from '../session/owed-sign-out.js';
 import { rememberedViewer, rememberViewer } from '../session/remembered-viewer.js';
+import { useDrawn } from '../session/use-drawn.js';
 import { ViewerContext, viewerDocument } from '../session/viewer.js';
 import { ToastProvider } from '../ui/dialogs/Toasts.js';
 import { ErrorState, LoadingState } from '../ui/states/States.js';
@@ -23,19 +24,23 @@ function useIsLate(isWaiting: boolean): boolean {
   return isLate;
 }
 
+/** Nobody answers a device that knows that it has no line, or one that asked long ago. */
+const isAway = (isLate: boolean, error: unknown): boolean =>
+  !navigator.onLine || isLate || (error !== undefined && problemOf(error).kind === 'noAnswer');
+
 /** Who is here: as the server tells, or without signal whoever was here last; it asks again as soon as the server is reached. */
 function useWho() {
   // Who signed out without signal is not let in again by what the browser still holds.
   const isOwed = isSignOutOwed();
-  const { data, loading, error, refetch } = useQuery(viewerDocument, { skip: isOwed });
+  const isDrawn = useDrawn();
+  const { data, loading, error, refetch } = useQuery(viewerDocument, { skip: isOwed || !isDrawn });
   const told = data?.me ?? null;
   useEffect(() => {
     if (told) rememberViewer(told);
   }, [told]);
   const isLate = useIsLate(loading && told === null);
-  // A device that knows that it has no line need not wait for the request to fail.
-  const isAway = told === null && (!navigator.onLine || isLate || (error !== undefined && problemOf(error).kind === 'noAnswer'));
-  const known = useMemo(() => (isAway ? rememberedViewer(new Date()) : null), [isAway]);
+  const isAlone = told === null && (!isDrawn || isAway(isLate, error));
+  const known = useMemo(() => (isAlone ? rememberedViewer(new Date()) : null), [isAlone]);
   return { viewer: told ?? known, loading, error, refetch };
 }
 

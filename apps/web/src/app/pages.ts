@@ -37,8 +37,10 @@ export const deskPages: Readonly<Record<string, PageFile>> = {
 /** The first page of those who read the portfolio. */
 export const portfolioPage: PageFile = async () => (await import('../features/overview/portfolio/PortfolioPage.js')).PortfolioPage;
 
+const fieldPhone = () => import('../features/fieldwork/device/FieldPhone.js');
+
 /** The phone of the person who is signed in, around every page of the field. */
-export const fieldFrame = async () => (await import('../features/fieldwork/device/FieldPhone.js')).FieldPhone;
+export const fieldFrame = async () => (await fieldPhone()).FieldPhone;
 
 /** Pages of the field bring their own frame. */
 export const fieldPages: Readonly<Record<string, PageFile>> = {
@@ -63,13 +65,26 @@ export function filesAt(pathname: string): readonly (() => Promise<unknown>)[] {
   return path === undefined ? [] : [pages[path]!];
 }
 
+const here = new Map<unknown, unknown>();
+
+/** What came of a file that was fetched ahead; null where it has not come. A page that is here is drawn without waiting. */
+export const fetchedAhead = <Shown>(file: () => Promise<Shown>): Shown | null => (here.get(file) as Shown | undefined) ?? null;
+
+const keepHere = async (file: () => Promise<unknown>): Promise<void> => void here.set(file, await file());
+
 /**
  * Begins to fetch what an address will show, before it is known who asks: a page opened cold has its files when they are wanted, and a page of the
  * field what this phone holds.
  * The router fetches them again where this fails, and says so.
+ *
+ * @returns when a page of the field can be drawn whole, where its files are on this device; at once for all others
  */
-export function fetchAhead(pathname: string): void {
-  void Promise.allSettled(filesAt(pathname).map((file) => file()));
+export async function fetchAhead(pathname: string): Promise<void> {
+  const fetching = Promise.allSettled(filesAt(pathname).map(keepHere));
   const member = fieldFileAt(pathname) && rememberedMember();
-  if (member) openAhead(storeName(member.organizationId, member.memberId));
+  if (!member) return;
+  openAhead(storeName(member.organizationId, member.memberId));
+  if (!navigator.serviceWorker?.controller) return;
+  await fetching;
+  await (await fieldPhone()).openFieldPhone();
 }

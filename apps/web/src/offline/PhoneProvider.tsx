@@ -5,6 +5,15 @@ import { Phone } from './phone.js';
 
 const PhoneContext = createContext<Phone | null>(null);
 
+/** A phone that was opened before it was drawn, by its name; whoever draws it first has it. */
+const ahead = new Map<string, Phone>();
+
+/** Opens what this phone holds before its page is drawn: a page opened cold shows at once what is on the phone. Where it fails the page says so. */
+export async function openPhoneAhead(name: string, now: () => Date): Promise<void> {
+  const opened = await Phone.open(name, { now }).catch(() => null);
+  if (opened) ahead.set(name, opened);
+}
+
 interface Props {
   readonly name: string;
   readonly now: () => Date;
@@ -17,11 +26,13 @@ interface Props {
 
 /** Opens what this phone holds for one person; everything below can save without signal. */
 export function PhoneProvider({ name, now, waiting, cannotKeep, children }: Props) {
-  const [phone, setPhone] = useState<Phone | null>(null);
+  const [phone, setPhone] = useState<Phone | null>(() => ahead.get(name) ?? null);
   const [problem, setProblem] = useState<unknown>(null);
   useEffect(() => {
     let isGone = false;
-    const opening = Phone.open(name, { now });
+    const here = ahead.get(name);
+    ahead.delete(name);
+    const opening = here ? Promise.resolve(here) : Phone.open(name, { now });
     opening.then(
       (opened) => {
         if (!isGone) setPhone(opened);

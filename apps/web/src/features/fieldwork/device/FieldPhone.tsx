@@ -2,11 +2,13 @@ import { useApolloClient } from '@apollo/client/react';
 import { createContext, type ReactNode, useContext, useEffect, useMemo } from 'react';
 import { FormattedMessage } from 'react-intl';
 import { nextBatch, nextPicture } from '../../../offline/outbox.js';
-import { PhoneProvider, usePhone } from '../../../offline/PhoneProvider.js';
+import { openPhoneAhead, PhoneProvider, usePhone } from '../../../offline/PhoneProvider.js';
 import { Sender } from '../../../offline/sender.js';
 import { OWNER, storeName } from '../../../offline/store.js';
+import { rememberedMember } from '../../../session/remembered-viewer.js';
 import { useViewer } from '../../../session/viewer.js';
 import { ErrorState, LoadingState } from '../../../ui/states/States.js';
+import { organizationNow } from './clock.js';
 import { postOf } from './post.js';
 import { type Clock, useClock } from './use-clock.js';
 
@@ -26,6 +28,12 @@ const REST_MS = 500;
 const EVERY_MS = 60_000;
 /** Signal comes and goes: what was not answered is tried again soon, then less and less often. */
 const LEAST_DELAY_MS = 2_500;
+
+/** Opens the phone of whoever was signed in here last, before it is known who asks. */
+export async function openFieldPhone(): Promise<void> {
+  const member = rememberedMember();
+  if (member) await openPhoneAhead(storeName(member.organizationId, member.memberId), () => organizationNow(member.organizationId));
+}
 
 /** The phone of the person who is signed in: every page of the field stands inside. */
 export function FieldPhone({ children }: { readonly children: ReactNode }) {

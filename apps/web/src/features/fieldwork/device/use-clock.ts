@@ -1,6 +1,7 @@
 import { useQuery } from '@apollo/client/react';
 import { useCallback, useEffect, useState } from 'react';
 import { graphql } from '../../../graphql/__generated__/gql.js';
+import { useDrawn } from '../../../session/use-drawn.js';
 import { aheadMs, keepAhead, organizationNow } from './clock.js';
 
 export const clockDocument = graphql(`
@@ -23,7 +24,7 @@ export interface Clock {
 
 /** The organization's clock, running; without signal as the server told it last. */
 export function useClock(organizationId: string): Clock {
-  const { data, error, refetch } = useQuery(clockDocument, { fetchPolicy: 'no-cache' });
+  const { data, error, refetch } = useQuery(clockDocument, { fetchPolicy: 'no-cache', skip: !useDrawn() });
   const [isSet, setSet] = useState(() => aheadMs(organizationId) !== null);
   const told = data?.me?.organization.now;
   const isAnswered = told !== undefined || error !== undefined;

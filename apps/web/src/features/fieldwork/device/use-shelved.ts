@@ -1,6 +1,6 @@
 import type { ApolloClient, OperationVariables, TypedDocumentNode } from '@apollo/client';
 import { useApolloClient, useQuery } from '@apollo/client/react';
-import { useCallback, useEffect, useLayoutEffect, useState, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useLayoutEffect, useRef, useState, useSyncExternalStore } from 'react';
 import { Kind, print } from 'graphql';
 import { problemOf } from '../../../graphql/problem.js';
 import type { Operation } from '../../../offline/operation.js';
@@ -88,14 +88,25 @@ export function useShelved<Data, Variables extends OperationVariables>(
   useEffect(() => {
     void refetch();
   }, [refetch, lastSentAt]);
+  const write = useCallback(
+    (options: { readonly broadcast?: boolean } = {}): void => {
+      if (!row) return;
+      const data = withOutbox(row.data, since(operations, row.at)) as never;
+      client.writeQuery({ query: document, variables: JSON.parse(given) as Variables, data, ...options });
+    },
+    [client, document, given, row, operations],
+  );
+  // What is on the phone when the page opens is there when it is drawn first, and need not be written again after.
+  const [first] = useState(() => {
+    write({ broadcast: false });
+    return write;
+  });
+  const written = useRef(first);
   useLayoutEffect(() => {
-    if (row)
-      client.writeQuery({
-        query: document,
-        variables: JSON.parse(given) as Variables,
-        data: withOutbox(row.data, since(operations, row.at)) as never,
-      });
-  }, [client, document, given, row, operations]);
+    if (written.current === write) return;
+    written.current = write;
+    write();
+  }, [write]);
   const { data } = useQuery(document, { variables, fetchPolicy: 'cache-only' } as never);
   const isOffline = row !== null && problem !== undefined && problemOf(problem).kind === 'noAnswer';
   return { data: row ? (data as Data | undefined) : undefined, error: isOffline ? undefined : problem, refetch, toldAt: row?.at ?? null };
