@@ -40,17 +40,22 @@ function newestFirst(kept: readonly KeptFinding[]): readonly KeptFinding[] {
   return [...kept].sort((a, b) => isOpen(b) - isOpen(a) || b.openedAt - a.openedAt || (a.id < b.id ? -1 : 1));
 }
 
+/** Of a zone, or of several that usage does not tell apart: the family names the likeliest. */
+const OF_ZONE = 'zone flow zone:';
+
 /**
- * Whether a finding and an episode are about the same meter, controller and zone.
+ * Whether a finding and an episode are about the same meter, controller and zone; of zones that are named together, about the same likeliest zone.
  *
  * @param finding - The finding. [code]
  * @param episode - The episode. [code]
  * @returns True where all three are the same. [–]
  */
 export function isSamePlace(finding: KeptFinding, episode: TimedEpisode): boolean {
+  const { meterId, controllerId, causeFamily } = episode;
+  if (finding.meterId !== meterId || finding.controllerId !== controllerId) return false;
+  if ([finding.causeFamily, causeFamily].some((family) => family.startsWith(OF_ZONE))) return finding.causeFamily === causeFamily;
   const zoneId = episode.zoneIds.length === 1 ? (episode.zoneIds[0] ?? null) : null;
-  const { meterId, controllerId } = episode;
-  return finding.meterId === meterId && finding.controllerId === controllerId && finding.zoneId === zoneId;
+  return finding.zoneId === zoneId;
 }
 
 function isSameFamily(finding: KeptFinding, episode: TimedEpisode): boolean {

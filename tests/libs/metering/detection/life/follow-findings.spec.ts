@@ -80,6 +80,26 @@ describe('a finding', () => {
   });
 });
 
+describe('zones that usage does not tell apart', () => {
+  const oneOf = (likeliest: string, other: string) =>
+    ({ kind: 'zone flow changed', causeFamily: `zone flow zone:${likeliest}`, zoneIds: [likeliest, other] }) as const;
+  const isDismissed = kept({
+    ...{ kind: 'zone flow changed', causeFamily: 'zone flow zone:z4', causeKey: 'zone flow changed zone:z4 2025-07-01' },
+    ...{ state: 'dismissed', decidedAt: SINCE + DAY, clearedAt: SINCE + 20 * DAY, dismissedReason: 'client wants it' },
+  });
+  const later = (zones: ReturnType<typeof oneOf>) =>
+    timed({ ...zones, causeKey: `${zones.causeFamily} later`, openedAt: SINCE + 90 * DAY, untilDate: '2025-10-20' });
+
+  it('are silenced by a dismissal of the same, and not by that of other zones of their controller', () => {
+    const silencer = (zones: ReturnType<typeof oneOf>) => {
+      const [step] = followFindings([isDismissed], [later(zones)]);
+      return step?.deed === 'open' ? (step.silencedBy?.id ?? null) : step?.deed;
+    };
+    expect(silencer(oneOf('z4', 'z5'))).toBe('f');
+    expect(silencer(oneOf('z7', 'z8'))).toBeNull();
+  });
+});
+
 describe('what is learnt from a dismissal', () => {
   const silenced = (reason: KeptFinding['dismissedReason'], given: Partial<TimedEpisode> = {}) => {
     const before = kept({ state: 'dismissed', decidedAt: SINCE + DAY, clearedAt: SINCE + 20 * DAY, dismissedReason: reason });
