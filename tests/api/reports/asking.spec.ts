@@ -86,6 +86,27 @@ it('a member of the client is answered at their own address', async () => {
   expect((await mails()).map((mail) => (mail.to as { text: string }).text)).toContain(client.email);
 });
 
+it('a question that is sent again after a lost answer, or by sixteen presses at once, is one until it is answered', async () => {
+  const { clientId, place } = await aLink();
+  const client = await product.somebody(day.organizationId, 'client', clientId);
+  const ask = (question: string) => client.send('mutation($question: String!) { askOffice(question: $question) { id } }', { question });
+  const asked = await Promise.all(Array.from({ length: 16 }, () => ask('Is the new clock set?')));
+  const [id, ...others] = new Set(asked.map(({ data }) => data.askOffice.id));
+  expect(others).toEqual([]);
+  // In other words, of somebody else, or once it is answered, it is another.
+  expect((await ask('Is the new clock set now?')).data.askOffice.id).not.toBe(id);
+  const neighbour = await product.somebody(day.organizationId, 'client', clientId);
+  const theirs = await neighbour.send('mutation { askOffice(question: "Is the new clock set?") { id } }');
+  expect(theirs.data.askOffice.id).not.toBe(id);
+  await day.office.send(ANSWER, { id, answer: 'Since Monday.' });
+  expect((await ask('Is the new clock set?')).data.askOffice.id).not.toBe(id);
+  const byLink = (email: string) =>
+    fetch(`${place}/question`, { method: 'POST', body: new URLSearchParams({ question: 'And the pump?', email }) });
+  for (const email of ['', '', 'ana@place.example']) await byLink(email);
+  const { data } = await day.office.send(QUESTIONS);
+  expect(data.clientQuestions.filter(({ question }: { question: string }) => question === 'And the pump?')).toHaveLength(2);
+});
+
 it('a question that needs no answer is put away, is not on its link any more, and comes back when it is taken back', async () => {
   const { place } = await aLink();
   await fetch(`${place}/question`, { method: 'POST', body: new URLSearchParams({ question: 'Buy my pumps!' }) });

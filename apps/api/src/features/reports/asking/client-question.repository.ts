@@ -6,6 +6,8 @@ import { ClientQuestionRow } from './client-question.entity.js';
 
 const MOST = 200;
 
+type Asked = Pick<ClientQuestionRow, 'clientId' | 'propertyId' | 'reportId' | 'question' | 'shareLinkId' | 'email' | 'language'>;
+
 /** All SQL of clients' questions. */
 export const clientQuestions = {
   /** Those that the actor may see, the newest first: a client's own, or all. */
@@ -20,13 +22,21 @@ export const clientQuestions = {
     return isUuid(id) ? tx.of(ClientQuestionRow).findOneBy({ organizationId: tx.organizationId, id }) : null;
   },
 
-  async add(
-    tx: OrganizationTransaction,
-    asked: Pick<ClientQuestionRow, 'clientId' | 'propertyId' | 'reportId' | 'question' | 'shareLinkId' | 'email' | 'language'>,
-  ): Promise<ClientQuestionRow> {
+  /** Keeps a question. What the same person still waits to have answered in the same words is that question: its answer was lost, and it was sent again. */
+  async add(tx: OrganizationTransaction, asked: Asked): Promise<ClientQuestionRow> {
+    await tx.query('select pg_advisory_xact_lock(hashtextextended($1, 43))', [`${tx.organizationId} ${asked.clientId}`]);
+    const before = await this.waiting(tx, asked);
+    if (before) return before;
     const id = randomUUID();
     await tx.of(ClientQuestionRow).insert({ ...asked, organizationId: tx.organizationId, id, askedBy: tx.actor.personId });
     return (await this.one(tx, id))!;
+  },
+
+  waiting(tx: OrganizationTransaction, { language: _, ...asked }: Asked): Promise<ClientQuestionRow | null> {
+    const same = Object.fromEntries(
+      Object.entries({ ...asked, askedBy: tx.actor.personId }).map(([name, value]) => [name, value ?? IsNull()]),
+    );
+    return tx.of(ClientQuestionRow).findOneBy({ ...same, organizationId: tx.organizationId, answeredAt: IsNull(), dismissedAt: IsNull() });
   },
 
   /** How many were asked about a report since yesterday. */
