@@ -5,7 +5,7 @@ import { defineConfig } from 'vitest/config';
 // from that copy and not through node_modules, which leads back to the original.
 const top = path.resolve(import.meta.dirname, '../..');
 
-// Only the changed library's own tests and the published examples.
+// Only the changed library's own tests, the one of what is no number, and the published examples.
 const library = process.env.MUTATED_LIBRARY ?? '*';
 // Folders whose code is left as it is: their tests are left out too, as they take longest and are not meant to notice.
 const left = (process.env.MUTATION_LEFT_OUT ?? '').split(' ').filter(Boolean);
@@ -14,7 +14,7 @@ export default defineConfig({
   root: top,
   resolve: { alias: [{ find: /^@rillbook\/([a-z]+)\/(.*)\.js$/, replacement: `${top}/libs/$1/src/$2.ts` }] },
   test: {
-    include: [`tests/libs/${library}/**/*.spec.ts`, 'tests/golden/**/*.spec.ts'],
+    include: [`tests/libs/${library}/**/*.spec.ts`, 'tests/libs/numbers.spec.ts', 'tests/golden/**/*.spec.ts'],
     exclude: ['tests/libs/agronomy/nomenclature.spec.ts', ...left.map((folder) => `tests/libs/${library}/${folder}/**`)],
     setupFiles: ['tests/mutation/few-runs.ts'],
     testTimeout: 300_000,

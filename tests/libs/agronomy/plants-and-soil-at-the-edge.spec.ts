@@ -23,6 +23,7 @@ import { exposedWettedFraction } from '@rillbook/agronomy/water-balance/surface/
 import { totalEvaporableWater } from '@rillbook/agronomy/water-balance/surface/total-evaporable-water.js';
 import { holdAtTheEdge, of, type Row } from '../at-the-edge.js';
 import { expect, it } from 'vitest';
+import { wettedFraction } from '@rillbook/agronomy/water-balance/surface/wetted-fraction.js';
 import { refusalOf } from '../refusal-of.js';
 
 const NONE = Number.NaN;
@@ -36,6 +37,17 @@ const turfInMonth = (month: number) => monthlyTurfCoefficient('turf warm-season'
 const youngDepth = (share: number) => youngRootDepth('trees', 500 as never, share);
 const evaporationOfLimits = (basalCoefficient: number, maximumCoefficient: number) =>
   evaporationCoefficient(1, { basalCoefficient, maximumCoefficient, exposedWettedFraction: 1 });
+const evaporationOfShares = (evaporationReduction: number, exposedWettedFraction: number) =>
+  evaporationCoefficient(evaporationReduction, { basalCoefficient: 0, maximumCoefficient: 1, exposedWettedFraction });
+const wettedAfter = (previousFraction: number, irrigatedFraction: number) =>
+  of((previous, rain, irrigation, share) => wettedFraction(previous, { rain, irrigation, irrigatedFraction: share }))(
+    previousFraction,
+    0,
+    1,
+    irrigatedFraction,
+  );
+const wettedBy = (rain: number, irrigation: number) =>
+  of((fell, applied) => wettedFraction(0.2, { rain: fell, irrigation: applied, irrigatedFraction: 0.4 }))(rain, irrigation);
 const soilWater = (fieldCapacity: number, wiltingPoint: number) => of(totalAvailableWater)(fieldCapacity, wiltingPoint, 1000);
 const evaporable = (fieldCapacity: number, wiltingPoint: number) => of(totalEvaporableWater)(fieldCapacity, wiltingPoint, 100);
 
@@ -293,6 +305,55 @@ const ROWS: readonly Row[] = [
     [
       [[0, 1.2], 1.2],
       [[1, 1], 0],
+    ],
+  ],
+  [
+    evaporationOfShares,
+    'SURFACE_LAYER_OUT_OF_DOMAIN',
+    ['evaporationReduction', 'exposedWettedFraction'],
+    [
+      [-0.1, 1],
+      [1.1, 1],
+      [1, -0.1],
+      [1, 1.1],
+      [NONE, 1],
+    ],
+    [
+      [[0, 1], 0],
+      [[1, 0], 0],
+      [[1, 1], 1],
+    ],
+  ],
+  [
+    wettedAfter,
+    'SURFACE_LAYER_OUT_OF_DOMAIN',
+    ['previousFraction', 'irrigatedFraction'],
+    [
+      [-0.1, 1],
+      [1.1, 1],
+      [1, -0.1],
+      [1, 1.1],
+    ],
+    [
+      [[0, 1], 1],
+      [[1, 0], 0],
+    ],
+  ],
+  [
+    wettedBy,
+    'RAIN_OUT_OF_DOMAIN',
+    ['rain', 'irrigation'],
+    [
+      [-0.1, 0],
+      [0, -0.1],
+      [ENDLESS, 0],
+      [0, ENDLESS],
+    ],
+    [
+      [[0, 0], 0.2],
+      [[2.9, 0], 0.2],
+      [[3, 0], 1],
+      [[3, 0.1], 0.4],
     ],
   ],
   [

@@ -84,7 +84,12 @@ describe('referenceEvapotranspiration: the method follows what is there', () => 
       refused: [],
     });
     const swapped = { ...summer, tmax: summer.tmin, tmin: summer.tmax };
-    expect(referenceEvapotranspiration(swapped, station)).toMatchObject({ etoMm: null, reason: 'temperatures-refused' });
+    const [hot, cold] = [
+      { ...summer, tmax: celsius(75) },
+      { ...summer, tmin: celsius(-75) },
+    ];
+    for (const day of [swapped, hot, cold])
+      expect(referenceEvapotranspiration(day, station)).toMatchObject({ etoMm: null, reason: 'temperatures-refused' });
   });
 
   it('sets impossible values aside, names them, and goes on with the rest', () => {

@@ -1,3 +1,4 @@
+import { referenceEvapotranspiration } from '@rillbook/agronomy/evapotranspiration/reference-evapotranspiration.js';
 import { historyOf, lacksWeather, stationDays } from '@rillbook/agronomy/station-days/station-days.js';
 import { dateOfDay, dayNumber } from '@rillbook/agronomy/weather/day-number.js';
 import type { RecordedDay } from '@rillbook/agronomy/weather/recorded-day.js';
@@ -72,6 +73,19 @@ describe('a hole', () => {
     expect(on(filled, '2025-06-20')).toEqual(on(truth, '2025-06-20'));
   });
 
+  it('is less sure by what each carried value may be off: the change of its evapotranspiration when that value alone is moved', () => {
+    const blind = whole.map((day) => (HOLE.includes(day.date) ? { ...day, measured: { ...day.measured, tmax: null, tmin: null } } : day));
+    const { eto } = on(stationDays(judge(blind), station, next(cooler)), HOLE[0]!);
+    if (eto.filling?.from !== 'neighbour' || eto.etoMm === null) throw new Error('not from the neighbour');
+    const { tmax, tmin } = eto.filling.values as Record<'tmax' | 'tmin', { amount: number; sd: number }>;
+    const at = (high: number, low: number): number =>
+      referenceEvapotranspiration({ ...blind[20]!.measured, tmax: high as never, tmin: low as never }, station).etoMm!;
+    const whenAsTold = at(tmax.amount, tmin.amount);
+    expect(eto.etoMm).toBeCloseTo(whenAsTold, 12);
+    const changes = [at(tmax.amount + tmax.sd, tmin.amount), at(tmax.amount, tmin.amount - tmin.sd)].map((moved) => moved / whenAsTold - 1);
+    expect(eto.relativeSd).toBeCloseTo(Math.hypot(0.08, ...changes), 12);
+  });
+
   it('is never as sure as a measured day, however well the neighbour agrees', () => {
     const day = on(stationDays(judge(holed), station, next(whole)), HOLE[0]!);
     if (day.eto.filling?.from !== 'neighbour') throw new Error('not from the neighbour');
@@ -120,7 +134,15 @@ describe('a hole', () => {
   it('does not take what the neighbour itself doubts, and is not history', () => {
     const wrong = cooler.map((day) => (HOLE.includes(day.date) ? { ...day, measured: { ...day.measured, tmax: 75 as never } } : day));
     expect(on(stationDays(judge(holed), station, next(wrong)), HOLE[0]!).eto.filling?.from).toBe('normals');
-    expect(historyOf(filled, judge(holed))).toHaveLength(58);
+    const history = historyOf(filled, judge(holed));
+    expect(history).toHaveLength(58);
+    const [{ tmax, tmin }] = [holed[30]!.measured];
+    expect(history.find(({ date }) => date === holed[30]!.date)).toMatchObject({ tmax, tmin });
+    const blind = holed.map((day, at) =>
+      at === 30 ? { ...day, measured: { ...day.measured, tmax: null, tmin: null, givenEto: 5 as never } } : day,
+    );
+    const told = historyOf(stationDays(judge(blind), station, null), judge(blind));
+    expect(told.find(({ date }) => date === holed[30]!.date)).toMatchObject({ etoMm: 5, tmax: null, tmin: null });
   });
 
   it('at the end is filled as far as the neighbour goes, and none at the beginning', () => {
