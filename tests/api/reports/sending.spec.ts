@@ -287,6 +287,10 @@ it('a link shows one report as page and files, is counted, and ends when it is t
   expect(html).not.toMatch(/ style=/);
   expect((await fetch(`${product.url}${place}/report.pdf`)).headers.get('content-type')).toBe('application/pdf');
   expect((await fetch(`${product.url}${place.slice(0, -3)}AAA`)).status).toBe(404);
+  for (const file of ['report.pdf%00', '..%2freport.css', '__proto__']) {
+    const none = await fetch(`${product.url}${place}/${file}`);
+    expect([file, none.status, (await none.text()).includes('This link does not work')]).toEqual([file, 404, true]);
+  }
   const links = async () =>
     (await day.office.send('query($id: ID!) { waterReport(id: $id) { links { id visits downloads revokedAt path } } }', { id })).data
       .waterReport.links;

@@ -191,16 +191,18 @@ describe('what a report says', () => {
     expect(await pdfText(Buffer.from(await pdf.arrayBuffer()))).toContain('(controllerNorth)');
   });
 
-  it('tells a browser in words, Spanish first for who reads it, why a file cannot be given, and a program by a code', async () => {
+  it('tells a browser in words, first in the person’s language and a stranger in the browser’s, why a file cannot be given, and a program by a code', async () => {
     const open = async (id: string, cookie: string, headers: Record<string, string>) => {
       const answer = await fetch(`${product.url}/api/reports/${id}/report.pdf`, { headers: { cookie, ...headers } });
       return { status: answer.status, type: answer.headers.get('content-type'), said: await answer.text() };
     };
     const tab = { accept: 'text/html,application/xhtml+xml,*/*;q=0.8', 'accept-language': 'es-US,es;q=0.9,en;q=0.5' };
-    const gone = await open(randomUUID(), day.office.cookie, tab);
+    await day.office.send('mutation { chooseLanguage(language: es) { person { language } } }');
+    const gone = await open(randomUUID(), day.office.cookie, { ...tab, 'accept-language': 'en-US' });
+    await day.office.send('mutation { chooseLanguage(language: en) { person { language } } }');
     expect([gone.status, gone.type]).toEqual([404, 'text/html; charset=utf-8']);
     expect(gone.said).toMatch(/<html lang="es">.*<h1>Este informe o archivo no está.*<p lang="en">This report or file is not there/);
-    expect((await open(reportId, '', { ...tab, 'accept-language': 'en-US' })).said).toMatch(/<html lang="en">.*<h1>You are not signed in/);
+    expect((await open(reportId, '', tab)).said).toMatch(/<html lang="es">.*<h1>No ha iniciado sesión/);
     expect(JSON.parse((await open(randomUUID(), day.office.cookie, {})).said)).toMatchObject({ code: 'NOT_FOUND' });
   });
 

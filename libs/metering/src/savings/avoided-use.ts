@@ -1,5 +1,6 @@
 import { type NeedBaseline, type SavingsMonth, spreadOf } from './need-baseline.js';
 import { varianceOfSum } from './month-to-month.js';
+import { onCalendar } from './on-calendar.js';
 import { onNeedLine, pullOfErrors } from './need-line.js';
 import { studentQuantile } from './student-quantile.js';
 
@@ -27,7 +28,7 @@ const RANGE_SLACK = 1.1;
  * Var = sd² · (gᵀRg + vᵀRv − 2 gᵀRv): errors of the line and of the months themselves, following each other from month to month
  *
  * @param baseline - The baseline of the property. [L]
- * @param months - Whole months after the work, oldest first, consecutive. [L]
+ * @param months - Whole months after the work, oldest first; some between may be missing. [L]
  * @param confidence - Share of cases that the interval is to hold. [–]
  * @returns Avoided use and its interval. [L]
  * @source IPMVP: avoided use = adjusted baseline − metered use; ASHRAE Guideline 14: uncertainty with autocorrelated errors. Secondary sources.
@@ -38,9 +39,10 @@ export function avoidedUse(baseline: NeedBaseline, months: readonly SavingsMonth
   const expected = months.map((month) => onNeedLine(line, month));
   const total = { days: sumOf(months.map(({ days }) => days)), neededLitres: sumOf(months.map(({ neededLitres }) => neededLitres)) };
   const pulls = pullOfErrors(line, baseline.months, total);
-  const own = expected.map((litres) => -spreadOf(litres, meanLitres));
-  const gap = monthsBetween(baseline.months.at(-1)?.month, months[0]?.month);
-  const weights = [...pulls, ...Array.from({ length: gap }, () => 0), ...own];
+  const weights = onCalendar([
+    ...baseline.months.map(({ month }, at) => ({ month, value: pulls[at] ?? Number.NaN })),
+    ...months.map(({ month }, at) => ({ month, value: -spreadOf(expected[at] ?? Number.NaN, meanLitres) })),
+  ]).map((each) => each ?? 0);
   const sdLitres = sd * Math.sqrt(varianceOfSum(weights, correlation));
   const halfWidthLitres = studentQuantile(confidence, freedom) * sdLitres;
   const [expectedLitres, meteredLitres] = [sumOf(expected), sumOf(months.map(({ meteredLitres: each }) => each))];
@@ -61,13 +63,6 @@ function outsideRange(baseline: NeedBaseline, months: readonly SavingsMonth[]): 
   const seen = baseline.months.map(perDay);
   const [low, high] = [Math.min(...seen) / RANGE_SLACK, Math.max(...seen) * RANGE_SLACK];
   return months.filter((month) => perDay(month) < low || perDay(month) > high).map(({ month }) => month);
-}
-
-// Whole months that lie between two: none where one follows the other.
-function monthsBetween(from: string | undefined, until: string | undefined): number {
-  if (from === undefined || until === undefined) return 0;
-  const number = (month: string): number => Number(month.slice(0, 4)) * 12 + Number(month.slice(5, 7));
-  return Math.max(0, number(until) - number(from) - 1);
 }
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);

@@ -1,6 +1,7 @@
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { type ModelFit, modelFit } from '../statistics/model-fit.js';
 import { correlationOfErrors, varianceOfSum } from './month-to-month.js';
+import { onCalendar } from './on-calendar.js';
 import { fitNeedLine, type LineMonth, type NeedLine, onNeedLine } from './need-line.js';
 
 /** A whole month whose metered use and weather-corrected need are both known. */
@@ -71,7 +72,7 @@ export function fitNeedBaseline(months: readonly SavingsMonth[]): NeedBaseline {
   }
   const expected = spread.map((month) => onNeedLine(line, month));
   const errors = spread.map((month, at) => (month.meteredLitres - (expected[at] ?? Number.NaN)) / month.spread);
-  const correlation = correlationOfErrors(errors);
+  const correlation = correlationOfErrors(onCalendar(months.map(({ month }, at) => ({ month, value: errors[at] ?? Number.NaN }))));
   const squares = errors.reduce((sum, error) => sum + error * error, 0);
   return {
     months: spread,
@@ -85,14 +86,16 @@ export function fitNeedBaseline(months: readonly SavingsMonth[]): NeedBaseline {
 }
 
 // tr(H V): what fitting takes from the errors' squares when they follow each other; p where they do not.
-function parametersSpent(line: NeedLine, months: readonly LineMonth[], correlation: number): number {
+function parametersSpent(line: NeedLine, months: readonly (SavingsMonth & LineMonth)[], correlation: number): number {
   const [a, b, c] = line.inverse;
-  const days = months.map(({ days: each, spread }) => each / spread);
-  const needs = months.map(({ neededLitres, spread }) => neededLitres / spread);
-  const both = varianceOfSum(
-    days.map((each, at) => each + (needs[at] ?? 0)),
-    correlation,
-  );
-  const [dd, nn] = [varianceOfSum(days, correlation), varianceOfSum(needs, correlation)];
+  const sumOf = (value: (month: LineMonth) => number): number => {
+    const placed = onCalendar(months.map((each) => ({ month: each.month, value: value(each) / each.spread })));
+    return varianceOfSum(
+      placed.map((each) => each ?? 0),
+      correlation,
+    );
+  };
+  const both = sumOf(({ days, neededLitres }) => days + neededLitres);
+  const [dd, nn] = [sumOf(({ days }) => days), sumOf(({ neededLitres }) => neededLitres)];
   return a * dd + c * nn + b * (both - dd - nn);
 }

@@ -1,5 +1,5 @@
 import type { ReportModel } from '@rillbook/showing/report/report-model.js';
-import { inMarkup } from '../printing/in-markup.js';
+import { inLines, inMarkup } from '../printing/in-markup.js';
 
 /** A mail, ready to be handed over. */
 export interface ReportMessage {
@@ -56,9 +56,6 @@ export function reportMessage(model: ReportModel, pdf: Buffer, { mailId, to, fro
     attachments: [{ filename: `${words.file}-${model.period.until}.pdf`, content: pdf, contentType: 'application/pdf' }],
   };
 }
-
-/** Words with their own line breaks: a note's paragraphs stay apart in every reader of mail. */
-export const inLines = (text: string): string => inMarkup(text).replace(/\r?\n/g, '<br>');
 
 /** What stands behind the @ of the sender. */
 export const domainOf = (from: string): string =>

@@ -10,3 +10,6 @@ export const inMarkup = (words: string): string =>
     .replace(LONE, '')
     .replace(FORBIDDEN, '')
     .replace(/[&<>"']/g, (sign: string) => ENTITIES[sign] ?? sign);
+
+/** Words with their own line breaks: a note's paragraphs stay apart in every reader of mail, and an address's lines at the head of a page. */
+export const inLines = (words: string): string => inMarkup(words).replace(/\r?\n/g, '<br>');

@@ -10,7 +10,7 @@ import type {
   YearOfGauges,
 } from '@rillbook/showing/report/report-model.js';
 import { type AskedBefore, askForm } from './ask-form.js';
-import { inMarkup as text } from './in-markup.js';
+import { inLines, inMarkup as text } from './in-markup.js';
 
 /** What the page offers beside the report. */
 export interface PageLinks {
@@ -104,7 +104,7 @@ export function reportHtml(model: ReportModel, { style, files, ask, asked }: Pag
   return [
     `<!doctype html><html lang="${model.language}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="robots" content="noindex">`,
     `<title>${text(`${model.title} · ${model.client} · ${model.periodInWords}`)}</title><link rel="stylesheet" href="${text(style)}"></head><body><main>`,
-    `<header><div>${brand.logo ? picture(brand.logo, brand.name) : `<b>${text(brand.name)}</b>`}</div><p class="soft">${text(model.title)} · ${text(model.periodInWords)}<br>${text(model.client)}${brand.contact ? `<br>${text(brand.contact)}` : ''}</p></header>`,
+    `<header><div>${brand.logo ? picture(brand.logo, brand.name) : `<b>${text(brand.name)}</b>`}</div><p class="soft">${text(model.title)} · ${text(model.periodInWords)}<br>${text(model.client)}${brand.contact ? `<br>${inLines(brand.contact)}` : ''}</p></header>`,
     rule(brand.colour),
     `<p class="files">${links}</p>`,
     model.all ? allOf(model, model.all) : noteOf(model.note),

@@ -8,7 +8,7 @@ import { Public } from '../../../platform/identity/allow.js';
 import { organizations } from '../../../platform/identity/organizations/organization.repository.js';
 import type { RequestScope } from '../../../platform/identity/request-scope.js';
 import { Scope } from '../../../platform/identity/tx.js';
-import { answerReport } from '../kept/files/answer-report.js';
+import { answerReport, isReportFile } from '../kept/files/answer-report.js';
 import { OpenEdition, type OpenReport } from '../kept/open-edition.service.js';
 import { dayIn } from '../gather/day-in.js';
 import { readSecret } from '../secret-link.js';
@@ -83,6 +83,7 @@ export class SharedController {
       response.end(await readFile(path.join(PRINTING, dress.place)));
       return;
     }
+    if (!isReportFile(file)) throw reportsProblems.linkNotValid({});
     const report = await this.open(scope, token, file);
     // That it was opened is kept before it is shown.
     await scope.become(null);
@@ -97,7 +98,7 @@ export class SharedController {
     const tx = await scope.open();
     const link = await shareLinks.serving(tx, named.hash);
     if (!link) throw reportsProblems.linkNotValid({});
-    await shareLinks.logVisit(tx, link.id, file.slice(0, 40), scope.request.headers['user-agent'] ?? null);
+    await shareLinks.logVisit(tx, link.id, file, scope.request.headers['user-agent'] ?? null);
     const report = await this.opened.run(tx, link.reportId);
     if (!report.pdf) throw reportsProblems.linkNotValid({});
     return { ...report, link };

@@ -1,5 +1,6 @@
 import type { MailSettings } from '../../posting/mail-settings.js';
-import { addressIn, domainOf, inLines, oneLine, type ReportMessage } from '../../posting/report-message.js';
+import { inLines } from '../../printing/in-markup.js';
+import { addressIn, domainOf, oneLine, type ReportMessage } from '../../posting/report-message.js';
 import type { ClientQuestionRow } from '../client-question.entity.js';
 
 /** An answer that goes to whoever asked. */

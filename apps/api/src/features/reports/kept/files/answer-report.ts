@@ -21,9 +21,12 @@ const FILES: Readonly<Record<string, Kind>> = {
   },
 };
 
+/** Whether a report is given as a file of that name. */
+export const isReportFile = (file: string): boolean => Object.hasOwn(FILES, file);
+
 /** Answers with a report as one of its files. */
 export async function answerReport(response: Response, file: string, report: OpenReport, opened: OpenEdition): Promise<void> {
-  const kind = Object.hasOwn(FILES, file) ? FILES[file]! : null;
+  const kind = isReportFile(file) ? FILES[file]! : null;
   if (!kind) throw platformProblems.notFound({ thing: 'file of a report', id: file.slice(0, 40) });
   const bytes = await kind.bytes(report, opened);
   const ending = file.slice(file.lastIndexOf('.'));

@@ -1,6 +1,10 @@
 import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException } from '@nestjs/common';
-import type { Request, Response } from 'express';
+import type { Response } from 'express';
+import { inTransaction } from '../../../../platform/database/organization-transaction.js';
+import { people } from '../../../../platform/identity/members/person.repository.js';
+import type { RequestScope, ScopedRequest } from '../../../../platform/identity/request-scope.js';
 import { asProblem } from '../../../../platform/problems/answer.js';
+import { log } from '../../../../platform/problems/log.js';
 import { ProblemFilter } from '../../../../platform/problems/problem.filter.js';
 import { pageInBoth } from '../../printing/page-in-both.js';
 
@@ -22,16 +26,30 @@ const WORDS = {
 export class FilePageFilter implements ExceptionFilter {
   private readonly forPrograms = new ProblemFilter();
 
-  catch(thrown: unknown, host: ArgumentsHost): void {
+  async catch(thrown: unknown, host: ArgumentsHost): Promise<void> {
     const http = host.switchToHttp();
-    const [request, response] = [http.getRequest<Request>(), http.getResponse<Response>()];
+    const [request, response] = [http.getRequest<ScopedRequest>(), http.getResponse<Response>()];
     if (request.accepts(['json', 'html']) !== 'html') {
       this.forPrograms.catch(thrown, host);
       return;
     }
     const status = thrown instanceof HttpException ? thrown.getStatus() : asProblem(thrown).status;
+    const language = (await ownLanguage(request.scope)) ?? (request.acceptsLanguages(['en', 'es']) === 'es' ? 'es' : 'en');
     response.status(status).setHeader('Content-Type', 'text/html; charset=utf-8').setHeader('Cache-Control', 'private, no-store');
-    response.end(pageInBoth(WORDS[wordOf(status)], request.acceptsLanguages(['en', 'es']) === 'es' ? 'es' : 'en'));
+    response.end(pageInBoth(WORDS[wordOf(status)], language));
+  }
+}
+
+/** The language of whoever is signed in; null for a stranger, or where it cannot be asked: why a file cannot be given is told all the same. */
+async function ownLanguage(scope: RequestScope | undefined): Promise<'en' | 'es' | null> {
+  const actor = scope?.actor;
+  if (!scope || !actor?.personId) return null;
+  try {
+    const { language } = await inTransaction(scope.source, actor, (tx) => people.one(tx, actor.personId!));
+    return language;
+  } catch (problem) {
+    log.warn({ message: String(problem) }, 'the language of whoever asked for a report is not known');
+    return null;
   }
 }
 
