@@ -63,6 +63,17 @@ export function waysToMeet(ground: Ground, options: readonly (SlotOption | null)
   return known.ways;
 }
 
+/**
+ * Runs that one round of a leaf's bound looks at.
+ *
+ * @param problem - The leaf. [min]
+ * @returns Steps of work. [–]
+ */
+export function runsOf(problem: LeafProblem): number {
+  const { columns, dry, weights } = problem;
+  return columns.reduce((sum, column) => sum + (column?.steps.length ?? 0), dry.length + weights.length);
+}
+
 function byDays(ground: Ground, options: readonly (SlotOption | null)[]): SharedByDays {
   const ofGround = shared.get(ground) ?? new Map<string, SharedByDays>();
   shared.set(ground, ofGround);
@@ -80,7 +91,16 @@ function byDays(ground: Ground, options: readonly (SlotOption | null)[]): Shared
   ofGround.set(key, made);
   return made;
 }
-function columnOf(ground: Ground, option: SlotOption, slot: number): LeafColumn {
+
+/**
+ * What zones may be given in a slot, as numbers; written once for each option.
+ *
+ * @param ground - Zones and slots. [–]
+ * @param option - What the slot is given. [–]
+ * @param slot - The slot. [–]
+ * @returns Runs of all zones. [min]
+ */
+export function columnOf(ground: Ground, option: SlotOption, slot: number): LeafColumn {
   const known = columns.get(option);
   if (known) return known;
   const { keyPress } = ground.frame.weights;

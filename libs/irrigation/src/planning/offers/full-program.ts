@@ -8,13 +8,14 @@ import { openHours } from '../layout/water-window.js';
 import type { PlanInput } from '../plan-input.js';
 import type { Ground } from '../pricing/assignment.js';
 import { planFrame, type PlanFrame, preparedZone, type PreparedZone } from '../pricing/prepared-zone.js';
-import { type EffortLeft, FOR_AN_ANSWER, inPart } from '../search/effort.js';
+import { type EffortLeft, FOR_AN_ANSWER, inPart, inShareOfWork } from '../search/effort.js';
 import { type Found, GOOD_GAP, searchPrograms } from '../search/search-programs.js';
 import { lookAround } from '../search/within-hours.js';
 import { buildGround, type PlanGround } from './build-ground.js';
 import { percentVariants } from './percent-variants.js';
 import { fitStarts } from './fitting/fit-starts.js';
 import { programsOf } from './fitting/programs-of.js';
+import { inShorterHours } from './shorter-hours.js';
 
 /**
  * The full program: what to enter, its cost as the search counts it (water and presses without start times), the bound below which no zones,
@@ -53,12 +54,14 @@ export function planGround(input: PlanInput): PlanGround {
  * @returns The best found, and its bound. [–]
  */
 export function fullProgram(input: PlanInput, given: PlanGround = planGround(input), left: EffortLeft = { ...FOR_AN_ANSWER }): FullProgram {
-  const { best: searched, bound } = searchAll(input, given, left);
+  const { best: searched, bound } = inShareOfWork(left, SHARE_OF_SEARCH, (part) => searchAll(input, given, part));
   if (!searched) return nothing(dryCost(input, given.frame));
   const isProven = bound >= (searched.found.cost + searched.extra) * (1 - GOOD_GAP);
-  const best = isProven ? searched : nearby(searched);
+  const best = isProven ? searched : inShareOfWork(left, SHARE_AROUND, (part) => nearby(searched, part));
   const costBeforeLayout = best.found.cost + best.extra;
-  const fitted = fitStarts(input, best.ground, [best.found.assignment, ...best.found.others], left);
+  const first = fitStarts(input, best.ground, [best.found.assignment, ...best.found.others], left);
+  const toBetter = { fitted: first, costBeforeLayout: best.found.cost };
+  const fitted = inShorterHours(input, best.ground, daysOpen(best.ground), toBetter, left);
   const cost = fitted.cost + best.extra;
   return { programs: programsOf(input, best.ground, fitted), cost, bound: Math.min(bound, costBeforeLayout), costBeforeLayout };
 }
@@ -88,6 +91,7 @@ function searchAll(input: PlanInput, given: PlanGround, left: EffortLeft): { rea
   const searches = percentVariants(input).flatMap((variant) =>
     weeks.map((week): Search => {
       const ground = buildGround(input, given, week, variant);
+      left.work -= stepsToBuild(ground);
       return { ground, extra: variant.presses * input.weights.keyPress, bound: Number.NEGATIVE_INFINITY };
     }),
   );
@@ -108,13 +112,27 @@ function searchAll(input: PlanInput, given: PlanGround, left: EffortLeft): { rea
   return { best, bound: searches.reduce((least, { bound }) => Math.min(least, bound), Number.POSITIVE_INFINITY) };
 }
 
+/** Of all work the share of the search for programs; the rest lays starts and soaks into the hours. [–] */
+const SHARE_OF_SEARCH = 0.75;
 /** Choices of days that are looked at around the best found, where that is not proven. [–] */
 const AROUND = 200;
+/** Steps of work that pricing one zone in one option of a slot counts as. */
+const STEPS_OF_A_PRICE = 60;
 
-function nearby({ ground, found, extra }: Best): Best {
-  const effort = { nodes: 0, visits: AROUND, looks: 0, layouts: 0 };
+function stepsToBuild({ zones, slots }: Ground): number {
+  const priced = new Set(slots.map(({ options }) => options));
+  return [...priced].reduce((sum, { length }) => sum + length * zones.length * STEPS_OF_A_PRICE, 0);
+}
+
+/** Of the work that is left their share. [–] */
+const SHARE_AROUND = 0.6;
+
+function nearby({ ground, found, extra }: Best, left: EffortLeft): Best {
+  const effort = { nodes: 0, visits: AROUND, looks: 0, layouts: 0, work: left.work };
   const weekly = daysOpen(ground) * ground.perDay;
-  return { ground, extra, found: lookAround(ground, found, { known: Number.POSITIVE_INFINITY, gap: GOOD_GAP, weekly, effort }) };
+  const better = lookAround(ground, found, { known: Number.POSITIVE_INFINITY, gap: GOOD_GAP, weekly, effort });
+  left.work = effort.work;
+  return { ground, extra, found: better };
 }
 
 function nothing(cost: number): FullProgram {

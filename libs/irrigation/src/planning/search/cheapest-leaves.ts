@@ -1,4 +1,4 @@
-import { type ChoiceProblem, chooseOptions } from './choose-options.kernel.js';
+import { type ChoiceProblem, chooseOptions, type LookedThrough, type MostLooks } from './choose-options.kernel.js';
 
 /** A whole choice: an option by slot (-1: unused), and its cost. */
 interface RankedLeaf {
@@ -6,11 +6,9 @@ interface RankedLeaf {
   readonly cost: number;
 }
 
-/** Whole choices, the cheapest first; a bound of all others below what is of interest; and how many partial choices were looked at. */
-export interface RankedLeaves {
+/** Whole choices, the cheapest first; a bound of all others below what is of interest; and what was looked at. */
+export interface RankedLeaves extends LookedThrough {
   readonly leaves: readonly RankedLeaf[];
-  readonly leftOut: number;
-  readonly nodes: number;
 }
 
 /**
@@ -20,10 +18,10 @@ export interface RankedLeaves {
  * @param problem - Costs. [–]
  * @param interest - The cost from which on nothing is of interest. [–]
  * @param most - How many are kept. [–]
- * @param mostNodes - Partial choices looked at before the search gives up. [–]
+ * @param looks - What is looked at before the search gives up. [–]
  * @returns The choices. [–]
  */
-export function cheapestLeaves(problem: ChoiceProblem, interest: number, most: number, mostNodes: number): RankedLeaves {
+export function cheapestLeaves(problem: ChoiceProblem, interest: number, most: number, looks: MostLooks): RankedLeaves {
   let kept: RankedLeaf[] = [];
   let cutoff = interest;
   let dropped = Number.POSITIVE_INFINITY;
@@ -40,7 +38,7 @@ export function cheapestLeaves(problem: ChoiceProblem, interest: number, most: n
     if (kept.length >= 2 * most) keepBest();
     return cutoff;
   };
-  const { leftOut, nodes } = chooseOptions(problem, interest, { visit }, mostNodes);
+  const looked = chooseOptions(problem, interest, { visit }, looks);
   keepBest();
-  return { leaves: kept, leftOut: Math.min(leftOut, dropped), nodes };
+  return { ...looked, leaves: kept, leftOut: Math.min(looked.leftOut, dropped) };
 }

@@ -1,3 +1,5 @@
+import type { LeafColumn } from '../leaf/leaf-bound.kernel.js';
+import { columnOf } from '../leaf/leaf-problem.js';
 import { type Ground, priceIn } from '../pricing/assignment.js';
 import type { SlotOption } from '../pricing/slots.js';
 import type { HoursTaken } from './hours-taken.kernel.js';
@@ -12,6 +14,15 @@ export interface Moving {
   readonly slotOf: readonly number[];
   readonly steps: readonly number[];
   readonly hours: HoursTaken;
+  readonly runs: MovingRuns;
+  /** Moves looked at until now. */
+  looked: number;
+}
+
+/** What zones may run in each slot, and the least that each costs there, by slot and zone. */
+interface MovingRuns {
+  readonly columns: readonly (LeafColumn | null)[];
+  readonly least: Float64Array;
 }
 
 /** A zone that goes to a slot (-1: none) with some steps. */
@@ -21,22 +32,48 @@ export interface Move {
   steps: number;
 }
 
-/** A look at one zone and one slot that it may go to: what it leaves, and the best move until now. Excess without the zone is not asked for yet below 0. */
+/**
+ * What zones may run in each slot as single moves ask for it.
+ *
+ * @param ground - Zones and slots. [–]
+ * @param options - What each slot is given; null is none. [–]
+ * @returns Runs, and the least that each zone costs in each slot: infinite where it must not be. [–]
+ */
+export function movingRuns(ground: Ground, options: readonly (SlotOption | null)[]): MovingRuns {
+  const zones = ground.zones.length;
+  const columns = options.map((option, slot) => option && columnOf(ground, option, slot));
+  const least = new Float64Array(options.length * zones).fill(Number.POSITIVE_INFINITY);
+  for (let slot = 0; slot < columns.length; slot += 1) {
+    const column = columns[slot];
+    if (!column) continue;
+    for (let zone = 0; zone < zones; zone += 1) {
+      for (let run = column.from[zone] as number; run < (column.from[zone + 1] as number); run += 1) {
+        const at = slot * zones + zone;
+        least[at] = Math.min(least[at] as number, column.price[run] as number);
+      }
+    }
+  }
+  return { columns, least };
+}
+
+/** Excess of each day without the zone that is looked at, and runs of its own. [min] and [steps] */
+const overOfDays = new Float64Array(WEEK);
+const ownRuns = new Float64Array(2);
+
+/** A look at one zone and one slot that it may go to (as many as there are: to none), and the best move until now. */
 interface Look {
-  readonly moving: Moving;
-  readonly excess: number;
-  readonly best: Move;
-  readonly loads: Float64Array;
-  least: number;
+  moving: Moving;
+  best: Move;
+  excess: number;
   isFound: boolean;
   zone: number;
-  from: number;
-  less: number;
-  before: number;
-  elsewhere: number;
-  own: number;
-  days: number;
+  slot: number;
+  mask: number;
 }
+
+/** Numbers of a look: what the best costs (a minute freed, where something is to be freed), the zone's price and minutes now, and excess. */
+const [LEAST, BEFORE, LESS, WITHOUT, ELSEWHERE, OWN, ROOM] = [0, 1, 2, 3, 4, 5, 6] as const;
+const of = new Float64Array(7);
 
 /**
  * The best single move: every zone to every used slot and to none, at the runs worth a look and at those that just fit or just free the excess.
@@ -49,115 +86,129 @@ interface Look {
  * @returns Whether there is one. [–]
  */
 export function cheapestMove(moving: Moving, excess: number, best: Move): boolean {
-  const { ground, options, slotOf, steps } = moving;
-  const least = excess > 0 ? Number.POSITIVE_INFINITY : -DUST;
-  const look: Look = {
-    ...{ moving, excess, best, loads: new Float64Array(WEEK), least, isFound: false },
-    ...{ zone: 0, from: -1, less: 0, before: 0, elsewhere: -1, own: 0, days: 0 },
-  };
+  const { slotOf, runs } = moving;
+  const slots = runs.columns.length;
+  const look: Look = { moving, best, excess, isFound: false, zone: 0, slot: 0, mask: 0 };
+  of[LEAST] = excess > 0 ? Number.POSITIVE_INFINITY : -DUST;
   for (let zone = 0; zone < slotOf.length; zone += 1) {
     const from = slotOf[zone] as number;
-    const left = from < 0 ? null : (options[from] as SlotOption);
-    const dry = ground.dry[zone] as number;
     look.zone = zone;
-    look.from = from;
-    look.before = left ? priceIn(ground, zone, from, left, steps[zone] as number) : dry;
-    look.less = left ? (steps[zone] as number) * ground.frame.step * left.starts : 0;
-    look.elsewhere = -1;
-    if (left) show(look, -1, 0, dry, 0);
-    for (let slot = 0; slot < options.length; slot += 1) {
-      look.elsewhere = -1;
-      showSteps(look, slot);
-    }
+    leave(look, from);
+    // Its own slot first, for what frees least there is what all others have to better; to be dry comes last.
+    if (from >= 0) lookAt(look, from);
+    for (let slot = 0; slot < slots; slot += 1) if (slot !== from) lookAt(look, slot);
+    if (from >= 0) lookAtDry(look);
   }
   return look.isFound;
 }
 
-function showSteps(look: Look, slot: number): void {
-  const { ground, options, steps } = look.moving;
-  const option = options[slot];
-  const choices = option?.zones[look.zone];
-  if (!option || !choices) return;
-  const leaving = ground.frame.weights.keyPress * (ground.leaving[look.zone]?.[slot] ?? 0);
+// Price and minutes of the zone now, and excess without it: of each day, and of all days and slots.
+function leave({ moving, zone }: Look, from: number): void {
+  const { ground, options, steps, hours } = moving;
+  const { perDay, minutes, limits, masks, loads } = hours;
+  const option = from < 0 ? null : (options[from] as SlotOption);
+  const now = steps[zone] as number;
+  const less = option ? now * ground.frame.step * option.starts : 0;
+  const mask = option ? (masks[from] as number) : 0;
+  let without = 0;
+  for (let slot = 0; slot < minutes.length; slot += 1) {
+    without += Math.max(0, (minutes[slot] as number) - (slot === from ? less : 0) - (limits[slot] as number));
+  }
+  for (let day = 0; day < WEEK; day += 1) {
+    const over = (loads[day] as number) - ((mask >> day) & 1 ? less : 0) - perDay;
+    overOfDays[day] = over;
+    if (over > 0) without += over;
+  }
+  of[BEFORE] = option ? priceIn(ground, zone, from, option, now) : (ground.dry[zone] as number);
+  of[LESS] = less;
+  of[WITHOUT] = without;
+}
+
+function lookAt(look: Look, slot: number): void {
+  const { moving, zone, excess } = look;
+  const { ground, options, slotOf, steps, runs } = moving;
+  const column = runs.columns[slot];
+  moving.looked += 1;
+  if (!column || !mayBeBest(look, runs.least[slot * slotOf.length + zone] as number)) return;
+  enter(look, slot);
+  const from = slotOf[zone] as number;
+  const now = slot === from ? (steps[zone] as number) : 0;
+  const last = column.from[zone + 1] as number;
+  for (let run = column.from[zone] as number; run < last; run += 1) {
+    const to = column.steps[run] as number;
+    if (to !== now) show(look, to, column.price[run] as number, column.minutes[run] as number);
+  }
+  const option = options[slot] as SlotOption;
   const perStep = ground.frame.step * option.starts;
-  const now = slot === look.from ? (steps[look.zone] as number) : 0;
-  for (let at = 0; at < choices.steps.length; at += 1) {
-    const to = choices.steps[at] as number;
-    if (to !== now) show(look, slot, to, (choices.prices[at] as number) + leaving, to * perStep);
+  const count = ownSteps(option.zones[zone]?.table.length ?? 1, perStep, now, excess);
+  for (let at = 0; at < count; at += 1) {
+    const to = ownRuns[at] as number;
+    if (to !== now) show(look, to, priceIn(ground, zone, slot, option, to), to * perStep);
   }
-  const last = choices.table.length - 1;
-  const fitting = look.excess > 0 ? now - Math.ceil(look.excess / perStep) : now + Math.floor(roomFor(look, slot) / perStep + DUST);
-  showRun(look, slot, option, Math.min(last, fitting));
-  if (look.excess > 0) showRun(look, slot, option, Math.min(last, now - 1));
 }
 
-function showRun(look: Look, slot: number, option: SlotOption, to: number): void {
-  const { ground, steps } = look.moving;
-  if (to < 1 || (slot === look.from && to === steps[look.zone])) return;
-  show(look, slot, to, priceIn(ground, look.zone, slot, option, to), to * ground.frame.step * option.starts);
+function lookAtDry(look: Look): void {
+  const { moving, zone } = look;
+  const dry = moving.ground.dry[zone] as number;
+  look.slot = -1;
+  look.mask = 0;
+  of[ELSEWHERE] = of[WITHOUT] as number;
+  of[OWN] = 0;
+  show(look, 0, dry, 0);
 }
 
-function show(look: Look, slot: number, to: number, price: number, more: number): void {
-  const { excess, best } = look;
-  const cost = price - look.before;
-  // What costs more than the best for all of the excess cannot be better.
-  if (cost / (excess > 0 ? excess : 1) >= look.least) return;
-  if (look.elsewhere < 0) leave(look, slot);
-  const after = excessWith(look, slot, more);
-  if (excess > 0) {
-    const freed = excess - after;
-    if (freed <= DUST || cost / freed >= look.least) return;
-    look.least = cost / freed;
-  } else {
-    if (after > 0) return;
-    look.least = cost;
+// What costs more than the best for all of the excess cannot be better, whatever its run.
+function mayBeBest({ excess }: Look, price: number): boolean {
+  return (price - (of[BEFORE] as number)) / (excess > 0 ? excess : 1) < (of[LEAST] as number);
+}
+
+// What the slot and its days have to do with the excess, and all else.
+function enter(look: Look, slot: number): void {
+  const { slotOf, hours } = look.moving;
+  const mask = hours.masks[slot] as number;
+  const less = slot === slotOf[look.zone] ? (of[LESS] as number) : 0;
+  const own = (hours.minutes[slot] as number) - less - (hours.limits[slot] as number);
+  let [elsewhere, room] = [(of[WITHOUT] as number) - Math.max(0, own), -own];
+  for (let day = 0; day < WEEK; day += 1) {
+    if (((mask >> day) & 1) === 0) continue;
+    const over = overOfDays[day] as number;
+    if (over > 0) elsewhere -= over;
+    if (-over < room) room = -over;
   }
+  look.slot = slot;
+  look.mask = mask;
+  of[ELSEWHERE] = elsewhere;
+  of[OWN] = own;
+  of[ROOM] = room;
+}
+
+function show(look: Look, steps: number, price: number, more: number): void {
+  const { moving, best, excess, mask, slot } = look;
+  moving.looked += 1;
+  if (!mayBeBest(look, price)) return;
+  const cost = price - (of[BEFORE] as number);
+  let after = (of[ELSEWHERE] as number) + (slot >= 0 ? Math.max(0, (of[OWN] as number) + more) : 0);
+  for (let day = 0; day < WEEK; day += 1) {
+    if ((mask >> day) & 1) after += Math.max(0, (overOfDays[day] as number) + more);
+  }
+  const freed = excess - (after > DUST ? after : 0);
+  const rate = excess > 0 ? cost / freed : cost;
+  const isBetter = excess > 0 ? freed > DUST && rate < (of[LEAST] as number) : after <= DUST;
+  if (!isBetter) return;
+  of[LEAST] = rate;
   look.isFound = true;
   best.zone = look.zone;
   best.slot = slot;
-  best.steps = to;
+  best.steps = steps;
 }
 
-// Excess without the zone: what the slot and its days have to do with it, and all else.
-function leave(look: Look, slot: number): void {
-  const { perDay, minutes, limits, masks, loads } = look.moving.hours;
-  const { from, less } = look;
-  const ofFrom = from < 0 ? 0 : (masks[from] as number);
-  const mask = slot < 0 ? 0 : (masks[slot] as number);
-  let [elsewhere, days] = [0, 0];
-  for (let other = 0; other < minutes.length; other += 1) {
-    const over = (minutes[other] as number) - (other === from ? less : 0) - (limits[other] as number);
-    if (other === slot) look.own = over;
-    else if (over > 0) elsewhere += over;
-  }
-  for (let day = 0; day < WEEK; day += 1) {
-    const over = (loads[day] as number) - ((ofFrom >> day) & 1 ? less : 0) - perDay;
-    if ((mask >> day) & 1) {
-      look.loads[days] = over;
-      days += 1;
-    } else if (over > 0) elsewhere += over;
-  }
-  look.elsewhere = elsewhere;
-  look.days = days;
-}
-
-function excessWith({ elsewhere, own, days, loads }: Look, slot: number, more: number): number {
-  let excess = elsewhere + (slot >= 0 && own + more > 0 ? own + more : 0);
-  for (let day = 0; day < days; day += 1) {
-    const over = (loads[day] as number) + more;
-    if (over > 0) excess += over;
-  }
-  return excess > DUST ? excess : 0;
-}
-
-// What the slot and its days hold beyond what is taken, once the zone has left another slot.
-function roomFor({ moving, from, less }: Look, slot: number): number {
-  const { perDay, minutes, limits, masks, loads } = moving.hours;
-  const freed = from >= 0 && from !== slot ? less : 0;
-  const [mask, ofFrom] = [masks[slot] as number, from < 0 ? 0 : (masks[from] as number)];
-  let room = (limits[slot] as number) - (minutes[slot] as number);
-  for (let day = 0; day < WEEK; day += 1) {
-    if ((mask >> day) & 1) room = Math.min(room, perDay - (loads[day] as number) + ((ofFrom >> day) & 1 ? freed : 0));
-  }
-  return room;
+// Runs of a zone's own beside those that are worth a look anyway: what just frees the excess and one step less, or what just fits.
+function ownSteps(length: number, perStep: number, now: number, excess: number): number {
+  const last = length - 1;
+  const fitting = excess > 0 ? now - Math.ceil(excess / perStep) : Math.floor((of[ROOM] as number) / perStep + DUST);
+  ownRuns[0] = Math.min(last, fitting);
+  ownRuns[1] = excess > 0 ? Math.min(last, now - 1) : 0;
+  if ((ownRuns[0] as number) >= 1) return (ownRuns[1] as number) >= 1 ? 2 : 1;
+  ownRuns[0] = ownRuns[1] as number;
+  return ownRuns[0] >= 1 ? 1 : 0;
 }

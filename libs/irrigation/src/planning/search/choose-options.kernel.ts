@@ -17,10 +17,15 @@ export interface LeafVisitor {
   readonly visit: (options: readonly number[], cost: number) => number | null;
 }
 
-/** What a search left out, as a bound, and how many partial choices it looked at. */
-export interface LookedThrough {
-  readonly leftOut: number;
+/** What a search may look at: partial choices, and steps of work to reckon them. */
+export interface MostLooks {
   readonly nodes: number;
+  readonly work: number;
+}
+
+/** What a search left out, as a bound, and what it looked at. */
+export interface LookedThrough extends MostLooks {
+  readonly leftOut: number;
 }
 
 const DUST = 1e-9;
@@ -34,10 +39,10 @@ const DUST = 1e-9;
  * @param problem - Costs. [–]
  * @param interest - The cost from which on nothing is of interest. [–]
  * @param leaves - Is shown each whole choice that costs less, and tells what is of interest from then on. [–]
- * @param mostNodes - Partial choices looked at before the search gives up. [–]
+ * @param most - What is looked at before the search gives up. [–]
  * @returns A bound of all that was left out when the search gave up, infinite where it came to its end; and what was looked at. [–]
  */
-export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: LeafVisitor, mostNodes: number): LookedThrough {
+export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: LeafVisitor, most: MostLooks): LookedThrough {
   const { zones, costs, fixed, dry, sameAs } = problem;
   const slots = costs.length;
   // What any later slot can do for a zone.
@@ -53,14 +58,51 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
   }
   let best = interest;
   let leftOut = Number.POSITIVE_INFINITY;
-  let nodes = 0;
+  let [nodes, work] = [0, slots * zones];
   let isBrokenOff = false;
   const chosen = new Array<number>(slots).fill(-1);
   const current = Array.from({ length: slots + 1 }, () => new Float64Array(zones));
   const within = Array.from({ length: slots }, () => new Float64Array(zones));
-  const bounds = fixed.map(({ length }) => new Float64Array(length + 1));
+  const reaches = fixed.map(({ length }) => new Float64Array(length + 1));
+  // Bounds of the options that are asked for again in the next slot, where that is alike: there they cannot be less.
+  const floors = fixed.map(({ length }) => new Float64Array(length + 1));
+  const opens = fixed.map(({ length }) => new Int32Array(length + 1));
   (current[0] as Float64Array).set(dry);
 
+  // Writes the options of a slot that may still be cheapest, in their order, with their bounds; tells how many there are.
+  const openOptions = (slot: number, paid: number): number => {
+    const of = costs[slot] as Float64Array;
+    const ofFixed = fixed[slot] as Float64Array;
+    // Slots that are alike take their options in order; an unused one is followed by unused ones.
+    const isAlike = slot > 0 && sameAs[slot] === sameAs[slot - 1];
+    const from = isAlike ? (chosen[slot - 1] as number) : -1;
+    const floor = floors[slot] as Float64Array;
+    const before = isAlike ? (floors[slot - 1] as Float64Array) : null;
+    // The least of what is chosen and of all that may follow.
+    const [here, after, reached] = [current[slot] as Float64Array, later[slot + 1] as Float64Array, within[slot] as Float64Array];
+    for (let zone = 0; zone < zones; zone += 1) reached[zone] = Math.min(here[zone] as number, after[zone] as number);
+    let left = 0;
+    for (let option = -1; option < ofFixed.length; option += 1) {
+      floor[option + 1] = Number.POSITIVE_INFINITY;
+      if (isAlike && option >= 0 && (from < 0 || option < from)) continue;
+      if (before && (before[option + 1] as number) >= best) continue;
+      let bound = paid + fixedOf(ofFixed, option);
+      const base = option * zones;
+      let zone = 0;
+      for (; zone < zones && bound < best; zone += 1) {
+        const least = reached[zone] as number;
+        const there = option < 0 ? least : (of[base + zone] as number);
+        bound += there < least ? there : least;
+      }
+      work += zone;
+      floor[option + 1] = bound;
+      if (bound >= best) continue;
+      (reaches[slot] as Float64Array)[left] = bound;
+      (opens[slot] as Int32Array)[left] = option;
+      left += 1;
+    }
+    return left;
+  };
   const visit = (slot: number, paid: number): void => {
     const here = current[slot] as Float64Array;
     if (slot === slots) {
@@ -73,49 +115,35 @@ export function chooseOptions(problem: ChoiceProblem, interest: number, leaves: 
       return;
     }
     const of = costs[slot] as Float64Array;
-    const ofFixed = fixed[slot] as Float64Array;
-    const after = later[slot + 1] as Float64Array;
-    const count = ofFixed.length;
-    // Slots that are alike take their options in order; an unused one is followed by unused ones.
-    const isAlike = slot > 0 && sameAs[slot] === sameAs[slot - 1];
-    const from = isAlike ? (chosen[slot - 1] as number) : -1;
-    const reach = bounds[slot] as Float64Array;
-    // The least of what is chosen and of all that may follow.
-    const reached = within[slot] as Float64Array;
-    for (let zone = 0; zone < zones; zone += 1) reached[zone] = Math.min(here[zone] as number, after[zone] as number);
-    for (let option = -1; option < count; option += 1) {
-      reach[option + 1] = Number.POSITIVE_INFINITY;
-      if (isAlike && option >= 0 && (from < 0 || option < from)) continue;
-      let bound = paid + fixedOf(ofFixed, option);
-      const base = option * zones;
-      for (let zone = 0; zone < zones && bound < best; zone += 1) {
-        const least = reached[zone] as number;
-        bound += option < 0 ? least : Math.min(least, of[base + zone] as number);
-      }
-      reach[option + 1] = bound;
-    }
-    const next = current[slot + 1] as Float64Array;
+    const [reach, open] = [reaches[slot] as Float64Array, opens[slot] as Int32Array];
+    let left = openOptions(slot, paid);
+    const then = current[slot + 1] as Float64Array;
     for (;;) {
-      let [option, bound] = [-2, best - DUST];
-      for (let at = 0; at <= count; at += 1) if ((reach[at] as number) < bound) [option, bound] = [at - 1, reach[at] as number];
-      if (option < -1) break;
-      reach[option + 1] = Number.POSITIVE_INFINITY;
-      if (isBrokenOff || nodes >= mostNodes) {
+      let [next, bound] = [-1, best - DUST];
+      for (let at = 0; at < left; at += 1) if ((reach[at] as number) < bound) [next, bound] = [at, reach[at] as number];
+      if (next < 0) break;
+      const option = open[next] as number;
+      work += left;
+      left -= 1;
+      reach.copyWithin(next, next + 1, left + 1);
+      open.copyWithin(next, next + 1, left + 1);
+      if (isBrokenOff || nodes >= most.nodes || work >= most.work) {
         leftOut = Math.min(leftOut, bound);
         break;
       }
       nodes += 1;
       chosen[slot] = option;
       const base = option * zones;
-      next.set(here);
+      then.set(here);
       const ofOption = option < 0 ? 0 : zones;
-      for (let zone = 0; zone < ofOption; zone += 1) next[zone] = Math.min(here[zone] as number, of[base + zone] as number);
-      visit(slot + 1, paid + fixedOf(ofFixed, option));
+      for (let zone = 0; zone < ofOption; zone += 1) then[zone] = Math.min(here[zone] as number, of[base + zone] as number);
+      work += zones;
+      visit(slot + 1, paid + fixedOf(fixed[slot] as Float64Array, option));
       chosen[slot] = -1;
     }
   };
   visit(0, 0);
-  return { leftOut, nodes };
+  return { leftOut, nodes, work };
 }
 
 function fixedOf(fixed: Float64Array, option: number): number {

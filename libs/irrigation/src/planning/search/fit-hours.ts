@@ -1,9 +1,12 @@
 import type { Assignment, Ground } from '../pricing/assignment.js';
-import { cheapestMove, type Move, type Moving } from './cheapest-move.kernel.js';
+import { cheapestMove, movingRuns, type Move, type Moving } from './cheapest-move.kernel.js';
+import type { EffortLeft } from './effort.js';
 import { excessNow, hoursTaken, take } from './hours-taken.kernel.js';
 import { turnDays } from './turn-days.js';
 
 const MOST_ROUNDS = 200;
+/** Steps of work that a look at one move counts as. */
+const STEPS_OF_A_LOOK = 8;
 
 /** Where the search for moves stands: slots, steps and minutes are changed as it goes. */
 interface Stand extends Moving {
@@ -17,20 +20,25 @@ interface Stand extends Moving {
  *
  * @param ground - Zones, slots and limits. [–]
  * @param wished - An assignment that may be too long. [–]
+ * @param effort - What may be looked at; changed to what is left. Where nothing is, it fits all the same. [–]
  * @returns One that fits. [–]
  */
-export function fitHours(ground: Ground, wished: Assignment): Assignment {
+export function fitHours(ground: Ground, wished: Assignment, effort: Pick<EffortLeft, 'work'>): Assignment {
   const turned = turnDays(ground, wished);
   const { options, patterns } = turned;
+  const used = options.map((option, slot) => (patterns[slot] ? option : null));
   const stand: Stand = {
     ground,
-    options: options.map((option, slot) => (patterns[slot] ? option : null)),
+    options: used,
     slotOf: [...turned.slotOf],
     steps: [...turned.steps],
     hours: hoursTaken(ground, turned),
+    runs: movingRuns(ground, used),
+    looked: 0,
   };
   shorten(stand);
-  cheapen(stand);
+  cheapen(stand, effort.work);
+  effort.work -= stand.looked * STEPS_OF_A_LOOK;
   return { options, patterns, slotOf: stand.slotOf, steps: stand.steps };
 }
 
@@ -50,10 +58,10 @@ function shorten(stand: Stand): void {
   hours.loads.fill(0);
 }
 
-function cheapen(stand: Stand): void {
+function cheapen(stand: Stand, work: number): void {
   const best: Move = { zone: -1, slot: -1, steps: 0 };
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    if (!cheapestMove(stand, 0, best)) return;
+    if (stand.looked * STEPS_OF_A_LOOK >= work || !cheapestMove(stand, 0, best)) return;
     make(stand, best);
   }
 }

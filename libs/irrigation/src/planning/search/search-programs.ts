@@ -4,7 +4,7 @@ import { leafBound } from '../leaf/leaf-bound.kernel.js';
 import { leafProblem } from '../leaf/leaf-problem.js';
 import { choiceProblem } from './choice-problem.js';
 import { chooseOptions } from './choose-options.kernel.js';
-import type { EffortLeft } from './effort.js';
+import { type EffortLeft, spend } from './effort.js';
 import { fitHours } from './fit-hours.js';
 import { turnDays } from './turn-days.js';
 import { type Sought, withinHours } from './within-hours.js';
@@ -12,6 +12,9 @@ import { type Sought, withinHours } from './within-hours.js';
 const MOST_NODES = 20_000;
 /** The choice without the hours is looked for with no less, even where the effort is used up: nothing could be offered else. */
 const LEAST_NODES = 500;
+const LEAST_WORK = 1_000_000;
+/** Of the work that is left the share that it may take. [–] */
+const SHARE_OF_FREE = 0.5;
 /** What cannot better the best by more than this share is closed. [–] */
 export const GOOD_GAP = 0.008;
 
@@ -42,7 +45,7 @@ export function searchPrograms(ground: Ground, daysOpen: number, sought: Pick<So
   if (excessOf(ground, wished, minutesOfSlots(ground, wished)) === 0) {
     return { assignment: wished, others: [], cost: costOf(ground, wished), bound: free.bound };
   }
-  const fitted = fitHours(ground, wished);
+  const fitted = fitHours(ground, wished, effort);
   const first = { assignment: fitted, others: [], cost: costOf(ground, fitted), bound: free.bound };
   return withinHours(ground, first, { known, gap: GOOD_GAP, weekly: daysOpen * ground.perDay, effort });
 }
@@ -54,9 +57,12 @@ function freeChoice(ground: Ground, effort: EffortLeft): Found {
     [best, cost] = [[...options], of];
     return of;
   };
-  const mostNodes = Math.max(LEAST_NODES, Math.min(MOST_NODES, effort.nodes));
-  const { leftOut, nodes } = chooseOptions(choiceProblem(ground, { any: 0, bound: 0 }), Number.POSITIVE_INFINITY, { visit }, mostNodes);
-  effort.nodes = Math.max(0, effort.nodes - nodes);
+  const most = {
+    nodes: Math.max(LEAST_NODES, Math.min(MOST_NODES, effort.nodes)),
+    work: Math.max(LEAST_WORK, effort.work * SHARE_OF_FREE),
+  };
+  const looked = chooseOptions(choiceProblem(ground, { any: 0, bound: 0 }), Number.POSITIVE_INFINITY, { visit }, most);
+  spend(effort, looked);
   const leaf = leafOf(ground, best);
   const taken = emptyChoice(ground, new Float64Array(0));
   leafBound(
@@ -66,5 +72,5 @@ function freeChoice(ground: Ground, effort: EffortLeft): Found {
     1,
     taken,
   );
-  return { assignment: assigned(leaf, taken), others: [], cost, bound: Math.min(cost, leftOut) };
+  return { assignment: assigned(leaf, taken), others: [], cost, bound: Math.min(cost, looked.leftOut) };
 }

@@ -2,13 +2,17 @@ import type { Assignment, Ground } from '../pricing/assignment.js';
 import { leafOf } from '../leaf/leaf-choice.js';
 import { choiceProblem, type MinutePrices } from './choice-problem.js';
 import { type ChoiceProblem, chooseOptions } from './choose-options.kernel.js';
-import type { EffortLeft } from './effort.js';
+import { type EffortLeft, spend } from './effort.js';
 import { boundMinutes, minutesAt, weekPrices } from './week-prices.js';
 
 /** Halvings of each price. */
 const HALVINGS = 5;
 /** Partial choices looked at for the best at one pair of prices. */
+/** Steps of work that writing the price of one zone in one option counts as. */
+const STEPS_TO_WRITE = 10;
 const MOST_NODES = 4_000;
+/** Of the work that is left the share of one pair of prices. [–] */
+const SHARE_OF_PRICES = 0.2;
 const DUST = 1e-6;
 
 /** Prices of the week's minutes, what all minutes of the week are worth at them, and a bound below which no choice that fits is. */
@@ -33,6 +37,7 @@ export function settledPrices(ground: Ground, weekly: number, first: Assignment,
   let chosen: readonly number[] | null = null;
   const settled = (prices: MinutePrices): SettledPrices & { readonly minutes: MinutePrices } => {
     const problem = choiceProblem(ground, prices);
+    effort.work -= STEPS_TO_WRITE * ground.zones.length * ground.slots.reduce((sum, { options }) => sum + options.length, 0);
     const found = cheapest(problem, chosen, effort);
     chosen = found.options;
     const worth = prices.any * held.any + prices.bound * held.bound;
@@ -41,7 +46,7 @@ export function settledPrices(ground: Ground, weekly: number, first: Assignment,
   let best = settled(weekPrices(ground, weekly, first));
   for (const which of ['bound', 'any'] as const) {
     let [low, high] = [0, best.prices[which]];
-    for (let round = 0; round < HALVINGS && high > 0 && effort.nodes > 0; round += 1) {
+    for (let round = 0; round < HALVINGS && high > 0 && effort.nodes > 0 && effort.work > 0; round += 1) {
       const middle = (low + high) / 2;
       const next = settled({ ...best.prices, [which]: middle });
       if (next.minutes[which] > held[which]) low = middle;
@@ -59,9 +64,10 @@ function cheapest(problem: ChoiceProblem, known: readonly number[] | null, effor
     [options, cost] = [[...of], ofCost];
     return ofCost;
   };
-  const { leftOut, nodes } = chooseOptions(problem, cost + DUST, { visit }, Math.min(MOST_NODES, effort.nodes));
-  effort.nodes = Math.max(0, effort.nodes - nodes);
-  return { options, bound: Math.min(cost, leftOut) };
+  const most = { nodes: Math.min(MOST_NODES, effort.nodes), work: effort.work * SHARE_OF_PRICES };
+  const looked = chooseOptions(problem, cost + DUST, { visit }, most);
+  spend(effort, looked);
+  return { options, bound: Math.min(cost, looked.leftOut) };
 }
 
 function costAt({ zones, costs, fixed, dry }: ChoiceProblem, options: readonly number[]): number {

@@ -3,11 +3,11 @@ import type { SlotOption } from '../pricing/slots.js';
 import { closeLeaf } from '../leaf/close-leaf.js';
 import { assigned, emptyChoice, leafOf } from '../leaf/leaf-choice.js';
 import { leafBound, type LeafChoice } from '../leaf/leaf-bound.kernel.js';
-import { leafProblem } from '../leaf/leaf-problem.js';
+import { leafProblem, runsOf } from '../leaf/leaf-problem.js';
 import { choiceProblem } from './choice-problem.js';
 import { type ChoiceProblem, chooseOptions } from './choose-options.kernel.js';
 import { cheapestLeaves } from './cheapest-leaves.js';
-import { type EffortLeft, visitsOf } from './effort.js';
+import { type EffortLeft, spend, visitsOf } from './effort.js';
 import { fitHours } from './fit-hours.js';
 import { settledPrices } from './settled-prices.js';
 
@@ -103,7 +103,7 @@ export function lookAround(ground: Ground, first: Fitted, sought: Sought): Fitte
     openAround(stand, seen);
     stand.open.sort((a, b) => a.bound - b.bound);
     for (const leaf of stand.open.slice(0, NEAR_FITS)) fit(stand, leaf);
-    if (stand.best.cost >= cost) break;
+    if (stand.best.cost >= cost || sought.effort.work <= 0) break;
   }
   return { assignment: stand.best.assignment, cost: stand.best.cost, bound: first.bound, others: nearOf(stand) };
 }
@@ -116,7 +116,7 @@ function openAround(stand: Stand, seen: Set<string>): void {
     for (const option of [null, ...slot.options]) {
       const options = now.map((each, other) => (other === at ? option : each));
       const key = options.map(placeOf).join();
-      if (seen.has(key) || sought.effort.visits <= 0) continue;
+      if (seen.has(key) || sought.effort.visits <= 0 || sought.effort.work <= 0) continue;
       seen.add(key);
       sought.effort.visits -= (bounded(stand, options, Number.NEGATIVE_INFINITY, NEAR_ROUNDS) * NEAR_ROUNDS) / ROUNDS;
     }
@@ -135,19 +135,21 @@ function openLeaves(stand: Stand, problem: ChoiceProblem, worth: number): number
     if (!opened.has(key)) effort.visits -= open(stand, leafOf(ground, options), cost - worth);
     opened.add(key);
   };
-  const inOrder = effort.visits * SHARE_IN_ORDER;
+  const [inOrder, workInOrder] = [effort.visits * SHARE_IN_ORDER, effort.work * SHARE_IN_ORDER];
   const visit = (options: readonly number[], cost: number) => {
     openOnce(options, cost);
-    return effort.visits > inOrder ? interest() : null;
+    return effort.visits > inOrder && effort.work > workInOrder ? interest() : null;
   };
-  const passed = chooseOptions(problem, interest(), { visit }, effort.visits > 0 ? effort.nodes : 0);
-  effort.nodes = Math.max(0, effort.nodes - passed.nodes);
-  if (passed.leftOut >= interest() || effort.nodes <= 0 || effort.visits <= 0) return passed.leftOut - worth;
-  const ranked = cheapestLeaves(problem, interest(), Math.ceil(effort.visits) + opened.size, effort.nodes);
-  effort.nodes = Math.max(0, effort.nodes - ranked.nodes);
+  const most = { nodes: effort.visits > 0 ? effort.nodes : 0, work: effort.work * SHARE_IN_ORDER };
+  const passed = chooseOptions(problem, interest(), { visit }, most);
+  spend(effort, passed);
+  if (passed.leftOut >= interest() || isSpent(effort)) return passed.leftOut - worth;
+  const kept = Math.ceil(effort.visits) + opened.size;
+  const ranked = cheapestLeaves(problem, interest(), kept, { nodes: effort.nodes, work: effort.work * SHARE_IN_ORDER });
+  spend(effort, ranked);
   let leftOut = ranked.leftOut;
   for (const { options, cost } of ranked.leaves) {
-    if (cost < interest() && effort.visits > 0) openOnce(options, cost);
+    if (cost < interest() && effort.visits > 0 && effort.work > 0) openOnce(options, cost);
     else leftOut = Math.min(leftOut, cost);
   }
   return leftOut - worth;
@@ -160,6 +162,10 @@ function nearOf({ near, best }: Stand): readonly Assignment[] {
     .sort((a, b) => a.cost - b.cost)
     .slice(0, MOST_NEAR)
     .map(({ assignment }) => assignment);
+}
+
+function isSpent({ nodes, visits, work }: EffortLeft): boolean {
+  return nodes <= 0 || visits <= 0 || work <= 0;
 }
 
 // What is of interest: below the best by a share worth it.
@@ -180,6 +186,7 @@ function bounded(stand: Stand, options: readonly (SlotOption | null)[], atWeekPr
   const { ground } = stand;
   const presses = ground.frame.weights.keyPress * options.reduce((sum, option) => sum + (option?.presses ?? 0), 0);
   const { problem, prices } = leafProblem(ground, options);
+  stand.sought.effort.work -= rounds * runsOf(problem);
   const taken = emptyChoice(ground, prices);
   const known = Math.min(stand.best.cost, stand.sought.known);
   const ofLeaf = presses + leafBound(problem, known - presses, good(stand) - presses, rounds, taken);
@@ -190,7 +197,7 @@ function bounded(stand: Stand, options: readonly (SlotOption | null)[], atWeekPr
 }
 
 function fit(stand: Stand, { options, taken }: OpenLeaf): void {
-  const assignment = fitHours(stand.ground, assigned(options, taken));
+  const assignment = fitHours(stand.ground, assigned(options, taken), stand.sought.effort);
   const cost = costOf(stand.ground, assignment);
   stand.near.push({ assignment, cost });
   if (cost < stand.best.cost) stand.best = { assignment, cost };
@@ -198,16 +205,17 @@ function fit(stand: Stand, { options, taken }: OpenLeaf): void {
 
 function closeAll(stand: Stand): number {
   const promising = stand.open.sort((a, b) => a.bound - b.bound);
-  for (const leaf of promising.slice(0, MOST_FITS)) fit(stand, leaf);
+  for (const leaf of promising.slice(0, MOST_FITS)) if (stand.sought.effort.work > 0) fit(stand, leaf);
   let lowest = Number.POSITIVE_INFINITY;
   const { effort } = stand.sought;
   const mostOfLeaf = effort.looks * SHARE_OF_LEAF;
   for (const { options, bound } of promising) {
     if (bound >= good(stand)) break;
     const known = Math.min(stand.best.cost, stand.sought.known);
-    const mostNodes = Math.min(mostOfLeaf, effort.looks);
-    const closed = closeLeaf(stand.ground, options, { known, gap: stand.sought.gap, mostNodes });
+    const mostNodes = effort.work > 0 ? Math.min(mostOfLeaf, effort.looks) : 0;
+    const closed = closeLeaf(stand.ground, options, { known, gap: stand.sought.gap, mostNodes, mostWork: effort.work });
     effort.looks -= closed.nodes;
+    effort.work -= closed.work;
     if (closed.better) stand.near.push(closed.better);
     if (closed.better && closed.better.cost < stand.best.cost) stand.best = closed.better;
     lowest = Math.min(lowest, Math.max(bound, closed.bound));

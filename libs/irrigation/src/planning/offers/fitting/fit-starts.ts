@@ -29,7 +29,7 @@ export function fitStarts(
   input: PlanInput,
   ground: Ground,
   found: readonly Assignment[],
-  effort: Pick<EffortLeft, 'layouts'>,
+  effort: Pick<EffortLeft, 'layouts' | 'work'>,
 ): FittedStarts {
   const limits = { runsAtOnce: Math.max(1, Math.floor(input.traits.runsAtOnce ?? 1)), flowLimitLPerMin: input.flowLimitLPerMin };
   const lanes = ground.perDay / Math.max(1, ground.frame.hours.minutes);
@@ -75,7 +75,7 @@ function shrunk(about: About, first: FittedStarts): FittedStarts {
     less += Math.max(now.excess, ground.frame.step);
     const hours = shorterBy(ground.frame.hours, less);
     const shorter = { ...ground, perDay: Math.max(0, ground.perDay - less), frame: { ...ground.frame, hours } };
-    now = layOut(about, fitHours(shorter, first.assignment));
+    now = layOut(about, fitHours(shorter, first.assignment, about.effort));
   }
   return now;
 }
@@ -87,7 +87,7 @@ function shorterBy(hours: OpenHours, less: number): OpenHours {
 
 function relieve(about: About, first: FittedStarts): FittedStarts {
   let now = first;
-  for (let round = 0; round < MOST_ROUNDS && now.excess > DUST && about.effort.layouts > 0; round += 1) {
+  for (let round = 0; round < MOST_ROUNDS && now.excess > DUST && isLeft(about, 0); round += 1) {
     const next = cheapestRelief(about, now);
     const without = next ? null : withoutSlowest(about.ground, now.assignment);
     if (!next && !without) break;
@@ -113,21 +113,36 @@ function cheapestRelief(about: About, now: FittedStarts): FittedStarts | null {
 }
 
 // Taken from other days a change leaves the longest as long as they are.
-function changesThatMayFree({ ground }: About, now: FittedStarts): readonly Change[] {
+function changesThatMayFree({ ground, effort }: About, now: FittedStarts): readonly Change[] {
+  effort.work -= stepsOfChanges(ground);
   const days = longestDays(now);
   const { patterns } = now.assignment;
   const changes = changesOf(ground, now.assignment, now.excess);
   return days === 0 ? changes : changes.filter(({ from }) => (days & (patterns[from]?.mask ?? 0)) === days);
 }
 
+/** Steps of work that one change of one zone counts as. */
+const STEPS_OF_A_CHANGE = 400;
+
+function stepsOfChanges({ zones, slots }: Ground): number {
+  return zones.length * slots.length * STEPS_OF_A_CHANGE;
+}
+
 const MOST_GROWN = 24;
 /** Layouts that growing may take beyond what all else has left. */
-const FOR_GROWING = 100;
+const FOR_GROWING = 60;
+/** Steps of work for each of them. */
+const STEPS_OF_A_LAYOUT = 80_000;
+
+function isLeft({ effort }: About, beyond: number): boolean {
+  return effort.layouts > -beyond && effort.work > -beyond * STEPS_OF_A_LAYOUT;
+}
 
 // What was cut by more than it had to be grows again while everything fits.
 function grown(about: About, fitting: FittedStarts): FittedStarts {
   let best = fitting;
-  for (let round = 0; round < MOST_GROWN && about.effort.layouts > -FOR_GROWING; round += 1) {
+  for (let round = 0; round < MOST_GROWN && isLeft(about, FOR_GROWING); round += 1) {
+    about.effort.work -= stepsOfChanges(about.ground);
     const better = cheapestFirst(moves(about.ground, best.assignment)).filter(({ cost }) => cost < -1);
     const next = better
       .slice(0, MOST_TRIED)

@@ -3,6 +3,9 @@ import { type Assignment, costOf, type Ground } from '../../pricing/assignment.j
 import type { EffortLeft } from '../../search/effort.js';
 import { type DividedProgram, dividedSo, divideRuns, type Division } from './divide-runs.js';
 
+/** Steps of work that placing starts counts as, and dividing the runs of one program. */
+const STEPS_OF_A_LAYOUT = 40_000;
+const STEPS_OF_A_DIVISION = 20_000;
 /** Minutes that are none. */
 export const DUST = 1e-6;
 
@@ -22,7 +25,7 @@ export interface About {
   readonly limits: SideBySide;
   readonly lanes: number;
   readonly known: WeakMap<Assignment['options'], Map<string, DividedSoFar>>;
-  readonly effort: Pick<EffortLeft, 'layouts'>;
+  readonly effort: Pick<EffortLeft, 'layouts' | 'work'>;
 }
 
 /** One program divided in the ways that have been asked for. */
@@ -48,7 +51,7 @@ const LAYOUTS: readonly (readonly [Division, number])[] = [
 export function layOut(about: About, assignment: Assignment): FittedStarts {
   const known = knownOf(about, assignment);
   const layOutAs = ([division, step]: readonly [Division, number]) => {
-    const divided = known.map((of, slot) => dividedOnce(of, division, () => divideRuns(about.ground, assignment, slot, division)));
+    const divided = known.map((of, slot) => dividedOnce(of, division, () => dividedAnew(about, assignment, slot, division)));
     const excess = excessOfDays(about, divided);
     return excess > DUST ? unplaced(about, assignment, divided, excess) : placed(about, assignment, divided, step);
   };
@@ -104,6 +107,7 @@ function unplaced({ ground }: About, assignment: Assignment, divided: FittedStar
 function placed(about: About, assignment: Assignment, divided: FittedStarts['divided'], step: number): FittedStarts {
   const { ground, limits } = about;
   about.effort.layouts -= 1;
+  about.effort.work -= STEPS_OF_A_LAYOUT;
   const used = divided.flatMap((program, slot) => (program ? [{ slot, ...program }] : []));
   const { starts, dayLater, excess } = placeStarts(
     used.map(({ unplaced }) => unplaced),
@@ -150,6 +154,11 @@ export function fewerPresses(about: About, fitted: FittedStarts): FittedStarts {
     });
   });
   return best;
+}
+
+function dividedAnew(about: About, assignment: Assignment, slot: number, division: Division): DividedProgram | null {
+  about.effort.work -= STEPS_OF_A_DIVISION;
+  return divideRuns(about.ground, assignment, slot, division);
 }
 
 // What is known of each slot's program as its zones are now.
