@@ -72,6 +72,9 @@ export const fetchedAhead = <Shown>(file: () => Promise<Shown>): Shown | null =>
 
 const keepHere = async (file: () => Promise<unknown>): Promise<void> => void here.set(file, await file());
 
+/** A store that another page holds open may never answer: then the page is drawn all the same, and waits for it in sight. [ms] */
+const LONGEST_UNDRAWN = 3_000;
+
 /**
  * Begins to fetch what an address will show, before it is known who asks: a page opened cold has its files when they are wanted, and a page of the
  * field what this phone holds.
@@ -85,6 +88,9 @@ export async function fetchAhead(pathname: string): Promise<void> {
   if (!member) return;
   openAhead(storeName(member.organizationId, member.memberId));
   if (!navigator.serviceWorker?.controller) return;
-  await fetching;
-  await (await fieldPhone()).openFieldPhone();
+  const whole = async (): Promise<void> => {
+    await fetching;
+    await (await fieldPhone()).openFieldPhone();
+  };
+  await Promise.race([whole(), new Promise<void>((resolve) => void setTimeout(resolve, LONGEST_UNDRAWN))]);
 }
