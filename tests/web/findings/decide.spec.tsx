@@ -105,6 +105,21 @@ describe('when it cannot be accepted', () => {
 });
 
 describe('settling', () => {
+  it('goes on to the next finding, also where the keys had chosen the one that is dismissed', async () => {
+    const { user, calls, address } = page({
+      more: { dismissFinding: { __typename: 'Finding', ...cheap, state: 'dismissed', version: 2 } },
+    });
+    await article();
+    await user.keyboard('j');
+    await waitFor(() => expect(address()).toBe('/findings/f2'));
+    await screen.findByRole('heading', { level: 1, name: /no program explains/ });
+    await user.keyboard('d');
+    await user.click(within(await screen.findByRole('dialog')).getByRole('button', { name: 'Dismiss' }));
+    await waitFor(() => expect(last(calls, 'DismissFinding')).toMatchObject({ id: 'f2' }));
+    await waitFor(() => expect(screen.queryByRole('dialog')).toBeNull());
+    expect(address()).toBe('/findings/f3');
+  });
+
   it('dismisses with d and a reason, and takes it back', async () => {
     const dismissed = { __typename: 'Finding', ...dear, state: 'dismissed', version: 2 };
     const { user, calls } = page({

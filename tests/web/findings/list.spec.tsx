@@ -122,7 +122,7 @@ describe('the list of findings', () => {
 
   it('says when there is nothing to decide, and when a link leads nowhere', async () => {
     page({ findings: [] });
-    await screen.findByRole('heading', { name: 'Nothing to decide' });
+    await screen.findByRole('heading', { level: 1, name: 'Nothing to decide' });
     cleanup();
     page({ at: '/findings/none' });
     await screen.findByRole('heading', { name: 'This finding is not there' });

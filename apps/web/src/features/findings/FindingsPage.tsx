@@ -1,4 +1,5 @@
 import { useQuery } from '@apollo/client/react';
+import { useEffect, useRef } from 'react';
 import { useIntl } from 'react-intl';
 import { useNavigate, useParams } from 'react-router';
 import { graphql } from '../../graphql/__generated__/gql.js';
@@ -67,8 +68,16 @@ function Findings({ data, place, onChange }: Props) {
   const findings = groups.flatMap((group) => group.findings);
   const chosen = id ?? findings[0]?.id ?? null;
   const at = findings.findIndex((finding) => finding.id === chosen);
-  const choose = (next: string): void => void navigate(findingAddress(next, place), { replace: true });
+  // A dialog that closes gives the focus back to the line of what was just decided: that does not choose it again.
+  const decided = useRef<string | null>(null);
+  useEffect(() => {
+    if (!findings.some((finding) => finding.id === decided.current)) decided.current = null;
+  }, [findings]);
+  const choose = (next: string): void => {
+    if (next !== decided.current) void navigate(findingAddress(next, place), { replace: true });
+  };
   const goOn = (): void => {
+    decided.current = chosen;
     const next = findings[at + 1] ?? findings[at - 1];
     if (next && at >= 0) choose(next.id);
   };
@@ -77,7 +86,7 @@ function Findings({ data, place, onChange }: Props) {
     <div className="find">
       <FindingList groups={groups} chosen={chosen} place={place} onChange={onChange} onChoose={choose} />
       {chosen === null ? (
-        <EmptyState sentence={intl.formatMessage({ id: isOpenList ? 'findings.empty' : 'findings.empty.other' })}>
+        <EmptyState isPage sentence={intl.formatMessage({ id: isOpenList ? 'findings.empty' : 'findings.empty.other' })}>
           {intl.formatMessage({ id: isOpenList ? 'findings.empty.how' : 'findings.empty.otherHow' })}
         </EmptyState>
       ) : (

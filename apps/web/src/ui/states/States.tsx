@@ -30,13 +30,16 @@ interface EmptyProps {
   /** How it is filled. */
   readonly children?: ReactNode;
   readonly action?: ReactNode;
+  /** It is all that its page has to say. */
+  readonly isPage?: boolean;
 }
 
 /** A list with nothing in it says how to fill it. */
-export function EmptyState({ sentence, children, action }: EmptyProps) {
+export function EmptyState({ sentence, children, action, isPage = false }: EmptyProps) {
+  const Heading = isPage ? 'h1' : 'h2';
   return (
     <div className="state empty">
-      <h2 className="minor">{sentence}</h2>
+      <Heading className="minor">{sentence}</Heading>
       {children && <p className="soft">{children}</p>}
       {action && <div className="form-end">{action}</div>}
     </div>
