@@ -78,9 +78,13 @@ it('an address that the client has taken away since is not mailed', async () => 
   const { id, clientId } = await approved(['left@example.test', 'Stays@example.test']);
   await send(id);
   await product.database.admin(`update client set emails = array['stays@example.test'] where id = $1`, [clientId]);
+  // What was refused of an address that is none any more waits for nobody.
+  const refused = { organization_id: day.organizationId, report_id: id, recipient: 'gone@example.test', state: 'refused' };
+  await insertRow(product.database, 'report_mail', { ...refused, answer: '550 no such user', attempts: 1 });
   await product.drain();
   expect(await mailsOf(id)).toEqual([
     expect.objectContaining({ recipient: 'Stays@example.test', state: 'sent' }),
+    { recipient: 'gone@example.test', state: 'refused', answer: 'address-gone', attempts: 1 },
     { recipient: 'left@example.test', state: 'refused', answer: 'address-gone', attempts: 0 },
   ]);
 });

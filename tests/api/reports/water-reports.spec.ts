@@ -9,6 +9,7 @@ import { type TestApp, startApp } from '../../support/test-app.js';
 import { aController, aProperty, insertRow } from '../../support/builders.js';
 import { PrintReport } from '../../../apps/api/src/features/reports/printing/print-report.service.js';
 import { reportCsv } from '../../../apps/api/src/features/reports/printing/report-csv.js';
+import { reportHtml } from '../../../apps/api/src/features/reports/printing/report-html.js';
 import { reportXlsx } from '../../../apps/api/src/features/reports/printing/report-xlsx.js';
 import { inventedReport } from '../../support/invented-report.mjs';
 import { pdfText } from '../../support/pdf-text.mjs';
@@ -109,6 +110,13 @@ it('answers a dead link with a page in two languages, and tells nothing else', a
     expect(page).toContain('<p lang="es">Este enlace ya no sirve.');
     expect(page).not.toMatch(/SHARE_LINK|"code"/);
   }
+});
+
+it('keeps the lines of the office’s address apart at the head of the page of a link', () => {
+  const model = writeReport(inventedReport(1));
+  const contact = 'office@meadow.example.test\n1 <Long> Street';
+  const page = reportHtml({ ...model, brand: { ...model.brand, contact } }, { style: 's', files: [], ask: 'a', asked: [] });
+  expect(page).toContain('office@meadow.example.test<br>1 &lt;Long&gt; Street');
 });
 
 it('heads the files of a Spanish report in Spanish', () => {

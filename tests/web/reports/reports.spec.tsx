@@ -148,7 +148,9 @@ describe('the reports of a month', () => {
 
   it('shows the mails that wait for a person, of whichever month', async () => {
     const july = report('r0', 'approved', { fromOn: '2026-07-01', untilOn: '2026-07-31', mails: [mail('bo', 'unknown')] });
-    page([report('r1', 'draft'), july]);
+    // Nobody can do anything about these.
+    const settled = ['wants-no-more', 'address-gone'].map((answer) => mail(answer, 'refused', { answer }));
+    page([report('r1', 'draft', { mails: settled }), july]);
     const waiting = await screen.findByRole('region', { name: 'One mail waits for your word' });
     expect(waiting.textContent).toContain('July 2026 bo@example.test unknown');
     expect(within(waiting).getByRole('link').getAttribute('href')).toBe('/reports?month=2026-07&report=r0');

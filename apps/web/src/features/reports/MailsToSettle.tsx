@@ -18,6 +18,7 @@ export const mailsToSettle = graphql(`
       id
       recipient
       state
+      answer
       attempts
     }
   }
@@ -32,8 +33,17 @@ const OPEN: ReadonlySet<string> = new Set(['unknown', 'refused', 'bounced']);
 
 /** After so many tries the trouble does not pass by itself, and a person should look. */
 const TRIES_UNTIL_TOLD = 3;
-const waits = ({ state, attempts }: { state: string; attempts: number }): boolean =>
-  OPEN.has(state) || (state === 'queued' && attempts >= TRIES_UNTIL_TOLD);
+/** Nobody can do anything about these: who wants no more, or is no recipient any more, is not mailed. */
+const SETTLED: ReadonlySet<string> = new Set(['wants-no-more', 'address-gone']);
+
+interface Mail {
+  readonly state: string;
+  readonly answer?: string | null;
+  readonly attempts: number;
+}
+
+const waits = ({ state, answer, attempts }: Mail): boolean =>
+  !SETTLED.has(answer ?? '') && (OPEN.has(state) || (state === 'queued' && attempts >= TRIES_UNTIL_TOLD));
 
 /** Mails that wait for a person: of which nobody knows whether they arrived, those that did not, and those that were tried in vain. */
 export function MailsToSettle({ reports: masked, names }: Props) {

@@ -96,7 +96,7 @@ export const reportMails = {
       [tx.organizationId, reportId, WANTS_NO_MORE],
     );
     await tx.query(
-      `update report_mail set state = 'refused', answer = $3 where organization_id = $1 and report_id = $2 and state = 'queued'
+      `update report_mail set state = 'refused', answer = $3 where organization_id = $1 and report_id = $2 and state in ('queued', 'refused')
         and not exists (select from water_report report join client on client.organization_id = report.organization_id and client.id = report.client_id
           cross join unnest(client.emails) as own (email)
           where report.organization_id = $1 and report.id = $2 and client.retired_at is null and lower(btrim(own.email)) = lower(report_mail.recipient))`,
