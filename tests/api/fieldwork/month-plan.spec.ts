@@ -102,6 +102,19 @@ it('gives open work and due visits a crew and a day from tomorrow on, and takes 
   expect(codeOf(await undo(made.id))).toBe('PLAN_NOT_LAST');
 });
 
+it('plans again after a lost answer without moving anything, and what the first planning moved can still be taken back', async () => {
+  const { id: propertyId } = await near(1);
+  await day.order({ propertyId, dueOn: '2026-07-08' });
+  const made = (await plan()).data.planMonth;
+  const [placed] = whereIs(await shown(), propertyId);
+  expect((await plan()).data.planMonth).toEqual({ ...made, moved: 0 });
+  const month = await shown();
+  expect(whereIs(month, propertyId)).toEqual([placed]);
+  expect(month.latest).toEqual(made);
+  await undo(made.id);
+  expect(whereIs(await shown(), propertyId)).toEqual([]);
+});
+
 it('keeps locked stops, skills and hours, and says why what is left out is left out', async () => {
   const [held, school, electric] = [await near(1), await near(3), await near(4)];
   const order = await day.given({ propertyId: held.id }, '2026-07-20');

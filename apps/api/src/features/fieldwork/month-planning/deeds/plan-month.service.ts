@@ -4,12 +4,13 @@ import { breachesOfPlan } from '@rillbook/routing/judge/breaches-of-plan.js';
 import { whyUnplaced } from '@rillbook/routing/judge/why-unplaced.js';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
-import { KeptRecords } from '../../../../platform/records/kept-records.js';
+import { KeptRecords, VersionConflict } from '../../../../platform/records/kept-records.js';
 import { nowIn, todayIn } from '../../organization-clock.js';
 import { GatherMaterial } from '../material/gather-material.service.js';
 import type { PlanMaterial } from '../material/plan-item.js';
 import { placesOf, planInputOf, type PlanWish } from '../material/plan-input-of.js';
 import { MonthPlanRow } from '../runs/month-plan.entity.js';
+import { monthPlans } from '../runs/month-plan.repository.js';
 import { solveInThread } from '../solving/solve-in-thread.js';
 import { TravelTimes } from '../travel/travel-times.service.js';
 import { ApplyPlan, type SolvedPlan } from './apply-plan.service.js';
@@ -42,21 +43,40 @@ export class PlanMonth {
     const solved: SolvedPlan = { input, items, assignment: await solveInThread(input) };
     refuseBroken(solved);
     const before = await this.apply.run(tx, solved);
-    const reasons = whyUnplaced(input, solved.assignment);
-    return this.records.create(tx, MonthPlanRow, {
-      month: `${month}-01`,
-      madeAt: await nowIn(tx),
-      madeBy: tx.actor.personId,
-      undoneAt: null,
-      travel: { ...basis },
-      before: [...before],
-      moved: before.filter(({ was, went }) => was?.crewId !== went?.crewId || was?.day !== went?.day).length,
-      unplaced: solved.assignment.unplaced.map((index, at) => {
-        const { code, ...details } = reasons[at]!;
-        return { itemId: keyOf(solved, index), code, details };
-      }),
-    });
+    const unplaced = unplacedOf(solved);
+    return (
+      (before.length === 0 && (await this.again(tx, month, unplaced))) ||
+      this.records.create(tx, MonthPlanRow, {
+        month: `${month}-01`,
+        madeAt: await nowIn(tx),
+        madeBy: tx.actor.personId,
+        undoneAt: null,
+        before: [...before],
+        moved: before.filter(({ was, went }) => was?.crewId !== went?.crewId || was?.day !== went?.day).length,
+        travel: { ...basis },
+        unplaced,
+      })
+    );
   }
+
+  /**
+   * A planning that changes nothing does not come after the last one: where it was sent twice after a lost answer, what was moved can still be
+   * taken back.
+   */
+  private async again(tx: OrganizationTransaction, month: string, unplaced: MonthPlanRow['unplaced']): Promise<MonthPlanRow | null> {
+    const latest = await monthPlans.latest(tx, month);
+    if (!latest || latest.undoneAt) return null;
+    const same = await this.records.change(tx, MonthPlanRow, latest.id, latest.version, { unplaced });
+    return same instanceof VersionConflict ? null : { ...same, moved: 0 };
+  }
+}
+
+function unplacedOf(solved: SolvedPlan): MonthPlanRow['unplaced'] {
+  const reasons = whyUnplaced(solved.input, solved.assignment);
+  return solved.assignment.unplaced.map((index, at) => {
+    const { code, ...details } = reasons[at]!;
+    return { itemId: keyOf(solved, index), code, details };
+  });
 }
 
 /** What an item without a day is called once it has none: a stop that lost its day is its open orders again. */

@@ -44,7 +44,8 @@ export function PlanActions({ month, latest, onMonth, onSeason }: Props) {
   const undo = useUndoPlan();
   const make = async (): Promise<void> => {
     const { planMonth: made } = (await plan.run({ month })) ?? {};
-    if (made) toast({ words: intl.formatMessage({ id: 'monthPlan.made' }, made), onUndo: () => void undo.run(made.id) });
+    if (made)
+      toast({ words: intl.formatMessage({ id: 'monthPlan.made' }, made), ...(made.moved > 0 && { onUndo: () => void undo.run(made.id) }) });
   };
   const problem = plan.problem ?? undo.problem;
   return (

@@ -22,7 +22,11 @@ export function useReplan() {
   const undo = useUndoPlan();
   const run = async (crewId: string): Promise<void> => {
     const { replanDay: made } = (await replan.run({ crewId })) ?? {};
-    if (made) toast({ words: intl.formatMessage({ id: 'monthPlan.replanned' }, made), onUndo: () => void undo.run(made.id) });
+    if (made)
+      toast({
+        words: intl.formatMessage({ id: 'monthPlan.replanned' }, made),
+        ...(made.moved > 0 && { onUndo: () => void undo.run(made.id) }),
+      });
   };
   return { run, isBusy: replan.isBusy || undo.isBusy, problem: replan.problem ?? undo.problem };
 }
