@@ -123,6 +123,9 @@ it('heads the files of a Spanish report in Spanish', () => {
   const model = writeReport(inventedReport(1));
   expect(reportCsv(model).split('\r\n')[0]).toBe('\ufeffpropiedad,sección,id,cifra,valor,unidad,como se muestra,motivo');
   expect(strFromU8(unzipSync(new Uint8Array(reportXlsx(model)))['xl/worksheets/sheet1.xml']!)).toContain('>como se muestra<');
+  // A sheet's name has room for 31 letters: a year in Spanish words is cut in none.
+  const year = writeReport({ ...inventedReport(1), language: 'es', period: { from: '2025-09', until: '2026-06' } });
+  expect(strFromU8(unzipSync(new Uint8Array(reportXlsx(year)))['xl/workbook.xml']!)).toContain('<sheet name="2025-09 – 2026-06"');
 });
 
 it('keeps a logo that can be printed, and refuses what would stop every report', async () => {

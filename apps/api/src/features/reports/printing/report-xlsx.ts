@@ -10,6 +10,7 @@ const OFFICE = 'http://schemas.openxmlformats.org/officeDocument/2006/relationsh
 const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
 const TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
 const BOLD = 1;
+const MOST_OF_NAME = 31;
 
 /** A text is written as text: nothing in it is a formula. A number is a number. */
 function cell(value: string | number | null, column: number, row: number, style = 0): string {
@@ -33,6 +34,11 @@ function sheet(heads: readonly string[], rows: readonly (readonly (string | numb
 
 const STYLES = `${XML}<styleSheet xmlns="${MAIN}"><fonts count="2"><font><sz val="11"/><name val="Calibri"/></font><font><b/><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border/></borders><cellStyleXfs count="1"><xf/></cellStyleXfs><cellXfs count="2"><xf xfId="0"/><xf xfId="0" fontId="1" applyFont="1"/></cellXfs></styleSheet>`;
 
+/** A sheet's name has 31 letters at most: a period in words that is longer is told by its months. */
+function nameOfSheet({ periodInWords, period }: ReportModel): string {
+  return periodInWords.length <= MOST_OF_NAME ? periodInWords : `${period.from} – ${period.until}`;
+}
+
 /** The figures of a report as a workbook of one sheet: the numbers are those that are shown. */
 export function reportXlsx(model: ReportModel): Buffer {
   const rows = figuresOf(model).map(({ property, section, figure: { id, label, value, unit, shown, reason } }) => [
@@ -52,7 +58,7 @@ export function reportXlsx(model: ReportModel): Buffer {
   const files = {
     '[Content_Types].xml': `${XML}<Types xmlns="${PACKAGE}/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/>${part('/xl/workbook.xml', 'sheet.main')}${part('/xl/worksheets/sheet1.xml', 'worksheet')}${part('/xl/styles.xml', 'styles')}</Types>`,
     '_rels/.rels': relations(relation(1, 'officeDocument', 'xl/workbook.xml')),
-    'xl/workbook.xml': `${XML}<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets><sheet name="${inMarkup(model.periodInWords.slice(0, 31))}" sheetId="1" r:id="rId1"/></sheets></workbook>`,
+    'xl/workbook.xml': `${XML}<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets><sheet name="${inMarkup(nameOfSheet(model))}" sheetId="1" r:id="rId1"/></sheets></workbook>`,
     'xl/_rels/workbook.xml.rels': relations(relation(1, 'worksheet', 'worksheets/sheet1.xml') + relation(2, 'styles', 'styles.xml')),
     'xl/styles.xml': STYLES,
     'xl/worksheets/sheet1.xml': sheet(FIGURE_HEADS[model.language], rows),
