@@ -12,6 +12,7 @@ const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const DESK = { width: 1280, height: 900 };
 const PHONE = { width: 390, height: 844 };
 const LEAST_FIELD_TARGET = 48;
+const LEAST_FIELD_TEXT = 18;
 const NARROW = { width: 320, height: 700 };
 
 let product: Product;
@@ -82,9 +83,10 @@ async function faults(page: Page, address: string): Promise<string[]> {
   return [...said, ...violations];
 }
 
-/** What sun and gloves ask of the page that is open: contrast of 7:1, and nothing to hit smaller than 48 px. */
+/** What sun and gloves ask of the page that is open: contrast of 7:1, nothing to hit smaller than 48 px, nothing to read smaller than 18 px. */
 async function faultsForGloves(page: Page): Promise<string[]> {
-  return page.evaluate(async (least) => {
+  const limits = { least: LEAST_FIELD_TARGET, leastText: LEAST_FIELD_TEXT };
+  return page.evaluate(async ({ least, leastText }) => {
     type Checked = { violations: { nodes: { html: string }[] }[] };
     const { axe } = window as unknown as { axe: { run(where: Document, how: object): Promise<Checked> } };
     const { violations } = await axe.run(document, { runOnly: { type: 'rule', values: ['color-contrast-enhanced'] } });
@@ -98,8 +100,13 @@ async function faultsForGloves(page: Page): Promise<string[]> {
         ? [`${Math.round(width)} x ${Math.round(height)} px: ${target.outerHTML.slice(0, 120)}`]
         : [];
     });
-    return [...pale, ...small];
-  }, LEAST_FIELD_TARGET);
+    const fine = [...document.querySelectorAll<HTMLElement>('main *')].flatMap((thing) => {
+      const isRead = [...thing.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim());
+      const size = Number.parseFloat(getComputedStyle(thing).fontSize);
+      return isRead && thing.offsetWidth > 1 && size < leastText ? [`${size} px: ${thing.outerHTML.slice(0, 120)}`] : [];
+    });
+    return [...pale, ...small, ...fine];
+  }, limits);
 }
 
 beforeAll(async () => {

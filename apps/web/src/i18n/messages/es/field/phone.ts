@@ -12,7 +12,7 @@ export const phone: Record<keyof typeof english, string> = {
     'Paradas cerradas: {closed} de {stops}; {done, plural, =0 {ninguna orden hecha} one {una orden hecha} other {# órdenes hechas}}{minutes, select, none {} other {, {minutes} de trabajo}}.',
   'field.dayEnd.left':
     '{left, plural, =0 {No queda nada para otro día{open, plural, =0 {} one {; falta cerrar una parada} other {; falta cerrar # paradas}}.} one {Una orden no está hecha.} other {# órdenes no están hechas.}}',
-  'field.dayEnd.water': 'Lo hecho responde a hallazgos de {water}: si se mantiene, esa agua ya no se va.',
+  'field.dayEnd.water': 'Lo que se hizo atiende hallazgos de {water}: si se mantiene, esa agua ya no se pierde.',
   'field.phone.keepsNothing':
     'Este navegador no guarda nada en el teléfono; sin señal se perdería el trabajo. Abre Rillbook fuera de una ventana privada.',
   'field.phone.notSaved':
