@@ -76,6 +76,7 @@ const REFUSED: [kind: string, field: string, value: unknown, expected: string][]
   ['Zone', 'soil', 'mud', 'one of sand, loamy sand, sandy loam, loam, silt loam, clay loam, silty clay, clay'],
   ['Zone', 'duLq', 70, 'above 0 and at most 1'],
   ['Zone', 'leachingFraction', 1, '0 or more and below 1'],
+  ['Zone', 'fillMinutes', 61, '0 to 60 min'],
   ['Zone', 'flowSource', 'guessed', 'one of measured, nameplate, assumed'],
   ['Planting', 'coverPercent', 120, '0 to 100 %'],
   ['Planting', 'waterNeed', 'thirsty', 'one of very low, low, moderate, high'],

@@ -13,7 +13,7 @@ const makers = catalogues.flatMap(({ problems }) => Object.values(problems));
 /** Details that show their own names. */
 const named = new Proxy({}, { get: (_, name) => `<${String(name)}>` });
 /** A number with the sign of its unit is the same in both languages. */
-const WITH_UNIT_SIGN = /^\{} (°|%|mm|kPa|gpm|m|L|m²|°C|m\/s|MJ\/m²|L\/min|mm\/h)$/;
+const WITH_UNIT_SIGN = /^\{} (°|%|mm|min|kPa|gpm|m|L|m²|°C|m\/s|MJ\/m²|L\/min|mm\/h)$/;
 /** Words of English that are none of Spanish. */
 const ENGLISH = /\b(the|this|that|is|was|of|and|at most|expected|again|report|office)\b/i;
 

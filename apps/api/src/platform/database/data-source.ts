@@ -28,6 +28,7 @@ import { KeepArrivals20261202700000 } from './migrations/20261202-70-keep-arriva
 import { JobOutcomes20261203400000 } from './migrations/20261203-40-job-outcomes.js';
 import { OrdersNotBefore20261203500000 } from './migrations/20261203-50-orders-not-before.js';
 import { FindJobs20261206710000 } from './migrations/20261206-71-find-jobs.js';
+import { FillLines20261210300000 } from './migrations/20261210-30-fill-lines.js';
 import { FindBatches20261210500000 } from './migrations/20261210-50-find-batches.js';
 import { RememberUnknownMails20261210510000 } from './migrations/20261210-51-remember-unknown-mails.js';
 import { WordsOfOrders20261206700000 } from './migrations/20261206-70-words-of-orders.js';
@@ -66,6 +67,7 @@ const migrations = [
   WithdrawArrivals20261206600000,
   WordsOfOrders20261206700000,
   FindJobs20261206710000,
+  FillLines20261210300000,
   FindBatches20261210500000,
   RememberUnknownMails20261210510000,
 ];

@@ -51,6 +51,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   everyDays: 'cada cuántos días',
   exemptMethods: 'riego exento',
   files: 'archivos',
+  fillMinutes: 'minutos hasta que la línea está llena',
   findingId: 'hallazgo',
   first: 'cuántos',
   firstRegister: 'primera lectura',

@@ -17,12 +17,15 @@ export interface ZoneOnRecord {
   readonly precipMmPerH: number | null;
   readonly soil: SoilTexture | null;
   readonly slopePercent: number | null;
+  readonly fillMinutes: number | null;
 }
 
 /** Water that drips or seeps goes in as slowly as it comes. */
 const SEEPING: readonly IrrigationMethod[] = ['drip', 'subsurface drip'];
 /** Where nobody has said, the ground is taken as flat. */
 const FLAT = 0;
+/** Where nobody has said, the line is taken as full when the valve opens. */
+const FULL_AT_ONCE = 0;
 
 /** A zone as the plan takes it; null where its flow is not known. */
 export function zoneToPlan(zone: ZoneOnRecord, need: ZoneNeed): ZoneToPlan | null {
@@ -34,7 +37,7 @@ export function zoneToPlan(zone: ZoneOnRecord, need: ZoneNeed): ZoneToPlan | nul
     needLitresPerDay: need.litresPerDay,
     storageDays: need.useMmPerDay > 0 ? rawMm / need.useMmPerDay : null,
     intake: intakeOf(zone, flowLPerMin),
-    fillMinutes: 0,
+    fillMinutes: zone.fillMinutes ?? FULL_AT_ONCE,
   };
 }
 

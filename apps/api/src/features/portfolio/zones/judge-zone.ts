@@ -14,6 +14,9 @@ import { flowSources } from './flow-source.js';
 import type { ZoneInput } from './zone.input.js';
 import { zones } from './zone.repository.js';
 
+/** A line that takes longer is broken, or not a zone's. */
+const LONGEST_FILLING = 60;
+
 const RULES = {
   name: name(),
   station: between(1, 500),
@@ -29,6 +32,7 @@ const RULES = {
   duLq: above(0, 1),
   soil: oneOf(...soilTextures),
   slopePercent: between(0, 300, '%'),
+  fillMinutes: between(0, LONGEST_FILLING, 'min'),
   sun: oneOf(...sunWords),
   density: above(0, HIGHEST_DENSITY),
   rootDepthMm: above(0, DEEPEST_ROOTS, 'mm'),

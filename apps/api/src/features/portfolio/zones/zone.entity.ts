@@ -64,6 +64,10 @@ export class ZoneRow extends KeptRow {
   @Column('double precision', { name: 'slope_percent', nullable: true })
   slopePercent: number | null;
 
+  /** until the line is full and water comes out, at each start [min] */
+  @Column('double precision', { name: 'fill_minutes', nullable: true })
+  fillMinutes: number | null;
+
   @Column('text', { nullable: true })
   sun: Sun | null;
 

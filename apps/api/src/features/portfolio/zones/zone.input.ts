@@ -58,6 +58,9 @@ export class ZoneInput {
   @Field(() => Float, { nullable: true })
   slopePercent?: number | null;
 
+  @Field(() => Float, { nullable: true })
+  fillMinutes?: number | null;
+
   @Field(() => String, { nullable: true })
   sun?: string | null;
 

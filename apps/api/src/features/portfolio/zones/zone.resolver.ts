@@ -34,6 +34,7 @@ const Kept = keptThingResolver({
         'duLq',
         'soil',
         'slopePercent',
+        'fillMinutes',
         'sun',
         'density',
         'rootDepthMm',

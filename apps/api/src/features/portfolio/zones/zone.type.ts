@@ -70,6 +70,10 @@ export class Zone {
   @Field(() => Float, { nullable: true })
   slopePercent: number | null;
 
+  /** until the line is full and water comes out, at each start; null where nobody has said [min] */
+  @Field(() => Float, { nullable: true })
+  fillMinutes: number | null;
+
   @Field(() => String, { nullable: true })
   sun: string | null;
 

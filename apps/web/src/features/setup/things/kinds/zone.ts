@@ -28,6 +28,7 @@ graphql(`
     duLq
     soil
     slopePercent
+    fillMinutes
     sun
     density
     rootDepthMm
@@ -134,6 +135,7 @@ export const zone: ThingKind = {
     number('duLq'),
     word('soil', 'soil', soilTextures),
     number('slopePercent'),
+    number('fillMinutes'),
     word('sun', 'field.sun', sunWords),
     number('plantFactor'),
     number('density'),

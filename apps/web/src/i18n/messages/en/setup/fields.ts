@@ -64,6 +64,7 @@ export const fields = {
   'setup.field.duLq': 'Uniformity (DU lq)',
   'setup.field.soil': 'Soil',
   'setup.field.slopePercent': 'Slope, %',
+  'setup.field.fillMinutes': 'Minutes until the line is full, at each start',
   'setup.field.sun': 'Sun',
   'setup.field.plantFactor': 'Plant factor',
   'setup.field.density': 'Density factor',

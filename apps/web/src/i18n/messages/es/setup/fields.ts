@@ -66,6 +66,7 @@ export const fields: Record<keyof typeof english, string> = {
   'setup.field.duLq': 'Uniformidad (DU lq)',
   'setup.field.soil': 'Suelo',
   'setup.field.slopePercent': 'Pendiente, %',
+  'setup.field.fillMinutes': 'Minutos hasta que la línea está llena, en cada arranque',
   'setup.field.sun': 'Sol',
   'setup.field.plantFactor': 'Factor de planta',
   'setup.field.density': 'Factor de densidad',
