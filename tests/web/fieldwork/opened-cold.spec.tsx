@@ -40,6 +40,17 @@ it('is drawn whole at once where the phone was opened ahead', async () => {
   await waitFor(() => expect(asked()).toEqual(expect.arrayContaining(['OrganizationClock', 'Stop'])));
 });
 
+it('goes on with a phone that is still being opened, and opens no second one', async () => {
+  await packet();
+  const opened = vi.spyOn(indexedDB, 'open');
+  const opening = openFieldPhone();
+  page({ stop: builtStop() });
+  expect(screen.queryByRole('heading', { level: 1 })).toBeNull();
+  await screen.findByRole('heading', { level: 1, name: 'Quail Commons' });
+  await opening;
+  expect(opened).toHaveBeenCalledOnce();
+});
+
 it('opens the phone itself where nothing was opened ahead, or the phone of another', async () => {
   await packet();
   rememberViewer({ ...crewLead, memberId: 'another' });

@@ -5,13 +5,25 @@ import { Phone } from './phone.js';
 
 const PhoneContext = createContext<Phone | null>(null);
 
-/** A phone that was opened before it was drawn, by its name; whoever draws it first has it. */
-const ahead = new Map<string, Phone>();
+/** A phone that is being opened before it is drawn. */
+interface Ahead {
+  readonly opening: Promise<Phone>;
+  phone: Phone | null;
+}
+
+/** By the phone's name; whoever draws it first has it, opened or on the way. */
+const ahead = new Map<string, Ahead>();
 
 /** Opens what this phone holds before its page is drawn: a page opened cold shows at once what is on the phone. Where it fails the page says so. */
 export async function openPhoneAhead(name: string, now: () => Date): Promise<void> {
-  const opened = await Phone.open(name, { now }).catch(() => null);
-  if (opened) ahead.set(name, opened);
+  const entry: Ahead = { opening: Phone.open(name, { now }), phone: null };
+  ahead.set(name, entry);
+  await entry.opening.then(
+    (opened) => {
+      entry.phone = opened;
+    },
+    () => ahead.delete(name),
+  );
 }
 
 interface Props {
@@ -26,13 +38,13 @@ interface Props {
 
 /** Opens what this phone holds for one person; everything below can save without signal. */
 export function PhoneProvider({ name, now, waiting, cannotKeep, children }: Props) {
-  const [phone, setPhone] = useState<Phone | null>(() => ahead.get(name) ?? null);
+  const [phone, setPhone] = useState<Phone | null>(() => ahead.get(name)?.phone ?? null);
   const [problem, setProblem] = useState<unknown>(null);
   useEffect(() => {
     let isGone = false;
     const here = ahead.get(name);
     ahead.delete(name);
-    const opening = here ? Promise.resolve(here) : Phone.open(name, { now });
+    const opening = here?.opening ?? Phone.open(name, { now });
     opening.then(
       (opened) => {
         if (!isGone) setPhone(opened);
