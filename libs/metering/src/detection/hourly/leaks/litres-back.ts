@@ -14,8 +14,9 @@ import { valueAt } from '../steps/value-at.js';
 export function litresBack(meter: ObservedMeter, day: number): number {
   const { usage, expected, indoor, claimed, flows, factorOfDay } = meter;
   const zones = flows.length;
-  const lackOf = flows.map((flow, zone) => flow * Math.max(0, 1 - valueAt(factorOfDay, day * zones + zone)));
-  if (!lackOf.some((lack) => lack > 0)) return 0;
+  const factors = factorOfDay.subarray(day * zones, (day + 1) * zones);
+  if (factors.every((factor) => factor >= 1)) return 0;
+  const lackOf = flows.map((flow, zone) => flow * Math.max(0, 1 - valueAt(factors, zone)));
   const { fromStep, steps, minutes } = runMinutes(meter, day);
   let [lacked, off] = [0, 0];
   for (let step = 0; step < steps; step++) {
