@@ -6,6 +6,9 @@ import { asOneJob } from './batch-of-jobs.js';
 
 const LATEST = 20;
 
+/** What a batch came to, where that is kept whole: else it is counted anew. */
+const keptOf = ({ together }: BackgroundJobRow): Together | null => (together?.counts && together.sums ? together : null);
+
 /** All SQL of background work, as people look at it. */
 export const backgroundJobs = {
   latest(tx: OrganizationTransaction): Promise<BackgroundJobRow[]> {
@@ -19,10 +22,10 @@ export const backgroundJobs = {
     const leading = await tx
       .of(BackgroundJobRow)
       .find({ where: { organizationId: tx.organizationId, leads: true }, order: { createdAt: 'DESC', id: 'ASC' }, take: LATEST });
-    const open = leading.flatMap(({ batch, together }) => (batch !== null && together === null ? [batch] : []));
+    const open = leading.flatMap((row) => (row.batch !== null && keptOf(row) === null ? [row.batch] : []));
     const together = await this.togetherOf(tx, open);
     return leading.map((row) => {
-      const sum = row.together ?? together.get(row.batch ?? '');
+      const sum = keptOf(row) ?? together.get(row.batch ?? '');
       return sum ? asOneJob(row, sum) : row;
     });
   },
