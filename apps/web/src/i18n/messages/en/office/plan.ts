@@ -83,7 +83,7 @@ export const plan = {
   'plan.cycles': ' in {cycles} cycles{soak, plural, =0 {} other {, soak # min}}',
   'plan.need': '{own, select, yes {The need is from this month’s own weather.} other {The need is from the weather of {months}.}}',
   'plan.proof':
-    'Zones, programs, days and minutes cost at most {gap} more than the best there is; fitting starts and soaks into the hours adds {layout}.',
+    'By the prices in Setup, zones, programs, days and minutes cost at most {gap} more than the best there is, and fitting starts and soaks into the hours adds {layout} to that price; what it comes to in water stands in the table.',
   'plan.shared.flow':
     'Controller {others} {count, plural, one {waters} other {water}} through the same meter. Both offers take at most {flow} at once, so that together they never ask for more than the meter carries.',
   'plan.shared.hours':

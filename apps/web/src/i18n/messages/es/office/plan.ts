@@ -87,7 +87,7 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.cycles': ' en {cycles} ciclos{soak, plural, =0 {} other {, reposo de # min}}',
   'plan.need': '{own, select, yes {La necesidad sale del clima de este mismo mes.} other {La necesidad sale del clima de {months}.}}',
   'plan.proof':
-    'Zonas, programas, días y minutos cuestan a lo más {gap} sobre lo mejor posible; acomodar arranques y reposos en las horas suma {layout}.',
+    'Según los precios de Preparación, zonas, programas, días y minutos cuestan a lo más {gap} sobre lo mejor posible, y acomodar arranques y reposos en las horas suma {layout} a ese precio; cuánta agua es está en la tabla.',
   'plan.shared.flow':
     'El controlador {others} {count, plural, one {riega} other {riegan}} por el mismo medidor. Las dos ofertas toman como máximo {flow} a la vez, para que juntos nunca pidan más de lo que el medidor da.',
   'plan.shared.hours':
