@@ -9,14 +9,8 @@ import './ui/theme/fonts.css';
 import './ui/theme/tokens.css';
 import './ui/theme/base.css';
 
-/** A store or a line that hangs keeps nobody before an empty page: so long is waited, and then the page says itself for what it waits. */
-const LONGEST_MS = 3000;
-
-const late = new Promise<void>((resolve) => {
-  setTimeout(resolve, LONGEST_MS);
-});
 // What does not come is fetched again where it is drawn, and said there.
-const ahead = Promise.race([late, fetchAhead(window.location.pathname).catch(() => undefined)]);
+const ahead = fetchAhead(window.location.pathname).catch(() => undefined);
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element #root.');
 if (import.meta.env.PROD)
