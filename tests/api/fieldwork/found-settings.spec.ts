@@ -23,6 +23,8 @@ let controller: Built;
 let bare: Built;
 
 const NOW = '2026-07-06';
+/** Midnight there: whenever this runs, it does not lie ahead. */
+const DAY_BEGINS = `${NOW}T07:00:00Z`;
 
 beforeAll(async () => {
   product = await startApp();
@@ -76,10 +78,10 @@ const sendFound = (programs: readonly Program[]) =>
           seq: 1,
           kind: 'settings',
           payloadVersion: 1,
-          savedAt: '2026-07-06T15:00:00Z',
+          savedAt: DAY_BEGINS,
           body: JSON.stringify({
             controllerId: controller.id,
-            effectiveAt: '2026-07-06T15:00:00Z',
+            effectiveAt: DAY_BEGINS,
             record: 'found',
             state: 'on',
             programs: programs.map(programInWords),

@@ -287,14 +287,13 @@ it('leaves an order where the office has sent it meanwhile, and shows what ran b
 it('tells of an older word over a newer one of the same person, and not of a correction that knew what it corrects', async () => {
   const { order, note } = await aStop();
   const come = arrival(order.stopId);
+  // About the midnight at which the day here begins: whenever this runs, neither lies ahead.
   const at = (time: string) => `2026-07-06T${time}:00Z`;
-  const newer = { ...note(come.key, 5), savedAt: at('15:30') };
-  const older = { ...note(come.key, 1), savedAt: at('15:10') };
+  const newer = { ...note(come.key, 5), savedAt: at('07:00') };
+  const older = { ...note(come.key, 1), savedAt: at('06:40') };
   expect(verdicts(await send(day.technician, [come, newer]))).toEqual(['applied', 'applied']);
   expect(await send(day.technician, [older])).toMatchObject([{ verdict: 'conflict', other: { count: 5, by: 'The technician' } }]);
-  expect(await rows('select recorded_at from zone_note where visit_id = $1', come.key)).toEqual([
-    { recorded_at: new Date('2026-07-06T15:10:00Z') },
-  ]);
+  expect(await rows('select recorded_at from zone_note where visit_id = $1', come.key)).toEqual([{ recorded_at: new Date(at('06:40')) }]);
   const over = (count: number) => ({ over: { count, word: null, repaired: false } });
   expect(
     verdicts(await send(day.lead, [note(come.key, 2, over(1)), note(come.key, 3, over(1)), note(come.key, 4, { over: null })])),
