@@ -101,6 +101,11 @@ describe('sentences', () => {
     expect(findingSentence(sayingOf('es'), says)).toMatch(/^El programa B da a la zona 3 \(Pool lawn\) más/);
   });
 
+  it.each(Object.keys(findingValues))('%s begins as a sentence does, named or not', (code) => {
+    for (const saying of [sayingOf('en'), sayingOf('en', 'us', noNames), sayingOf('es', 'us', noNames)])
+      expect(findingSentence(saying, { code, details: { ...details, zoneIds: ['z1'] } })).toMatch(/^[\p{Lu}\d–]/u);
+  });
+
   it('counts zones where they have no names, and names the controller only where there are several', () => {
     const says = { code: 'under-programmed', details };
     expect(findingSentence(sayingOf('en', 'us', noNames), says)).toMatch(/^Programs A and B give 2 zones less/);

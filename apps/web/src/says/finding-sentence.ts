@@ -70,13 +70,16 @@ function bandOf({ formats }: Saying, details: Details): Values {
 export function findingSentence(saying: Saying, says: Reason): string | null {
   const details = detailsOf(says);
   if (!Object.hasOwn(findingValues, says.code)) return null;
-  const sentence = messageOf(saying, `says.finding.${says.code}`, findingValues[says.code as FindingCode](saying, details));
+  const said = messageOf(saying, `says.finding.${says.code}`, findingValues[says.code as FindingCode](saying, details));
+  // It may begin with a zone that nobody could name: 'one zone'.
+  const sentence = said && raised(said);
   const controller = saying.names.severalControllers ? saying.names.of(details.text('controllerId')) : null;
   return sentence && controller
     ? saying.intl.formatMessage({ id: 'says.controller' }, { name: controller, sentence: lowered(sentence) })
     : sentence;
 }
 
+const raised = (sentence: string): string => sentence.charAt(0).toLocaleUpperCase() + sentence.slice(1);
 const lowered = (sentence: string): string => sentence.charAt(0).toLocaleLowerCase() + sentence.slice(1);
 
 /** The sentence for a code that this version does not know: the kind is all that can be told. */

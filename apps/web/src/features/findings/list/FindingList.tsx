@@ -38,7 +38,7 @@ export function FindingList({ groups, chosen, place, onChange, onChoose }: Props
   const state = place.state === 'in work' ? 'work' : place.state;
   return (
     <aside aria-label={intl.formatMessage({ id: 'findings.list' })}>
-      <p className="count">{intl.formatMessage({ id: 'findings.count' }, { state, count: findings.length })}</p>
+      <p className="in-list">{intl.formatMessage({ id: 'findings.count' }, { state, count: findings.length })}</p>
       <p className="keys">
         <Kbd>j</Kbd> <FormattedMessage id="findings.keys.next" /> <Kbd>k</Kbd> <FormattedMessage id="findings.keys.back" /> <Kbd>?</Kbd>{' '}
         <FormattedMessage id="findings.keys.help" />
