@@ -100,6 +100,22 @@ describe('without a mail server', () => {
     expect(await product.database.admin('select email from mail_stop')).toEqual([{ email: (mail!.to as { text: string }).text }]);
   });
 
+  it('a mail program is asked to stop with one press only where nobody reads the press on its way', async () => {
+    process.env['PUBLIC_URL'] = 'http://water.example.test/';
+    try {
+      const { id } = await approved(['cy@example.test']);
+      await send(id);
+      await product.drain();
+    } finally {
+      process.env['PUBLIC_URL'] = 'https://water.example.test/';
+    }
+    const folder = path.join(outbox, 'rillbook-outbox', day.organizationId);
+    const mails = await Promise.all(readdirSync(folder).map((name) => simpleParser(readFileSync(path.join(folder, name)))));
+    const keys = mails.find((mail) => (mail.to as { text: string }).text === 'cy@example.test')!.headerLines.map(({ key }) => key);
+    expect(keys).toContain('list-unsubscribe');
+    expect(keys).not.toContain('list-unsubscribe-post');
+  });
+
   it('a client without an address gets the report on their own page', async () => {
     const { id, clientId } = await approved([]);
     expect((await send(id)).data.sendReports).toMatchObject([{ state: 'sent' }]);

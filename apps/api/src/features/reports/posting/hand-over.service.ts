@@ -37,7 +37,8 @@ async function bytesOf({ list, replyTo, ...rest }: ReportMessage): Promise<Buffe
   const stop = list
     ? {
         list: { unsubscribe: { url: list.unsubscribe, comment: 'stop' } },
-        headers: { 'List-Unsubscribe-Post': 'List-Unsubscribe=One-Click' },
+        // One press in the mail program only where nobody reads it on the way (RFC 8058, section 3.1).
+        ...(list.unsubscribe.startsWith('https:') && { headers: { 'List-Unsubscribe-Post': 'List-Unsubscribe=One-Click' } }),
       }
     : {};
   const composed = await createTransport({ streamTransport: true, buffer: true, newline: 'windows' }).sendMail({
