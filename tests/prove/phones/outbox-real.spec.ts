@@ -134,6 +134,7 @@ it(`no record is lost or doubled in ${HISTORIES} histories on the real stack (se
       happen,
     );
     for (const one of together.filter(({ nth }) => isKilled(nth))) await happen(lanes[0]!, one);
+    process.stderr.write(`${told.histories} of ${wanted.length} histories\n`);
   }
   const deliveries = lanes.flat().reduce((sum, { line }) => sum + line.deliveries, 0);
   console.log(

@@ -6,12 +6,14 @@ const top = path.resolve(import.meta.dirname, '../../..');
 
 /** Builds the product and runs one of these proofs; answers the line in which it tells its counts. */
 export function runOnPhones(spec, environment = {}) {
+  // What goes wrong, and how far it is, is seen at once.
+  const stdio = ['ignore', 'pipe', 'inherit'];
   const node = (...args) =>
-    spawnSync(process.execPath, args, { cwd: top, encoding: 'utf8', maxBuffer: 64 << 20, env: { ...process.env, ...environment } });
+    spawnSync(process.execPath, args, { cwd: top, encoding: 'utf8', maxBuffer: 64 << 20, stdio, env: { ...process.env, ...environment } });
   const built = node('.ci/build.mjs');
-  if (built.status !== 0) throw new Error(`${built.stdout}\n${built.stderr}`);
-  const { status, stdout, stderr } = node('node_modules/vitest/vitest.mjs', 'run', '--config', 'tests/prove/phones/vitest.config.ts', spec);
-  if (status !== 0) throw new Error(`${stdout}\n${stderr}`);
+  if (built.status !== 0) throw new Error(built.stdout);
+  const { status, stdout } = node('node_modules/vitest/vitest.mjs', 'run', '--config', 'tests/prove/phones/vitest.config.ts', spec);
+  if (status !== 0) throw new Error(stdout);
   return stripVTControlCharacters(stdout)
     .split('\n')
     .filter((line) => line.startsWith('told: '))
