@@ -164,6 +164,7 @@ export default tseslint.config(
     files: [
       '*.config.ts',
       'tests/{mutation,prove/phones}/vitest.config.ts',
+      'tests/mutation/few-runs.ts',
       'apps/web/{vite.config,codegen}.ts',
       'tests/support/*.global.ts',
     ],

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { defineConfig } from 'vitest/config';
+import { keepCosts, QuickFirst } from './quick-first.js';
 
 // The tests of the libraries as mutation testing runs them: from a copy of the tree, so that the libraries are taken
 // from that copy and not through node_modules, which leads back to the original.
@@ -12,11 +13,17 @@ const left = (process.env.MUTATION_LEFT_OUT ?? '').split(' ').filter(Boolean);
 
 export default defineConfig({
   root: top,
-  resolve: { alias: [{ find: /^@rillbook\/([a-z]+)\/(.*)\.js$/, replacement: `${top}/libs/$1/src/$2.ts` }] },
+  resolve: {
+    alias: [
+      { find: /^@rillbook\/([a-z]+)\/(.*)\.js$/, replacement: `${top}/libs/$1/src/$2.ts` },
+      { find: /^fast-check$/, replacement: `${top}/tests/mutation/few-runs.ts` },
+    ],
+  },
   test: {
     include: [`tests/libs/${library}/**/*.spec.ts`, 'tests/libs/numbers.spec.ts', 'tests/golden/**/*.spec.ts'],
     exclude: ['tests/libs/agronomy/nomenclature.spec.ts', ...left.map((folder) => `tests/libs/${library}/${folder}/**`)],
-    setupFiles: ['tests/mutation/few-runs.ts'],
+    reporters: [keepCosts, 'default'],
+    sequence: { sequencer: QuickFirst },
     testTimeout: 300_000,
     isolate: false,
   },

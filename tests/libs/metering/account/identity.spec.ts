@@ -9,9 +9,10 @@ const known = (value: number | null) => value ?? Number.NaN;
 describe('the account adds up', () => {
   // A hundredth of `npm run prove -- identity`.
   it('M - A = (M - P) + (P - N) + (N - A), for the property and every meter, wherever all four exist', () => {
-    let compared = 0;
+    let [asked, compared] = [0, 0];
     fc.assert(
       fc.property(someProperty, (input) => {
+        asked += 1;
         for (const miss of identityMisses(computeMonthAccount(input))) {
           if (miss === null) continue;
           expect(miss).toBeLessThanOrEqual(1e-9);
@@ -20,7 +21,7 @@ describe('the account adds up', () => {
       }),
       { numRuns: 1000 },
     );
-    expect(compared).toBeGreaterThan(600);
+    expect(compared).toBeGreaterThan(0.6 * asked);
   });
 
   it('over less under is the settings gap, in the property and in its zones', () => {

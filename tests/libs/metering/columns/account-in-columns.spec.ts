@@ -9,9 +9,10 @@ const text = (value: unknown) => JSON.stringify(value);
 
 describe('an account in columns', () => {
   it('says what the account zone by zone says, to the last bit', () => {
-    let [compared, filled] = [0, 0];
+    let [asked, compared, filled] = [0, 0, 0];
     fc.assert(
       fc.property(plainProperty, (input) => {
+        asked += 1;
         const both = inColumns(input);
         if (!both) return;
         compared += 1;
@@ -20,7 +21,7 @@ describe('an account in columns', () => {
       }),
       { numRuns: 400 },
     );
-    expect(compared).toBeGreaterThan(200);
+    expect(compared).toBeGreaterThan(asked / 2);
     // Settings that are on record since a day of the month: what ran before it is filled in.
     expect(filled).toBeGreaterThan(0);
   });
