@@ -21,7 +21,7 @@ export interface ValveRun {
 export function runOffMinutes(runs: readonly ValveRun[], intake: ZoneIntake | null): number {
   if (intake === null || intake.precipitationRate <= intake.intakeRate) return 0;
   const [rate, taken] = [intake.precipitationRate / MINUTES_PER_HOUR, intake.intakeRate / MINUTES_PER_HOUR];
-  let [standing, ranOff, last] = [0, 0, Number.NEGATIVE_INFINITY];
+  let [standing, ranOff, last] = [0, 0, runs[0]?.begin ?? 0];
   for (const { begin, end } of runs) {
     standing = Math.max(0, standing - taken * (begin - last)) + (rate - taken) * (end - begin);
     ranOff += Math.max(0, standing - intake.surfaceAccumulation);
