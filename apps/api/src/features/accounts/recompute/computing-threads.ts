@@ -1,4 +1,5 @@
 import { availableParallelism } from 'node:os';
+import { setFlagsFromString } from 'node:v8';
 import { Worker } from 'node:worker_threads';
 import { AccountsComputed } from '../accounts-computed.event.js';
 import type { ThreadBatch, ThreadMonths, ThreadWork } from './computing-thread.js';
@@ -16,6 +17,15 @@ const PROCESSORS_TO_SPARE = 4;
  * properties are computed in the job's own. [MB]
  */
 const MEMORY = { maxYoungGenerationSizeMb: 32, maxOldGenerationSizeMb: 512 };
+
+/**
+ * By how much memory may grow until what was let go is looked for, while a large job goes on: its own choice is several times as much, and the
+ * job then holds up to 750 MB instead of 450, in the same time. [%]
+ */
+const GROWTH = 15;
+const OWN_CHOICE = 0;
+
+const growBy = (percent: number): void => setFlagsFromString(`--heap-growing-percent=${percent}`);
 
 /** The built file: source that is run as it is has none, and computes in its own thread. */
 const FILE = import.meta.url.endsWith('.js') ? new URL('./computing-thread.js', import.meta.url) : null;
@@ -73,6 +83,7 @@ export class ComputingThreads {
   private readonly threads: readonly ComputingThread[];
 
   private constructor(file: URL) {
+    growBy(GROWTH);
     this.threads = Array.from({ length: this.count }, () => new ComputingThread(file));
   }
 
@@ -91,6 +102,7 @@ export class ComputingThreads {
   }
 
   async close(): Promise<void> {
+    growBy(OWN_CHOICE);
     await Promise.all(this.threads.map((thread) => thread.close()));
   }
 }
