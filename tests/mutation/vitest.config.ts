@@ -6,7 +6,7 @@ import { keepCosts, QuickFirst } from './quick-first.js';
 // from that copy and not through node_modules, which leads back to the original.
 const top = path.resolve(import.meta.dirname, '../..');
 
-// Only the changed library's own tests, the one of what is no number, and the published examples.
+// Only the changed library's own tests and the published examples.
 const library = process.env.MUTATED_LIBRARY ?? '*';
 // Folders whose code is left as it is: their tests are left out too, as they take longest and are not meant to notice.
 const left = (process.env.MUTATION_LEFT_OUT ?? '').split(' ').filter(Boolean);
@@ -20,7 +20,7 @@ export default defineConfig({
     ],
   },
   test: {
-    include: [`tests/libs/${library}/**/*.spec.ts`, 'tests/libs/numbers.spec.ts', 'tests/golden/**/*.spec.ts'],
+    include: [`tests/libs/${library}/**/*.spec.ts`, 'tests/golden/**/*.spec.ts'],
     exclude: ['tests/libs/agronomy/nomenclature.spec.ts', ...left.map((folder) => `tests/libs/${library}/${folder}/**`)],
     reporters: [keepCosts, 'default'],
     sequence: { sequencer: QuickFirst },

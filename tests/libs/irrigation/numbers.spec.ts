@@ -1,0 +1,3 @@
+import { holdNumbers } from '../numbers.js';
+
+holdNumbers('irrigation', 38);
