@@ -2,8 +2,8 @@ import { type Assignment, costOf, excessOf, type Ground, minutesOfSlots } from '
 import { assigned, emptyChoice, leafOf } from '../leaf/leaf-choice.js';
 import { leafBound } from '../leaf/leaf-bound.kernel.js';
 import { leafProblem } from '../leaf/leaf-problem.js';
-import { choiceProblem } from './choice-problem.js';
-import { chooseOptions } from './choose-options.kernel.js';
+import { cheapestChoice } from './choices/cheapest-choice.js';
+import { choiceProblem } from './choices/choice-problem.js';
 import { type EffortLeft, spend } from './effort.js';
 import { fitHours } from './fit-hours.js';
 import { turnDays } from './turn-days.js';
@@ -51,19 +51,15 @@ export function searchPrograms(ground: Ground, daysOpen: number, sought: Pick<So
 }
 
 function freeChoice(ground: Ground, effort: EffortLeft): Found {
-  let best: readonly number[] = ground.slots.map(() => -1);
-  let cost = Number.POSITIVE_INFINITY;
-  const visit = (options: readonly number[], of: number) => {
-    [best, cost] = [[...options], of];
-    return of;
-  };
+  const dry = { options: ground.slots.map(() => -1), cost: Number.POSITIVE_INFINITY };
   const most = {
     nodes: Math.max(LEAST_NODES, Math.min(MOST_NODES, effort.nodes)),
     work: Math.max(LEAST_WORK, effort.work * SHARE_OF_FREE),
   };
-  const looked = chooseOptions(choiceProblem(ground, { any: 0, bound: 0 }), Number.POSITIVE_INFINITY, { visit }, most);
-  spend(effort, looked);
-  const leaf = leafOf(ground, best);
+  const found = cheapestChoice(choiceProblem(ground, { any: 0, bound: 0 }), dry, most);
+  spend(effort, found);
+  const { options, cost } = found;
+  const leaf = leafOf(ground, options);
   const taken = emptyChoice(ground, new Float64Array(0));
   leafBound(
     { ...leafProblem(ground, leaf).problem, limits: new Float64Array(0), weights: new Float64Array(0) },
@@ -72,5 +68,5 @@ function freeChoice(ground: Ground, effort: EffortLeft): Found {
     1,
     taken,
   );
-  return { assignment: assigned(leaf, taken), others: [], cost, bound: Math.min(cost, looked.leftOut) };
+  return { assignment: assigned(leaf, taken), others: [], cost, bound: Math.min(cost, found.leftOut) };
 }

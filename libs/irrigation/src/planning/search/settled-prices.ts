@@ -1,7 +1,8 @@
 import type { Assignment, Ground } from '../pricing/assignment.js';
 import { leafOf } from '../leaf/leaf-choice.js';
-import { choiceProblem, type MinutePrices } from './choice-problem.js';
-import { type ChoiceProblem, chooseOptions } from './choose-options.kernel.js';
+import { choiceProblem, type MinutePrices } from './choices/choice-problem.js';
+import { cheapestChoice } from './choices/cheapest-choice.js';
+import type { ChoiceProblem } from './choices/choose-options.kernel.js';
 import { type EffortLeft, spend } from './effort.js';
 import { boundMinutes, minutesAt, weekPrices } from './week-prices.js';
 
@@ -13,7 +14,6 @@ const STEPS_TO_WRITE = 10;
 const MOST_NODES = 4_000;
 /** Of the work that is left the share of one pair of prices. [–] */
 const SHARE_OF_PRICES = 0.2;
-const DUST = 1e-6;
 
 /** Prices of the week's minutes, what all minutes of the week are worth at them, and a bound below which no choice that fits is. */
 interface SettledPrices {
@@ -59,15 +59,15 @@ export function settledPrices(ground: Ground, weekly: number, first: Assignment,
 
 // The cheapest choice and its bound; a choice that is known bounds what is looked at.
 function cheapest(problem: ChoiceProblem, known: readonly number[] | null, effort: EffortLeft) {
-  let [options, cost] = [known ?? problem.costs.map(() => -1), known ? costAt(problem, known) : Number.POSITIVE_INFINITY];
-  const visit = (of: readonly number[], ofCost: number) => {
-    [options, cost] = [[...of], ofCost];
-    return ofCost;
-  };
-  const most = { nodes: Math.min(MOST_NODES, effort.nodes), work: effort.work * SHARE_OF_PRICES };
-  const looked = chooseOptions(problem, cost + DUST, { visit }, most);
-  spend(effort, looked);
-  return { options, bound: Math.min(cost, looked.leftOut) };
+  const before = known
+    ? { options: known, cost: costAt(problem, known) }
+    : { options: problem.costs.map(() => -1), cost: Number.POSITIVE_INFINITY };
+  const found = cheapestChoice(problem, before, {
+    nodes: Math.min(MOST_NODES, effort.nodes),
+    work: effort.work * SHARE_OF_PRICES,
+  });
+  spend(effort, found);
+  return { options: found.options, bound: Math.min(found.cost, found.leftOut) };
 }
 
 function costAt({ zones, costs, fixed, dry }: ChoiceProblem, options: readonly number[]): number {

@@ -1,7 +1,7 @@
 import { DIREST_THIRST } from '../demand/felt-thirst.js';
 import type { Assignment, Ground } from '../pricing/assignment.js';
 import { EVERY_DAY, weekdayPattern } from '../days/day-pattern.js';
-import { type MinutePrices, minutePrice } from './choice-problem.js';
+import { type MinutePrices, minutePrice } from './choices/choice-problem.js';
 
 /**
  * The prices at which the first choice just fills the days of ruled zones, and then the week: what all choices are compared at.

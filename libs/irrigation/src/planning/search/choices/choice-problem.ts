@@ -1,6 +1,6 @@
-import type { Ground } from '../pricing/assignment.js';
+import type { Ground } from '../../pricing/assignment.js';
 import type { ChoiceProblem } from './choose-options.kernel.js';
-import type { SlotOption, ZoneChoices } from '../pricing/slots.js';
+import type { SlotOption, ZoneChoices } from '../../pricing/slots.js';
 
 /** Prices of a minute that runs in a week: of any, and besides of those in programs bound to the weekdays that rules leave. [–] */
 export interface MinutePrices {
