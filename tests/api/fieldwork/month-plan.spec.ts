@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
@@ -99,7 +100,24 @@ it('gives open work and due visits a crew and a day from tomorrow on, and takes 
   const undone = await shown();
   expect(undone.days.flatMap(({ stops }: Day) => stops)).toEqual([]);
   expect(undone.unplaced).toHaveLength(before.unplaced.length);
-  expect(codeOf(await undo(made.id))).toBe('PLAN_NOT_LAST');
+  expect((await undo(made.id)).data.undoPlan).toEqual((await undo(made.id)).data.undoPlan);
+  expect(await shown()).toEqual(undone);
+});
+
+it('a planning sent twice at once under its id is one, and is told again when something is left to move', async () => {
+  const { id: propertyId } = await near(1);
+  await day.order({ propertyId, dueOn: '2026-07-08' });
+  const id = randomUUID();
+  const send = () =>
+    day.office.send(`mutation($month: Month!, $id: ID!) { planMonth(month: $month, id: $id) ${RUN} }`, { month: '2026-07', id });
+  const [one, other] = await Promise.all([send(), send()]);
+  expect(one.data.planMonth).toMatchObject({ id, moved: expect.any(Number) });
+  expect(other.data.planMonth).toEqual(one.data.planMonth);
+  const { id: next } = await near(2);
+  await day.order({ propertyId: next, dueOn: '2026-07-08' });
+  expect((await send()).data.planMonth).toEqual(one.data.planMonth);
+  expect(whereIs(await shown(), propertyId)).toHaveLength(1);
+  expect(whereIs(await shown(), next)).toHaveLength(0);
 });
 
 it('plans again after a lost answer without moving anything, and what the first planning moved can still be taken back', async () => {
@@ -255,13 +273,17 @@ it('replans only what is left of a broken day', async () => {
     `insert into visit (organization_id, property_id, stop_id, crew_id, arrived_at) values ($1, $2, $3, $4, '2026-07-06T15:00:00Z')`,
     [day.organizationId, done.id, visited!.stop.id, day.crewId],
   );
-  const replan = (minute: number | null) =>
-    day.office.send(`mutation($crew: ID!, $minute: Int) { replanDay(crewId: $crew, minute: $minute) ${RUN} }`, {
+  const replan = (minute: number | null, id: string | null = null) =>
+    day.office.send(`mutation($crew: ID!, $minute: Int, $id: ID) { replanDay(crewId: $crew, minute: $minute, id: $id) ${RUN} }`, {
       crew: day.crewId,
       minute,
+      id,
     });
   // At 14:00 four hours of work no longer fit into today, for neither crew.
-  expect((await replan(840)).data.replanDay).toMatchObject({ moved: 1, unplaced: 0 });
+  const again = randomUUID();
+  const first = (await replan(840, again)).data.replanDay;
+  expect(first).toMatchObject({ id: again, moved: 1, unplaced: 0 });
+  expect((await replan(840, again)).data.replanDay).toEqual(first);
   const month = await shown();
   expect(whereIs(month, done.id)).toMatchObject([{ day: '2026-07-06' }]);
   // The crew is still there: its work is expected to take the four hours from its coming.

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { aController, aZone } from '../../support/builders.js';
+import { aController, aMeter, aZone } from '../../support/builders.js';
 import { type TestApp, startApp } from '../../support/test-app.js';
 import { type FieldDay, assign, codeOf, fieldDay } from './field-day.js';
 import { said, sendFieldwork as send } from './sent-operations.js';
@@ -198,6 +198,22 @@ describe('an arrival by mistake', () => {
     expect(await stopNow(other.order.stopId)).toMatchObject({ visit: { id: first.key }, withdrawnVisit: null });
     expect(await send(day.lead, [withdrawal(first)])).toMatchObject([{ verdict: 'refused', problem: { code: 'VISIT_NOT_EMPTY' } }]);
     expect(verdicts(await send(day.lead, [note(later.key, 1)]))).toEqual(['applied']);
+  });
+
+  it('is taken back late, though another crew, and its own lead at a later stop, have read the meter there since; not where they read it then', async () => {
+    const { propertyId, order } = await aStop();
+    const meter = await aMeter(product.database, { id: propertyId, organization_id: day.organizationId } as never);
+    const read = (at: string, register: number) => said('reading', { meterId: meter.id, readAt: at, register, note: null });
+    const come = arrival(order.stopId);
+    await send(day.lead, [come]);
+    const elsewhere = (await assign(day.office, await day.order({ propertyId }), day.otherCrewId, '2026-07-07')).data.assignWorkOrder;
+    const later = (await assign(day.office, await day.order({ propertyId }), day.crewId, '2026-07-08')).data.assignWorkOrder;
+    const theirs = [arrival(elsewhere.stopId, '2026-07-07T15:00:00Z'), read('2026-07-07T15:05:00Z', 100)];
+    expect(verdicts(await send(day.stranger, theirs))).toEqual(['applied', 'applied']);
+    const next = arrival(later.stopId, '2026-07-08T15:00:00Z');
+    expect(verdicts(await send(day.lead, [next, read('2026-07-08T15:05:00Z', 110)]))).toEqual(['applied', 'applied']);
+    expect(await send(day.lead, [withdrawal(next)])).toMatchObject([{ verdict: 'refused', problem: { code: 'VISIT_NOT_EMPTY' } }]);
+    expect(verdicts(await send(day.lead, [withdrawal(come)]))).toEqual(['applied']);
   });
 
   it('leaves the visit to who else of the crew came, and is nobody else’s to take back', async () => {

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { aClient, aController, aMeter, aProperty, aWaterSupplier, aWeatherStation, aZone, type Built } from '../../support/builders.js';
 import { KINDS, type Kind } from './kinds.js';
@@ -77,6 +78,24 @@ it.each(NAMES)('%s: a second one of the same name is refused by name', async (ki
   expect(await doIt(kind, 'create', { input: twice })).toEqual({
     __typename: 'NameTaken',
     name: kind === 'RateTier' ? 'tier 7 from 2026-01-01' : 'Twice',
+  });
+});
+
+it.each(NAMES)('%s: sent again under its id, also at once, it is the same one; another under that id is refused', async (kind) => {
+  const { least } = kinds[kind]!;
+  const id = randomUUID();
+  const input = { ...least, ...('species' in least ? { species: 'Again' } : 'tier' in least ? { tier: 9 } : { name: 'Again' }) };
+  const send = (sent: object) =>
+    office.send(
+      `mutation($id: ID!, $input: ${kind}Input!) { create${kind}(id: $id, input: $input) { __typename ... on ${kind} { id version } } }`,
+      { id, input: sent },
+    );
+  const answers = [...(await Promise.all([send(input), send(input)])), await send(input)];
+  for (const { data } of answers) expect(data[`create${kind}`]).toEqual({ __typename: kind, id, version: 1 });
+  expect(
+    (await send({ ...input, ...('tier' in input ? { tier: 8 } : 'name' in input ? { name: 'Other' } : { species: 'Other' }) })).errors[0],
+  ).toMatchObject({
+    extensions: { code: 'VALUE_REFUSED', details: { field: 'id', found: id } },
   });
 });
 

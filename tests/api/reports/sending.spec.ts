@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -314,6 +315,29 @@ it('a link shows one report as page and files, is counted, and ends when it is t
   await day.office.send('mutation($id: ID!) { revokeShareLink(id: $id) { id } }', { id: linkId });
   expect((await fetch(`${product.url}${place}`)).status).toBe(404);
   expect((await fetch(`${product.url}${place}/report.csv`)).status).toBe(404);
+});
+
+it('a link asked for twice at once under its name is one, with one secret, of which nothing is kept that opens it', async () => {
+  const { id } = await approved(['twice@example.test']);
+  const name = randomUUID();
+  const share = (reportId: string, days = 60) =>
+    day.office.send(
+      'mutation($id: ID!, $days: Int!, $name: ID!) { shareReport(reportId: $id, days: $days, deviceRecordId: $name) { id path } }',
+      {
+        id: reportId,
+        days,
+        name,
+      },
+    );
+  const [one, other] = (await Promise.all([share(id), share(id)])).map(({ data }) => data.shareReport);
+  expect(other).toEqual(one);
+  expect((await fetch(`${product.url}${one.path}`)).status).toBe(200);
+  const rows = await product.database.admin('select row_to_json(share_link)::text as all from share_link where report_id = $1', [id]);
+  expect(rows).toHaveLength(1);
+  expect(rows[0]!['all']).not.toContain(name);
+  expect(codeOf(await share(id, 30))).toBe('VALUE_REFUSED');
+  await day.office.send('mutation($id: ID!) { revokeShareLink(id: $id) { id } }', { id: one.id });
+  expect((await share(id)).data.shareReport).toEqual({ id: one.id, path: null });
 });
 
 it('drafts come for all clients in one go, once', async () => {

@@ -268,7 +268,7 @@ describe('the board of a month', () => {
     const { user, calls } = board({ replanDay: run, undoPlan: { ...run, undoneAt: '2026-09-24T17:06:00Z' } });
     await user.click(await screen.findByRole('button', { name: 'Plan the rest of today again: Crew 1' }));
     expect(await screen.findByText(/Planned from now on: one stop got another crew or day/)).toBeTruthy();
-    expect(variables(calls, 'ReplanDay')).toEqual({ crewId: 'crew-1' });
+    expect(variables(calls, 'ReplanDay')).toEqual({ crewId: 'crew-1', id: expect.any(String) });
     expect(screen.queryByRole('button', { name: 'Plan the rest of today again: Crew 2' })).toBeNull();
     await user.click(screen.getByRole('button', { name: 'Undo' }));
     await waitFor(() => expect(variables(calls, 'UndoPlan')).toEqual({ id: 'plan-1' }));

@@ -134,6 +134,26 @@ describe('the form of a kept thing', () => {
     expect(inputOf(calls, 'ChangeZone')).toMatchObject({ version: 5, input: { name: 'West lawn' } });
   });
 
+  it('sends a new one under one id, also after a lost answer; what was typed otherwise meanwhile is another', async () => {
+    const { user, calls } = draw('/setup/clients?thing=new&kind=client', {
+      createClient: () => {
+        throw new Error('no answer');
+      },
+    });
+    const form = await screen.findByRole('dialog', { name: 'Add a client' });
+    const add = () => user.click(within(form).getByRole('button', { name: 'Add it' }));
+    const ids = () => calls.filter((call) => call.name === 'CreateClient').map(({ variables }) => variables['id']);
+    const asked = (times: number) => waitFor(() => expect(ids()).toHaveLength(times));
+    await user.type(within(form).getByLabelText('Name'), 'Quail Commons HOA');
+    for (const times of [1, 2]) await add().then(() => asked(times));
+    await user.type(within(form).getByLabelText('Name'), ' West');
+    await add();
+    await asked(3);
+    const [first, again, other] = ids();
+    expect(first).toMatch(/^[0-9a-f-]{36}$/);
+    expect([again === first, other === first]).toEqual([true, false]);
+  });
+
   it('says which name is taken', async () => {
     const { user } = draw('/setup/clients?thing=new&kind=client', { createClient: { __typename: 'NameTaken', name: 'Quail Commons HOA' } });
     const form = await screen.findByRole('dialog', { name: 'Add a client' });

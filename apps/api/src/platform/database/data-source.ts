@@ -31,6 +31,7 @@ import { FindJobs20261206710000 } from './migrations/20261206-71-find-jobs.js';
 import { FillLines20261210300000 } from './migrations/20261210-30-fill-lines.js';
 import { FindBatches20261210500000 } from './migrations/20261210-50-find-batches.js';
 import { RememberUnknownMails20261210510000 } from './migrations/20261210-51-remember-unknown-mails.js';
+import { NameLinks20261215400000 } from './migrations/20261215-40-name-links.js';
 import { WordsOfOrders20261206700000 } from './migrations/20261206-70-words-of-orders.js';
 import { WithdrawVisits20261206300000 } from './migrations/20261206-30-withdraw-visits.js';
 import { WithdrawArrivals20261206600000 } from './migrations/20261206-60-withdraw-arrivals.js';
@@ -70,6 +71,7 @@ const migrations = [
   FillLines20261210300000,
   FindBatches20261210500000,
   RememberUnknownMails20261210510000,
+  NameLinks20261215400000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

@@ -12,6 +12,8 @@ import { ChangedMeanwhile, NameTaken, StillInUse, changedMeanwhile, nameTaken, s
 
 type Outcome = object;
 
+const SENT_AGAIN = 'made by the device: sent again after a lost answer, the same thing is answered and no second one is made';
+
 /** What the three mutations of a kept thing need to know of it. */
 export interface KeptThing<Row extends KeptRow, Shown extends object, Input extends object> {
   /** the GraphQL name, such as 'Meter' */
@@ -36,7 +38,7 @@ export interface KeptThing<Row extends KeptRow, Shown extends object, Input exte
 
 /** The mutations that `keptThingResolver` gives. */
 export interface KeptThingMutations<Input extends object> {
-  create(tx: OrganizationTransaction, input: Input): Promise<Outcome>;
+  create(tx: OrganizationTransaction, input: Input, id: string | null): Promise<Outcome>;
   change(tx: OrganizationTransaction, id: string, version: number, input: Input): Promise<Outcome>;
   retire(tx: OrganizationTransaction, id: string, version: number): Promise<Outcome>;
 }
@@ -83,9 +85,21 @@ export function keptThingResolver<Row extends KeptRow, Shown extends object, Inp
 
     @Allow(permission)
     @Mutation(() => Result, { name: `create${thing.name}` })
-    async create(@Tx() tx: OrganizationTransaction, @Args('input', { type: () => thing.input }) input: Input): Promise<Outcome> {
+    async create(
+      @Tx() tx: OrganizationTransaction,
+      @Args('input', { type: () => thing.input }) input: Input,
+      @Args('id', { type: () => ID, nullable: true, description: SENT_AGAIN }) id: string | null,
+    ): Promise<Outcome> {
+      const values = { ...columns(thing, input), ...(id && { id: id.toLowerCase() }) } as DeepPartial<Row>;
+      const before = async (): Promise<Row | null> => (id ? this.records.madeBefore(tx, thing.row, id.toLowerCase(), values) : null);
+      const made = await before();
+      if (made) return thing.show(made);
       await thing.judge?.(tx, input, null);
-      return outcome(tx, input, () => this.records.create(tx, thing.row, columns(thing, input)));
+      const told = await outcome(tx, input, () => this.records.create(tx, thing.row, values));
+      if (!(told instanceof NameTaken)) return told;
+      // Another request with the same thing was quicker.
+      const quicker = await before();
+      return quicker ? thing.show(quicker) : told;
     }
 
     @Allow(permission)

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { isDeepStrictEqual } from 'node:util';
 import { Injectable } from '@nestjs/common';
 import type { DeepPartial, EntityTarget, FindOptionsWhere } from 'typeorm';
 import { platformProblems } from '../problems/platform.problems.js';
@@ -7,6 +8,7 @@ import { Events } from './events.js';
 import type { KeptRow } from './kept-row.js';
 import type { OrganizationTransaction } from '../database/organization-transaction.js';
 import { RecordChanged } from './record-changed.event.js';
+import { isUuid } from './uuid.js';
 
 /** Somebody changed the thing since it was read. */
 export class VersionConflict {
@@ -33,6 +35,17 @@ function difference(before: object, after: object): { before: Record<string, unk
   };
 }
 
+/** A row of its first version. */
+const asNew = <Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>, values: DeepPartial<Row>): Row =>
+  tx.of(row).create({
+    ...values,
+    organizationId: tx.organizationId,
+    id: (values as Partial<KeptRow>).id ?? randomUUID(),
+    version: 1,
+    retiredAt: null,
+    typed: (values as Partial<KeptRow>).typed ?? {},
+  } as DeepPartial<Row>);
+
 /** Creates, changes and retires things: with a version against lost updates, and a record of what changed, by whom and when. */
 @Injectable()
 export class KeptRecords {
@@ -41,17 +54,29 @@ export class KeptRecords {
   /** Keeps a new thing. */
   async create<Row extends KeptRow>(tx: OrganizationTransaction, row: EntityTarget<Row>, values: DeepPartial<Row>): Promise<Row> {
     const table = tx.of(row);
-    const made = table.create({
-      ...values,
-      organizationId: tx.organizationId,
-      id: (values as Partial<KeptRow>).id ?? randomUUID(),
-      version: 1,
-      retiredAt: null,
-      typed: (values as Partial<KeptRow>).typed ?? {},
-    } as DeepPartial<Row>);
+    const made = asNew(tx, row, values);
     await table.insert(made as never);
     await this.note(tx, table.metadata.tableName, made, 'create', { before: {}, after: difference({}, made).after });
     return made;
+  }
+
+  /** The thing that was made under this id by the same values, as it stands now; null where nothing was. Other values under it are refused. */
+  async madeBefore<Row extends KeptRow>(
+    tx: OrganizationTransaction,
+    row: EntityTarget<Row>,
+    id: string,
+    values: DeepPartial<Row>,
+  ): Promise<Row | null> {
+    if (!isUuid(id)) throw platformProblems.valueRefused({ field: 'id', found: id, expected: 'a UUID made by the device' });
+    const table = tx.of(row);
+    const present = await table.findOneBy({ organizationId: tx.organizationId, id } as FindOptionsWhere<Row>);
+    if (!present) return null;
+    const first = await tx
+      .of(ChangeRow)
+      .findOneBy({ organizationId: tx.organizationId, thing: table.metadata.tableName, thingId: id, deed: 'create' });
+    const sent = JSON.parse(JSON.stringify(difference({}, asNew(tx, row, values)).after)) as object;
+    if (isDeepStrictEqual(first?.after, sent)) return present;
+    throw platformProblems.valueRefused({ field: 'id', found: id, expected: 'a UUID of its own for each record' });
   }
 
   /** Changes a thing if it still has the version that was read. A thing that would not change keeps its version. */

@@ -11,6 +11,12 @@ import { MonthPlan, PlannedStop, PlanRun } from './shown/month-plan.type.js';
 import { ShowMonth, showRun } from './shown/show-month.service.js';
 import { ShowTimes } from './shown/show-times.service.js';
 
+const MADE_BY_DEVICE = {
+  type: () => ID,
+  nullable: true,
+  description: 'made by the device: sent again after a lost answer, the same planning is answered',
+};
+
 /** The plan of a month. */
 @Resolver(() => MonthPlan)
 export class MonthPlanResolver {
@@ -41,8 +47,12 @@ export class MonthPlanResolver {
 
   @Allow(Permission.PlanMonths)
   @Mutation(() => PlanRun)
-  async planMonth(@Tx() tx: OrganizationTransaction, @Args('month', { type: () => MonthScalar }) month: string): Promise<PlanRun> {
-    return showRun(await this.plan.run(tx, month));
+  async planMonth(
+    @Tx() tx: OrganizationTransaction,
+    @Args('month', { type: () => MonthScalar }) month: string,
+    @Args('id', MADE_BY_DEVICE) id: string | null,
+  ): Promise<PlanRun> {
+    return showRun(await this.plan.run(tx, month, id));
   }
 
   /** What is left of a crew's day today, from a minute of it on; from now where none is named. */
@@ -52,8 +62,9 @@ export class MonthPlanResolver {
     @Tx() tx: OrganizationTransaction,
     @Args('crewId', { type: () => ID }) crewId: string,
     @Args('minute', { type: () => Int, nullable: true }) minute: number | null,
+    @Args('id', MADE_BY_DEVICE) id: string | null,
   ): Promise<PlanRun> {
-    return showRun(await this.replan.run(tx, crewId, minute));
+    return showRun(await this.replan.run(tx, { crewId, from: minute, id }));
   }
 
   @Allow(Permission.PlanMonths)

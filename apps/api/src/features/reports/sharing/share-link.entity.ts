@@ -10,6 +10,18 @@ export class ShareLinkRow extends OrganizationRow {
   @Column('bytea', { name: 'token_hash' })
   tokenHash: Buffer;
 
+  /** hash of the name under which a device asked for it; null where it gave none */
+  @Column('bytea', { name: 'name_hash', nullable: true })
+  nameHash: Buffer | null;
+
+  /** with that name it gives the secret */
+  @Column('bytea', { nullable: true })
+  salt: Buffer | null;
+
+  /** for how long it was asked. [d] */
+  @Column('integer', { nullable: true })
+  days: number | null;
+
   @Column('timestamptz', { name: 'expires_at' })
   expiresAt: Date;
 

@@ -39,7 +39,15 @@ export const shareLinks = {
     return new Map(rows.map(({ id, visits, downloads }) => [id, { visits, downloads }]));
   },
 
-  async add(tx: OrganizationTransaction, link: Pick<ShareLinkRow, 'reportId' | 'tokenHash' | 'expiresAt'>): Promise<ShareLinkRow> {
+  /** The link that was made under a name. */
+  named(tx: OrganizationTransaction, nameHash: Buffer): Promise<ShareLinkRow | null> {
+    return tx.of(ShareLinkRow).findOneBy({ organizationId: tx.organizationId, nameHash });
+  },
+
+  async add(
+    tx: OrganizationTransaction,
+    link: Pick<ShareLinkRow, 'reportId' | 'tokenHash' | 'expiresAt'> & Partial<Pick<ShareLinkRow, 'nameHash' | 'salt' | 'days'>>,
+  ): Promise<ShareLinkRow> {
     const id = randomUUID();
     await tx.of(ShareLinkRow).insert({ ...link, organizationId: tx.organizationId, id, createdBy: tx.actor.personId });
     return (await this.one(tx, id))!;

@@ -26,7 +26,7 @@ export class ShareLink {
   @Field(() => Int)
   downloads: number;
 
-  /** where the report is shown; told once, when the link is made, and kept nowhere */
+  /** where the report is shown; told to the device that asks for the link, under the name that it gave it, and kept nowhere */
   @Field(() => String, { nullable: true })
   path: string | null;
 }

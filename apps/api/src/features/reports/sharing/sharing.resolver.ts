@@ -27,8 +27,9 @@ export class SharingResolver {
     @Tx() tx: OrganizationTransaction,
     @Args('reportId', { type: () => ID }) reportId: string,
     @Args('days', { type: () => Int, defaultValue: 60 }) days: number,
+    @Args('deviceRecordId', { type: () => ID, nullable: true }) name: string | null,
   ): Promise<ShareLink> {
-    return this.sharing.run(tx, reportId, days);
+    return this.sharing.run(tx, { reportId, days, name });
   }
 
   @Allow(Permission.WriteReports)

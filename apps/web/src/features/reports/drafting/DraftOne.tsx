@@ -4,6 +4,7 @@ import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { ReportsPageQuery } from '../../../graphql/__generated__/graphql.js';
 import { Fold } from '../../../page/drawing/Fold.js';
 import { useDeed } from '../../../page/use-deed.js';
+import { useRecordName } from '../../../page/work/use-record-name.js';
 import { useToast } from '../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { Select } from '../../../ui/forms/Select.js';
@@ -11,8 +12,8 @@ import { ErrorState } from '../../../ui/states/States.js';
 import { LENGTHS, type PeriodLength, periodOf } from './period.js';
 
 const draftOneDocument = graphql(`
-  mutation DraftOneReport($input: WaterReportInput!) {
-    createWaterReport(input: $input) {
+  mutation DraftOneReport($id: ID, $input: WaterReportInput!) {
+    createWaterReport(id: $id, input: $input) {
       __typename
       ... on WaterReport {
         id
@@ -38,10 +39,12 @@ export function DraftOne({ month, clients, properties, onMade }: Props) {
   const [propertyId, setProperty] = useState(ALL);
   const [length, setLength] = useState<PeriodLength>('month');
   const draft = useDeed(draftOneDocument, { refetch: ['ReportsPage'] });
+  const { nameOf, forget } = useRecordName();
   const own = properties.filter(({ client }) => client?.id === clientId);
   const make = async (): Promise<void> => {
     const input = { clientId, propertyId: propertyId || null, ...periodOf(month, length) };
-    const made = (await draft.run({ input }))?.createWaterReport;
+    const made = (await draft.run({ id: nameOf(input), input }))?.createWaterReport;
+    if (made) forget();
     if (made?.__typename === 'WaterReport') onMade(made.id);
     else if (made) toast({ words: intl.formatMessage({ id: 'reports.there' }) });
   };

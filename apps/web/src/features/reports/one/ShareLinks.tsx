@@ -5,6 +5,7 @@ import { graphql } from '../../../graphql/__generated__/gql.js';
 import type { SharedReportFragment } from '../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { useDeed } from '../../../page/use-deed.js';
+import { useRecordName } from '../../../page/work/use-record-name.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { ErrorState } from '../../../ui/states/States.js';
@@ -24,8 +25,8 @@ export const sharedReport = graphql(`
   }
 `);
 const shareDocument = graphql(`
-  mutation ShareReport($id: ID!) {
-    shareReport(reportId: $id) {
+  mutation ShareReport($id: ID!, $name: ID!) {
+    shareReport(reportId: $id, deviceRecordId: $name) {
       id
       path
     }
@@ -47,10 +48,13 @@ export function ShareLinks({ report: masked }: { readonly report: FragmentType<S
   const [made, setMade] = useState<string | null>(null);
   const share = useDeed(shareDocument, { refetch: ['OneReport'] });
   const revoke = useDeed(revokeDocument, { refetch: ['OneReport'] });
+  const { nameOf, forget } = useRecordName();
   if (state === 'draft') return null;
   const make = async (): Promise<void> => {
-    const answer = await share.run({ id });
-    if (answer?.shareReport.path) setMade(`${window.location.origin}${answer.shareReport.path}`);
+    const answer = await share.run({ id, name: nameOf({ id }) });
+    if (!answer) return;
+    forget();
+    if (answer.shareReport.path) setMade(`${window.location.origin}${answer.shareReport.path}`);
   };
   const problem = share.problem ?? revoke.problem;
   return (

@@ -11,9 +11,16 @@ import type { PlanMaterial } from '../material/plan-item.js';
 import { placesOf, planInputOf, type PlanWish } from '../material/plan-input-of.js';
 import { MonthPlanRow } from '../runs/month-plan.entity.js';
 import { monthPlans } from '../runs/month-plan.repository.js';
+import { plannedBefore } from '../runs/planned-before.js';
 import { solveInThread } from '../solving/solve-in-thread.js';
 import { TravelTimes } from '../travel/travel-times.service.js';
 import { ApplyPlan, type SolvedPlan } from './apply-plan.service.js';
+
+interface Named {
+  readonly month: string;
+  /** made by the device */
+  readonly id: string | null;
+}
 
 /** Plans a month from tomorrow on, or from its first day: everything that is not locked may move, and what has no day yet gets one. */
 @Injectable()
@@ -25,18 +32,20 @@ export class PlanMonth {
     private readonly apply: ApplyPlan,
   ) {}
 
-  async run(tx: OrganizationTransaction, month: string): Promise<MonthPlanRow> {
+  async run(tx: OrganizationTransaction, month: string, id: string | null): Promise<MonthPlanRow> {
+    const made = await plannedBefore(tx, id, month);
+    if (made) return made;
     const { firstDay, days } = daysOfMonth(month);
     const tomorrow = dayNumberOfDate(await todayIn(tx)) + 1;
     const until = dateOfDayNumber(firstDay + days - 1);
     const from = dateOfDayNumber(Math.max(firstDay, tomorrow));
     if (from > until) throw platformProblems.valueRefused({ field: 'month', found: month, expected: `a month with days after today` });
     const known = await this.gather.run(tx, from, until);
-    return this.plan(tx, known, { isFree: ({ locked }) => !locked, now: null }, month);
+    return this.plan(tx, known, { isFree: ({ locked }) => !locked, now: null }, { month, id });
   }
 
   /** Plans what is free in some material, makes the routes so, and keeps what was done. */
-  async plan(tx: OrganizationTransaction, known: PlanMaterial, wish: PlanWish, month: string): Promise<MonthPlanRow> {
+  async plan(tx: OrganizationTransaction, known: PlanMaterial, wish: PlanWish, { month, id }: Named): Promise<MonthPlanRow> {
     const places = placesOf(known);
     const { table, basis } = await this.travel.run(places.positions);
     const { input, items } = planInputOf(known, { places, travel: table, wish });
@@ -47,6 +56,7 @@ export class PlanMonth {
     return (
       (before.length === 0 && (await this.again(tx, month, unplaced))) ||
       this.records.create(tx, MonthPlanRow, {
+        ...(id && { id: id.toLowerCase() }),
         month: `${month}-01`,
         madeAt: await nowIn(tx),
         madeBy: tx.actor.personId,

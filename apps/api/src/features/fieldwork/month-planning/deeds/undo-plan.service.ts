@@ -21,10 +21,13 @@ export class UndoPlan {
   ) {}
 
   async run(tx: OrganizationTransaction, id: string): Promise<MonthPlanRow> {
+    await monthPlans.oneAtATime(tx);
     const plan = await monthPlans.ofId(tx, id);
     if (!plan) throw platformProblems.notFound({ thing: 'plan', id });
     const latest = await monthPlans.latest(tx, plan.month.slice(0, 7));
-    if (plan.undoneAt || latest?.id !== plan.id) throw fieldworkProblems.planNotLast({ planId: id });
+    if (latest?.id !== plan.id) throw fieldworkProblems.planNotLast({ planId: id });
+    // It was undone, and the answer was lost.
+    if (plan.undoneAt) return plan;
     const items = await this.itemsOf(tx, plan.before);
     for (const stood of plan.before) await this.putBack(tx, stood, whereIsIt(items, stood));
     for (const [day, propertyIds] of daysBefore(plan.before)) {

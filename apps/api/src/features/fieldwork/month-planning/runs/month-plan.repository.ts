@@ -11,6 +11,11 @@ export const monthPlans = {
       .findOne({ where: { organizationId: tx.organizationId, month: `${month}-01` }, order: { madeAt: 'DESC', id: 'ASC' } });
   },
 
+  /** Two plannings of an organization never go on at once: each begins from what the other left. */
+  async oneAtATime(tx: OrganizationTransaction): Promise<void> {
+    await tx.query('select pg_advisory_xact_lock(hashtext($1))', [`plan the routes of ${tx.organizationId}`]);
+  },
+
   async ofId(tx: OrganizationTransaction, id: string): Promise<MonthPlanRow | null> {
     return isUuid(id) ? tx.of(MonthPlanRow).findOneBy({ organizationId: tx.organizationId, id }) : null;
   },

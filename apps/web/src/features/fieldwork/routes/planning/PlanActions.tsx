@@ -4,6 +4,7 @@ import { graphql } from '../../../../graphql/__generated__/gql.js';
 import type { LatestPlanFragment } from '../../../../graphql/__generated__/graphql.js';
 import { useFormats } from '../../../../i18n/LanguageProvider.js';
 import { useDeed } from '../../../../page/use-deed.js';
+import { useRecordName } from '../../../../page/work/use-record-name.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { useToast } from '../../../../ui/dialogs/Toasts.js';
 import { Button } from '../../../../ui/forms/Button.js';
@@ -19,8 +20,8 @@ export const latestPlan = graphql(`
 `);
 
 const planMonthDocument = graphql(`
-  mutation PlanMonth($month: Month!) {
-    planMonth(month: $month) {
+  mutation PlanMonth($month: Month!, $id: ID!) {
+    planMonth(month: $month, id: $id) {
       id
       moved
       unplaced
@@ -42,10 +43,12 @@ export function PlanActions({ month, latest, onMonth, onSeason }: Props) {
   const toast = useToast();
   const plan = useDeed(planMonthDocument, { refetch: ['MonthPlan'] });
   const undo = useUndoPlan();
+  const { nameOf, forget } = useRecordName();
   const make = async (): Promise<void> => {
-    const { planMonth: made } = (await plan.run({ month })) ?? {};
-    if (made)
-      toast({ words: intl.formatMessage({ id: 'monthPlan.made' }, made), ...(made.moved > 0 && { onUndo: () => void undo.run(made.id) }) });
+    const { planMonth: made } = (await plan.run({ month, id: nameOf({ month }) })) ?? {};
+    if (!made) return;
+    forget();
+    toast({ words: intl.formatMessage({ id: 'monthPlan.made' }, made), ...(made.moved > 0 && { onUndo: () => void undo.run(made.id) }) });
   };
   const problem = plan.problem ?? undo.problem;
   return (

@@ -17,8 +17,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateBackflowAssembly($input: BackflowAssemblyInput!) {
-    result: createBackflowAssembly(input: $input) {
+  mutation CreateBackflowAssembly($id: ID, $input: BackflowAssemblyInput!) {
+    result: createBackflowAssembly(id: $id, input: $input) {
       __typename
       ... on BackflowAssembly {
         id

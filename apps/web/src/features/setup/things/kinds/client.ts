@@ -16,8 +16,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateClient($input: ClientInput!) {
-    result: createClient(input: $input) {
+  mutation CreateClient($id: ID, $input: ClientInput!) {
+    result: createClient(id: $id, input: $input) {
       __typename
       ... on Client {
         id

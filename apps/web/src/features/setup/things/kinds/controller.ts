@@ -29,8 +29,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateController($input: ControllerInput!) {
-    result: createController(input: $input) {
+  mutation CreateController($id: ID, $input: ControllerInput!) {
+    result: createController(id: $id, input: $input) {
       __typename
       ... on Controller {
         id

@@ -19,8 +19,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateCrew($input: CrewInput!) {
-    result: createCrew(input: $input) {
+  mutation CreateCrew($id: ID, $input: CrewInput!) {
+    result: createCrew(id: $id, input: $input) {
       __typename
       ... on Crew {
         id

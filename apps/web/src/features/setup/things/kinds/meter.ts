@@ -29,8 +29,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateMeter($input: MeterInput!) {
-    result: createMeter(input: $input) {
+  mutation CreateMeter($id: ID, $input: MeterInput!) {
+    result: createMeter(id: $id, input: $input) {
       __typename
       ... on Meter {
         id

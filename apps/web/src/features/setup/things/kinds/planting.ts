@@ -17,8 +17,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreatePlanting($input: PlantingInput!) {
-    result: createPlanting(input: $input) {
+  mutation CreatePlanting($id: ID, $input: PlantingInput!) {
+    result: createPlanting(id: $id, input: $input) {
       __typename
       ... on Planting {
         id

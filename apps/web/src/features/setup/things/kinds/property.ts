@@ -23,8 +23,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateProperty($input: PropertyInput!) {
-    result: createProperty(input: $input) {
+  mutation CreateProperty($id: ID, $input: PropertyInput!) {
+    result: createProperty(id: $id, input: $input) {
       __typename
       ... on Property {
         id

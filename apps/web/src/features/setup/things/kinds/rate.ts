@@ -20,8 +20,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateRateTier($input: RateTierInput!) {
-    result: createRateTier(input: $input) {
+  mutation CreateRateTier($id: ID, $input: RateTierInput!) {
+    result: createRateTier(id: $id, input: $input) {
       __typename
       ... on RateTier {
         id

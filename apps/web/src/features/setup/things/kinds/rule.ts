@@ -28,8 +28,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateWateringRule($input: WateringRuleInput!) {
-    result: createWateringRule(input: $input) {
+  mutation CreateWateringRule($id: ID, $input: WateringRuleInput!) {
+    result: createWateringRule(id: $id, input: $input) {
       __typename
       ... on WateringRule {
         id

@@ -16,8 +16,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateWeatherStation($input: WeatherStationInput!) {
-    result: createWeatherStation(input: $input) {
+  mutation CreateWeatherStation($id: ID, $input: WeatherStationInput!) {
+    result: createWeatherStation(id: $id, input: $input) {
       __typename
       ... on WeatherStation {
         id

@@ -12,8 +12,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateWaterSupplier($input: WaterSupplierInput!) {
-    result: createWaterSupplier(input: $input) {
+  mutation CreateWaterSupplier($id: ID, $input: WaterSupplierInput!) {
+    result: createWaterSupplier(id: $id, input: $input) {
       __typename
       ... on WaterSupplier {
         id

@@ -39,8 +39,8 @@ graphql(`
 `);
 
 const create = graphql(`
-  mutation CreateZone($input: ZoneInput!) {
-    result: createZone(input: $input) {
+  mutation CreateZone($id: ID, $input: ZoneInput!) {
+    result: createZone(id: $id, input: $input) {
       __typename
       ... on Zone {
         id
