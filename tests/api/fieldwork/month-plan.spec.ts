@@ -109,7 +109,10 @@ it('a planning sent twice at once under its id is one, and is told again when so
   await day.order({ propertyId, dueOn: '2026-07-08' });
   const id = randomUUID();
   const send = () =>
-    day.office.send(`mutation($month: Month!, $id: ID!) { planMonth(month: $month, id: $id) ${RUN} }`, { month: '2026-07', id });
+    day.office.send(`mutation($month: Month!, $id: ID!) { planMonth(month: $month, deviceRecordId: $id) ${RUN} }`, {
+      month: '2026-07',
+      id,
+    });
   const [one, other] = await Promise.all([send(), send()]);
   expect(one.data.planMonth).toMatchObject({ id, moved: expect.any(Number) });
   expect(other.data.planMonth).toEqual(one.data.planMonth);
@@ -274,11 +277,14 @@ it('replans only what is left of a broken day', async () => {
     [day.organizationId, done.id, visited!.stop.id, day.crewId],
   );
   const replan = (minute: number | null, id: string | null = null) =>
-    day.office.send(`mutation($crew: ID!, $minute: Int, $id: ID) { replanDay(crewId: $crew, minute: $minute, id: $id) ${RUN} }`, {
-      crew: day.crewId,
-      minute,
-      id,
-    });
+    day.office.send(
+      `mutation($crew: ID!, $minute: Int, $id: ID) { replanDay(crewId: $crew, minute: $minute, deviceRecordId: $id) ${RUN} }`,
+      {
+        crew: day.crewId,
+        minute,
+        id,
+      },
+    );
   // At 14:00 four hours of work no longer fit into today, for neither crew.
   const again = randomUUID();
   const first = (await replan(840, again)).data.replanDay;

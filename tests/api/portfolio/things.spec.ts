@@ -87,7 +87,7 @@ it.each(NAMES)('%s: sent again under its id, also at once, it is the same one; a
   const input = { ...least, ...('species' in least ? { species: 'Again' } : 'tier' in least ? { tier: 9 } : { name: 'Again' }) };
   const send = (sent: object) =>
     office.send(
-      `mutation($id: ID!, $input: ${kind}Input!) { create${kind}(id: $id, input: $input) { __typename ... on ${kind} { id version } } }`,
+      `mutation($id: ID!, $input: ${kind}Input!) { create${kind}(deviceRecordId: $id, input: $input) { __typename ... on ${kind} { id version } } }`,
       { id, input: sent },
     );
   const answers = [...(await Promise.all([send(input), send(input)])), await send(input)];
@@ -95,7 +95,7 @@ it.each(NAMES)('%s: sent again under its id, also at once, it is the same one; a
   expect(
     (await send({ ...input, ...('tier' in input ? { tier: 8 } : 'name' in input ? { name: 'Other' } : { species: 'Other' }) })).errors[0],
   ).toMatchObject({
-    extensions: { code: 'VALUE_REFUSED', details: { field: 'id', found: id } },
+    extensions: { code: 'VALUE_REFUSED', details: { field: 'deviceRecordId', found: id } },
   });
 });
 

@@ -48,6 +48,21 @@ function columns<Row extends KeptRow, Input extends object>(thing: KeptThing<Row
   return (thing.keep ? thing.keep(input) : { ...input }) as DeepPartial<Row>;
 }
 
+const outcomeOf =
+  <Row extends KeptRow, Shown extends object, Input extends object>(thing: KeptThing<Row, Shown, Input>) =>
+  async (tx: OrganizationTransaction, input: Input, work: () => Promise<Row | VersionConflict>): Promise<Outcome> => {
+    try {
+      const row = await tx.attempt(work);
+      if (row instanceof VersionConflict) return changedMeanwhile(row);
+      await thing.then?.(tx, row, input);
+      return thing.show(row);
+    } catch (problem) {
+      const broken = brokenConstraint(problem);
+      if (broken?.kind === 'unique') return nameTaken(thing.called?.(input) ?? String((input as { name?: string }).name ?? broken.name));
+      throw problem;
+    }
+  };
+
 /**
  * The mutations create, change and retire of one kind of thing: versioned, recorded, with their expected outcomes in the schema.
  *
@@ -65,18 +80,7 @@ export function keptThingResolver<Row extends KeptRow, Shown extends object, Inp
     resolveType: (value: object) => value.constructor as Type,
   });
 
-  const outcome = async (tx: OrganizationTransaction, input: Input, work: () => Promise<Row | VersionConflict>): Promise<Outcome> => {
-    try {
-      const row = await tx.attempt(work);
-      if (row instanceof VersionConflict) return changedMeanwhile(row);
-      await thing.then?.(tx, row, input);
-      return thing.show(row);
-    } catch (problem) {
-      const broken = brokenConstraint(problem);
-      if (broken?.kind === 'unique') return nameTaken(thing.called?.(input) ?? String((input as { name?: string }).name ?? broken.name));
-      throw problem;
-    }
-  };
+  const outcome = outcomeOf(thing);
 
   @Resolver({ isAbstract: true })
   abstract class KeptThingResolver implements KeptThingMutations<Input> {
@@ -88,7 +92,7 @@ export function keptThingResolver<Row extends KeptRow, Shown extends object, Inp
     async create(
       @Tx() tx: OrganizationTransaction,
       @Args('input', { type: () => thing.input }) input: Input,
-      @Args('id', { type: () => ID, nullable: true, description: SENT_AGAIN }) id: string | null,
+      @Args('deviceRecordId', { type: () => ID, nullable: true, description: SENT_AGAIN }) id: string | null,
     ): Promise<Outcome> {
       const values = { ...columns(thing, input), ...(id && { id: id.toLowerCase() }) } as DeepPartial<Row>;
       const before = async (): Promise<Row | null> => (id ? this.records.madeBefore(tx, thing.row, id.toLowerCase(), values) : null);

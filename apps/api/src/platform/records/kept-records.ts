@@ -67,7 +67,7 @@ export class KeptRecords {
     id: string,
     values: DeepPartial<Row>,
   ): Promise<Row | null> {
-    if (!isUuid(id)) throw platformProblems.valueRefused({ field: 'id', found: id, expected: 'a UUID made by the device' });
+    if (!isUuid(id)) throw platformProblems.valueRefused({ field: 'deviceRecordId', found: id, expected: 'a UUID made by the device' });
     const table = tx.of(row);
     const present = await table.findOneBy({ organizationId: tx.organizationId, id } as FindOptionsWhere<Row>);
     if (!present) return null;
@@ -76,7 +76,7 @@ export class KeptRecords {
       .findOneBy({ organizationId: tx.organizationId, thing: table.metadata.tableName, thingId: id, deed: 'create' });
     const sent = JSON.parse(JSON.stringify(difference({}, asNew(tx, row, values)).after)) as object;
     if (isDeepStrictEqual(first?.after, sent)) return present;
-    throw platformProblems.valueRefused({ field: 'id', found: id, expected: 'a UUID of its own for each record' });
+    throw platformProblems.valueRefused({ field: 'deviceRecordId', found: id, expected: 'a UUID of its own for each record' });
   }
 
   /** Changes a thing if it still has the version that was read. A thing that would not change keeps its version. */

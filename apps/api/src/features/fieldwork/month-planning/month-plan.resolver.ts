@@ -50,7 +50,7 @@ export class MonthPlanResolver {
   async planMonth(
     @Tx() tx: OrganizationTransaction,
     @Args('month', { type: () => MonthScalar }) month: string,
-    @Args('id', MADE_BY_DEVICE) id: string | null,
+    @Args('deviceRecordId', MADE_BY_DEVICE) id: string | null,
   ): Promise<PlanRun> {
     return showRun(await this.plan.run(tx, month, id));
   }
@@ -62,7 +62,7 @@ export class MonthPlanResolver {
     @Tx() tx: OrganizationTransaction,
     @Args('crewId', { type: () => ID }) crewId: string,
     @Args('minute', { type: () => Int, nullable: true }) minute: number | null,
-    @Args('id', MADE_BY_DEVICE) id: string | null,
+    @Args('deviceRecordId', MADE_BY_DEVICE) id: string | null,
   ): Promise<PlanRun> {
     return showRun(await this.replan.run(tx, { crewId, from: minute, id }));
   }

@@ -25,16 +25,11 @@ interface Wish {
 @Injectable()
 export class ShareReport {
   async run(tx: OrganizationTransaction, { reportId, days, name: given }: Wish): Promise<ShareLink> {
-    if (!(Number.isInteger(days) && days >= 1 && days <= MOST_DAYS))
-      throw platformProblems.valueRefused({ field: 'days', found: days, expected: `a whole number from 1 to ${MOST_DAYS}` });
-    if (given && !isUuid(given))
-      throw platformProblems.valueRefused({ field: 'deviceRecordId', found: given, expected: 'a UUID made by the device' });
+    judge(days, given);
     const wish = { reportId, days, name: given?.toLowerCase() ?? null };
     const made = await madeBefore(tx, wish);
     if (made) return made;
-    const report = await waterReports.one(tx, reportId);
-    if (!report) throw platformProblems.notFound({ thing: 'report', id: reportId });
-    if (report.state === 'draft') throw reportsProblems.notApproved({ reportId, report: await nameOfReport(tx, report) });
+    await requireApproved(tx, reportId);
     try {
       return await tx.attempt(async () => make(tx, wish));
     } catch (problem) {
@@ -44,6 +39,19 @@ export class ShareReport {
       throw problem;
     }
   }
+}
+
+function judge(days: number, name: string | null): void {
+  if (!(Number.isInteger(days) && days >= 1 && days <= MOST_DAYS))
+    throw platformProblems.valueRefused({ field: 'days', found: days, expected: `a whole number from 1 to ${MOST_DAYS}` });
+  if (name && !isUuid(name))
+    throw platformProblems.valueRefused({ field: 'deviceRecordId', found: name, expected: 'a UUID made by the device' });
+}
+
+async function requireApproved(tx: OrganizationTransaction, reportId: string): Promise<void> {
+  const report = await waterReports.one(tx, reportId);
+  if (!report) throw platformProblems.notFound({ thing: 'report', id: reportId });
+  if (report.state === 'draft') throw reportsProblems.notApproved({ reportId, report: await nameOfReport(tx, report) });
 }
 
 const pathOf = (link: string): string => `/api/shared/${link}`;

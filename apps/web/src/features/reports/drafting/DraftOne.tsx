@@ -13,7 +13,7 @@ import { LENGTHS, type PeriodLength, periodOf } from './period.js';
 
 const draftOneDocument = graphql(`
   mutation DraftOneReport($id: ID, $input: WaterReportInput!) {
-    createWaterReport(id: $id, input: $input) {
+    createWaterReport(deviceRecordId: $id, input: $input) {
       __typename
       ... on WaterReport {
         id

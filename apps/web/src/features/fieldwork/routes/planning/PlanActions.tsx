@@ -21,7 +21,7 @@ export const latestPlan = graphql(`
 
 const planMonthDocument = graphql(`
   mutation PlanMonth($month: Month!, $id: ID!) {
-    planMonth(month: $month, id: $id) {
+    planMonth(month: $month, deviceRecordId: $id) {
       id
       moved
       unplaced

@@ -7,7 +7,7 @@ import { useUndoPlan } from './use-undo-plan.js';
 
 const replanDocument = graphql(`
   mutation ReplanDay($crewId: ID!, $id: ID!) {
-    replanDay(crewId: $crewId, id: $id) {
+    replanDay(crewId: $crewId, deviceRecordId: $id) {
       id
       moved
       unplaced

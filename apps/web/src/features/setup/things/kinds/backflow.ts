@@ -18,7 +18,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateBackflowAssembly($id: ID, $input: BackflowAssemblyInput!) {
-    result: createBackflowAssembly(id: $id, input: $input) {
+    result: createBackflowAssembly(deviceRecordId: $id, input: $input) {
       __typename
       ... on BackflowAssembly {
         id

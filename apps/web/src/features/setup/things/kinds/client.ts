@@ -17,7 +17,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateClient($id: ID, $input: ClientInput!) {
-    result: createClient(id: $id, input: $input) {
+    result: createClient(deviceRecordId: $id, input: $input) {
       __typename
       ... on Client {
         id

@@ -30,7 +30,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateController($id: ID, $input: ControllerInput!) {
-    result: createController(id: $id, input: $input) {
+    result: createController(deviceRecordId: $id, input: $input) {
       __typename
       ... on Controller {
         id

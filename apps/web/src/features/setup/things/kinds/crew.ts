@@ -20,7 +20,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateCrew($id: ID, $input: CrewInput!) {
-    result: createCrew(id: $id, input: $input) {
+    result: createCrew(deviceRecordId: $id, input: $input) {
       __typename
       ... on Crew {
         id

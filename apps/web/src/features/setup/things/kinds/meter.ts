@@ -30,7 +30,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateMeter($id: ID, $input: MeterInput!) {
-    result: createMeter(id: $id, input: $input) {
+    result: createMeter(deviceRecordId: $id, input: $input) {
       __typename
       ... on Meter {
         id

@@ -18,7 +18,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreatePlanting($id: ID, $input: PlantingInput!) {
-    result: createPlanting(id: $id, input: $input) {
+    result: createPlanting(deviceRecordId: $id, input: $input) {
       __typename
       ... on Planting {
         id

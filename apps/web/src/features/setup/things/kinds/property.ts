@@ -24,7 +24,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateProperty($id: ID, $input: PropertyInput!) {
-    result: createProperty(id: $id, input: $input) {
+    result: createProperty(deviceRecordId: $id, input: $input) {
       __typename
       ... on Property {
         id

@@ -21,7 +21,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateRateTier($id: ID, $input: RateTierInput!) {
-    result: createRateTier(id: $id, input: $input) {
+    result: createRateTier(deviceRecordId: $id, input: $input) {
       __typename
       ... on RateTier {
         id

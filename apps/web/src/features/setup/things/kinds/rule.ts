@@ -29,7 +29,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateWateringRule($id: ID, $input: WateringRuleInput!) {
-    result: createWateringRule(id: $id, input: $input) {
+    result: createWateringRule(deviceRecordId: $id, input: $input) {
       __typename
       ... on WateringRule {
         id

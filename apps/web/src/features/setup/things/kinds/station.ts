@@ -17,7 +17,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateWeatherStation($id: ID, $input: WeatherStationInput!) {
-    result: createWeatherStation(id: $id, input: $input) {
+    result: createWeatherStation(deviceRecordId: $id, input: $input) {
       __typename
       ... on WeatherStation {
         id

@@ -13,7 +13,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateWaterSupplier($id: ID, $input: WaterSupplierInput!) {
-    result: createWaterSupplier(id: $id, input: $input) {
+    result: createWaterSupplier(deviceRecordId: $id, input: $input) {
       __typename
       ... on WaterSupplier {
         id

@@ -40,7 +40,7 @@ graphql(`
 
 const create = graphql(`
   mutation CreateZone($id: ID, $input: ZoneInput!) {
-    result: createZone(id: $id, input: $input) {
+    result: createZone(deviceRecordId: $id, input: $input) {
       __typename
       ... on Zone {
         id
