@@ -95,6 +95,8 @@ describe('FAO-56 chapter 3: sun and radiation', () => {
   it('Example 13: soil heat flux of April 0.33 MJ/m2/d; Example 17: 0.14 without the month after', () => {
     expectWithin(monthlySoilHeatFlux(celsius(18.8), celsius(14.1)), 0.33, 0.005);
     expectWithin(currentMonthSoilHeatFlux(celsius(30.2), celsius(29.2)), 0.14, 0.005);
+    // By hand, Eq. 44 with Example 13's March and April: the printed example warms by one degree, which cannot tell times from over.
+    expectWithin(currentMonthSoilHeatFlux(celsius(16.1), celsius(14.1)), 0.28, 1e-9);
   });
 
   it('Eq. 50 at the coast: 0.19 in place of 0.16', () => {

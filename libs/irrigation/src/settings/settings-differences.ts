@@ -54,12 +54,23 @@ export function sameSettings(wanted: SettingsFact, found: SettingsFact): boolean
   return settingsDifferences(wanted, found).length === 0;
 }
 
+/**
+ * Whether two programs fall on the same days.
+ *
+ * @param one - Days of one program. [code]
+ * @param other - Days of another. [code]
+ * @returns True when no key has to be pressed to make them alike. [–]
+ */
+export function sameDays(one: ProgramDays, other: ProgramDays): boolean {
+  return daysKey(one) === daysKey(other);
+}
+
 function programDifferences(wanted: Program, found: Program): readonly SettingsDifference[] {
   const { name } = wanted;
   // The same start twice is one start.
   const sorted = (starts: readonly number[]) => [...new Set(starts)].sort((a, b) => a - b);
   const differences: SettingsDifference[] = [];
-  if (daysKey(wanted.days) !== daysKey(found.days)) differences.push(difference('days', name, null, [wanted.days, found.days]));
+  if (!sameDays(wanted.days, found.days)) differences.push(difference('days', name, null, [wanted.days, found.days]));
   if (sorted(wanted.starts).join() !== sorted(found.starts).join()) {
     differences.push(difference('starts', name, null, [sorted(wanted.starts), sorted(found.starts)]));
   }

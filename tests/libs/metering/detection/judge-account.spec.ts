@@ -60,6 +60,27 @@ describe('settings', () => {
   });
 });
 
+describe('a controller on two meters', () => {
+  const zones = [aZone({ meterId: 'm1' }), aZone({ id: 'z2', station: 2, meterId: 'm2' })];
+  const meters = [
+    aMeter([anInterval('2026-06-01', '2026-07-01', 36_000)]),
+    aMeter([anInterval('2026-06-01', '2026-07-01', 36_000)], { id: 'm2' }),
+  ];
+
+  it('is a cause of its own, without the price of either', () => {
+    const controllers = [aController([aFact([aProgram({ 1: 60, 2: 60 })])])];
+    const [found] = judge({ zones, controllers, meters }).filter(({ kind }) => kind === 'over-programmed');
+    expect(found).toMatchObject({
+      meterId: null,
+      money: null,
+      causeKey: 'over-programmed controller:c1',
+      causeFamily: 'over-programmed controller:c1',
+      litres: expect.closeTo(42_000, 6),
+      zoneIds: ['z1', 'z2'],
+    });
+  });
+});
+
 describe('significant and material', () => {
   it.each([{ minLitres: 22_000 }, { minMoney: 64 }, { minConfidence: 1 }])('a finding must meet %o', (of) => {
     expect(kinds(judge({ controllers: running(60), meters: metering(36_000) }, of))).not.toContain('over-programmed');

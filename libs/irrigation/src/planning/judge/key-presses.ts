@@ -1,5 +1,5 @@
-import { sameSettings } from '../../settings/settings-differences.js';
-import type { Program, ProgramDays } from '../../settings/settings-fact.js';
+import { sameDays } from '../../settings/settings-differences.js';
+import type { Program } from '../../settings/settings-fact.js';
 import { pressesBetween, stationNow } from '../pricing/run-setting.js';
 
 /**
@@ -43,21 +43,4 @@ function pressesOf(present: Program | undefined, wanted: Program): number {
 function pressesOfStation(present: Program | undefined, wanted: Program, station: number): number {
   const [now, then] = [stationNow(present, station), stationNow(wanted, station)];
   return then ? pressesBetween(now, then) : Number(now !== null);
-}
-
-/**
- * Whether two programs fall on the same days.
- *
- * @param one - Days of one program. [code]
- * @param other - Days of another. [code]
- * @returns True when no key has to be pressed to make them alike. [–]
- */
-export function sameDays(one: ProgramDays, other: ProgramDays): boolean {
-  const fact = (days: ProgramDays) => ({
-    effectiveAt: '',
-    record: 'left' as const,
-    state: 'on' as const,
-    programs: [{ name: '', days, starts: [], adjustPercent: 100, stations: [] }],
-  });
-  return sameSettings(fact(one), fact(other));
 }

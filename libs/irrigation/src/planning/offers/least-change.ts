@@ -1,11 +1,11 @@
 import { daysOfMonth } from '../../calendar/local-date.js';
+import { sameDays } from '../../settings/settings-differences.js';
 import type { Program, ProgramDays } from '../../settings/settings-fact.js';
 import { patternOf } from '../days/day-pattern.js';
 import { classOfPattern, intervalsWithin, type PatternClass, patternClasses, weeksToTry } from '../days/pattern-classes.js';
 import { type RulesOfZone, rulesInMonth, rulesOfZone } from '../days/rules-of-zone.js';
 import type { BreachKind } from '../../rules/rule-breach.js';
 import { judgePlan, judgeWithinLimits } from '../judge/judge-plan.js';
-import { sameDays } from '../judge/key-presses.js';
 import { keepsAll, type PlanJudgement } from '../judge/plan-judgement.js';
 import { traitsOfMonth } from '../judge/plan-runs.js';
 import type { PlanInput } from '../plan-input.js';
