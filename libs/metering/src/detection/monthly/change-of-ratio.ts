@@ -1,6 +1,7 @@
 import { type IntervalVolumes, monthOfReadings, together } from './interval-volumes.js';
-import { innovationOf, type MeterHabit, noiseSd, wanderVariance } from './meter-habit.js';
-import { FEWEST_READINGS, monthlyLimits, windowLimits } from './monthly-limits.js';
+import type { MeterHabit } from './habit/meter-habit.js';
+import { innovationOf, noiseSd } from './habit/teach-habit.js';
+import { FEWEST_BEFORE_CHANGE, monthlyLimits, windowLimits } from './monthly-limits.js';
 import { windowScore } from './window-score.js';
 
 /** A meter that passes less than this share of what it should does not deliver; in one reading alone, less than this: common practice. */
@@ -10,17 +11,15 @@ const WELL_UNDER_AT_ONCE = 0.5;
 /** Too little is told of two readings when the first of them was low by this much itself. */
 const ALREADY_SCORE = 1;
 
-/** An interval that has taught, the habit before it, and what its settings' mix of zones added to the doubt of the ratio. */
+/** An interval that has taught, and the habit before it. */
 export interface TaughtInterval {
   readonly habit: MeterHabit;
   readonly volumes: IntervalVolumes;
-  readonly doubt: number;
 }
 
 /** What is known when an interval comes in: the habit, the newest intervals that taught it, and the sum that grows by slow changes. */
 export interface WatchedRatio {
   readonly habit: MeterHabit;
-  readonly doubt: number;
   readonly taught: readonly TaughtInterval[];
   readonly growth: number;
   readonly grownFrom: { readonly habit: MeterHabit; readonly localDay: number };
@@ -62,7 +61,7 @@ interface Tested {
  * @returns The change; a ratio that became less without failing; or null. [code]
  */
 export function changeOf(watched: WatchedRatio): RatioChange | LesserRatio | null {
-  const beforeHabit = watched.habit.taught < FEWEST_READINGS;
+  const beforeHabit = watched.habit.taught < FEWEST_BEFORE_CHANGE;
   const windows = beforeHabit ? [atFirst(watched)] : windowsOf(watched);
   const beyond = windows.filter(({ score, limit }) => Math.abs(score) > limit);
   const more = [...beyond.filter(({ score }) => score > 0), grown(watched)].find((tested) => tested !== null);
@@ -100,11 +99,9 @@ function windowsOf(watched: WatchedRatio): readonly Tested[] {
     const older = watched.taught.slice(watched.taught.length - readings + 1);
     if (readings > 1 && older.length < readings - 1) return [];
     const habit = older[0]?.habit ?? watched.habit;
-    if (readings > 1 && habit.taught < FEWEST_READINGS) return [];
+    if (readings > 1 && habit.taught < FEWEST_BEFORE_CHANGE) return [];
     const intervals = [...older.map(({ volumes }) => volumes), watched.volumes];
-    // The habit before the first of them holds the doubt of its own settings already.
-    const doubts = [0, ...[...older.slice(1), watched].map((one) => one.doubt + wanderVariance)].slice(0, readings);
-    const { score, firstShare } = windowScore(habit, intervals, doubts);
+    const { score, firstShare } = windowScore(habit, intervals);
     return tested({ score, firstShare, limit, habit, intervals, signal: SIGNALS[readings as 1 | 2] ?? 'several readings' });
   });
 }

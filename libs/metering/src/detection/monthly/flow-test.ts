@@ -2,7 +2,9 @@ import { probabilityAboveZero } from '../../uncertainty/normal-probability.js';
 import type { Episode } from '../evidence/episode.js';
 import { worthALook } from '../thresholds.js';
 import type { IntervalVolumes } from './interval-volumes.js';
-import { type MeterHabit, noiseSd } from './meter-habit.js';
+import { usualRatioOf } from './habit/habit-loads.js';
+import type { MeterHabit } from './habit/meter-habit.js';
+import { noiseSd } from './habit/teach-habit.js';
 import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
 import { FEWEST_READINGS } from './monthly-limits.js';
 
@@ -25,10 +27,10 @@ export function flowTestOf(judged: JudgedMeter, habit: MeterHabit, volumes: Inte
   // A flow that nobody wrote down cannot be wrong.
   if (judged.isIndexed) return null;
   if (habit.taught < FEWEST_READINGS || noiseSd(habit) > MOST_NOISE || programmed <= 0) return null;
-  const beyond = Math.abs(habit.logRatio) - Math.log1p(LEAST_OFF);
-  const confidence = probabilityAboveZero(beyond, Math.sqrt(habit.ratioVariance));
+  const { ratio: usualRatio, relativeSd } = usualRatioOf(habit, volumes);
+  const beyond = Math.abs(Math.log(usualRatio)) - Math.log1p(LEAST_OFF);
+  const confidence = probabilityAboveZero(beyond, relativeSd);
   if (confidence < judged.thresholds.minConfidence) return null;
-  const usualRatio = Math.exp(habit.logRatio);
   const perDay = (Math.abs(usualRatio - 1) * programmed) / volumes.days;
   const worthy = worthALook({ litres: monthOf(perDay), sdLitres: 0, pricePerLitre: judged.price }, judged.thresholds);
   if (!worthy) return null;
@@ -40,11 +42,11 @@ export function flowTestOf(judged: JudgedMeter, habit: MeterHabit, volumes: Inte
     causeKey: key,
     causeFamily: key,
     litres: worthy.litres,
-    sdLitres: monthOf((usualRatio * Math.sqrt(habit.ratioVariance) * programmed) / volumes.days),
+    sdLitres: monthOf((usualRatio * relativeSd * programmed) / volumes.days),
     // What is recorded wrong costs nothing by itself.
     money: null,
     confidence,
-    evidence: { usualRatio, ratioSd: usualRatio * Math.sqrt(habit.ratioVariance), noise: noiseSd(habit), readings: habit.taught },
+    evidence: { usualRatio, ratioSd: usualRatio * relativeSd, noise: noiseSd(habit), readings: habit.taught },
     says: {
       code: 'flow to be tested',
       details: { meterId: judged.meterId, ratio, usualRatio, programmedLitres: programmed, meteredLitres: volumes.metered },
@@ -58,8 +60,10 @@ export function flowTestOf(judged: JudgedMeter, habit: MeterHabit, volumes: Inte
  * Whether a habit is surely near 1, so that flows on record need no test any more.
  *
  * @param habit - What the meter's readings have taught. [code]
+ * @param volumes - The newest of them. [L]
  * @returns True within seven hundredths, its standard deviation included. [–]
  */
-export function isNearOne(habit: MeterHabit): boolean {
-  return Math.abs(habit.logRatio) + Math.sqrt(habit.ratioVariance) < Math.log1p(LEAST_OFF);
+export function isNearOne(habit: MeterHabit, volumes: IntervalVolumes): boolean {
+  const { ratio, relativeSd } = usualRatioOf(habit, volumes);
+  return Math.abs(Math.log(ratio)) + relativeSd < Math.log1p(LEAST_OFF);
 }

@@ -2,7 +2,7 @@ import { defaultRelativeSd } from '../../uncertainty/default-relative-sd.js';
 import type { UsageInterval } from '../../intervals/usage-interval.js';
 import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import { type ProgrammedCourse, programmedCourse } from './programmed/programmed-course.js';
-import { type ZoneMix, zoneMix } from './programmed/zone-mix.js';
+import { mixTogether, type ZoneMix, zoneMix } from './programmed/zone-mix.js';
 
 /** Days of an interval that may lack settings or need before its volume is not known, as in the month account. */
 const MOST_MISSING = 0.2;
@@ -78,7 +78,7 @@ export function together(first: IntervalVolumes, second: IntervalVolumes): Inter
     needed: sum(first.needed, second.needed),
     startVariance: first.startVariance,
     endVariance: second.endVariance,
-    mix: second.mix,
+    mix: mixTogether(first, second),
     ownVariance: first.ownVariance + second.ownVariance + (touch ? 0 : first.endVariance + second.startVariance),
   };
 }

@@ -4,7 +4,7 @@ import type { MeterEvidence } from '../evidence/meter-evidence.js';
 import type { Thresholds } from '../thresholds.js';
 import { withBills } from './beside/bills-between.js';
 import { type IntervalVolumes, intervalVolumes, monthOfReadings } from './interval-volumes.js';
-import { habitOnRecord, type MeterHabit } from './meter-habit.js';
+import { atLevel, habitOnRecord, type MeterHabit } from './habit/meter-habit.js';
 import { NeedWatch } from './beside/need-watch.js';
 import { RatioWatch } from './ratio-watch.js';
 
@@ -69,9 +69,9 @@ function habitAtFirst(evidence: MeterEvidence, intervals: readonly IntervalVolum
   const { kind, indoorLitresPerDay, programmedRelativeSd, handLitresPerDay = 0 } = evidence;
   const indoor = isLearnt ? indoorAtFirst(intervals) : 0;
   const indoorSd = isLearnt ? indoor : kind === 'mixed' ? defaultRelativeSd.indoor.stated * (indoorLitresPerDay ?? 0) : 0;
-  const onRecord = (!isLearnt && evidence.indexLitres && habitOfIndex(intervals)) || habitOnRecord(programmedRelativeSd, 0);
-  const offsetSd = Math.hypot(indoorSd, BY_HAND * handLitresPerDay);
-  return { ...onRecord, indoorOffset: indoor + BY_HAND * handLitresPerDay, offsetVariance: offsetSd ** 2 };
+  const offset = { litresPerDay: indoor + BY_HAND * handLitresPerDay, sd: Math.hypot(indoorSd, BY_HAND * handLitresPerDay) };
+  const isIndexed = !isLearnt && Boolean(evidence.indexLitres);
+  return atLevel(habitOnRecord(evidence.zones, isIndexed ? 0 : programmedRelativeSd, offset), isIndexed ? levelOfIndex(intervals) : 1);
 }
 
 // Nobody stated what people use: until readings tell it, half of the first one's water, and as much in doubt.
@@ -80,7 +80,7 @@ function indoorAtFirst([first]: readonly IntervalVolumes[]): number {
 }
 
 // Flows that are not on record make programmed water an index: the first interval that watered gives its level, within what flows may be off by.
-function habitOfIndex(intervals: readonly IntervalVolumes[]): MeterHabit | null {
+function levelOfIndex(intervals: readonly IntervalVolumes[]): number {
   const first = intervals.find(({ programmed, metered }) => (programmed ?? 0) > 0 && metered > 0);
-  return first ? { ...habitOnRecord(0, 0), logRatio: Math.log(first.metered / (first.programmed ?? 1)) } : null;
+  return first ? first.metered / (first.programmed ?? 1) : 1;
 }

@@ -5,10 +5,11 @@ import { worthALook } from '../thresholds.js';
 import { changeOf, type RatioChange, type TaughtInterval } from './change-of-ratio.js';
 import { flowTestOf, isNearOne } from './flow-test.js';
 import type { IntervalVolumes } from './interval-volumes.js';
-import { innovationOf, type MeterHabit, noiseSd, taughtBy } from './meter-habit.js';
+import { usualRatioOf } from './habit/habit-loads.js';
+import { loosened, type MeterHabit } from './habit/meter-habit.js';
+import { innovationOf, noiseSd, taughtBy } from './habit/teach-habit.js';
 import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
 import { FEWEST_READINGS, monthlyLimits } from './monthly-limits.js';
-import { mixVariance, type ZoneMix } from './programmed/zone-mix.js';
 
 /** After a change that is no finding the ratio is learnt anew within this: as far as flows on record are commonly off. */
 const RELEARN_SD = 0.1;
@@ -46,19 +47,17 @@ export class RatioWatch {
   private readonly ended: Episode[] = [];
   private habit: MeterHabit;
   private taught: readonly TaughtInterval[] = [];
-  private doubt = 0;
   private former: Former | null = null;
   private growth = 0;
   private grownFrom: { readonly habit: MeterHabit; readonly localDay: number };
   private followed: Followed | null = null;
   private flowTest: Episode | null = null;
   private fromStart = true;
-  private mix: ZoneMix = null;
   private firstDate: string | null = null;
 
   constructor(
     private readonly judged: JudgedMeter,
-    onRecord: MeterHabit,
+    private readonly onRecord: MeterHabit,
   ) {
     this.habit = onRecord;
     this.grownFrom = { habit: onRecord, localDay: 0 };
@@ -94,21 +93,12 @@ export class RatioWatch {
       this.follow(this.followed, volumes);
       return;
     }
-    this.widen(volumes);
     this.sumGrowth(volumes);
-    const { habit, doubt, taught, growth, grownFrom } = this;
-    const change = changeOf({ habit, doubt, taught, growth, grownFrom, volumes });
+    const { habit, taught, growth, grownFrom } = this;
+    const change = changeOf({ habit, taught, growth, grownFrom, volumes });
     if (change?.kind === 'relearn') this.relearn(volumes);
     else if (change?.sign === 1 && this.isBack(volumes)) this.goBack(volumes);
     else if (change === null || !this.open(change, volumes)) this.teach(volumes);
-  }
-
-  // Settings that water other zones than before, or others more, have another ratio: it is learnt from there, gently.
-  private widen({ mix }: IntervalVolumes): void {
-    const more = mixVariance(this.judged, this.mix, mix);
-    this.mix = mix ?? this.mix;
-    this.habit = { ...this.habit, ratioVariance: this.habit.ratioVariance + more };
-    this.doubt = more;
   }
 
   // What passes now as it did before it passed less is no leak: something was closed, and was opened again.
@@ -136,7 +126,7 @@ export class RatioWatch {
   }
 
   private teach(volumes: IntervalVolumes): void {
-    this.taught = [...this.taught, { habit: this.habit, volumes, doubt: this.doubt }].slice(-MOST_TOGETHER);
+    this.taught = [...this.taught, { habit: this.habit, volumes }].slice(-MOST_TOGETHER);
     this.habit = taughtBy(this.habit, volumes);
     this.testFlow(volumes);
   }
@@ -145,7 +135,7 @@ export class RatioWatch {
   private testFlow(volumes: IntervalVolumes): void {
     const test = flowTestOf(this.judged, this.habit, volumes);
     const openedLocalDay = this.flowTest?.openedLocalDay ?? volumes.toLocalDay;
-    if (this.flowTest && isNearOne(this.habit)) {
+    if (this.flowTest && isNearOne(this.habit, volumes)) {
       this.ended.push({ ...this.flowTest, clearedLocalDay: volumes.toLocalDay });
       this.flowTest = null;
     } else if (test && (this.flowTest || this.fromStart)) {
@@ -157,7 +147,7 @@ export class RatioWatch {
     const last = this.taught.at(-1);
     const before = last?.habit ?? this.habit;
     this.former = { habit: before, untilLocalDay: volumes.toLocalDay + REMEMBERED_DAYS };
-    const open = { ...before, ratioVariance: before.ratioVariance + RELEARN_SD ** 2 };
+    const open = loosened(before, RELEARN_SD);
     this.habit = last ? taughtBy(open, last.volumes) : open;
     this.forget();
     this.fromStart = false;
@@ -223,8 +213,7 @@ export class RatioWatch {
     this.ended.push(this.told(followed, volumes.toLocalDay));
     this.followed = null;
     this.forget();
-    const noise = noiseSd(this.habit) ** 2;
-    this.habit = { ...this.habit, logRatio: mean, ratioVariance: noise / ratios.length, covariance: 0, taught: ratios.length };
+    this.habit = followed.since.reduce(taughtBy, this.onRecord);
     this.testFlow(volumes);
   }
 
@@ -271,7 +260,7 @@ export class RatioWatch {
     const programmed = last.programmed ?? 0;
     return {
       ratio: programmed > 0 ? last.metered / programmed : null,
-      usualRatio: change.beforeHabit ? null : Math.exp(change.habit.logRatio),
+      usualRatio: change.beforeHabit ? null : usualRatioOf(change.habit, last).ratio,
       programmedLitres: programmed,
     };
   }

@@ -2,7 +2,9 @@ import { normalScore } from '../../uncertainty/normal-score.js';
 import { solveOn } from '../../statistics/cholesky.kernel.js';
 import { valueAt } from '../hourly/steps/value-at.js';
 import type { IntervalVolumes } from './interval-volumes.js';
-import { innovationOf, type MeterHabit, noiseSd } from './meter-habit.js';
+import { covarianceOf as habitCovariance, loadsOf, usualRatioOf } from './habit/habit-loads.js';
+import type { MeterHabit } from './habit/meter-habit.js';
+import { innovationOf, scatterOf, WANDER_SD } from './habit/teach-habit.js';
 
 /** Share of the first interval that a change may have taken: all of it, or half where it began within it. */
 const FIRST_SHARES = [1, 0.5] as const;
@@ -20,19 +22,18 @@ export interface WindowScore {
 /**
  * The score of a change that lasts through some intervals, against the habit before them.
  *
- * x = M − expected has the covariance C = H V Hᵀ + noise + ends; a change of shape u scores uᵀ C⁻¹ x / √(uᵀ C⁻¹ u), the matched filter. Shapes:
+ * x = M − expected has the covariance C = H V Hᵀ + wander + noise + ends; a change of shape u scores uᵀ C⁻¹ x / √(uᵀ C⁻¹ u), the matched filter. Shapes:
  * so many litres a day (a leak), or a share of what is programmed (more flow while something runs), from the begin of the first interval or
  * from its middle on; the best of them counts.
  *
  * @param habit - What was known before the first of them. [code]
  * @param intervals - The intervals, oldest first; programmed must be known. [L]
- * @param doubts - What each interval's settings added to the variance of the ratio, from it on. [–]
  * @returns The best score. [–]
  * @source Generalized least squares: Aitken (1935); Basseville and Nikiforov (1993), Detection of Abrupt Changes, 7.2.
  */
-export function windowScore(habit: MeterHabit, intervals: readonly IntervalVolumes[], doubts: readonly number[]): WindowScore {
+export function windowScore(habit: MeterHabit, intervals: readonly IntervalVolumes[]): WindowScore {
   const innovations = intervals.map((volumes) => innovationOf(habit, volumes));
-  const spread = covarianceOf(habit, intervals, sumsOf(doubts));
+  const spread = covarianceOf(habit, intervals);
   const excess = innovations.map((one) => one.excess);
   const all = intervals.map((_, at) => at);
   const noiseShare = innovations.reduce((sum, one) => sum + one.noiseShare, 0) / innovations.length;
@@ -50,26 +51,19 @@ export function windowScore(habit: MeterHabit, intervals: readonly IntervalVolum
   return best;
 }
 
-function sumsOf(doubts: readonly number[]): readonly number[] {
-  let sum = 0;
-  return doubts.map((doubt) => (sum += doubt));
-}
-
-function covarianceOf(habit: MeterHabit, intervals: readonly IntervalVolumes[], doubts: readonly number[]): Float64Array {
-  const ratio = Math.exp(habit.logRatio);
+// The ratio wanders from each interval to the next, and what it wandered is in all that follow.
+function covarianceOf(habit: MeterHabit, intervals: readonly IntervalVolumes[]): Float64Array {
   const n = intervals.length;
   const spread = new Float64Array(n * n);
-  const scaled = intervals.map(({ programmed }) => ratio * (programmed ?? 0));
+  const loads = intervals.map((volumes) => loadsOf(habit, volumes));
+  const scaled = intervals.map((volumes) => usualRatioOf(habit, volumes).ratio * (volumes.programmed ?? 0));
   for (let row = 0; row < n; row++) {
     for (let column = 0; column < n; column++) {
-      const days = [intervals[row]?.days ?? 0, intervals[column]?.days ?? 0] as const;
-      spread[row * n + column] =
-        valueAt(scaled, row) * valueAt(scaled, column) * (habit.ratioVariance + valueAt(doubts, Math.min(row, column))) +
-        (valueAt(scaled, row) * days[1] + valueAt(scaled, column) * days[0]) * habit.covariance +
-        days[0] * days[1] * habit.offsetVariance;
+      const wandered = WANDER_SD ** 2 * Math.min(row, column) * valueAt(scaled, row) * valueAt(scaled, column);
+      spread[row * n + column] = habitCovariance(habit, loads[row] ?? [], loads[column] ?? []) + wandered;
     }
     const own = intervals[row] as IntervalVolumes;
-    spread[row * n + row] = valueAt(spread, row * n + row) + varianceOf(habit, ratio, own);
+    spread[row * n + row] = valueAt(spread, row * n + row) + varianceOf(habit, own);
     const next = intervals[row + 1];
     // What ran on the other side of a boundary is missing there and more here.
     if (next) addShared(spread, [row, n], -Math.min(own.endVariance, next.startVariance));
@@ -77,9 +71,8 @@ function covarianceOf(habit: MeterHabit, intervals: readonly IntervalVolumes[], 
   return spread;
 }
 
-function varianceOf(habit: MeterHabit, ratio: number, own: IntervalVolumes): number {
-  const noise = noiseSd(habit) ** 2 * ratio ** 2 * own.programmedSquares;
-  return noise + own.ownVariance + own.startVariance + own.endVariance + LEAST_VARIANCE;
+function varianceOf(habit: MeterHabit, own: IntervalVolumes): number {
+  return scatterOf(habit, own) + own.ownVariance + own.startVariance + own.endVariance + LEAST_VARIANCE;
 }
 
 function addShared(spread: Float64Array, [row, n]: readonly [number, number], covariance: number): void {

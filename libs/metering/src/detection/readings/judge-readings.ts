@@ -22,13 +22,16 @@ const TOO_HIGH = 1.7;
 /** Between two good readings water passed as it usually does, to this share: by it a misread is mended once the next is known. */
 const BETWEEN_RELATIVE_SD = 0.35;
 
+/** Two volumes one after the other are alike when the lesser a day is at least this share of the other. An assumption. */
+const ALIKE = 0.5;
+
 const RIGHT = new Set<string>(['ok', 'rollover', 'stuck']);
 
 /**
  * Judges all readings of a meter, each when it came in and again when the next one tells more.
  *
  * A reading that cannot be right is doubted at its own time. The next reading shows that it was wrong, when it goes on from the last good one;
- * or right, when it goes on from the doubted one. A next reading may also show that the last, which was believed, was the misread.
+ * or right, when it goes on from the doubted one, be it as fast as the one that was doubted: a register that is misread goes back. A next reading may also show that the last, which was believed, was the misread.
  *
  * @param series - The meter's readings, and what is known about it. [any]
  * @returns One judgement for each reading, in their order. [code]
@@ -123,8 +126,15 @@ function between(walk: Walk, last: SeriesReading, doubted: SeriesReading, litres
 }
 
 function goesOn(walk: Walk, doubted: SeriesReading, reading: SeriesReading): boolean {
-  const { judgement } = beside(walk, doubted, reading);
-  return judgement === 'ok' || judgement === 'rollover';
+  const { judgement, litres } = beside(walk, doubted, reading);
+  return judgement === 'ok' || judgement === 'rollover' || isAsFast(walk, doubted, (litres ?? 0) / (reading.localDay - doubted.localDay));
+}
+
+function isAsFast(walk: Walk, doubted: SeriesReading, litresPerDay: number): boolean {
+  const before = walk.judged.get(doubted);
+  if (!before?.previous) return false;
+  const ownPerDay = (before.litres ?? 0) / (doubted.localDay - before.previous.localDay);
+  return Math.min(ownPerDay, litresPerDay) >= ALIKE * Math.max(ownPerDay, litresPerDay) && litresPerDay > 0;
 }
 
 // Its own volume is no habit: a swap that nobody wrote down, or water that ran once.
@@ -133,7 +143,8 @@ function believe(walk: Walk, doubted: SeriesReading, reading: SeriesReading): vo
   if (before) walk.judged.set(doubted, { ...before, settledLocalDay: reading.localDay, isRight: true });
   walk.doubted = null;
   walk.good.push(doubted);
-  accept(walk, doubted, reading, beside(walk, doubted, reading));
+  const judged = beside(walk, doubted, reading);
+  accept(walk, doubted, reading, RIGHT.has(judged.judgement) ? judged : { ...judged, judgement: 'ok', likelyRegister: null, factor: null });
 }
 
 function blameLast(walk: Walk, last: SeriesReading, reading: SeriesReading): boolean {

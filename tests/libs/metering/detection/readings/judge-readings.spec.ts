@@ -199,3 +199,14 @@ it('refuses readings out of order', () => {
     expect.objectContaining({ code: 'READING_OUT_OF_DOMAIN' }),
   );
 });
+
+it('believes a meter that goes on as fast as it was doubted for: a misread register goes back', () => {
+  // A leak of fourteen times what ever passed; a register read as much too high, and read rightly the month after.
+  const leak = [...steady(14), ...[1, 2, 3, 4].map((month) => 45_000 + 13 * 300 + month * 4400)];
+  const judged = judgeReadings(even(leak));
+  expect(judged.map(({ judgement }) => judgement).slice(13)).toEqual(['ok', 'implausibly high', 'ok', 'ok', 'ok']);
+  expect(judged[14]).toMatchObject({ isRight: true, settledLocalDay: judged[15]?.localDay });
+  const wrong = judgeReadings(even(steady(17).map((register, at) => (at === 14 ? register + 4400 : register))));
+  expect(wrong[14]).toMatchObject({ isRight: false });
+  expect(wrong[15]?.judgement).toBe('ok');
+});

@@ -4,6 +4,12 @@ import { firstBeginningAt } from './first-beginning-at.js';
 /** Share of an interval's programmed water that each zone has, by the runs; null where runs or flows are not known. */
 export type ZoneMix = ReadonlyMap<string, number> | null;
 
+/** Programmed water and how it is divided. */
+interface MixedWater {
+  readonly programmed: number | null;
+  readonly mix: ZoneMix;
+}
+
 /**
  * How an interval's programmed water is divided among zones.
  *
@@ -44,21 +50,16 @@ function knownBetween(litres: Float64Array, from: number, until: number): number
 }
 
 /**
- * What a changed mix of zones does to the meter's ratio: each zone's flow on record is off by its own share, so settings that water others
- * more have another ratio.
+ * The mix of two intervals together.
  *
- * variance = Σ (change of share · relative sd of the zone's flow)²
- *
- * @param evidence - Zones with how far their flows may be off. [–]
- * @param before - The mix that was learnt from. [–]
- * @param after - The mix of the next interval. [–]
- * @returns Variance to be added to that of the ratio; 0 where a mix is not known. [–]
- * @source JCGM 100:2008, Eq. 10.
+ * @param one - Mix and programmed water of the one. [L]
+ * @param other - Of the other. [L]
+ * @returns Shares of both, each by its water; where one is not known the other's. [–]
  */
-export function mixVariance(evidence: Pick<MeterEvidence, 'zones'>, before: ZoneMix, after: ZoneMix): number {
-  if (before === null || after === null) return 0;
-  return evidence.zones.reduce((sum, { zoneId, flowRelativeSd }) => {
-    const change = (after.get(zoneId) ?? 0) - (before.get(zoneId) ?? 0);
-    return sum + (change * flowRelativeSd) ** 2;
-  }, 0);
+export function mixTogether(one: MixedWater, other: MixedWater): ZoneMix {
+  const [a, b] = [one.programmed ?? 0, other.programmed ?? 0];
+  if (one.mix === null || other.mix === null || !(a + b > 0)) return other.mix ?? one.mix;
+  const shares = new Map([...one.mix].map(([zoneId, share]) => [zoneId, (share * a) / (a + b)]));
+  for (const [zoneId, share] of other.mix) shares.set(zoneId, (shares.get(zoneId) ?? 0) + (share * b) / (a + b));
+  return shares;
 }
