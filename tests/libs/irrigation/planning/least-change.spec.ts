@@ -60,6 +60,16 @@ describe('least change', () => {
     expect(offer?.judgement.keyPresses).toBeLessThanOrEqual(3);
   });
 
+  it('stays below the minutes that a rule allows a day, though the plants need more', () => {
+    // 0.3 in a day at 1 in/h are 18 minutes; 12 are set, and 15 are allowed: 125 %.
+    const present = [program({ days: { kind: 'daily' }, stations: [{ station: 1, minutes: 12, cycles: 1, soakMinutes: 0 }] })];
+    const zones = [zoneInInches(1, 0.3, 1, { storageDays: 4 })];
+    const free = leastChange(aController(zones, { present }));
+    expect(free).toMatchObject({ kind: 'percent', programs: [{ adjustPercent: 150 }] });
+    const ruled = leastChange(aController(zones, { present, rules: [{ ...noRule, maxMinutes: 15 }] }));
+    expect(ruled).toMatchObject({ kind: 'percent', programs: [{ adjustPercent: 125 }], judgement: { breaches: [], limits: [] } });
+  });
+
   it('cuts only the program that leaves the hours, and leaves the others what they need', () => {
     const late = { starts: [330], stations: [{ station: 1, minutes: 60, cycles: 1, soakMinutes: 0 }] };
     const early = { name: 'B', starts: [60], stations: [{ station: 2, minutes: 40, cycles: 1, soakMinutes: 0 }] };

@@ -132,6 +132,25 @@ describe('the meter', () => {
     ]);
   });
 
+  it('passes water that no program asked for: unexplained, without a ratio, at the price of water', () => {
+    expect(judge({ controllers: [aController([aFact([])])], meters: metering(6000), zones: [aZone({ plantFactor: 0 })] })).toMatchObject([
+      {
+        kind: 'unexplained use',
+        litres: expect.closeTo(6000, 6),
+        money: expect.closeTo(18, 6),
+        zoneIds: ['z1'],
+        says: { details: { ratio: null } },
+      },
+    ]);
+  });
+
+  it.each([
+    [0.69, ['not delivering']],
+    [0.71, []],
+  ])('passing %f of what is programmed is %j', (share, found) => {
+    expect(kinds(judge({ controllers: running(25), meters: metering(15_000 * share) }))).toEqual(found);
+  });
+
   it('a ratio that has always been off asks for a flow test; one that becomes so is unexplained use', () => {
     const now = { controllers: running(25), meters: metering(20_000) };
     expect(judge(now, {}, earlier(1.33, 1.34, 1.32, 1.35))).toMatchObject([
@@ -164,6 +183,47 @@ describe('over allowance', () => {
   it('opens where nothing but the meter is known', () => {
     const allowance = { from: 'contract' as const, litresPerMonth: new Array<number>(12).fill(10_000) };
     expect(kinds(judge({ allowance, zones: [], controllers: [], meters: metering(40_000) }))).toEqual(['over allowance']);
+  });
+
+  describe('of two meters', () => {
+    const contract = { from: 'contract' as const, litresPerMonth: new Array<number>(12).fill(10_000) };
+    const passing = (litres: number, id = 'm1') => aMeter([anInterval('2026-06-01', '2026-07-01', litres)], { id });
+    const over = (second: number, prices: readonly (readonly [string, number | null])[]) =>
+      judgeAccount({
+        account: computeMonthAccount(
+          aProperty({ allowance: contract, zones: [], controllers: [], meters: [passing(30_000), passing(second, 'm2')] }),
+        ),
+        history: [],
+        thresholds,
+        pricePerLitre: new Map(prices),
+      })[0];
+
+    it('costs what each litre cost at its own meter, and is no one meter’s', () => {
+      const found = over(10_000, [
+        ['m1', 0.003],
+        ['m2', 0.006],
+      ]);
+      // (30,000 at 0.003 and 10,000 at 0.006) are 0.00375 a litre, of 30,000 L too much.
+      expect(found).toMatchObject({
+        kind: 'over allowance',
+        meterId: null,
+        litres: expect.closeTo(30_000, 6),
+        money: expect.closeTo(112.5, 6),
+        says: { details: { allowedLitres: 10_000, meteredLitres: 40_000, landscapeGapLitres: null } },
+      });
+    });
+
+    it('has no price where a meter that passed water has none; one that passed nothing needs none', () => {
+      expect(over(10_000, [['m1', 0.003]])).toMatchObject({ litres: expect.closeTo(30_000, 6), money: null });
+      expect(over(0, [['m1', 0.003]])).toMatchObject({ litres: expect.closeTo(20_000, 6), money: expect.closeTo(60, 6) });
+    });
+  });
+
+  it('of one meter is that meter’s', () => {
+    const allowance = { from: 'contract' as const, litresPerMonth: new Array<number>(12).fill(10_000) };
+    expect(judge({ allowance, zones: [], controllers: [], meters: metering(40_000) })).toMatchObject([
+      { meterId: 'm1', fromDate: '2026-06-01' },
+    ]);
   });
 
   it('stays a line of the account where another finding explains the excess', () => {
