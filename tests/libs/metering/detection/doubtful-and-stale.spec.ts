@@ -24,6 +24,15 @@ describe('doubtful reading', () => {
     expect(reading(45_000, 44_000)).toMatchObject({ confidence: 1, says: { code: 'lower than last' } });
   });
 
+  it('is sure where a register went back, and else as sure as three standard deviations make it', () => {
+    const doubted = reading(45_000, 43_520);
+    expect(doubted?.confidence).toBeCloseTo(0.99865, 5);
+    expect(doubted).toMatchObject({
+      causeFamily: 'doubtful reading meter:m1 2026-06-30',
+      evidence: { meterId: 'm1', previousRegister: 45_000, nextRegister: 43_520, likelyRegister: 45_320, litres: null },
+    });
+  });
+
   it('is none for a good reading or a rollover', () => {
     expect(reading(45_000, 45_300)).toBeNull();
     expect(reading(99_900, 205)).toBeNull();
@@ -32,7 +41,18 @@ describe('doubtful reading', () => {
   it('opens for sources that contradict each other', () => {
     const intervals = [anInterval('2026-06-01', '2026-07-01', 21_000), anInterval('2026-06-01', '2026-07-01', 42_000, { source: 'bills' })];
     expect(doubtfulSources(computeMonthAccount(aProperty({ meters: [aMeter(intervals)] })))).toMatchObject([
-      { kind: 'doubtful reading', meterId: 'm1', litres: 21_000, untilDate: '2026-06-30', says: { code: 'sources-contradict' } },
+      {
+        kind: 'doubtful reading',
+        causeKey: 'doubtful reading meter:m1 2026-06-01 bills',
+        causeFamily: 'doubtful reading meter:m1 2026-06-01 bills',
+        meterId: 'm1',
+        litres: 21_000,
+        confidence: expect.closeTo(0.99865, 5),
+        fromDate: '2026-06-01',
+        untilDate: '2026-06-30',
+        evidence: { litres: 42_000, betterLitres: 21_000 },
+        says: { code: 'sources-contradict' },
+      },
     ]);
     expect(doubtfulSources(computeMonthAccount(aProperty()))).toEqual([]);
   });

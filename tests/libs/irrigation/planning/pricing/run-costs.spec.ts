@@ -79,6 +79,21 @@ describe('the price of a run', () => {
     expect(costs({ fillMinutes: 2 }, DAILY, 2).priceOf(7)).toBeCloseTo(31 * (40 + 1), 6);
   });
 
+  it('bends last where a run gives all that the roots can take up between waterings', () => {
+    expect(costs({}, [3], 1).bends.at(-1)).toBe(30);
+    expect(costs({ storageDays: 2 }, [3], 1).bends.at(-1)).toBe(20);
+    // In two starts, each after two minutes of filling.
+    expect(costs({ storageDays: 2, fillMinutes: 2 }, [3], 2).bends.at(-1)).toBe(12);
+    expect(costs({}, [3], 1, { maxMinutes: 25 }).bends.at(-1)).toBe(25);
+  });
+
+  it('bends first at the shortest run that is one: a step, and what fills the line', () => {
+    expect(costs({}, [3], 1).bends.slice(0, 2)).toEqual([0, 1]);
+    expect(costs({ fillMinutes: 2 }, [3], 1).bends.slice(0, 2)).toEqual([0, 2]);
+    expect(costs({ fillMinutes: 2 }, [3], 1, { minuteStep: 0.5 }).bends.slice(0, 2)).toEqual([0, 4]);
+    expect(costs({ fillMinutes: 2 }, [3], 1, { minuteStep: 3 }).bends.slice(0, 2)).toEqual([0, 1]);
+  });
+
   it('is straight between its bends, and no longer run is cheaper than the cheapest of them', () => {
     const gaps = fc.constantFrom([1], [2], [3], [7], [3, 4], [2, 2, 3], [1, 6], DAILY);
     const zone = fc.record({
