@@ -63,6 +63,10 @@ describe('apportioning to days', () => {
     );
   });
 
+  it('gives no share to no time, wherever it lies', () => {
+    for (const at of [1, 1.5, 2]) expect(shareOfInterval([1, 2], [at, at], unknown)).toBe(0);
+  });
+
   it('refuses a part outside the interval by code', () => {
     expect(() => shareOfInterval([1, 2], [0, 2], unknown)).toThrow(expect.objectContaining({ code: 'INTERVAL_OUT_OF_DOMAIN' }));
   });
