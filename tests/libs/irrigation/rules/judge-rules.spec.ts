@@ -79,6 +79,14 @@ describe('hours', () => {
     expect(judge([program({ starts: [1020] })], rule)).toEqual([]);
   });
 
+  it('without an end last to midnight, without a beginning from it', () => {
+    expect(judge([program({ starts: [1430] })], { blockedFrom: 1200 })).toMatchObject([
+      { toKeep: { blocked: { from: 1200, until: 1440 } } },
+    ]);
+    expect(judge([program({ starts: [0] })], { blockedUntil: 240 })).toMatchObject([{ toKeep: { blocked: { from: 0, until: 240 } } }]);
+    expect(judge([program({ starts: [240] })], { blockedFrom: 1200 })).toEqual([]);
+  });
+
   it('may reach over midnight', () => {
     const rule = { blockedFrom: 1320, blockedUntil: 240 };
     for (const [start, blamed] of [
