@@ -39,6 +39,7 @@ describe('plants', () => {
       expect(managementAllowedDepletion(plants)).toBeLessThanOrEqual(0.5);
     }
     expect(rootDepth(millimetres(400), 'trees')).toEqual({ rootDepth: 400, assumed: false });
+    expect(rootDepth(null, 'trees').assumed).toBe(true);
     expect(managementAllowedDepletion(null)).toBe(0.5);
   });
 

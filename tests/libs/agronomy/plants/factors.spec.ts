@@ -102,6 +102,8 @@ describe('plant factors as published', () => {
     }
     // 23 CCR 491, from memory.
     expect(ordinanceRange('high')).toEqual({ low: 0.7, high: 1 });
+    expect(ordinanceRange('moderate')).toEqual({ low: 0.4, high: 0.6 });
+    expect(ordinanceRange('low')).toEqual({ low: 0.1, high: 0.3 });
   });
 
   it('the factor of each kind of plant is that of its group in a dry climate', () => {

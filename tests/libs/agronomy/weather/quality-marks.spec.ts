@@ -1,9 +1,10 @@
 import { extraterrestrialRadiation } from '@rillbook/agronomy/evapotranspiration/sun/extraterrestrial-radiation.js';
 import type { RecordedDay } from '@rillbook/agronomy/weather/recorded-day.js';
-import { type JudgedDay, judgeWeatherDays } from '@rillbook/agronomy/weather/quality/judge-weather-days.js';
+import { isSound, type JudgedDay, judgeWeatherDays } from '@rillbook/agronomy/weather/quality/judge-weather-days.js';
 import { etoOfJudgedDay } from '@rillbook/agronomy/station-days/eto-of-judged-day.js';
 import { judgeStationDays } from '@rillbook/agronomy/station-days/judge-station-days.js';
 import { doubtedSd } from '@rillbook/agronomy/weather/quality/doubted-sd.js';
+import { weatherMark } from '@rillbook/agronomy/weather/quality/weather-mark.js';
 import { degrees } from '@rillbook/units/angle.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
 import { celsiusFromFahrenheit } from '@rillbook/units/temperature.js';
@@ -32,6 +33,19 @@ describe('a day that passes every check', () => {
     expect(() => judgeWeatherDays([recorded('2025-06-01', {}), { ...recorded('2025-06-01', {}), date: '2025-06-31' }], station)).toThrow(
       DomainError,
     );
+  });
+});
+
+describe('a sound value', () => {
+  it('was measured, and its own mark neither doubts nor refuses it', () => {
+    // 101 % is a sensor a little out of calibration, which is kept; 92 °C is no day.
+    const [damp] = judgeWeatherDays([recorded(FIRST, { tmax: 30, tmin: 15, rhmax: 101 })], station);
+    expect(told([damp!])).toEqual([`${FIRST} rhmax above-saturation kept`]);
+    expect([isSound(damp!, 'rhmax'), isSound(damp!, 'tmax')]).toEqual([true, true]);
+    const [hot] = judgeWeatherDays([recorded(FIRST, { tmax: 92, tmin: 12, wind: null })], station);
+    expect([isSound(hot!, 'tmax'), isSound(hot!, 'tmin'), isSound(hot!, 'wind')]).toEqual([false, true, false]);
+    const doubted: JudgedDay = { ...damp!, marks: [weatherMark('tmax', 'jump')] };
+    expect([isSound(doubted, 'tmax'), isSound(doubted, 'tmin')]).toEqual([false, true]);
   });
 });
 

@@ -36,7 +36,9 @@ describe('days', () => {
   });
 
   it('none means that nothing may be watered', () => {
-    expect(judge([program()], { allowedDays: { kind: 'none' } })).toMatchObject([{ kind: 'must not be watered', times: 28 }]);
+    expect(judge([program()], { allowedDays: { kind: 'none' } })).toMatchObject([
+      { kind: 'must not be watered', times: 28, toKeep: { allowedDays: { kind: 'none' } } },
+    ]);
   });
 
   it('of the month may be odd or even, and an address without other words waters on its own', () => {

@@ -100,11 +100,7 @@ function ownCause(input: PlanInput, zone: ZoneToPlan, left: EffortLeft): Impossi
 function missingOfTimer({ traits, month }: PlanInput, { station }: ZoneToPlan): ImpossibleBecause | null {
   if (station > (traits.stations ?? Number.POSITIVE_INFINITY)) return 'the timer has no such station';
   if (traits.programs === 0) return 'the timer has too few programs';
-  return monthsPercent({ traits, month }) === 0 ? 'the percent of the month is 0' : null;
-}
-
-function monthsPercent({ traits, month }: Pick<PlanInput, 'traits' | 'month'>): number | null {
-  return traitsOfMonth(traits, month).monthlyAdjustPercent?.[0] ?? null;
+  return traitsOfMonth(traits, month).monthlyAdjustPercent?.[0] === 0 ? 'the percent of the month is 0' : null;
 }
 
 interface Relaxed {
