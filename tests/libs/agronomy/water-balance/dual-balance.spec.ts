@@ -190,6 +190,7 @@ describe('dualSeason, refusals by code', () => {
     ['roots that shrink', 'SEASON_OUT_OF_DOMAIN', { plants: { ...good.plants, fullRootDepth: millimetres(1) } }],
     ['more missing than roots hold', 'SEASON_OUT_OF_DOMAIN', { start: { ...good.start, depletion: millimetres(5000) } }],
     ['rain below nothing', 'SEASON_OUT_OF_DOMAIN', { days: good.days.map((day) => ({ ...day, rain: millimetres(-1) })) }],
+    ['evapotranspiration below nothing', 'SEASON_OUT_OF_DOMAIN', { days: good.days.map((day) => ({ ...day, eto: millimetres(-1) })) }],
     ['a day that comes twice', 'SEASON_DATES_OUT_OF_ORDER', { days: [...good.days, ...good.days.slice(-1)] }],
     [
       'irrigation outside the season',
