@@ -80,6 +80,42 @@ describe('apportioning to days', () => {
   });
 });
 
+describe('what cutting adds to the uncertainty', () => {
+  const variances = (from: number, to: number, litres: number, sdLitres: number) => {
+    const { resolutionVariance, apportioningVariance } = meteredDays(
+      [{ ...interval(from, to, litres), sdLitres }],
+      10,
+      10,
+      () => unknown,
+      CUT,
+    );
+    return [resolutionVariance, apportioningVariance];
+  };
+
+  it('is by the share and by the run at each cut, whichever side it is on', () => {
+    // A third of 3,000 L, cut on both sides; a mean day is 100 L.
+    expect(variances(0, 30, 3000, 9)).toEqual([
+      expect.closeTo(3 ** 2, 9),
+      expect.closeTo((0.2 * (1 / 3) * (2 / 3) * 3000) ** 2 + 2 * (1.25 * 100) ** 2, 6),
+    ]);
+    const cutOnce = expect.closeTo((0.2 * 0.25 * 2000) ** 2 + (1.25 * 100) ** 2, 6) as number;
+    expect(variances(0, 20, 2000, 0)).toEqual([0, cutOnce]);
+    expect(variances(10, 30, 2000, 0)).toEqual([0, cutOnce]);
+    expect(variances(10, 20, 1000, 5)).toEqual([expect.closeTo(25, 9), expect.closeTo(0, 9)]);
+  });
+
+  it('of less than a day is no more than all of its water', () => {
+    // Half of 200 L in half a day: a whole day of it would be 400 L.
+    expect(variances(9.75, 10.25, 200, 0)).toEqual([0, expect.closeTo((0.2 * 0.25 * 200) ** 2 + (1.25 * 200) ** 2, 6)]);
+  });
+
+  it('leaves a day that its pieces cover whole, whatever a sum of fractions comes to', () => {
+    const tenths = Array.from({ length: 10 }, (_, at) => interval(10 + at / 10, 10 + (at + 1) / 10, 5, 'usage'));
+    expect(meteredDays(tenths, 10, 1, () => unknown, CUT).days[0]?.coveredShare).toBe(1);
+    expect(meteredDays(tenths.slice(1), 10, 1, () => unknown, CUT).days[0]?.coveredShare).toBeCloseTo(0.9, 9);
+  });
+});
+
 describe('one source per instant', () => {
   it('is usage, else readings, else bills, and never a sum', () => {
     const all = [interval(0, 30, 3000, 'bills'), interval(10, 20, 500), interval(12, 13, 7, 'usage')];

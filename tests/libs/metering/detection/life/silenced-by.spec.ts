@@ -1,4 +1,5 @@
 import { dismissReasons, type KeptFinding, type TimedEpisode } from '@rillbook/metering/detection/life/kept-finding.js';
+import { followFindings } from '@rillbook/metering/detection/life/follow-findings.js';
 import { isSamePlace, matchFindings } from '@rillbook/metering/detection/life/match-findings.js';
 import { silencedBy } from '@rillbook/metering/detection/life/silenced-by.js';
 import { describe, expect, it } from 'vitest';
@@ -125,4 +126,13 @@ describe('which finding an episode is', () => {
     expect(matchFindings([resolved, old], [episode()])).toEqual([old]);
     expect(matchFindings([open({ id: 'b' }), open({ id: 'a' })], [episode()])).toEqual([open({ id: 'a' })]);
   });
+});
+
+it('what is opened anew counts how often it came back by the last of its kind at its place', () => {
+  const ended = (id: string, days: number, cameBack: number, more: Partial<KeptFinding> = {}) =>
+    finding({ id, state: 'resolved', openedAt: NOW - days * DAY, clearedAt: NOW - (days - 5) * DAY, decidedAt: null, cameBack, ...more });
+  const kept = [ended('first', 300, 0), ended('last', 100, 3), ended('middle', 200, 1), ended('elsewhere', 60, 9, { meterId: 'n' })];
+  const opened = followFindings(kept, [episode()]).filter(({ deed }) => deed === 'open');
+  expect(opened).toMatchObject([{ cameBack: 4, silencedBy: null }]);
+  expect(followFindings([], [episode()])).toMatchObject([{ deed: 'open', cameBack: 0 }]);
 });
