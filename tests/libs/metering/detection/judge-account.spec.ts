@@ -120,6 +120,20 @@ describe('the meter', () => {
     expect(kinds(judge({ zones, controllers, meters: metering(60_000) }))).toEqual(['over-programmed']);
   });
 
+  it('is not explained by a controller of another meter', () => {
+    const zones = [aZone({ meterId: 'm1' }), aZone({ id: 'z2', controllerId: 'c2', meterId: 'm2' })];
+    const controllers = [...running(60), aController([], { id: 'c2' })];
+    const found = judge({
+      zones,
+      controllers,
+      meters: [...metering(36_000), aMeter([anInterval('2026-06-01', '2026-07-01', 25_000)], { id: 'm2' })],
+    });
+    expect(found.map(({ kind, meterId }) => [kind, meterId])).toEqual([
+      ['over-programmed', 'm1'],
+      ['overwatered', 'm2'],
+    ]);
+  });
+
   it('does not deliver where it passes well under what is programmed', () => {
     expect(judge({ controllers: running(25), meters: metering(6000) })).toMatchObject([
       {
