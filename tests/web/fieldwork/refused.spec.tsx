@@ -1,7 +1,7 @@
 import { cleanup, screen, waitFor } from '@testing-library/react';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { PhonePage } from '../../../apps/web/src/features/fieldwork/phone/PhonePage.js';
-import { afterEvent, EMPTY, isOver, waitingIn } from '../../../apps/web/src/offline/outbox.js';
+import { afterEvent, disputedIn, EMPTY, isOver, waitingIn } from '../../../apps/web/src/offline/outbox.js';
 import { Phone } from '../../../apps/web/src/offline/phone.js';
 import { storeName } from '../../../apps/web/src/offline/store.js';
 import { viewerOf } from '../support/draw-page.js';
@@ -59,8 +59,27 @@ it('sets a refused thing aside with a reason, and keeps it as history', async ()
 
 it('tells what each said where two said different things, and who the other is', async () => {
   await told({ verdict: 'conflict', problem: null, other: { register: 15, readAt: AT, note: null, by: 'Ana Ruiz' } });
-  page();
+  const { user } = page();
   expect(await screen.findByText('Register: you said 12, Ana Ruiz said 15.')).toBeTruthy();
+  // It is told above all that was sent, and in the line that is always there, until it was looked at.
+  expect(screen.getByRole('heading', { name: /^Somebody else said something else/ })).toBeTruthy();
+  expect(screen.getByText('Somebody else said something else of one record: look here.')).toBeTruthy();
+  expect(screen.getByRole('link', { name: 'Correct it' }).getAttribute('href')).toBe(`/today/${STOP}?step=meter&thing=${METER}`);
+  await user.click(screen.getByRole('button', { name: 'I have seen it' }));
+  expect(await screen.findByText(/^Seen /)).toBeTruthy();
+  expect(screen.getByText('Register: you said 12, Ana Ruiz said 15.')).toBeTruthy();
+  expect(screen.queryByText(/of one record: look here/)).toBeNull();
+});
+
+it('tells of a dispute no more when it was said anew', () => {
+  const conflict = { verdict: 'conflict', problem: null, other: { register: 15, by: 'Ana Ruiz' } };
+  const disputed = [
+    { type: 'saved' as const, key: 'a', at: AT, said: reading(12) },
+    { type: 'sending' as const, keys: ['a'] },
+    { type: 'answered' as const, at: AT, verdicts: [{ key: 'a', ...conflict }] },
+  ].reduce(afterEvent, EMPTY);
+  expect(disputedIn(disputed).map(({ key }) => key)).toEqual(['a']);
+  expect(disputedIn(afterEvent(disputed, { type: 'saved', key: 'b', at: AT, said: reading(15) }))).toEqual([]);
 });
 
 it('counts a refused thing no more when it was said anew, and never forgets it', () => {

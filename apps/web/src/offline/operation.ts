@@ -35,12 +35,13 @@ export interface Operation {
   readonly told: Verdict | null;
   readonly sentAt: string | null;
   readonly picture: PictureState;
-  /** why the person does not send it again, and when that was said: it stays here as history */
+  /** why the person does not send it again, or that they have seen what somebody else said, and when: it stays here as history */
   readonly setAside?: SetAside | undefined;
 }
 
-/** A refused thing that nobody sends again. */
+/** A refused thing that nobody sends again, or a disputed one that was looked at. */
 export interface SetAside {
+  /** empty where it was only looked at */
   readonly why: string;
   /** ISO 8601 */
   readonly at: string;

@@ -72,7 +72,7 @@ export function afterEvent(outbox: Outbox, event: Event): Outbox {
     case 'set aside':
       return changed(
         outbox,
-        (one) => one.key === event.key && isRefused(one),
+        (one) => one.key === event.key && (isRefused(one) || isDisputed(one)),
         (one) => ({ ...one, setAside: { why: event.why, at: event.at } }),
       );
     case 'picture sent':
@@ -125,11 +125,17 @@ function afterSending(outbox: Outbox, event: OfSending): Outbox {
 /** Whether the server said no to it, or to its picture. */
 export const isRefused = ({ state, picture }: Operation): boolean => state === 'refused' || picture === 'refused';
 
-/** Whether a refused thing is over: set aside, or said anew since. Of photos each is its own. */
-export const isOver = ({ operations }: Outbox, refused: Operation): boolean =>
-  refused.setAside !== undefined ||
-  (refused.picture === 'none' &&
-    operations.some(({ subject, seq, state }) => subject === refused.subject && seq > refused.seq && state !== 'refused'));
+/** Whether the server has it, and has another word of the same from somebody else. */
+export const isDisputed = ({ state, told }: Operation): boolean => state === 'sent' && told?.verdict === 'conflict';
+
+/** What somebody else said otherwise, and the person has neither seen nor said anew. */
+export const disputedIn = (outbox: Outbox): readonly Operation[] =>
+  outbox.operations.filter((one) => isDisputed(one) && !isOver(outbox, one));
+
+/** Whether what was refused or disputed is over: set aside, or said anew since. Of photos each is its own. */
+export const isOver = ({ operations }: Outbox, one: Operation): boolean =>
+  one.setAside !== undefined ||
+  (one.picture === 'none' && operations.some(({ subject, seq, state }) => subject === one.subject && seq > one.seq && state !== 'refused'));
 
 /**
  * What something is said over, by which the server tells a correction from a word that knew nothing of another: what the phone showed. What was

@@ -1,6 +1,7 @@
 import { FormattedMessage } from 'react-intl';
 import { Link } from 'react-router';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
+import { disputedIn } from '../../../offline/outbox.js';
 import { useOutbox, usePhone, useWaiting, useRoom } from '../../../offline/PhoneProvider.js';
 import { NewVersion } from './NewVersion.js';
 import { PHONE_PATH } from '../urls.js';
@@ -36,9 +37,12 @@ export function SentLine({ isBetween = false }: Props) {
 
 function Counts() {
   const { time } = useFormats();
-  const { lastSentAt } = useOutbox();
+  const outbox = useOutbox();
+  const { lastSentAt } = outbox;
+  const disputed = disputedIn(outbox).length;
   const { waiting, photos, refused, underWay } = useWaiting();
   if (refused > 0) return <FormattedMessage id="field.sent.refused" values={{ refused, waiting }} />;
+  if (disputed > 0) return <FormattedMessage id="field.sent.disputed" values={{ disputed, waiting: waiting + photos }} />;
   if (waiting + photos > 0)
     return (
       <FormattedMessage

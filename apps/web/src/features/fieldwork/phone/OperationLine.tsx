@@ -33,7 +33,10 @@ export function OperationLine({ operation, children }: Props) {
       <WhatWasTold operation={operation} />
       {setAside && (
         <span className="line">
-          <FormattedMessage id="field.refused.wasSetAside" values={{ when: moment(setAside.at), why: setAside.why }} />
+          <FormattedMessage
+            id={setAside.why ? 'field.refused.wasSetAside' : 'field.phone.seenAt'}
+            values={{ when: moment(setAside.at), why: setAside.why }}
+          />
         </span>
       )}
       {children}

@@ -1,6 +1,6 @@
 import { FormattedMessage, useIntl } from 'react-intl';
 import { KEPT_DAYS, type Operation } from '../../../offline/operation.js';
-import { isRefused } from '../../../offline/outbox.js';
+import { disputedIn, isRefused } from '../../../offline/outbox.js';
 import { useOutbox, usePhone, useWaiting } from '../../../offline/PhoneProvider.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { OthersUnsent } from '../../../session/OthersUnsent.js';
@@ -9,6 +9,7 @@ import { PhoneFrame } from '../../../ui/phone/PhoneFrame.js';
 import { useField } from '../device/FieldPhone.js';
 import { SentLine } from '../device/SentLine.js';
 import '../fieldwork.css';
+import { DisputedOperations } from './DisputedOperations.js';
 import { ExportUnsent } from './ExportUnsent.js';
 import { KeepHere } from './KeepHere.js';
 import { OperationLine } from './OperationLine.js';
@@ -22,7 +23,8 @@ const isSent = ({ state }: Operation): boolean => state === 'sent';
 export function PhonePage() {
   const intl = useIntl();
   const phone = usePhone();
-  const { operations } = useOutbox();
+  const outbox = useOutbox();
+  const { operations } = outbox;
   const { waiting, photos, refused } = useWaiting();
   const { sendNow, clock } = useField();
   usePageTitle(intl.formatMessage({ id: 'field.phone.title' }));
@@ -30,7 +32,9 @@ export function PhonePage() {
     await phone.happen({ type: 'asked again', keys });
     await sendNow();
   };
-  const sent = operations.filter((one) => isSent(one) && !isRefused(one)).toReversed();
+  const disputed = disputedIn(outbox);
+  const sent = operations.filter((one) => isSent(one) && !isRefused(one) && !disputed.includes(one)).toReversed();
+  const setAside = (key: string, why: string): void => void phone.happen({ type: 'set aside', key, why, at: clock.now().toISOString() });
   const open = operations.filter((one) => !isSent(one) && !isRefused(one));
   return (
     <PhoneFrame
@@ -54,10 +58,8 @@ export function PhonePage() {
       <RoomOnPhone />
       <KeepHere />
       <OperationList operations={open} />
-      <RefusedOperations
-        onAgain={(key) => void ask([key])}
-        onSetAside={(key, why) => void phone.happen({ type: 'set aside', key, why, at: clock.now().toISOString() })}
-      />
+      <RefusedOperations onAgain={(key) => void ask([key])} onSetAside={setAside} />
+      <DisputedOperations onSeen={(key) => setAside(key, '')} />
       {(open.length > 0 || refused > 0) && <ExportUnsent />}
       <h2 className="crew-name">
         <FormattedMessage id="field.phone.sent" values={{ days: KEPT_DAYS }} />

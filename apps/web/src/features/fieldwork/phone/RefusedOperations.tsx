@@ -1,11 +1,10 @@
 import { FormattedMessage } from 'react-intl';
-import type { Operation } from '../../../offline/operation.js';
 import { isOver, isRefused } from '../../../offline/outbox.js';
 import { useOutbox } from '../../../offline/PhoneProvider.js';
-import { Button, ButtonLink } from '../../../ui/forms/Button.js';
+import { Button } from '../../../ui/forms/Button.js';
+import { CorrectLink } from './CorrectLink.js';
 import { OperationLine } from './OperationLine.js';
 import { SetAside } from './SetAside.js';
-import { whereItBelongs } from './where-it-belongs.js';
 
 interface Props {
   readonly onAgain: (key: string) => void;
@@ -29,7 +28,7 @@ export function RefusedOperations({ onAgain, onSetAside }: Props) {
             {open.map((one) => (
               <OperationLine key={one.key} operation={one}>
                 <div className="after stack">
-                  <Correct operation={one} />
+                  <CorrectLink operation={one} />
                   <Button onClick={() => onAgain(one.key)}>
                     <FormattedMessage id="field.phone.again" />
                   </Button>
@@ -60,14 +59,4 @@ export function RefusedOperations({ onAgain, onSetAside }: Props) {
       )}
     </>
   );
-}
-
-function Correct({ operation }: { readonly operation: Operation }) {
-  const { operations } = useOutbox();
-  const place = whereItBelongs(operation, operations);
-  return place ? (
-    <ButtonLink to={place}>
-      <FormattedMessage id="field.refused.correct" />
-    </ButtonLink>
-  ) : null;
 }

@@ -4,6 +4,8 @@ export const phone = {
     '{isUnderWay, select, true {Sending. } other {}}On this phone: {waiting, plural, =0 {} one {one record} other {# records}}{photos, plural, =0 {} one {{waiting, plural, =0 {} other {, }}one photo} other {{waiting, plural, =0 {} other {, }}# photos}}. {last, select, never {Nothing sent yet.} other {Last sent at {last}.}}',
   'field.sent.refused':
     '{refused, plural, one {One record was} other {# records were}} refused: look here.{waiting, plural, =0 {} other { # more wait.}}',
+  'field.sent.disputed':
+    'Somebody else said something else of {disputed, plural, one {one record} other {# records}}: look here.{waiting, plural, =0 {} other { # more wait.}}',
   'field.dayEnd.over': 'The day is done',
   'field.dayEnd.soFar': 'The day so far',
   'field.dayEnd.done':
@@ -36,6 +38,10 @@ export const phone = {
   'field.phone.noneSent': 'Nothing yet.',
   'field.phone.savedAt': 'saved {when}',
   'field.phone.sentAt': 'sent {when}',
+  'field.phone.disputed':
+    '{count, plural, one {Somebody else said something else. It was sent, and the office decides.} other {# times somebody else said something else. They were sent, and the office decides.}}',
+  'field.phone.seen': 'I have seen it',
+  'field.phone.seenAt': 'Seen {when}',
   'field.phone.conflict': 'Somebody else said something else; the office sees both.',
   'field.phone.parallel': 'Changed by somebody else meanwhile; yours stands.',
   'field.phone.bothSaid': '{label}: you said {sent}, {by} said {other}.',

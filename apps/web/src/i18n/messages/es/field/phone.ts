@@ -6,6 +6,8 @@ export const phone: Record<keyof typeof english, string> = {
     '{isUnderWay, select, true {Enviando. } other {}}En este teléfono: {waiting, plural, =0 {} one {un registro} other {# registros}}{photos, plural, =0 {} one {{waiting, plural, =0 {} other {, }}una foto} other {{waiting, plural, =0 {} other {, }}# fotos}}. {last, select, never {Aún no se ha enviado nada.} other {Último envío: {last}.}}',
   'field.sent.refused':
     '{refused, plural, one {Un registro fue rechazado} other {# registros fueron rechazados}}: míralo aquí.{waiting, plural, =0 {} other { # más esperan.}}',
+  'field.sent.disputed':
+    'Otra persona dijo otra cosa de {disputed, plural, one {un registro tuyo} other {# registros tuyos}}: míralo aquí.{waiting, plural, =0 {} other { # más esperan.}}',
   'field.dayEnd.over': 'El día está terminado',
   'field.dayEnd.soFar': 'El día hasta ahora',
   'field.dayEnd.done':
@@ -38,6 +40,10 @@ export const phone: Record<keyof typeof english, string> = {
   'field.phone.noneSent': 'Todavía nada.',
   'field.phone.savedAt': 'guardado {when}',
   'field.phone.sentAt': 'enviado {when}',
+  'field.phone.disputed':
+    '{count, plural, one {Otra persona dijo otra cosa. Se envió, y la oficina decide.} other {# veces otra persona dijo otra cosa. Se enviaron, y la oficina decide.}}',
+  'field.phone.seen': 'Ya lo vi',
+  'field.phone.seenAt': 'Visto {when}',
   'field.phone.conflict': 'Otra persona dijo otra cosa; la oficina ve las dos.',
   'field.phone.parallel': 'Otra persona lo cambió mientras tanto; lo tuyo vale.',
   'field.phone.bothSaid': '{label}: tú dijiste {sent}, {by} dijo {other}.',
