@@ -71,6 +71,31 @@ it('makes one visit of sixteen arrivals at the same time', async () => {
   expect(await rows('select id from visit where stop_id = $1', order.stopId)).toHaveLength(1);
 });
 
+it('is refused nothing because somebody else wrote the same zones in another order, and each waited for the other', async () => {
+  const { propertyId, order } = await aStop();
+  const place = { id: propertyId, organization_id: day.organizationId } as never;
+  const [first, second] = [await aZone(product.database, place), await aZone(product.database, place)];
+  const come = arrival(order.stopId);
+  await send(day.lead, [come]);
+  const cans = (zoneId: string) =>
+    said('catch-test', {
+      visitId: come.key,
+      zoneId,
+      testedAt: '2026-07-06T15:20:00Z',
+      minutes: 10,
+      catchesMl: [30, 40, 40, 44],
+      mouthM2: 0.01,
+    });
+  // Who writes the second zone wants the first, which the phone's first test holds by then: the database ends the phone's transaction, which asks sooner.
+  const lock = (id: string) => `perform from zone where id = '${id}' for update;`;
+  const beside = rows(
+    `do $$ begin perform set_config('deadlock_timeout', '60s', true); ${lock(second.id)} perform pg_sleep(0.8); ${lock(first.id)} end $$`,
+  );
+  await rows('select pg_sleep(0.1)');
+  expect(verdicts(await send(day.technician, [cans(first.id), cans(second.id)]))).toEqual(['applied', 'applied']);
+  await beside;
+});
+
 it('takes what is beside a record that no database can hold', async () => {
   const { order, note } = await aStop();
   const come = arrival(order.stopId);

@@ -378,6 +378,20 @@ it('lets the office see what is still on each phone, and nobody else', async () 
   expect((await day.lead.send(asked)).errors[0]!.extensions.code).toBe('NOT_ALLOWED');
 });
 
+it('lists no browser that held nothing when it was last heard of, 90 days ago; one that held something stays', async () => {
+  const [empty, full] = [randomUUID(), randomUUID()];
+  const listed = async () => (await day.office.send('{ devices { id } }')).data.devices.map((device: { id: string }) => device.id);
+  await sendRaw(day.technician, [], { ...DEVICE, id: empty });
+  await sendRaw(day.technician, [], { ...DEVICE, id: full, photosWaiting: 1 });
+  const heard = (days: number) =>
+    product.database.admin('update device set heard_at = heard_at - make_interval(days => $2) where id = any($1)', [[empty, full], days]);
+  await heard(89);
+  expect(await listed()).toEqual(expect.arrayContaining([empty, full]));
+  await heard(2);
+  expect(await listed()).toContain(full);
+  expect(await listed()).not.toContain(empty);
+});
+
 it('tells the office’s open pages that something happened, once it is kept, and nobody else', async () => {
   const listen = async (who: Somebody) => {
     const ending = new AbortController();

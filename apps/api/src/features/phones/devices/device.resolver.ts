@@ -10,6 +10,11 @@ import { personNameOfId } from '../../../platform/records/person-name.loader.js'
 import { devices } from './device.repository.js';
 import { Device, showDevice } from './device.type.js';
 
+const DAY_MS = 86_400_000;
+
+/** A browser that was signed in once and holds nothing is no phone of the crews: after so long it leaves the list. [d] */
+const LISTED_DAYS = 90;
+
 /** The phones that have sent something, and what they said is still on them. */
 @Resolver(() => Device)
 export class DeviceResolver {
@@ -17,7 +22,7 @@ export class DeviceResolver {
   @Query(() => [Device])
   async devices(@Tx() tx: OrganizationTransaction): Promise<Device[]> {
     const now = nowOf(await organizations.own(tx));
-    return (await devices.all(tx)).map((row) => showDevice(row, now));
+    return (await devices.all(tx, new Date(now.getTime() - LISTED_DAYS * DAY_MS))).map((row) => showDevice(row, now));
   }
 
   /** Takes a phone off the list, that was lost or given back; heard again it is there again. */

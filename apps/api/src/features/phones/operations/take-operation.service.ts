@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { asProblem } from '../../../platform/problems/answer.js';
+import { isPassingFault } from '../../../platform/problems/passing-fault.js';
 import { platformProblems } from '../../../platform/problems/platform.problems.js';
 import type { Problem } from '../../../platform/problems/problem.js';
 import { isUuid } from '../../../platform/records/uuid.js';
@@ -76,6 +77,8 @@ export class TakeOperation {
     try {
       return await tx.attempt(work);
     } catch (thrown) {
+      // That says nothing of the operation.
+      if (isPassingFault(thrown)) throw thrown;
       const refused: Taken = { id, verdict: 'refused', answer: { problem: told(asProblem(thrown)) } };
       await keepRefused(refused);
       return refused;

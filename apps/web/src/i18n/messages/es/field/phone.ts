@@ -33,7 +33,7 @@ export const phone: Record<keyof typeof english, string> = {
   'field.phone.again': 'Enviar otra vez',
   'field.phone.waiting': '{count, plural, =0 {Nada espera} one {Un registro espera} other {# registros esperan}}',
   'field.phone.photos':
-    '{count, plural, =0 {} one {Una foto espera; va después de las palabras.} other {# fotos esperan; van después de las palabras.}}',
+    '{count, plural, =0 {} one {Una foto espera; va después de lo escrito.} other {# fotos esperan; van después de lo escrito.}}',
   'field.phone.refused':
     '{count, plural, one {Uno fue rechazado. Se queda aquí hasta que se envíe.} other {# fueron rechazados. Se quedan aquí hasta que se envíen.}}',
   'field.phone.sent': 'Enviado en los últimos 30 días',
@@ -68,7 +68,7 @@ export const phone: Record<keyof typeof english, string> = {
   'field.phone.room': 'Espacio en este teléfono: {used} de {whole} ocupados.',
   'field.phone.tight': 'El teléfono se está llenando. Envía mientras haya señal y borra lo que no necesites.',
   'field.phone.full':
-    'El teléfono está lleno: no se pueden tomar fotos y puede que no se guarden las palabras. Haz espacio antes de escribir.',
+    'El teléfono está lleno: no se pueden tomar fotos y puede que no se guarde lo que escribas. Haz espacio antes de escribir.',
   'field.phone.mayBeCleared':
     'El navegador puede borrar lo que hay en este teléfono si falta espacio o si pasan semanas sin usarlo. Envía mientras haya señal y pon Rillbook en la pantalla de inicio.',
   'field.phone.install':
@@ -89,7 +89,7 @@ export const phone: Record<keyof typeof english, string> = {
   'field.photo.after':
     '{count, plural, =0 {Foto después del trabajo} one {# foto después del trabajo} other {# fotos después del trabajo}}',
   'field.photo.noRoom':
-    'Las fotos necesitan espacio y el teléfono está lleno: lo que queda es para las palabras. Haz espacio y tómala otra vez.',
+    'Las fotos necesitan espacio y el teléfono está lleno: lo que queda es para lo escrito. Haz espacio y tómala otra vez.',
   'field.photo.keepPlace': 'Guardar dónde se tomó',
   'field.photo.noPlace': 'La foto quedó guardada. No dice dónde se tomó: puede que la cámara tenga la ubicación apagada.',
   'field.photo.broken': 'Esta foto no se puede leer. Tómala otra vez.',

@@ -54,7 +54,7 @@ export const phones: Record<keyof typeof english, string> = {
   'phones.what.flow-test': 'Prueba de caudal',
   'phones.what.catch-test': 'Prueba con vasos',
   'phones.field.count': 'Cuántos',
-  'phones.field.word': 'En palabras',
+  'phones.field.word': 'Nota',
   'phones.field.repaired': 'Reparado en el momento',
   'phones.field.closedAt': 'Terminó',
   'phones.field.doneNote': 'Hecho',

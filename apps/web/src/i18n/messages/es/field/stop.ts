@@ -186,7 +186,7 @@ export const stop: Record<keyof typeof english, string> = {
   'field.zones.strip': 'Zona {number} de {count}',
   'field.zones.seen': 'Lo que ves en esta zona',
   'field.zones.repaired': 'Reparado ahora',
-  'field.zones.word': 'Una palabra',
+  'field.zones.word': 'Una nota',
   'field.sun.full': 'pleno sol',
   'field.sun.part': 'sol en parte',
   'field.sun.shade': 'sombra',
