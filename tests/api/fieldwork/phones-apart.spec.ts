@@ -92,8 +92,17 @@ it('is refused nothing because somebody else wrote the same zones in another ord
     `do $$ begin perform set_config('deadlock_timeout', '60s', true); ${lock(second.id)} perform pg_sleep(0.8); ${lock(first.id)} end $$`,
   );
   await rows('select pg_sleep(0.1)');
-  expect(verdicts(await send(day.technician, [cans(first.id), cans(second.id)]))).toEqual(['applied', 'applied']);
+  const both = [cans(first.id), cans(second.id)];
+  // Nothing of it is kept, so that the other can end; no record is called refused for it, and sent again both are taken.
+  await expect(send(day.technician, both)).rejects.toThrow('UNFORESEEN');
   await beside;
+  expect(
+    await rows(
+      'select verdict from field_operation where id = any($1)',
+      both.map(({ key }) => key),
+    ),
+  ).toEqual([]);
+  expect(verdicts(await send(day.technician, both))).toEqual(['applied', 'applied']);
 });
 
 it('takes what is beside a record that no database can hold', async () => {

@@ -77,7 +77,7 @@ export class TakeOperation {
     try {
       return await tx.attempt(work);
     } catch (thrown) {
-      // That says nothing of the operation.
+      // That says nothing of the operation. Only the end of the whole transaction lets go what others wait for: the phone sends again.
       if (isPassingFault(thrown)) throw thrown;
       const refused: Taken = { id, verdict: 'refused', answer: { problem: told(asProblem(thrown)) } };
       await keepRefused(refused);
