@@ -109,6 +109,15 @@ async function faultsForGloves(page: Page): Promise<string[]> {
   }, limits);
 }
 
+/** What longer words can break of a page that is without fault in English. */
+async function faultsInSpanish(page: Page, address: string): Promise<string[]> {
+  await page.goto(address);
+  await page.locator('html[lang=es] h1').first().waitFor();
+  await page.evaluate(AXE);
+  const wider = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  return [...(wider > 0 ? [`${wider} px wider than the screen`] : []), ...(await faultsForGloves(page))];
+}
+
 beforeAll(async () => {
   [product, browser] = await Promise.all([startProduct({ demo: true }), launchBrowser()]);
 });
@@ -158,7 +167,7 @@ describe.concurrent('the pages of the office', () => {
     });
 });
 
-it('the pages of the phone are without fault', async () => {
+it('the pages of the phone are without fault, in English and in Spanish', async () => {
   const page = await as('crew lead', PHONE);
   await page.goto('/today');
   const { today } = await ask(page, '{ today { stops { id property { zones { id } } } } }');
@@ -166,10 +175,17 @@ it('the pages of the phone are without fault', async () => {
   const stop = today.flatMap((route: { stops: StopOfDay[] }) => route.stops)[0] as StopOfDay;
   const steps = ['', '?step=meter', '?step=settings', '?step=zones', '?step=tests', `?step=tests&thing=${stop.property.zones[0]!.id}`];
   const found: Record<string, string[]> = {};
-  for (const address of ['/today', '/today/phone', ...[...steps, '?step=done'].map((step) => `/today/${stop.id}${step}`)]) {
+  const addresses = ['/today', '/today/phone', ...[...steps, '?step=done'].map((step) => `/today/${stop.id}${step}`)];
+  for (const address of addresses) {
     const wrong = [...(await faults(page, address)), ...(await faultsForGloves(page))];
     if (wrong.length) found[address] = wrong;
   }
+  await ask(page, 'mutation { chooseLanguage(language: es) { person { language } } }');
+  for (const address of addresses) {
+    const wrong = await faultsInSpanish(page, address);
+    if (wrong.length) found[`${address} es`] = wrong;
+  }
+  await ask(page, 'mutation { chooseLanguage(language: en) { person { language } } }');
   await page.context().close();
   expect(found).toEqual({});
 });
