@@ -117,6 +117,19 @@ it('says so where nothing is to be turned', async () => {
   expect(sentOf(drawn.calls, 'settings')[1]).toMatchObject({ record: 'left', programs: [{ adjustPercent: 100 }] });
 });
 
+it('says what percent, days and starts cannot give, where, and who can', async () => {
+  // The second zone needs 90 minutes a day and is set to 25; the timer goes to 200 %, 50 minutes: 400 L a day are missing, 12,000 L in 30 days,
+  // 3,170 US gallons, however much the first is watered.
+  const thirsty = { ...ground, traits: { ...ground.traits, adjustScope: 'controller' }, zones: [zone(1, 180), zone(2, 900)] };
+  const drawn = page(carried({ ground: thirsty }));
+  await findsIt(drawn);
+  expect(
+    await screen.findByText(
+      /^3,170 gal of that need is still not met, most of it in .+\. Within hours.+ Ask the office for the full program/,
+    ),
+  ).toBeTruthy();
+});
+
 it('tells old numbers as old, and another month’s not at all', async () => {
   await findsIt(page(carried({ gatheredAt: '2026-09-15T15:00:00Z' })));
   expect((await screen.findByRole('alert')).textContent).toMatch(/^Reckoned from numbers 9 days old\./);

@@ -1,4 +1,5 @@
 import { programInWords } from '@rillbook/irrigation/at-the-controller/program-in-words.js';
+import type { PlanJudgement } from '@rillbook/irrigation/planning/judge/plan-judgement.js';
 import { useEffect, useMemo, useState } from 'react';
 import { factOf, type GivenProgram, type GivenSettings } from '../../../../programs/settings-fact.js';
 import { type EnterAnswer, groundOf } from './answer-of.js';
@@ -20,6 +21,8 @@ export type LeastToEnter =
       readonly programs: readonly GivenProgram[];
       readonly isAsFound: boolean;
       readonly litres: { readonly needed: number; readonly asFound: number; readonly entered: number };
+      /** what it still leaves unmet, where that is much, and the stations that lack most of it; null where it meets the need */
+      readonly lacking: Lacking | null;
       /** whole days since what it was reckoned from was gathered */
       readonly ageDays: number;
     }
@@ -30,7 +33,15 @@ export type LeastToEnter =
   | { readonly kind: 'missing'; readonly reason: { readonly code: string; readonly details: unknown } }
   | { readonly kind: 'failed'; readonly message: string };
 
+interface Lacking {
+  readonly litres: number;
+  readonly stations: readonly number[];
+}
+
 const DAY_MS = 86_400_000;
+/** Of the need: what is unmet beyond it is said. [–] */
+const MUCH = 0.05;
+const STATIONS_NAMED = 3;
 
 interface Options {
   readonly carried: CarriedGround | null;
@@ -60,6 +71,12 @@ export function useLeastToEnter({ carried, found, month, now }: Options): LeastT
   return shown(answer.told, (now().getTime() - Date.parse(carried?.gatheredAt ?? '')) / DAY_MS);
 }
 
+function lackingIn({ zones, unmetLitres, neededLitres }: PlanJudgement): Lacking | null {
+  if (unmetLitres <= MUCH * neededLitres) return null;
+  const thirstiest = zones.filter((zone) => zone.unmetLitres > MUCH * zone.neededLitres).sort((a, b) => b.unmetLitres - a.unmetLitres);
+  return { litres: unmetLitres, stations: thirstiest.slice(0, STATIONS_NAMED).map(({ station }) => station) };
+}
+
 /** What is settled without reckoning; null where it is to be reckoned. */
 function settledOf(carried: CarriedGround | null, found: GivenSettings, month: string): LeastToEnter | null {
   if (found.state !== 'on') return { kind: 'not running' };
@@ -79,6 +96,7 @@ function shown(told: EnterAnswer, ageDays: number): LeastToEnter {
         programs: offer.programs.map(programInWords),
         isAsFound: offer.kind === 'as set',
         litres: { needed: neededLitres, asFound: asFound.usedLitres, entered: usedLitres },
+        lacking: lackingIn(offer.judgement),
         ageDays: Math.floor(ageDays),
       };
     }

@@ -56,7 +56,7 @@ interface ReckonedProps extends Omit<Props, 'least'> {
   readonly least: Extract<Least, { readonly kind: 'enter' }>;
 }
 
-function Reckoned({ least: { programs, isAsFound, litres, ageDays }, found, stations }: ReckonedProps) {
+function Reckoned({ least: { programs, isAsFound, litres, lacking, ageDays }, found, stations }: ReckonedProps) {
   const { volume } = useSays();
   return (
     <section className="enter">
@@ -75,7 +75,24 @@ function Reckoned({ least: { programs, isAsFound, litres, ageDays }, found, stat
           values={{ needed: volume(litres.needed), found: volume(litres.asFound), entered: volume(litres.entered) }}
         />
       </p>
+      {lacking && <StillLacking lacking={lacking} stations={stations} />}
     </section>
+  );
+}
+
+/** Percent, days and starts may not reach what is needed: then the numbers alone would look like a mistake. */
+function StillLacking({
+  lacking,
+  stations,
+}: { readonly lacking: NonNullable<ReckonedProps['least']['lacking']> } & Pick<Props, 'stations'>) {
+  const intl = useIntl();
+  const { volume } = useSays();
+  const nameOf = (station: number) => stations.find((each) => each.station === station)?.name ?? String(station);
+  const list = intl.formatList(lacking.stations.map(nameOf), { type: 'conjunction' });
+  return (
+    <p className="problem">
+      <FormattedMessage id="field.enter.lacking" values={{ missing: volume(lacking.litres), count: lacking.stations.length, list }} />
+    </p>
   );
 }
 

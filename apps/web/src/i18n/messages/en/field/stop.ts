@@ -110,6 +110,8 @@ export const stop = {
   'field.enter.found': 'found',
   'field.enter.water': 'A month as found: {found}. As entered: {entered}. The plants need {needed}.',
   'field.enter.waterLeft': 'A month as found: {found}. The plants need {needed}. No turn of percent, days or starts does better.',
+  'field.enter.lacking':
+    '{missing} of that need is still not met{count, plural, =0 {} other {, most of it in {list}}}. Within hours and rules, no turn of percent, days and starts meets it better: it takes other minutes. Ask the office for the full program of these settings.',
   'field.enter.old':
     'Reckoned from numbers {days} days old. Rules or zones may have changed since: get signal and look again, or ask the office.',
   'field.enter.otherMonth':

@@ -112,6 +112,8 @@ export const stop: Record<keyof typeof english, string> = {
   'field.enter.found': 'había',
   'field.enter.water': 'Un mes como estaba: {found}. Con lo nuevo: {entered}. Las plantas necesitan {needed}.',
   'field.enter.waterLeft': 'Un mes como estaba: {found}. Las plantas necesitan {needed}. Cambiar por ciento, días o inicios no lo mejora.',
+  'field.enter.lacking':
+    'De eso quedan {missing} sin cubrir{count, plural, =0 {} other {, sobre todo en {list}}}. Dentro de las horas y las reglas, cambiar por ciento, días o inicios no lo cubre mejor: hacen falta otros minutos. Pide a la oficina el programa completo con estos ajustes.',
   'field.enter.old':
     'Calculado con números de hace {days} días. Las reglas o las zonas pueden haber cambiado: busca señal y mira otra vez, o pregunta a la oficina.',
   'field.enter.otherMonth':
