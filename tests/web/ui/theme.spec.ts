@@ -37,6 +37,13 @@ describe('the colours', () => {
     expect(contrast('#000000', '#ffffff')).toBeCloseTo(21, 6);
   });
 
+  it('are dark on screens alone: paper is white, and light text on it cannot be read', () => {
+    const onScreens = [...css.matchAll(/@media screen \{([\s\S]*?)\n\}/g)].map(([, body]) => body ?? '').join('');
+    const darkBlocks = (text: string) => text.split('[data-theme="dark"]').length - 1;
+    expect(darkBlocks(css)).toBe(2);
+    expect(darkBlocks(onScreens)).toBe(darkBlocks(css));
+  });
+
   it.each(Object.keys(themes))('can be read in %s', (name) => {
     const theme = themes[name] ?? {};
     const ratio = (text: string, ground: string): number => contrast(theme[text] ?? '', theme[ground] ?? '');
