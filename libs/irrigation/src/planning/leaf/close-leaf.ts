@@ -8,7 +8,7 @@ import type { SlotOption } from '../pricing/slots.js';
 
 const ROUNDS = 80;
 /** Steps of work that one choice of a run counts as. */
-const STEPS_OF_A_NODE = 10;
+const STEPS_OF_A_NODE = 25;
 
 /** A leaf looked through: nothing in it costs less than the bound; what betters the known, if anything; and what the look cost. */
 export interface ClosedLeaf {

@@ -113,11 +113,11 @@ function searchAll(input: PlanInput, given: PlanGround, left: EffortLeft): { rea
 }
 
 /** Of all work the share of the search for programs; the rest lays starts and soaks into the hours. [–] */
-const SHARE_OF_SEARCH = 0.75;
+const SHARE_OF_SEARCH = 0.7;
 /** Choices of days that are looked at around the best found, where that is not proven. [–] */
-const AROUND = 200;
+const AROUND = 1_500;
 /** Steps of work that pricing one zone in one option of a slot counts as. */
-const STEPS_OF_A_PRICE = 60;
+const STEPS_OF_A_PRICE = 600;
 
 function stepsToBuild({ zones, slots }: Ground): number {
   const priced = new Set(slots.map(({ options }) => options));

@@ -14,7 +14,7 @@ export interface EffortLeft {
 }
 
 /** What all searches for an answer may take together. */
-export const FOR_AN_ANSWER: Readonly<EffortLeft> = { work: 90_000_000, nodes: 60_000, visits: 1_200, looks: 80_000, layouts: 600 };
+export const FOR_AN_ANSWER: Readonly<EffortLeft> = { work: 60_000_000, nodes: 60_000, visits: 1_200, looks: 80_000, layouts: 600 };
 
 /** Limits times programs of a whole choice of days that count as one visit; more of them count as more. */
 const CELLS_OF_A_VISIT = 96;

@@ -6,7 +6,7 @@ import { turnDays } from './turn-days.js';
 
 const MOST_ROUNDS = 200;
 /** Steps of work that a look at one move counts as. */
-const STEPS_OF_A_LOOK = 8;
+const STEPS_OF_A_LOOK = 11;
 
 /** Where the search for moves stands: slots, steps and minutes are changed as it goes. */
 interface Stand extends Moving {

@@ -18,7 +18,7 @@ const MOST_FITS = 14;
 const MOST_NEAR = 8;
 const ROUNDS = 40;
 /** Times that the best choice of days is changed by one program, how many of these are made to fit each time, and prices tried for each. */
-const MOST_STEPS = 4;
+const MOST_STEPS = 8;
 const NEAR_FITS = 3;
 const NEAR_ROUNDS = 10;
 /** A leaf is looked through with at most this share of all that may be looked at. [–] */

@@ -122,7 +122,7 @@ function changesThatMayFree({ ground, effort }: About, now: FittedStarts): reado
 }
 
 /** Steps of work that one change of one zone counts as. */
-const STEPS_OF_A_CHANGE = 400;
+const STEPS_OF_A_CHANGE = 4_000;
 
 function stepsOfChanges({ zones, slots }: Ground): number {
   return zones.length * slots.length * STEPS_OF_A_CHANGE;
@@ -132,7 +132,7 @@ const MOST_GROWN = 24;
 /** Layouts that growing may take beyond what all else has left. */
 const FOR_GROWING = 60;
 /** Steps of work for each of them. */
-const STEPS_OF_A_LAYOUT = 80_000;
+const STEPS_OF_A_LAYOUT = 40_000;
 
 function isLeft({ effort }: About, beyond: number): boolean {
   return effort.layouts > -beyond && effort.work > -beyond * STEPS_OF_A_LAYOUT;

@@ -4,8 +4,8 @@ import type { EffortLeft } from '../../search/effort.js';
 import { type DividedProgram, dividedSo, divideRuns, type Division } from './divide-runs.js';
 
 /** Steps of work that placing starts counts as, and dividing the runs of one program. */
-const STEPS_OF_A_LAYOUT = 40_000;
-const STEPS_OF_A_DIVISION = 20_000;
+const STEPS_OF_A_LAYOUT = 19_000;
+const STEPS_OF_A_DIVISION = 3_500;
 /** Minutes that are none. */
 export const DUST = 1e-6;
 
