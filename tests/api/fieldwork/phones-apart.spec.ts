@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { aController, aMeter, aZone } from '../../support/builders.js';
 import { type TestApp, startApp } from '../../support/test-app.js';
@@ -71,38 +72,35 @@ it('makes one visit of sixteen arrivals at the same time', async () => {
   expect(await rows('select id from visit where stop_id = $1', order.stopId)).toHaveLength(1);
 });
 
-it('is refused nothing because somebody else wrote the same zones in another order, and each waited for the other', async () => {
-  const { propertyId, order } = await aStop();
-  const place = { id: propertyId, organization_id: day.organizationId } as never;
-  const [first, second] = [await aZone(product.database, place), await aZone(product.database, place)];
+it('says nothing against a record that gave way to what others kept at the same moment: sent again it is taken', async () => {
+  const { order, note, propertyId } = await aStop();
   const come = arrival(order.stopId);
-  await send(day.lead, [come]);
-  const cans = (zoneId: string) =>
-    said('catch-test', {
-      visitId: come.key,
-      zoneId,
-      testedAt: '2026-07-06T15:20:00Z',
-      minutes: 10,
-      catchesMl: [30, 40, 40, 44],
-      mouthM2: 0.01,
-    });
-  // Who writes the second zone wants the first, which the phone's first test holds by then: the database ends the phone's transaction, which asks sooner.
-  const lock = (id: string) => `perform from zone where id = '${id}' for update;`;
-  const beside = rows(
-    `do $$ begin perform set_config('deadlock_timeout', '60s', true); ${lock(second.id)} perform pg_sleep(0.8); ${lock(first.id)} end $$`,
-  );
-  await rows('select pg_sleep(0.1)');
-  const both = [cans(first.id), cans(second.id)];
-  // Nothing of it is kept, so that the other can end; no record is called refused for it, and sent again both are taken.
-  await expect(send(day.technician, both)).rejects.toThrow('UNFORESEEN');
-  await beside;
-  expect(
-    await rows(
-      'select verdict from field_operation where id = any($1)',
-      both.map(({ key }) => key),
-    ),
-  ).toEqual([]);
-  expect(verdicts(await send(day.technician, both))).toEqual(['applied', 'applied']);
+  const { id: other } = await aZone(product.database, { id: propertyId, organization_id: day.organizationId } as never);
+  const there = note(come.key, 1, { zoneId: other });
+  await send(day.technician, [come, note(come.key, 1), there]);
+  const noteOf = 'update zone_note set count = 7 where visit_id = $1 and zone_id';
+  const office = new pg.Client({ connectionString: product.database.adminUrl });
+  await office.connect();
+  try {
+    await office.query('begin');
+    await office.query(`${noteOf} = $2`, [come.key, other]);
+    // The phone's first waits for nobody, its second for the office; then the office wants the first.
+    const batch = [note(come.key, 2), note(come.key, 3, { zoneId: other })];
+    const sent = send(day.lead, batch).then(
+      () => 'taken',
+      (problem: Error) => problem.message,
+    );
+    const isWaiting = 'select from pg_stat_activity where datname = current_database() and wait_event_type = $1';
+    await expect.poll(() => rows(isWaiting, 'Lock'), { timeout: 20_000 }).toHaveLength(1);
+    await office.query(`${noteOf} <> $2`, [come.key, other]);
+    expect(await sent).toContain('"BUSY"');
+    expect(await rows('select id from field_operation where id = any($1)', [batch.map(({ key }) => key)])).toEqual([]);
+    await office.query('commit');
+    expect(verdicts(await send(day.lead, batch))).not.toContain('refused');
+    expect(await rows('select count from zone_note where visit_id = $1 order by count', come.key)).toEqual([{ count: 2 }, { count: 3 }]);
+  } finally {
+    await office.end();
+  }
 });
 
 it('takes what is beside a record that no database can hold', async () => {

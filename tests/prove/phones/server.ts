@@ -4,6 +4,7 @@ import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { createInterface } from 'node:readline';
 import pg from 'pg';
 import { findDatabase } from '../../../apps/api/src/platform/database/database-url.js';
 
@@ -50,6 +51,8 @@ export class KillableProduct {
     const child = spawn(process.execPath, [main], { env: this.environment, stdio: ['ignore', 'pipe', 'pipe'] });
     this.child = child;
     let said = '';
+    // What it did not foresee is seen where the proof is watched.
+    createInterface(child.stdout!).on('line', (line) => line.includes('"unforeseen"') && process.stderr.write(`${line}\n`));
     await new Promise<void>((resolve, reject) => {
       const listen = (piece: Buffer): void => {
         said += piece.toString();

@@ -35,6 +35,8 @@ export const platformProblems = {
     (d: { found: number; most: number; what: string }) =>
       `The query has ${d.found} ${d.what}; at most ${d.most} are answered. Ask in parts.`,
   ),
+  /** Two wanted the same at the same moment, and one of them had to give way. */
+  busy: problem('BUSY', 503, () => 'Somebody else was changing the same at the same moment. Nothing was changed; do it again.'),
   /** Everything else: the log has it under this number. */
   unforeseen: problem(
     'UNFORESEEN',

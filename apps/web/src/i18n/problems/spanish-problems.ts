@@ -27,6 +27,7 @@ export const spanishProblems: Readonly<Record<string, (details: Details) => stri
   POINTS_NOWHERE: (d) => pointerInSpanish(written(d['rule'])),
   TOO_MANY_TRIES: (d) => `Demasiados intentos. Pruebe otra vez en ${written(d['retryInSeconds'])} segundos.`,
   QUERY_TOO_LARGE: () => 'Se pidió demasiado de una vez. Pídalo por partes.',
+  BUSY: () => 'Otra persona cambiaba lo mismo en ese momento. No se cambió nada; hágalo otra vez.',
   UNFORESEEN: (d) => `Algo salió mal que no estaba previsto. Quedó anotado con el número ${written(d['logged'])}; no se cambió nada.`,
 
   WRONG_PASSWORD: () => 'Esta no es la contraseña actual. Escríbala de nuevo; no se cambió nada.',

@@ -22,6 +22,9 @@ const sendFieldworkDocument = graphql(`
 
 const TOO_LARGE = 413;
 
+/** Says nothing against what was sent: it waits, and goes again. */
+const PASSING = ['SIGN_IN_NEEDED', 'BUSY'];
+
 /** Where a line hangs nobody answers: so long is waited for an answer to what is small. [ms] */
 const LEAST_MS = 30_000;
 /** A quarter of 64 kbit/s: a line slower than this is taken for one that hangs. [B/s] */
@@ -34,7 +37,7 @@ const timeLimit = (bytes: number): number => LEAST_MS + (bytes / SLOWEST_BYTES_P
 function undelivered(thrown: unknown): Delivered {
   if (ServerError.is(thrown) && thrown.statusCode === TOO_LARGE) return { kind: 'too large' };
   const problem = problemOf(thrown);
-  if (problem.kind === 'noAnswer' || problem.code === 'SIGN_IN_NEEDED') return { kind: 'unanswered' };
+  if (problem.kind === 'noAnswer' || PASSING.includes(problem.code)) return { kind: 'unanswered' };
   if (problem.code === 'BATCH_TOO_LARGE') return { kind: 'too large' };
   return { kind: 'failed', problem: { code: problem.code, message: problem.says } };
 }
