@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser } from '../support/browser.js';
+import { pdfPages } from '../support/pdf-text.mjs';
 import { type Product, startProduct } from './product.js';
 
 // Every page of the demonstration, as the person who opens it: nothing on the console, nothing wider than the screen, and no
@@ -197,6 +198,22 @@ it("the client's page and the sign-in are without fault", async () => {
   const context = await browser.newContext({ viewport: PHONE, baseURL: product.url });
   expect(await faults(await context.newPage(), '/sign-in')).toEqual([]);
   await context.close();
+});
+
+it("the card for the cabinet is one sheet of paper for the demonstration's largest controller, in English and in Spanish", async () => {
+  const page = await as('office', DESK);
+  await page.goto('/');
+  const { properties } = await ask(page, '{ properties(text: "Quail Commons") { id controllers { id } } }');
+  const sheets: Record<string, number> = {};
+  for (const language of ['en', 'es']) {
+    await ask(page, `mutation { chooseLanguage(language: ${language}) { person { language } } }`);
+    await page.goto(`/cabinet/${properties[0].id}/${properties[0].controllers[0].id}`);
+    await page.locator(`html[lang=${language}] .cabinet .cautions`).waitFor();
+    for (const format of ['Letter', 'A4'] as const) sheets[`${language} ${format}`] = (await pdfPages(await page.pdf({ format }))).length;
+  }
+  await ask(page, 'mutation { chooseLanguage(language: en) { person { language } } }');
+  await page.context().close();
+  expect(sheets).toEqual({ 'en Letter': 1, 'en A4': 1, 'es Letter': 1, 'es A4': 1 });
 });
 
 it('who only asks whether a page is there gets the answer that the page would', async () => {
