@@ -190,10 +190,15 @@ describe('the plan of a controller', () => {
 });
 
 describe('zones whose plants do not fit together', () => {
-  it('are shown with what each choice gives, its minutes, and the gallons between them', async () => {
-    await opened(plan());
+  it('are shown with what is planned for, what each choice gives, its minutes, and the gallons between them', async () => {
+    const full = plan().full;
+    const zones = full.result.zones.map((each) => ({ ...each, neededLitres: gallons(16_000) }));
+    await opened(plan({ full: { ...full, result: { ...full.result, zones } } }));
     const table = await screen.findByRole('table', { name: /three choices for zones whose plants do not fit together/ });
-    expect(within(table).getAllByRole('row')[1]?.textContent).toContain('20,00040 min14,00028 min5,00010 min15,000');
+    expect(cells(table)).toEqual([
+      ['Zone', 'Planned for, gal', 'For the thirstiest, gal', 'For the mean of them, gal', 'For the modest, gal', 'Between them, gal'],
+      ['3 Pool lawn', '16,000', '20,00040 min', '14,00028 min', '5,00010 min', '15,000'],
+    ]);
   });
 });
 

@@ -4,18 +4,20 @@ import { NOT_KNOWN } from '../../../../i18n/numbers.js';
 import { useVolumeColumn } from '../../../../page/use-volume-column.js';
 import type { Names } from '../../../../says/names.js';
 import { Head, Num, Table } from '../../../../ui/tables/Table.js';
-import type { Plan } from '../plan-document.js';
+import type { Offer, Plan } from '../plan-document.js';
 
 interface Props {
   readonly zones: Plan['choices'];
+  /** The full program, zone by zone: what it was planned for. */
+  readonly planned: Offer['result']['zones'];
   readonly name: string;
   readonly names: Names;
 }
 
 const CHOICES = ['thirstiest', 'middle', 'modest'] as const;
 
-/** Zones whose plants do not fit together: what each choice gives in the month, its minutes, and what lies between the first and the last. */
-export function ZoneChoicesTable({ zones, name, names }: Props) {
+/** Zones whose plants do not fit together: what is planned for, what each choice gives in the month, its minutes, and what lies between them. */
+export function ZoneChoicesTable({ zones, planned, name, names }: Props) {
   const intl = useIntl();
   const formats = useFormats();
   const column = useVolumeColumn(Math.max(0, ...zones.flatMap(({ choices }) => choices.map(({ neededLitres }) => neededLitres))));
@@ -36,6 +38,9 @@ export function ZoneChoicesTable({ zones, name, names }: Props) {
             <Head>
               <FormattedMessage id="plan.zone" />
             </Head>
+            <Head isNumber>
+              <FormattedMessage id="plan.choice.planned" values={{ unit: column.unit }} />
+            </Head>
             {CHOICES.map((choice) => (
               <Head key={choice} isNumber>
                 <FormattedMessage id={`plan.choice.${choice}`} values={{ unit: column.unit }} />
@@ -54,6 +59,7 @@ export function ZoneChoicesTable({ zones, name, names }: Props) {
               <td>
                 <span className="soft">{station}</span> {names.of(zoneId)}
               </td>
+              <Num>{column.figure(planned.find((zone) => zone.zoneId === zoneId)?.neededLitres)}</Num>
               {CHOICES.map((wanted) => {
                 const found = choices.find(({ choice }) => choice === wanted);
                 return (

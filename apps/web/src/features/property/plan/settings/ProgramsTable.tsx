@@ -56,7 +56,7 @@ function ProgramRow({ program }: { readonly program: ComparedProgram }) {
         <b>{name}</b>
       </td>
       <td className="days">{daysInWords(intl, formats, days)}</td>
-      <td className="starts">
+      <td className="at">
         {[...starts]
           .sort()
           .map((clock) => clockInWords(formats, clock))

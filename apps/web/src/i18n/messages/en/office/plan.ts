@@ -67,8 +67,9 @@ export const plan = {
   'plan.choices.how':
     'Water for the thirstiest drowns the others, water for the modest lets some thirst. Minutes are for each start of the full program. Plants at risk need a person’s eye before water is cut.',
   'plan.choices.table': 'Controller {name}: three choices for zones whose plants do not fit together',
+  'plan.choice.planned': 'Planned for, {unit}',
   'plan.choice.thirstiest': 'For the thirstiest, {unit}',
-  'plan.choice.middle': 'For the mean, {unit}',
+  'plan.choice.middle': 'For the mean of them, {unit}',
   'plan.choice.modest': 'For the modest, {unit}',
   'plan.choice.between': 'Between them, {unit}',
   'plan.offer.as set': 'Leave it as it is set',

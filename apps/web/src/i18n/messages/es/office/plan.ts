@@ -71,8 +71,9 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.choices.how':
     'Regar para las que más piden ahoga a las demás; regar para las modestas deja a algunas con sed. Los minutos son por cada arranque del programa completo. Las plantas en riesgo se revisan en persona antes de quitarles agua.',
   'plan.choices.table': 'Controlador {name}: tres opciones para las zonas cuyas plantas no van juntas',
+  'plan.choice.planned': 'Según el plan, {unit}',
   'plan.choice.thirstiest': 'Para las que más piden, {unit}',
-  'plan.choice.middle': 'Para el promedio, {unit}',
+  'plan.choice.middle': 'Para el promedio de ellas, {unit}',
   'plan.choice.modest': 'Para las modestas, {unit}',
   'plan.choice.between': 'Entre una y otra, {unit}',
   'plan.offer.as set': 'Dejarlo como está',
