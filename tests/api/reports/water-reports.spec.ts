@@ -6,7 +6,7 @@ import { strFromU8, unzipSync } from 'fflate';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type TestApp, startApp } from '../../support/test-app.js';
-import { aController, aProperty, insertRow } from '../../support/builders.js';
+import { aController, aProperty, aZone, insertRow } from '../../support/builders.js';
 import { PrintReport } from '../../../apps/api/src/features/reports/printing/print-report.service.js';
 import { reportCsv } from '../../../apps/api/src/features/reports/printing/report-csv.js';
 import { reportHtml } from '../../../apps/api/src/features/reports/printing/report-html.js';
@@ -200,6 +200,22 @@ describe('what a report says', () => {
     const made = (await create({ fromOn: '2026-06-01', untilOn: '2026-06-30', propertyId: place.id })).data.createWaterReport;
     const pdf = await fetch(`${product.url}/api/reports/${made.id}/report.pdf`, { headers: { cookie: day.office.cookie } });
     expect(await pdfText(Buffer.from(await pdf.arrayBuffer()))).toContain('(controllerNorth)');
+  });
+
+  it('names both zones of a finding that is one of them', async () => {
+    const place = await anAccountedProperty(product.database, day.organizationId, { client_id: day.clientId }, { months: 30, seed: 11 });
+    const [lawn, beds] = [await aZone(product.database, place, { name: 'Lawn' }), await aZone(product.database, place, { name: 'Beds' })];
+    const seen = { from_on: '2026-06-01', until_on: '2026-06-20' };
+    const oneOf = { zoneId: null, zoneIds: [beds.id, lawn.id], change: -1 };
+    await day.finding(place.id, { ...seen, kind: 'not delivering', says: { code: 'not delivering zone', details: oneOf } });
+    // What is of all its zones, not of one, is told of its controller.
+    const ofAll = { zoneIds: [lawn.id, beds.id] };
+    await day.finding(place.id, { ...seen, kind: 'over-programmed', says: { code: 'over-programmed', details: ofAll } });
+    const made = (await create({ fromOn: '2026-06-01', untilOn: '2026-06-30', propertyId: place.id })).data.createWaterReport;
+    const pdf = await fetch(`${product.url}/api/reports/${made.id}/report.pdf`, { headers: { cookie: day.office.cookie } });
+    const text = await pdfText(Buffer.from(await pdf.arrayBuffer()));
+    expect(text).toContain('Lesswatercamethanwasprogrammed:BedsorLawn.');
+    expect(text).not.toContain('plantsneeded:');
   });
 
   it('tells a browser in words, first in the person’s language and a stranger in the browser’s, why a file cannot be given, and a program by a code', async () => {

@@ -232,6 +232,16 @@ it('names the controller where the property has several', () => {
   expect(lines(given, 'recommended', { language: 'es' }).lines[0]!.says).toContain('(programador A)');
 });
 
+it('names every zone of which a finding is one, in the order in which they are likely', () => {
+  const findings = [aFinding('zone flow changed', { zones: ['Lawn', 'Beds'] })];
+  const says = (id: 'found' | 'recommended', language: 'en' | 'es' = 'en') =>
+    lines(property('Alder', july({}), { findings }), id, { language }).lines[0]!.says;
+  expect(says('found')).toContain('The flow of a zone changed: Lawn or Beds (');
+  expect(says('recommended')).toContain('Look at the heads of the zone: Lawn or Beds');
+  expect(says('found', 'es')).toContain('Cambió el caudal de una zona: Lawn o Beds (');
+  expect(says('recommended', 'es')).toContain('Revisar los aspersores de la zona: Lawn o Beds');
+});
+
 it('an order’s own full stop does not stand within the sentence', () => {
   const order = {
     id: 'w',

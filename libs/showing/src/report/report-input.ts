@@ -40,7 +40,7 @@ export interface GivenFinding {
   readonly state: string;
   /** its state when the period ended, where it has changed since; absent where it is as it was */
   readonly stateThen?: string;
-  /** names of the zones that it is of; none where it is of the whole property or a meter */
+  /** name of the zone that it is of; several where it is one of them, the likeliest first; none where it is of the whole property or a meter */
   readonly zones: readonly string[];
   /** name of the controller that it is of, where the property has several; absent where it has one, or it is of none */
   readonly controller?: string;

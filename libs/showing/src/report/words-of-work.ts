@@ -2,9 +2,9 @@ import type { Writer } from './figures.js';
 import type { GivenFinding, GivenWork } from './report-input.js';
 import type { ReportSection } from './report-model.js';
 
-/** What is of some zones names them; what is of one of several controllers names it. */
+/** What is of a zone, or of one of some, names it; what is of one of several controllers names that. */
 export function inZones({ words }: Writer, what: string, { zones, controller }: Pick<GivenFinding, 'zones' | 'controller'>): string {
-  if (zones.length) return words.say('found.inZones', { what, zones: zones.join(', ') });
+  if (zones.length) return words.say('found.inZones', { what, zones: words.oneOf(zones) });
   return controller === undefined ? what : words.say('found.ofController', { what, controller });
 }
 

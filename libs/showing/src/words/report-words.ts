@@ -11,6 +11,8 @@ export interface ReportWords {
   /** a word of a family that comes from the records; null where this version has none */
   readonly of: (family: 'found' | 'action' | 'kind' | 'state' | 'plants' | 'method', word: string) => string | null;
   readonly because: (code: string | null) => string;
+  /** names of which it is one: 'Lawn or Beds' */
+  readonly oneOf: (names: readonly string[]) => string;
 }
 
 export function reportWords(language: Language): ReportWords {
@@ -26,5 +28,6 @@ export function reportWords(language: Language): ReportWords {
       const id = `reason.${code}`;
       return known(id) ? words[id] : words['reason.other'];
     },
+    oneOf: (names) => new Intl.ListFormat(language, { type: 'disjunction' }).format(names),
   };
 }

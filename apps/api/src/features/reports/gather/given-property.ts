@@ -65,15 +65,24 @@ function controllerOf({ says }: Finding, controllers: readonly Controller[]): { 
   return found ? { controller: found.name } : {};
 }
 
+/** What one zone shows by itself. Its details name several where usage does not tell which of them it is. */
+const OF_ONE_ZONE = new Set(['zone flow changed', 'not delivering zone']);
+
+/** Names of the zone that a finding is of, or of those of which it is one: the likeliest first, as its own sentence says it. */
+function zonesOf({ zoneId, says }: Finding, zones: readonly Zone[]): string[] {
+  const likely = OF_ONE_ZONE.has(says.code) ? says.details['zoneIds'] : null;
+  const ids: readonly unknown[] = zoneId === null && Array.isArray(likely) ? likely : [zoneId];
+  return ids.flatMap((id) => zones.find((zone) => zone.id === id)?.name ?? []);
+}
+
 /** A finding as a report takes it, with the names of the zone and the controller that it is of. */
 export function givenFinding(finding: Finding, { zones, controllers }: Parts, end: AtTheEnd): GivenFinding {
-  const { id, kind, state, fromOn, untilOn, litres, money, resolvedWith, zoneId } = finding;
-  const names = zones.filter((zone) => zone.id === zoneId).map(({ name }) => name);
+  const { id, kind, state, fromOn, untilOn, litres, money, resolvedWith } = finding;
   return {
     id,
     kind,
     state,
-    zones: names,
+    zones: zonesOf(finding, zones),
     fromOn,
     untilOn,
     litres,
