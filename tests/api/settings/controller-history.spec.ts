@@ -69,6 +69,9 @@ it('knows what stands now and what is planned: no fact of a later day, no plan o
   });
   await put('2026-08-01', 'planned');
   expect(await ask(controller, BOTH)).toMatchObject({ plannedSettings: { effectiveAt: at('2026-08-01') } });
+  // What is given out today is entered today, whatever is planned for a day to come.
+  await put('2026-07-08', 'planned');
+  expect(await ask(controller, BOTH)).toMatchObject({ plannedSettings: { effectiveAt: at('2026-07-08') } });
 });
 
 it('tells the wall time of the property, the repeated hour too', async () => {

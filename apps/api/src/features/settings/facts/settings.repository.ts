@@ -27,9 +27,10 @@ const NEWEST = `select newest.id from unnest($2::uuid[]) as asked (id) cross joi
   select id from settings where organization_id = $1 and controller_id = asked.id order by effective_at desc, record desc limit $3) as newest`;
 
 // Of the two found and left at one time, the one left stands: its word comes later in the alphabet.
+// A plan for a later day gives way to one that is to be entered now: what was given out today is what the phone shows.
 const PRESENT_AND_PLANNED = `select asked.id as "controllerId", present.id as present, planned.id as planned from unnest($2::uuid[]) as asked (id)
 left join lateral (select id, effective_at from settings where organization_id = $1 and controller_id = asked.id and record in ('found', 'left') and effective_at <= $3 order by effective_at desc, record desc limit 1) as present on true
-left join lateral (select id from settings where organization_id = $1 and controller_id = asked.id and record = 'planned' and (present.effective_at is null or effective_at >= present.effective_at) order by effective_at desc limit 1) as planned on true`;
+left join lateral (select id from settings where organization_id = $1 and controller_id = asked.id and record = 'planned' and (present.effective_at is null or effective_at >= present.effective_at) order by effective_at <= $3 desc, effective_at desc limit 1) as planned on true`;
 
 interface Chosen {
   readonly controllerId: string;
