@@ -47,6 +47,10 @@ describe('the rain pause list', () => {
     expect(first!.textContent).toMatch(
       /Quail Commons c1.*Clubhouse.*1\.5 in.*Mon 28 Sep.*4 days without water.*Front turf needs water first.*12,000 gal/,
     );
+    // A narrow screen has no head: what a figure is stands before it.
+    expect([...first!.querySelectorAll('[data-head]')].map((cell) => cell.getAttribute('data-head'))).toEqual([
+      ...['Rain of four days', 'Waters again on', 'Kept'],
+    ]);
     expect(second!.textContent).toMatch(/given out: Crew 1, Thu 24 Sep.*48 hours at most, as is common practice/);
     const themselves = within(screen.getByRole('table', { name: 'One controller pauses by itself' })).getAllByRole('row')[1];
     expect(themselves!.textContent).toMatch(/Has a rain sensor.*A watering rule forbids it until then/);

@@ -117,6 +117,7 @@ function PauseRow({ pause, isChosen, onToggle }: RowProps) {
   const { figureOf, day, quantity } = useFormats();
   const { volume } = useSays();
   const { property, controller, rainMm, lastRainOn, waterAgainOn, days, keptLitres } = pause;
+  const head = (of: (typeof HEADS)[number]): string => intl.formatMessage({ id: `rain.head.${of}` });
   return (
     <tr>
       <td>
@@ -131,13 +132,13 @@ function PauseRow({ pause, isChosen, onToggle }: RowProps) {
         <Link to={paths.property(property.id)}>{property.name}</Link> <span className="soft">{controller.name}</span>
         <OrderThere order={pause.order ?? null} />
       </td>
-      <Num>
+      <Num head={head('rain')}>
         {quantity('depth', rainMm)}
         <span className="line soft">
           <FormattedMessage id="rain.lastOn" values={{ day: day(lastRainOn) }} />
         </span>
       </Num>
-      <td>
+      <td data-head={head('until')}>
         <b className="when">{day(waterAgainOn)}</b>
         <span className="line soft">
           <FormattedMessage id="rain.days" values={{ days }} />
@@ -146,7 +147,7 @@ function PauseRow({ pause, isChosen, onToggle }: RowProps) {
       <td>
         <WhyThen pause={pause} />
       </td>
-      <Num>{keptLitres === null || keptLitres === undefined ? figureOf('volume', null) : volume(keptLitres)}</Num>
+      <Num head={head('kept')}>{keptLitres === null || keptLitres === undefined ? figureOf('volume', null) : volume(keptLitres)}</Num>
     </tr>
   );
 }
