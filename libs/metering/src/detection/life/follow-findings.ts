@@ -2,7 +2,7 @@ import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import type { FindingKind } from '../finding-candidate.js';
 import type { KeptFinding, TimedEpisode } from './kept-finding.js';
 import { isSamePlace, matchFindings } from './match-findings.js';
-import { silencedBy } from './silenced-by.js';
+import { outgrew, silencedBy } from './silenced-by.js';
 
 const MS_PER_DAY = 86_400_000;
 
@@ -21,8 +21,9 @@ export type FindingStep =
 /**
  * What becomes of a property's findings, as its records tell their causes now.
  *
- * Who is open or in work follows the numbers, and ends when they do; what a person opened again after that stays open. A dismissed one is silent until it has cleared; the next time it is a
- * finding of its own that says that it came back, unless the reason of the dismissal covers it. A resolved one comes back when records after
+ * Who is open or in work follows the numbers, and ends when they do; what a person opened again after that stays open. A dismissed one is silent until it has cleared, or comes
+ * back when it has grown beyond what its reason covers; the next time it is a finding of its own that says that it came back, unless the reason of
+ * the dismissal covers it. A resolved one comes back when records after
  * the decision still show it. What is past and was never told follows the records.
  *
  * @param kept - The property's findings. [code]
@@ -59,8 +60,9 @@ function isOpenedAgain({ state, decidedAt, clearedAt }: KeptFinding, episode: Ti
   return state === 'open' && decidedAt !== null && clearedAt !== null && (episode.clearedAt ?? 0) <= decidedAt;
 }
 
-function isBack({ state, decidedAt, clearedAt }: KeptFinding, episode: TimedEpisode): boolean {
-  if (state === 'dismissed') return clearedAt !== null;
+function isBack(finding: KeptFinding, episode: TimedEpisode): boolean {
+  const { state, decidedAt, clearedAt } = finding;
+  if (state === 'dismissed') return clearedAt !== null || outgrew(finding, episode);
   if (decidedAt === null) return true;
   const after = HOURLY.includes(episode.kind) ? BACK_AFTER_HOURLY_DAYS : BACK_AFTER_DAYS;
   return dayNumberOfDate(episode.untilDate) * MS_PER_DAY >= decidedAt + after * MS_PER_DAY;

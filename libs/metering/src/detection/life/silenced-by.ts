@@ -1,3 +1,4 @@
+import type { FindingKind } from '../finding-candidate.js';
 import type { DismissReason, KeptFinding, TimedEpisode } from './kept-finding.js';
 import { isSamePlace } from './match-findings.js';
 
@@ -34,6 +35,28 @@ export function silencedBy(episode: TimedEpisode, kept: readonly KeptFinding[]):
     (one) => isDismissedBefore(one, episode) && one.kind === episode.kind && isSamePlace(one, episode) && covers(one, episode),
   );
   return covering.sort((a, b) => (b.decidedAt ?? 0) - (a.decidedAt ?? 0))[0] ?? null;
+}
+
+/** Kinds whose water is a rate a month: of the others it is of the days so far, and grows with them alone. */
+const AT_A_RATE: readonly FindingKind[] = [
+  'overwatered',
+  'unexplained use',
+  'not delivering',
+  'steady flow',
+  'off-schedule run',
+  'zone flow changed',
+];
+
+/**
+ * Whether a dismissed finding that is still told has grown beyond what its reason covers: a further cause may have begun, and somebody should be told.
+ *
+ * @param finding - The dismissed finding, with the water at which it was dismissed. [L]
+ * @param episode - What the records tell of it now. [L]
+ * @returns False where the reason is about this one alone: it is silent until it has cleared. [–]
+ */
+export function outgrew(finding: KeptFinding, episode: TimedEpisode): boolean {
+  const isAtRate = AT_A_RATE.includes(finding.kind) && AT_A_RATE.includes(episode.kind);
+  return isAtRate && SILENCES[finding.dismissedReason ?? 'other'] > 0 && !covers(finding, episode);
 }
 
 function isDismissedBefore({ state, decidedAt }: KeptFinding, { openedAt }: TimedEpisode): boolean {

@@ -72,6 +72,19 @@ describe('a finding', () => {
     expect(followFindings([cleared], [past, again])).toMatchObject([{ deed: 'open', cameBack: 1, silencedBy: null }]);
   });
 
+  it('that was dismissed comes back while it is still told, when it has grown beyond what its reason covers', () => {
+    // Half more, as the reason says when it is given; twice as much of what was not useful.
+    const grown = (dismissedReason: KeptFinding['dismissedReason'], litres: number, kind: KeptFinding['kind'] = 'unexplained use') =>
+      deeds([kept({ kind, state: 'dismissed', decidedAt: SINCE + DAY, dismissedReason })], [timed({ kind, litres })]);
+    expect(grown('client wants it', 30_000)).toEqual([]);
+    expect(grown('client wants it', 30_001)).toEqual(['come back']);
+    expect(grown('not useful', 40_000)).toEqual([]);
+    expect(grown('not useful', 40_001)).toEqual(['come back']);
+    for (const reason of ['looked after', 'numbers are wrong', 'other'] as const) expect(grown(reason, 900_000)).toEqual([]);
+    // Of a month so far the litres grow with the days alone.
+    for (const kind of ['over allowance', 'over-programmed'] as const) expect(grown('client wants it', 60_000, kind)).toEqual([]);
+  });
+
   it('that had ended before anybody was told follows the records, and goes with them', () => {
     const past = kept({ state: 'resolved', isPast: true, clearedAt: SINCE + 9 * DAY });
     expect(deeds([past], [timed({ clearedAt: SINCE + 12 * DAY })])).toEqual(['follow']);
