@@ -26,6 +26,9 @@ export function isExplained(excessLitres: number, others: readonly FindingCandid
       kind === 'overwatered' ||
       kind === 'over-programmed' ||
       kind === 'unexplained use' ||
+      kind === 'steady flow' ||
+      kind === 'off-schedule run' ||
+      (kind === 'zone flow changed' && Number(says.details['change']) > 0) ||
       (kind === 'flow to be tested' && Number(says.details['ratio']) > 1),
   );
   return explaining.reduce((sum, { litres }) => sum + (litres ?? 0), 0) >= EXPLAINED_SHARE * excessLitres;

@@ -1,6 +1,7 @@
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
 import { isExplained } from '../cause.js';
-import type { FindingCandidate } from '../finding-candidate.js';
+import type { FindingCandidate, FindingKind } from '../finding-candidate.js';
+import { daysPerMonth } from '../hourly/episode-of-sighting.js';
 import type { Thresholds } from '../thresholds.js';
 import type { Episode } from '../evidence/episode.js';
 import type { JudgedMonth } from './judged-month.js';
@@ -44,7 +45,17 @@ function isOverAlone(month: JudgedMonth, others: readonly Episode[]): boolean {
       // What is found of this month may be told some days after it.
       dayNumberOfDate(fromDate) < until && openedLocalDay < until + NEXT_READING_DAYS && (clearedLocalDay ?? until) > from,
   );
-  return month.allowance !== null && !isExplained(month.allowance.litres ?? 0, open);
+  const explaining = open.map((one) => (SEEN_BY_THE_HOUR.has(one.kind) ? within(one, from, until) : one));
+  return month.allowance !== null && !isExplained(month.allowance.litres ?? 0, explaining);
+}
+
+/** Kinds whose first and last day are known: of a month they explain their own days. */
+const SEEN_BY_THE_HOUR: ReadonlySet<FindingKind> = new Set(['steady flow', 'off-schedule run', 'zone flow changed']);
+
+function within(episode: Episode, from: number, until: number): Episode {
+  const { litres, fromDate, clearedLocalDay } = episode;
+  const days = Math.min(until, clearedLocalDay ?? until) - Math.max(from, dayNumberOfDate(fromDate));
+  return { ...episode, litres: litres === null ? null : (litres * Math.max(0, days)) / daysPerMonth };
 }
 
 /** Readings are about so far apart: what a month's end cannot explain yet the next reading may. Common practice. [d] */

@@ -1,6 +1,7 @@
 import type { JudgedMonth } from '@rillbook/metering/detection/episodes/judged-month.js';
 import { monthEpisodes } from '@rillbook/metering/detection/episodes/month-episodes.js';
 import { dayNumberOfDate } from '@rillbook/irrigation/calendar/local-date.js';
+import type { Episode } from '@rillbook/metering/detection/evidence/episode.js';
 import type { FindingCandidate } from '@rillbook/metering/detection/finding-candidate.js';
 import { describe, expect, it } from 'vitest';
 import { anEpisode } from './an-episode.js';
@@ -78,5 +79,19 @@ describe('over allowance', () => {
     expect(monthEpisodes([{ ...month, candidates: aMonth('2025-06', 20_000).candidates }], [], thresholds).map(({ kind }) => kind)).toEqual(
       ['over-programmed'],
     );
+  });
+
+  it('is explained by what the hours show on the days of the month, and not by a zone that passes less', () => {
+    // 30,000 L too much; 40,000 L a month from 11 June on are 26,000 L of June, from 26 June on 6,600 L.
+    const seen = { litres: 40_000, fromDate: '2025-06-11', openedLocalDay: dayNumberOfDate('2025-06-13') };
+    const more = { code: 'zone flow changed', details: { change: 0.4 } };
+    const kindsBeside = (given: Partial<Episode>) =>
+      monthEpisodes([month], [anEpisode({ ...seen, ...given })], thresholds).map(({ kind }) => kind);
+    expect(kindsBeside({ kind: 'steady flow' })).toEqual([]);
+    expect(kindsBeside({ kind: 'off-schedule run' })).toEqual([]);
+    expect(kindsBeside({ kind: 'zone flow changed', says: more })).toEqual([]);
+    expect(kindsBeside({ kind: 'zone flow changed', says: { ...more, details: { change: -0.4 } } })).toEqual(['over allowance']);
+    expect(kindsBeside({ kind: 'steady flow', fromDate: '2025-06-26' })).toEqual(['over allowance']);
+    expect(kindsBeside({ kind: 'steady flow', clearedLocalDay: dayNumberOfDate('2025-06-15') })).toEqual(['over allowance']);
   });
 });
