@@ -39,6 +39,26 @@ describe('a finding in one sentence', () => {
     );
   });
 
+  it('begins with a capital letter, where it begins with a zone too', () => {
+    const details = { zoneId: null, ratio: 1.4, litresPerMinute: 60, usualLitresPerMinute: 43, change: 0.4 };
+    const finding = {
+      ...steady,
+      kind: 'zone flow changed',
+      says: { code: 'zone flow changed', details: { ...details, zoneIds: ['z1', 'z2'] } },
+    };
+    expect(english(finding)).toMatch(/^Zone 3 \(Pool lawn\) or zone 6 \(Entry beds\) passes /);
+  });
+
+  it('says since when plants that do not fit together stand so, and on which day what happened once', () => {
+    const once = { ...steady, fromOn: '2026-04-01', untilOn: '2026-04-01' };
+    const says = { code: 'mixed water needs', details: { zoneId: 'z1' } };
+    expect(english({ ...once, kind: 'mixed water needs', says })).toContain(': since Wednesday 1 April,');
+    expect(toldSentence(sayingOf('es'), { ...once, kind: 'mixed water needs', says })).toContain(': desde el miércoles 1 de abril,');
+    expect(english({ ...once, kind: 'watered in rain', says: { code: 'watered in rain', details: {} } })).toContain(
+      ': on Wednesday 1 April,',
+    );
+  });
+
   it.each(Object.keys(findingValues))('has all of it for %s, with and without figures, in both languages', (code) => {
     const kind = code.startsWith('not delivering') ? 'not delivering' : code;
     for (const given of [steady, { ...steady, litres: null, money: null, confidence: null, fromOn: null }]) {

@@ -79,7 +79,8 @@ export function findingSentence(saying: Saying, says: Reason): string | null {
     : sentence;
 }
 
-const raised = (sentence: string): string => sentence.charAt(0).toLocaleUpperCase() + sentence.slice(1);
+/** A sentence with a capital letter at its begin. */
+export const raised = (sentence: string): string => sentence.charAt(0).toLocaleUpperCase() + sentence.slice(1);
 const lowered = (sentence: string): string => sentence.charAt(0).toLocaleLowerCase() + sentence.slice(1);
 
 /** The sentence for a code that this version does not know: the kind is all that can be told. */

@@ -1,4 +1,4 @@
-import { type FindingCode, findingSentence, findingValues } from '../../../says/finding-sentence.js';
+import { type FindingCode, findingSentence, findingValues, raised } from '../../../says/finding-sentence.js';
 import { type Details, detailsOf, type Reason } from '../../../says/reason.js';
 import { messageOf, type Saying, wordOf } from '../../../says/saying.js';
 import { isFromRecords } from '../list/water-of-kind.js';
@@ -17,7 +17,8 @@ export function toldSentence(saying: Saying, finding: ToldFinding): string {
   return intl.formatMessage(
     { id: 'told.sentence' },
     {
-      what: whatOf(saying, finding, values),
+      // It may begin with a zone, whose name stands in sentences otherwise: 'zone 2 (Lawn)'.
+      what: raised(whatOf(saying, finding, values)),
       when: whenOf(saying, finding),
       sure: sureOf(saying, finding),
       water: waterOf(saying, finding),
@@ -49,11 +50,12 @@ function whatOf(saying: Saying, { kind, says }: ToldFinding, values: Values | nu
 }
 
 /** What has ended has a last day; what goes on has none. */
-function whenOf({ intl, formats }: Saying, { fromOn, untilOn, state, clearedAt }: ToldFinding): string {
+function whenOf({ intl, formats }: Saying, { kind, fromOn, untilOn, state, clearedAt }: ToldFinding): string {
   if (!fromOn) return intl.formatMessage({ id: 'told.when.unknown' });
   const [from, until] = [formats.dayInWords(fromOn), formats.dayInWords(untilOn)];
   const hasEnded = Boolean(clearedAt) || state === 'resolved';
-  if (fromOn === untilOn) return intl.formatMessage({ id: 'told.when.on' }, { from });
+  // Plants stand there since the day on which they were written down.
+  if (fromOn === untilOn && kind !== 'mixed water needs') return intl.formatMessage({ id: 'told.when.on' }, { from });
   return hasEnded && untilOn
     ? intl.formatMessage({ id: 'told.when.between' }, { from, until })
     : intl.formatMessage({ id: 'told.when.since' }, { from });
