@@ -357,6 +357,39 @@ it('tells of an older word over a newer one of the same person, and not of a cor
   expect(verdicts(await send(day.lead, [end('Known', '15:41', known), end('Not known', '15:42', known)]))).toEqual(['applied', 'conflict']);
 });
 
+it('says whose phone and when, also where one person said two things on two phones', async () => {
+  const { order, propertyId, note } = await aStop();
+  const [first, second] = [
+    { id: '0190a000-0000-7000-8000-00000000a1b2', name: 'Android 14 · A1B2' },
+    { id: '0190a000-0000-7000-8000-00000000c3d4', name: null },
+  ];
+  const meter = await aMeter(product.database, { id: propertyId, organization_id: day.organizationId } as never);
+  const at = (time: string) => ({ savedAt: `2026-07-06T${time}:00.000Z` });
+  const come = arrival(order.stopId);
+  const end = (doneNote: string, closedAt: string) =>
+    said('close-visit', { visitId: come.key, closedAt: `2026-07-06T${closedAt}:00Z`, doneNote, leftNote: null }, at('06:50'));
+  const read = (register: number) => said('reading', { meterId: meter.id, readAt: '2026-07-06T06:30:00Z', register, note: null });
+  const done = (what: string) => said('end-order', { workOrderId: order.id, version: order.version, done: true, note: what }, at('06:45'));
+  const said1 = [come, { ...note(come.key, 5), ...at('06:44') }, { ...read(100), ...at('06:35') }, end('Mine', '15:40'), done('Heads')];
+  expect(verdicts(await send(day.lead, said1, first))).toEqual(said1.map(() => 'applied'));
+  const said2 = [{ ...note(come.key, 1), ...at('06:40') }, { ...read(90), ...at('06:41') }, end('Old', '15:20'), done('Wire')];
+  const told = await send(day.lead, said2, second);
+  const there = { by: 'The crewLead', isSelf: true, phone: 'Android 14 · A1B2' };
+  expect(told.map(({ verdict, other }) => ({ verdict, other }))).toMatchObject(
+    ['06:44', '06:35', '06:50', '06:45'].map((time) => ({ verdict: 'conflict', other: { ...there, ...at(time) } })),
+  );
+  const { data } = await day.office.send('{ openOperations { key phone } }');
+  const mine = new Set(said2.map(({ key }) => key));
+  // A phone that says no name is known by the end of its id.
+  expect(data.openOperations.filter(({ key }: { key: string }) => mine.has(key)).map(({ phone }: { phone: string }) => phone)).toEqual(
+    said2.map(() => 'C3D4'),
+  );
+  // The last word stands, and its phone is told; who says it is another now.
+  expect(await send(day.technician, [{ ...note(come.key, 9), ...at('06:55') }])).toMatchObject([
+    { verdict: 'conflict', other: { count: 1, by: 'The crewLead', isSelf: false, phone: 'C3D4', ...at('06:40') } },
+  ]);
+});
+
 it('refuses times that no clock is wrong by, and more of a thing than anybody counts', async () => {
   const { order, zone, note } = await aStop();
   const far = '2090-07-06T15:00:00Z';

@@ -9,7 +9,7 @@ import { drawPage } from '../support/draw-page.js';
 afterEach(cleanup);
 
 const said = (key: string, kind: string, body: unknown, given: object = {}) => ({
-  ...{ key, kind, verdict: 'refused', by: 'Inés Caldera', other: null, stands: null, subject: null },
+  ...{ key, kind, verdict: 'refused', by: 'Inés Caldera', phone: 'Android 14 · 3F7A', other: null, stands: null, subject: null },
   ...{ savedAt: '2026-09-24T16:10:00Z', receivedAt: '2026-09-24T16:20:00Z', problem: null },
   body: typeof body === 'string' ? body : JSON.stringify(body),
   property: builtProperty('p1', 'Quail Commons'),
@@ -89,6 +89,22 @@ it('shows both notes of an order that was done twice, and what ran beside anothe
     ['Done', 'no'],
     ['Note', 'No key'],
   ]);
+});
+
+it('tells two words of one person apart by the phone and the time, in the sentence, the table and on the buttons', async () => {
+  const other = { count: 4, word: null, repaired: false, by: 'Inés Caldera' };
+  const told = { isSelf: true, phone: 'Android 14 · 9B21', savedAt: '2026-09-24T16:25:00Z' };
+  page([
+    said('k1', 'note-zone', { zoneId: 'z', kind: 'leak', count: 1 }, { verdict: 'conflict', other: { ...other, ...told }, stands: 'sent' }),
+  ]);
+  const first = /Inés Caldera \(phone Android 14 · 3F7A, [^)]*\d:10[^)]*\)/;
+  const second = /Inés Caldera \(phone Android 14 · 9B21, [^)]*\d:25[^)]*\)/;
+  const sentence = await screen.findByText(/said different things/);
+  expect(sentence.textContent).toMatch(new RegExp(`^${first.source} and ${second.source} said different things`));
+  expect(screen.getByRole('button', { name: new RegExp(`^Leave it as ${first.source}`) })).toBeTruthy();
+  expect(screen.getByRole('button', { name: new RegExp(`^Take what ${second.source}`) })).toBeTruthy();
+  const heads = screen.getAllByRole('columnheader').map(({ textContent }) => textContent);
+  expect(heads).toEqual(['What differs', expect.stringMatching(first), expect.stringMatching(second)]);
 });
 
 it('takes a phone that was lost off the list, and offers it only for one that nobody hears', async () => {

@@ -61,6 +61,7 @@ it('tells what each said where two said different things, and who the other is',
   await told({ verdict: 'conflict', problem: null, other: { register: 15, readAt: AT, note: null, by: 'Ana Ruiz' } });
   const { user } = page();
   expect(await screen.findByText('Register: you said 12, Ana Ruiz said 15.')).toBeTruthy();
+  expect(screen.getByText('Ana Ruiz said something else; the office sees both.')).toBeTruthy();
   // It is told above all that was sent, and in the line that is always there, until it was looked at.
   expect(screen.getByRole('heading', { name: /^Somebody else said something else/ })).toBeTruthy();
   expect(screen.getByText('Somebody else said something else of one record: look here.')).toBeTruthy();
@@ -69,6 +70,28 @@ it('tells what each said where two said different things, and who the other is',
   expect(await screen.findByText(/^Seen /)).toBeTruthy();
   expect(screen.getByText('Register: you said 12, Ana Ruiz said 15.')).toBeTruthy();
   expect(screen.queryByText(/of one record: look here/)).toBeNull();
+});
+
+it.each([
+  [
+    'en',
+    'Register: here you said 12, there 15.',
+    /^You said something else \(phone Android 14 · 9B21, .*\); the office sees both/,
+    /^You said something else elsewhere/,
+  ],
+  [
+    'es',
+    'Registro: aquí dijiste 12, allá 15.',
+    /^Dijiste otra cosa \(teléfono Android 14 · 9B21, .*\); la oficina ve las dos/,
+    /^Dijiste otra cosa en otro lado/,
+  ],
+] as const)('says in %s on which other phone one person said something else, and when', async (language, both, where, heading) => {
+  const other = { register: 15, by: 'Ana Ruiz', isSelf: true, phone: 'Android 14 · 9B21', savedAt: '2026-09-24T17:20:00Z' };
+  await told({ verdict: 'conflict', problem: null, other });
+  page(language);
+  expect(await screen.findByText(both)).toBeTruthy();
+  expect(screen.getByText(where)).toBeTruthy();
+  expect(screen.getByRole('heading', { name: heading })).toBeTruthy();
 });
 
 it('tells of a dispute no more when it was said anew', () => {

@@ -318,6 +318,7 @@ const said = (key: string, kind: string, body: object, given: object = {}) => ({
   kind,
   verdict: 'conflict',
   by: 'Inés Caldera',
+  phone: 'Android 14 · 3F7A',
   body: JSON.stringify(body),
   other: null,
   stands: null,

@@ -132,6 +132,10 @@ export const isDisputed = ({ state, told }: Operation): boolean => state === 'se
 export const disputedIn = (outbox: Outbox): readonly Operation[] =>
   outbox.operations.filter((one) => isDisputed(one) && !isOver(outbox, one));
 
+/** Whether all other words are of the same person: said on another phone of theirs, or earlier on this one. */
+export const areOwn = (disputed: readonly Operation[]): boolean =>
+  disputed.every(({ told }) => (told?.other as { readonly isSelf?: unknown } | null | undefined)?.isSelf === true);
+
 /** Whether what was refused or disputed is over: set aside, or said anew since. Of photos each is its own. */
 export const isOver = ({ operations }: Outbox, one: Operation): boolean =>
   one.setAside !== undefined ||

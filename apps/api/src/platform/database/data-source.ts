@@ -32,6 +32,7 @@ import { FillLines20261210300000 } from './migrations/20261210-30-fill-lines.js'
 import { FindBatches20261210500000 } from './migrations/20261210-50-find-batches.js';
 import { RememberUnknownMails20261210510000 } from './migrations/20261210-51-remember-unknown-mails.js';
 import { NameLinks20261215400000 } from './migrations/20261215-40-name-links.js';
+import { FindSaidBefore20261215800000 } from './migrations/20261215-80-find-said-before.js';
 import { WordsOfOrders20261206700000 } from './migrations/20261206-70-words-of-orders.js';
 import { WithdrawVisits20261206300000 } from './migrations/20261206-30-withdraw-visits.js';
 import { WithdrawArrivals20261206600000 } from './migrations/20261206-60-withdraw-arrivals.js';
@@ -72,6 +73,7 @@ const migrations = [
   FindBatches20261210500000,
   RememberUnknownMails20261210510000,
   NameLinks20261215400000,
+  FindSaidBefore20261215800000,
 ];
 
 type EntityClass = abstract new (...args: never[]) => object;

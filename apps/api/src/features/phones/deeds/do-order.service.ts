@@ -46,7 +46,12 @@ export class DoOrder {
     const first = await this.closing.run(tx, input, savedAt);
     if (!(first instanceof VersionConflict)) return ended(first);
     const second = await this.closing.run(tx, { ...input, version: first.version }, savedAt);
-    if (before?.state === 'done') return { verdict: 'conflict', other: { doneNote: before.doneNote, by: first.changedBy } };
+    if (before?.state === 'done')
+      return {
+        verdict: 'conflict',
+        other: { doneNote: before.doneNote, by: first.changedBy },
+        before: { kind: 'end-order', personId: null, at: before.doneAt, holds: [input.id] },
+      };
     return ended(second, first);
   }
 

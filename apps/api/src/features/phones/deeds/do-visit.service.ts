@@ -32,8 +32,12 @@ export class DoVisit {
   async noteZone(tx: OrganizationTransaction, _: string, body: Body, savedAt: Date): Promise<DoneOperation> {
     const { before } = await this.noting.run(tx, zoneNoteOf(body), { savedAt, over: noteBefore(body) });
     if (!before) return APPLIED;
-    const { count, word, repaired, personId } = before;
-    return { verdict: 'conflict', other: { count, word, repaired, by: await nameOf(tx, personId) } };
+    const { count, word, repaired, personId, recordedAt, zoneId } = before;
+    return {
+      verdict: 'conflict',
+      other: { count, word, repaired, by: await nameOf(tx, personId) },
+      before: { kind: 'note-zone', personId, at: recordedAt, savedAt: recordedAt, ...(zoneId && { holds: [zoneId] }) },
+    };
   }
 
   async photo(tx: OrganizationTransaction, key: string, body: Body): Promise<DoneOperation> {
@@ -62,7 +66,12 @@ export class DoVisit {
     if (!before) return APPLIED;
     const { closedAt, doneNote, leftNote, workedMinutes, materials, closedBy } = before;
     const other = { closedAt: closedAt?.toISOString() ?? null, doneNote, leftNote, workedMinutes, materials };
-    return { verdict: 'conflict', other: { ...other, by: await nameOf(tx, closedBy) } };
+    const ended = closedAt ? [closedAt.toISOString(), closedAt.toISOString().replace('.000Z', 'Z')] : [];
+    return {
+      verdict: 'conflict',
+      other: { ...other, by: await nameOf(tx, closedBy) },
+      before: { kind: 'close-visit', personId: closedBy, at: null, holds: ended },
+    };
   }
 }
 

@@ -1,4 +1,4 @@
-import { MoreThan, MoreThanOrEqual } from 'typeorm';
+import { In, MoreThan, MoreThanOrEqual } from 'typeorm';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { isUuid } from '../../../platform/records/uuid.js';
 import { DeviceRow } from './device.entity.js';
@@ -21,6 +21,10 @@ export const devices = {
 
   async ofId(tx: OrganizationTransaction, id: string): Promise<DeviceRow | null> {
     return isUuid(id) ? tx.of(DeviceRow).findOneBy({ organizationId: tx.organizationId, id }) : null;
+  },
+
+  ofIds(tx: OrganizationTransaction, ids: readonly string[]): Promise<DeviceRow[]> {
+    return tx.of(DeviceRow).findBy({ organizationId: tx.organizationId, id: In(ids) });
   },
 
   async forget(tx: OrganizationTransaction, id: string): Promise<void> {

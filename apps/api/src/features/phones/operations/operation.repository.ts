@@ -1,6 +1,7 @@
 import { In, IsNull, Not } from 'typeorm';
 import type { OrganizationTransaction } from '../../../platform/database/organization-transaction.js';
 import { isUuid } from '../../../platform/records/uuid.js';
+import type { SaidBefore } from '../deeds/done-operation.js';
 import { OperationRow } from './operation.entity.js';
 
 /** All SQL of the journal of operations. */
@@ -16,6 +17,20 @@ export const operations = {
 
   async ofKey(tx: OrganizationTransaction, key: string): Promise<OperationRow | null> {
     return isUuid(key) ? tx.of(OperationRow).findOneBy({ organizationId: tx.organizationId, id: key }) : null;
+  },
+
+  /** The last that was heard of a kind and not refused, but for one: whose it is, when it was saved, and what its body holds. */
+  async lastSaying(tx: OrganizationTransaction, said: SaidBefore, butKey: string): Promise<OperationRow | null> {
+    const { kind, personId, savedAt, holds } = said;
+    const [{ id } = { id: null }] = await tx.query<{ id: string | null }>(
+      `select id from field_operation
+         where organization_id = $1 and kind = $2 and id <> $3 and verdict <> 'refused'
+           and ($4::uuid is null or person_id = $4) and ($5::timestamptz is null or saved_at = $5)
+           and ($6::text[] is null or exists (select from unnest($6::text[]) as part where position(part in body) > 0))
+         order by received_at desc, device_seq desc limit 1`,
+      [tx.organizationId, kind, butKey, personId, savedAt ?? null, holds ?? null],
+    );
+    return id === null ? null : this.ofKey(tx, id);
   },
 
   /** Kept again with another verdict it is something that nobody has looked at. */

@@ -54,6 +54,8 @@ export class OpenOperation extends OperationVerdict {
   receivedAt: Date;
 
   personId: string | null;
+
+  deviceId: string;
 }
 
 export const showVerdict = ({ id, verdict, answer }: Pick<OperationRow, 'id' | 'verdict' | 'answer'>): OperationVerdict =>
@@ -67,4 +69,5 @@ export const showOpen = (row: OperationRow): OpenOperation =>
     savedAt: row.savedAt,
     receivedAt: row.receivedAt,
     personId: row.personId,
+    deviceId: row.deviceId,
   });

@@ -13,6 +13,7 @@ import { namedBy } from '../devices/named-by.js';
 import type { OperationRow } from './operation.entity.js';
 import type { OperationInput } from './operation.input.js';
 import { operations } from './operation.repository.js';
+import { whosePhone } from './whose-phone.js';
 
 /** What a phone is told of one operation. */
 export type Taken = Pick<OperationRow, 'id' | 'verdict' | 'answer'>;
@@ -44,7 +45,7 @@ export class TakeOperation {
       tx,
       id,
       async () => {
-        const taken = { id, ...answerOf(await this.doing.run(tx, input)) };
+        const taken = { id, ...(await this.done(tx, { ...input, key: id }, tx.actor.personId)) };
         await operations.keep(tx, { ...row, ...taken });
         return taken;
       },
@@ -59,12 +60,19 @@ export class TakeOperation {
       tx,
       id,
       async () => {
-        const taken = { id, ...answerOf(await this.doing.run(tx, { key: id, kind, payloadVersion, body, savedAt })) };
+        const taken = { id, ...(await this.done(tx, { key: id, kind, payloadVersion, body, savedAt }, row.personId)) };
         await operations.answer(tx, taken);
         return taken;
       },
       (refused) => operations.answer(tx, refused),
     );
+  }
+
+  /** Does it, and says of another word of the same on whose phone and when that was saved. */
+  private async done(tx: OrganizationTransaction, sent: Parameters<DoOperation['run']>[1], personId: string | null) {
+    const did = await this.doing.run(tx, sent);
+    const { before, other } = did;
+    return answerOf(before && other ? { ...did, other: { ...other, ...(await whosePhone(tx, before, sent.key, personId)) } } : did);
   }
 
   /** Either everything of an operation is done and in the journal, or nothing of it and why. */

@@ -9,6 +9,7 @@ import { rememberedMember } from '../../../session/remembered-viewer.js';
 import { useViewer } from '../../../session/viewer.js';
 import { ErrorState, LoadingState } from '../../../ui/states/States.js';
 import { organizationNow } from './clock.js';
+import { phoneNameOf } from '../phone-name.js';
 import { postOf } from './post.js';
 import { type Clock, useClock } from './use-clock.js';
 
@@ -68,7 +69,11 @@ function Sending({ clock, children }: Props) {
   const phone = usePhone();
   const client = useApolloClient();
   const field = useMemo((): Field & { readonly stop: () => void } => {
-    const sender = new Sender(phone, postOf(client, __APP_VERSION__), clock.now);
+    const sender = new Sender(
+      phone,
+      postOf(client, __APP_VERSION__, undefined, (id) => phoneNameOf(navigator.userAgent, id)),
+      clock.now,
+    );
     let timer: ReturnType<typeof setTimeout> | undefined;
     let delayMs = LEAST_DELAY_MS;
     const sendNow = async (): Promise<void> => {

@@ -1,7 +1,7 @@
 import { FormattedMessage } from 'react-intl';
 import { Link } from 'react-router';
 import { useFormats } from '../../../i18n/LanguageProvider.js';
-import { disputedIn } from '../../../offline/outbox.js';
+import { areOwn, disputedIn } from '../../../offline/outbox.js';
 import { useOutbox, usePhone, useWaiting, useRoom } from '../../../offline/PhoneProvider.js';
 import { NewVersion } from './NewVersion.js';
 import { PHONE_PATH } from '../urls.js';
@@ -39,10 +39,13 @@ function Counts() {
   const { time } = useFormats();
   const outbox = useOutbox();
   const { lastSentAt } = outbox;
-  const disputed = disputedIn(outbox).length;
+  const disputed = disputedIn(outbox);
   const { waiting, photos, refused, underWay } = useWaiting();
   if (refused > 0) return <FormattedMessage id="field.sent.refused" values={{ refused, waiting }} />;
-  if (disputed > 0) return <FormattedMessage id="field.sent.disputed" values={{ disputed, waiting: waiting + photos }} />;
+  if (disputed.length > 0) {
+    const values = { disputed: disputed.length, isSelf: String(areOwn(disputed)), waiting: waiting + photos };
+    return <FormattedMessage id="field.sent.disputed" values={values} />;
+  }
   if (waiting + photos > 0)
     return (
       <FormattedMessage

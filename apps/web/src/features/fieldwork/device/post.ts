@@ -43,11 +43,17 @@ function undelivered(thrown: unknown): Delivered {
 }
 
 /** The way to the server: operations by GraphQL, pictures by HTTP. Nothing is waited for without end: what hangs is given up, and sent again. */
-export const postOf = (client: ApolloClient, version: string, limitMs: (bytes: number) => number = timeLimit): Post => ({
+export const postOf = (
+  client: ApolloClient,
+  version: string,
+  limitMs: (bytes: number) => number = timeLimit,
+  nameOf: (deviceId: string) => string | null = () => null,
+): Post => ({
   async operations(deviceId, batch, { waiting, photos, refused, oldestAt }): Promise<Delivered> {
     // What is on its way is not counted as what stays here.
     const device = {
       id: deviceId,
+      name: nameOf(deviceId),
       appVersion: version,
       waiting: waiting - batch.length,
       photosWaiting: photos,

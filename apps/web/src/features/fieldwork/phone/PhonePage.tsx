@@ -7,6 +7,7 @@ import { OthersUnsent } from '../../../session/OthersUnsent.js';
 import { usePageTitle } from '../../../ui/frame/PageHead.js';
 import { PhoneFrame } from '../../../ui/phone/PhoneFrame.js';
 import { useField } from '../device/FieldPhone.js';
+import { phoneNameOf } from '../phone-name.js';
 import { SentLine } from '../device/SentLine.js';
 import '../fieldwork.css';
 import { DisputedOperations } from './DisputedOperations.js';
@@ -55,6 +56,9 @@ export function PhonePage() {
         </p>
       )}
       <OthersUnsent />
+      <p className="where">
+        <FormattedMessage id="field.phone.named" values={{ name: phoneNameOf(navigator.userAgent, phone.deviceId) }} />
+      </p>
       <RoomOnPhone />
       <KeepHere />
       <OperationList operations={open} />

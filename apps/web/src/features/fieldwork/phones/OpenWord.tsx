@@ -9,6 +9,7 @@ import { wordOf } from '../../../says/saying.js';
 import { Button } from '../../../ui/forms/Button.js';
 import { ErrorState } from '../../../ui/states/States.js';
 import { Head, Table } from '../../../ui/tables/Table.js';
+import { bothSayers } from './who-said.js';
 import { useSettling } from './use-settling.js';
 import { fieldsOf, type SaidLine, saidLines, sentLines } from './said.js';
 
@@ -18,6 +19,7 @@ graphql(`
     kind
     verdict
     by
+    phone
     body
     other
     stands
@@ -47,23 +49,18 @@ export function OpenWord({ operation }: Props) {
   const settling = useSettling(key);
   const by = operation.by ?? intl.formatMessage({ id: 'phones.somebody' });
   const other = (operation.other ?? {}) as Readonly<Record<string, unknown>>;
-  const named = [other['by'], other['changedBy']].find((name) => typeof name === 'string');
-  const otherBy = typeof named === 'string' ? named : intl.formatMessage({ id: 'phones.somebodyElse' });
+  const { long, short } = bothSayers({ intl, formats }, { by, phone: operation.phone, savedAt }, other);
   const lines = saidLines({ intl, formats }, kind, fieldsOf(body), other);
   return (
     <li>
       <Heading operation={operation} />
       <p>
-        <FormattedMessage id={sentenceOf(verdict)} values={{ by, other: otherBy, when: formats.moment(savedAt) }} />
+        <FormattedMessage id={sentenceOf(verdict)} values={{ by: long.by, other: long.otherBy }} />
       </p>
       {problem && <p>{problemSentence(intl.locale, problem)}</p>}
-      {lines.length > 0 ? (
-        <BothWords lines={lines} by={by} otherBy={otherBy} stands={operation.stands ?? null} />
-      ) : (
-        <AllSaid kind={kind} body={body} />
-      )}
+      {lines.length > 0 ? <BothWords lines={lines} {...short} stands={operation.stands ?? null} /> : <AllSaid kind={kind} body={body} />}
       {settling.problem ? <ErrorState problem={settling.problem} /> : null}
-      <Choices stands={operation.stands ?? null} isRefused={verdict === 'refused'} by={by} otherBy={otherBy} settling={settling} />
+      <Choices stands={operation.stands ?? null} isRefused={verdict === 'refused'} {...short} settling={settling} />
     </li>
   );
 }

@@ -5,7 +5,7 @@ export const phone = {
   'field.sent.refused':
     '{refused, plural, one {One record was} other {# records were}} refused: look here.{waiting, plural, =0 {} other { # more wait.}}',
   'field.sent.disputed':
-    'Somebody else said something else of {disputed, plural, one {one record} other {# records}}: look here.{waiting, plural, =0 {} other { # more wait.}}',
+    '{isSelf, select, true {You said something else elsewhere} other {Somebody else said something else}} of {disputed, plural, one {one record} other {# records}}: look here.{waiting, plural, =0 {} other { # more wait.}}',
   'field.dayEnd.over': 'The day is done',
   'field.dayEnd.soFar': 'The day so far',
   'field.dayEnd.done':
@@ -39,12 +39,14 @@ export const phone = {
   'field.phone.savedAt': 'saved {when}',
   'field.phone.sentAt': 'sent {when}',
   'field.phone.disputed':
-    '{count, plural, one {Somebody else said something else. It was sent, and the office decides.} other {# times somebody else said something else. They were sent, and the office decides.}}',
+    '{isSelf, select, true {{count, plural, one {You said something else elsewhere.} other {# times you said something else elsewhere.}}} other {{count, plural, one {Somebody else said something else.} other {# times somebody else said something else.}}}} {count, plural, one {It was sent, and the office decides.} other {They were sent, and the office decides.}}',
   'field.phone.seen': 'I have seen it',
   'field.phone.seenAt': 'Seen {when}',
-  'field.phone.conflict': 'Somebody else said something else; the office sees both.',
-  'field.phone.parallel': 'Changed by somebody else meanwhile; yours stands.',
-  'field.phone.bothSaid': '{label}: you said {sent}, {by} said {other}.',
+  'field.phone.conflict': '{isSelf, select, true {You said something else {who}} other {{who} said something else}}; the office sees both.',
+  'field.phone.parallel': 'Changed by {who} meanwhile; yours stands.',
+  'field.phone.named': 'The office knows this phone as {name}.',
+  'field.phone.bothSaid':
+    '{label}: {isSelf, select, true {here you said {sent}, there {other}} other {you said {sent}, {by} said {other}}}.',
   'field.refused.correct': 'Correct it',
   'field.refused.setAside': 'Set aside',
   'field.refused.why': 'Why it is not sent again',

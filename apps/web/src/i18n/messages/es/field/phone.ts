@@ -7,7 +7,7 @@ export const phone: Record<keyof typeof english, string> = {
   'field.sent.refused':
     '{refused, plural, one {Un registro fue rechazado} other {# registros fueron rechazados}}: míralo aquí.{waiting, plural, =0 {} other { # más esperan.}}',
   'field.sent.disputed':
-    'Otra persona dijo otra cosa de {disputed, plural, one {un registro tuyo} other {# registros tuyos}}: míralo aquí.{waiting, plural, =0 {} other { # más esperan.}}',
+    '{isSelf, select, true {Dijiste otra cosa en otro lado} other {Otra persona dijo otra cosa}} de {disputed, plural, one {un registro tuyo} other {# registros tuyos}}: míralo aquí.{waiting, plural, =0 {} other { # más esperan.}}',
   'field.dayEnd.over': 'El día está terminado',
   'field.dayEnd.soFar': 'El día hasta ahora',
   'field.dayEnd.done':
@@ -41,12 +41,14 @@ export const phone: Record<keyof typeof english, string> = {
   'field.phone.savedAt': 'guardado {when}',
   'field.phone.sentAt': 'enviado {when}',
   'field.phone.disputed':
-    '{count, plural, one {Otra persona dijo otra cosa. Se envió, y la oficina decide.} other {# veces otra persona dijo otra cosa. Se enviaron, y la oficina decide.}}',
+    '{isSelf, select, true {{count, plural, one {Dijiste otra cosa en otro lado.} other {# veces dijiste otra cosa en otro lado.}}} other {{count, plural, one {Otra persona dijo otra cosa.} other {# veces otra persona dijo otra cosa.}}}} {count, plural, one {Se envió, y la oficina decide.} other {Se enviaron, y la oficina decide.}}',
   'field.phone.seen': 'Ya lo vi',
   'field.phone.seenAt': 'Visto {when}',
-  'field.phone.conflict': 'Otra persona dijo otra cosa; la oficina ve las dos.',
-  'field.phone.parallel': 'Otra persona lo cambió mientras tanto; lo tuyo vale.',
-  'field.phone.bothSaid': '{label}: tú dijiste {sent}, {by} dijo {other}.',
+  'field.phone.conflict': '{isSelf, select, true {Dijiste otra cosa {who}} other {{who} dijo otra cosa}}; la oficina ve las dos.',
+  'field.phone.parallel': 'Lo cambió {who} mientras tanto; lo tuyo vale.',
+  'field.phone.named': 'La oficina conoce este teléfono como {name}.',
+  'field.phone.bothSaid':
+    '{label}: {isSelf, select, true {aquí dijiste {sent}, allá {other}} other {tú dijiste {sent}, {by} dijo {other}}}.',
   'field.refused.correct': 'Corregir',
   'field.refused.setAside': 'Dejar de lado',
   'field.refused.why': 'Por qué ya no se manda',
