@@ -156,6 +156,7 @@ describe('settling', () => {
       more: { finding: settled, reopenFinding: { __typename: 'Finding', ...settled, state: 'open', version: 2 } },
     });
     expect(await screen.findByText('Dismissed by Ana, Sun 20 Sep, 9:10 am: agreed')).toBeTruthy();
+    expect(document.querySelector('.crumb')?.textContent).toMatch(/ · opened /);
     await again.user.click(screen.getByRole('button', { name: 'Open it again' }));
     await waitFor(() => expect(last(again.calls, 'ReopenFinding')).toEqual({ id: 'f1', version: 1 }));
   });

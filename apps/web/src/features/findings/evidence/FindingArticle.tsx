@@ -142,13 +142,13 @@ export function FindingArticle({ finding: masked, isSeldomUseful, children }: Pr
   );
 }
 
-function Crumb({ finding: { property, kind, openedAt, cameBack, untilOn } }: { readonly finding: FindingOfArticleFragment }) {
+function Crumb({ finding: { property, kind, state, openedAt, cameBack, untilOn } }: { readonly finding: FindingOfArticleFragment }) {
   const { moment } = useFormats();
   const { word } = useSays();
   return (
     <p className="crumb">
       <Link to={paths.property(property.id, untilOn?.slice(0, 7) ?? null)}>{property.name}</Link> · {word('kind', kind)} ·{' '}
-      <FormattedMessage id="findings.openSince" values={{ day: moment(openedAt).split(',')[0] }} />
+      <FormattedMessage id="findings.openSince" values={{ state, day: moment(openedAt).split(',')[0] }} />
       {cameBack > 0 && (
         <strong className="came-back">
           {' '}

@@ -39,7 +39,7 @@ export const findings = {
   'findings.likely.take': 'Keep {register} in place of {read}',
   'findings.likely.how': 'Both stay on record. The accounts follow in a moment.',
   'findings.likely.note': 'Read as {read}; {register} was probably meant.',
-  'findings.openSince': 'open since {day}',
+  'findings.openSince': '{state, select, resolved {opened {day}} dismissed {opened {day}} other {open since {day}}}',
   'findings.cameBack': '{count, plural, one {came back} other {came back # times}}',
   'findings.seen': '{days, select, one {Seen on {from}.} other {Seen from {from} to {until}.}}',
   'findings.noMoney': 'What it cost is not known: no price of water is on record here.',

@@ -41,7 +41,7 @@ export const findings: Record<keyof typeof english, string> = {
   'findings.likely.take': 'Guardar {register} en lugar de {read}',
   'findings.likely.how': 'Las dos quedan registradas. Las cuentas se ponen al día en un momento.',
   'findings.likely.note': 'Se leyó {read}; lo más probable es que fuera {register}.',
-  'findings.openSince': 'abierto desde el {day}',
+  'findings.openSince': '{state, select, resolved {se abrió el {day}} dismissed {se abrió el {day}} other {abierto desde el {day}}}',
   'findings.cameBack': '{count, plural, one {volvió} other {volvió # veces}}',
   'findings.seen': '{days, select, one {Visto el {from}.} other {Visto del {from} al {until}.}}',
   'findings.noMoney': 'No se sabe lo que costó: aquí no hay precio del agua anotado.',
