@@ -157,6 +157,27 @@ describe('the plan of a controller', () => {
     expect(screen.getByText(/^3 Pool lawn lacks 500 gal in the month/)).toBeTruthy();
   });
 
+  it('tells zones that lack water for one cause in one sentence, each with how much', async () => {
+    const rules = { because: 'the rules leave too few days or minutes', freedBy: 'a timer that holds more' };
+    const impossible = [
+      { zoneId: 'z1', station: 3, unmetLitres: gallons(500), ...rules },
+      { zoneId: 'z2', station: 9, unmetLitres: gallons(90), because: 'a rule forbids watering', freedBy: 'a timer with more programs' },
+      { zoneId: 'z3', station: 6, unmetLitres: gallons(200), ...rules },
+    ];
+    await opened(plan({ impossible }));
+    const heading = await screen.findByRole('heading', { name: '3 zones cannot be given what they need' });
+    expect(
+      within(heading.parentElement!)
+        .getAllByRole('listitem')
+        .map(({ textContent }) => textContent),
+    ).toEqual([
+      expect.stringMatching(
+        /^Lacking in the month: 3 Pool lawn \(500 gal\) and 6 Entry beds \(200 gal\)\. In each, the rules leave too few days or minutes\. What would/,
+      ),
+      expect.stringMatching(/^9 .+ lacks 90\.?0? gal in the month: a rule forbids watering it\./),
+    ]);
+  });
+
   it('plans another month when it is chosen', async () => {
     const { user, asked } = await opened(plan());
     await user.selectOptions(await screen.findByLabelText('Month to plan'), 'February 2027');

@@ -39,6 +39,8 @@ export const plan = {
   'plan.zone.unmet': '{way}: unmet',
   'plan.zone.wasted': '{way}: wasted',
   'plan.impossible': '{count, plural, one {One zone cannot be given what it needs} other {# zones cannot be given what they need}}',
+  'plan.impossible.zones': 'Lacking in the month: {zones}. In each, {because}. What would free it: {freedBy}.',
+  'plan.impossible.lacks': '{zone} ({litres})',
   'plan.impossible.zone': '{zone} lacks {litres} in the month: {because}. What would free it: {freedBy}.',
   'plan.because.a rule forbids watering': 'a rule forbids watering it',
   'plan.because.more flow than meter and main carry': 'it takes more flow than meter and main carry',

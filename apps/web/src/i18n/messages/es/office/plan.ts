@@ -42,6 +42,8 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.zone.wasted': '{way}: se desperdicia',
   'plan.impossible':
     '{count, plural, one {A una zona no se le puede dar lo que necesita} other {A # zonas no se les puede dar lo que necesitan}}',
+  'plan.impossible.zones': 'Faltan en el mes: {zones}. En cada una, {because}. Qué lo resolvería: {freedBy}.',
+  'plan.impossible.lacks': '{zone} ({litres})',
   'plan.impossible.zone': 'A {zone} le faltan {litres} en el mes: {because}. Qué lo resolvería: {freedBy}.',
   'plan.because.a rule forbids watering': 'una regla prohíbe regarla',
   'plan.because.more flow than meter and main carry': 'pide más caudal del que dan el medidor y la tubería principal',
