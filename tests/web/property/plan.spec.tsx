@@ -214,12 +214,19 @@ describe('zones whose plants do not fit together', () => {
   it('are shown with what is planned for, what each choice gives, its minutes, and the gallons between them', async () => {
     const full = plan().full;
     const zones = full.result.zones.map((each) => ({ ...each, neededLitres: gallons(16_000) }));
-    await opened(plan({ full: { ...full, result: { ...full.result, zones } } }));
+    await opened(plan({ full: { ...full, result: { ...full.result, zones } }, impossible: [] }));
     const table = await screen.findByRole('table', { name: /three choices for zones whose plants do not fit together/ });
     expect(cells(table)).toEqual([
       ['Zone', 'Planned for, gal', 'For the thirstiest, gal', 'For the mean of them, gal', 'For the modest, gal', 'Between them, gal'],
       ['3 Pool lawn', '16,000', '20,00040 min', '14,00028 min', '5,00010 min', '15,000'],
     ]);
+  });
+
+  it('have no minutes where the full program cannot give the zone enough', async () => {
+    await opened(plan());
+    const table = await screen.findByRole('table', { name: /three choices for zones whose plants do not fit together/ });
+    expect(cells(table)[1]).toEqual(['3 Pool lawn', '20,000', '20,000', '14,000', '5,000', '15,000']);
+    expect(screen.getByText(/full program; none where it cannot give a zone enough\. Plants at risk/)).toBeTruthy();
   });
 });
 

@@ -45,7 +45,7 @@ export function PlanCompared({ plan, full, name, present, names }: Props) {
       <SharedMeterNote shared={plan.sharedMeter} names={names} />
       <ImpossibleNeeds needs={plan.impossible} names={names} />
       <ZonesCompared shown={shown} name={name} names={names} />
-      <ZoneChoicesTable zones={plan.choices} planned={full.result.zones} name={name} names={names} />
+      <ZoneChoicesTable zones={plan.choices} planned={full.result.zones} short={plan.impossible} name={name} names={names} />
       {least && <OfferedPrograms offer={least} name={name} present={present} />}
       <OfferedPrograms offer={full} name={name} present={present} />
       <p className="soft">

@@ -10,6 +10,8 @@ interface Props {
   readonly zones: Plan['choices'];
   /** The full program, zone by zone: what it was planned for. */
   readonly planned: Offer['result']['zones'];
+  /** Zones that the full program cannot give enough: more minutes of it would not give a choice either. */
+  readonly short: Plan['impossible'];
   readonly name: string;
   readonly names: Names;
 }
@@ -17,9 +19,8 @@ interface Props {
 const CHOICES = ['thirstiest', 'middle', 'modest'] as const;
 
 /** Zones whose plants do not fit together: what is planned for, what each choice gives in the month, its minutes, and what lies between them. */
-export function ZoneChoicesTable({ zones, planned, name, names }: Props) {
+export function ZoneChoicesTable({ zones, planned, short, name, names }: Props) {
   const intl = useIntl();
-  const formats = useFormats();
   const column = useVolumeColumn(Math.max(0, ...zones.flatMap(({ choices }) => choices.map(({ neededLitres }) => neededLitres))));
   if (zones.length === 0) return null;
   return (
@@ -28,7 +29,10 @@ export function ZoneChoicesTable({ zones, planned, name, names }: Props) {
         <FormattedMessage id="plan.choices" values={{ count: zones.length }} />
       </h3>
       <p>
-        <FormattedMessage id="plan.choices.how" />
+        <FormattedMessage
+          id="plan.choices.how"
+          values={{ short: zones.filter((zone) => short.some(({ zoneId }) => zoneId === zone.zoneId)).length }}
+        />
       </p>
       <Table
         name={intl.formatMessage({ id: 'plan.choices.table' }, { name })}
@@ -52,28 +56,41 @@ export function ZoneChoicesTable({ zones, planned, name, names }: Props) {
           </tr>
         }
       >
-        {zones.map(({ zoneId, station, choices }) => {
-          const litres = choices.map(({ neededLitres }) => neededLitres);
-          return (
-            <tr key={zoneId}>
-              <td>
-                <span className="soft">{station}</span> {names.of(zoneId)}
-              </td>
-              <Num>{column.figure(planned.find((zone) => zone.zoneId === zoneId)?.neededLitres)}</Num>
-              {CHOICES.map((wanted) => {
-                const found = choices.find(({ choice }) => choice === wanted);
-                return (
-                  <Num key={wanted}>
-                    {found ? column.figure(found.neededLitres) : NOT_KNOWN}
-                    {typeof found?.minutes === 'number' && <span className="line soft">{formats.minutes(Math.round(found.minutes))}</span>}
-                  </Num>
-                );
-              })}
-              <Num>{column.figure(Math.max(...litres) - Math.min(...litres))}</Num>
-            </tr>
-          );
-        })}
+        {zones.map((zone) => (
+          <ZoneRow key={zone.zoneId} {...{ zone, planned, short, names, column }} />
+        ))}
       </Table>
     </div>
+  );
+}
+
+interface RowProps extends Omit<Props, 'zones' | 'name'> {
+  readonly zone: Plan['choices'][number];
+  readonly column: ReturnType<typeof useVolumeColumn>;
+}
+
+function ZoneRow({ zone: { zoneId, station, choices }, planned, short, names, column }: RowProps) {
+  const formats = useFormats();
+  const isShort = short.some((need) => need.zoneId === zoneId);
+  const litres = choices.map(({ neededLitres }) => neededLitres);
+  return (
+    <tr>
+      <td>
+        <span className="soft">{station}</span> {names.of(zoneId)}
+      </td>
+      <Num>{column.figure(planned.find((zone) => zone.zoneId === zoneId)?.neededLitres)}</Num>
+      {CHOICES.map((wanted) => {
+        const found = choices.find(({ choice }) => choice === wanted);
+        return (
+          <Num key={wanted}>
+            {found ? column.figure(found.neededLitres) : NOT_KNOWN}
+            {!isShort && typeof found?.minutes === 'number' && (
+              <span className="line soft">{formats.minutes(Math.round(found.minutes))}</span>
+            )}
+          </Num>
+        );
+      })}
+      <Num>{column.figure(Math.max(...litres) - Math.min(...litres))}</Num>
+    </tr>
   );
 }

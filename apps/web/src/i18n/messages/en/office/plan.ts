@@ -67,7 +67,7 @@ export const plan = {
   'plan.freedBy.a timer with more programs': 'a timer with more programs',
   'plan.choices': '{count, plural, one {One zone has} other {# zones have}} plants that do not fit together',
   'plan.choices.how':
-    'Water for the thirstiest drowns the others, water for the modest lets some thirst. Minutes are for each start of the full program. Plants at risk need a person’s eye before water is cut.',
+    'Water for the thirstiest drowns the others, water for the modest lets some thirst. Minutes are for each start of the full program{short, plural, =0 {} other {; none where it cannot give a zone enough}}. Plants at risk need a person’s eye before water is cut.',
   'plan.choices.table': 'Controller {name}: three choices for zones whose plants do not fit together',
   'plan.choice.planned': 'Planned for, {unit}',
   'plan.choice.thirstiest': 'For the thirstiest, {unit}',

@@ -71,7 +71,7 @@ export const plan: Record<keyof typeof english, string> = {
   'plan.freedBy.a timer with more programs': 'un controlador con más programas',
   'plan.choices': '{count, plural, one {Una zona tiene} other {# zonas tienen}} plantas que no van juntas',
   'plan.choices.how':
-    'Regar para las que más piden ahoga a las demás; regar para las modestas deja a algunas con sed. Los minutos son por cada arranque del programa completo. Las plantas en riesgo se revisan en persona antes de quitarles agua.',
+    'Regar para las que más piden ahoga a las demás; regar para las modestas deja a algunas con sed. Los minutos son por cada arranque del programa completo{short, plural, =0 {} other {; no los hay donde no alcanza para una zona}}. Las plantas en riesgo se revisan en persona antes de quitarles agua.',
   'plan.choices.table': 'Controlador {name}: tres opciones para las zonas cuyas plantas no van juntas',
   'plan.choice.planned': 'Según el plan, {unit}',
   'plan.choice.thirstiest': 'Para las que más piden, {unit}',
