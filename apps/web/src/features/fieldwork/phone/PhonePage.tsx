@@ -48,7 +48,7 @@ export function PhonePage() {
       }
     >
       <h1>
-        <FormattedMessage id="field.phone.waiting" values={{ count: waiting }} />
+        <FormattedMessage id="field.phone.waiting" values={{ count: waiting, photos }} />
       </h1>
       {photos > 0 && (
         <p className="where">
