@@ -68,7 +68,7 @@ export const phone = {
   'field.phone.tight': 'The phone is getting full. Send while there is signal, and delete what you do not need.',
   'field.phone.full': 'The phone is full: photos cannot be taken, and words may not be kept. Make room before you type.',
   'field.phone.mayBeCleared':
-    'The browser may clear what is on this phone when room is short or after weeks without use. Send while there is signal, and put Rillbook on the home screen.',
+    'The browser may clear what is on this phone when room is short or after weeks without use. Send while there is signal.',
   'field.phone.install':
     'Put Rillbook on the home screen: there the browser keeps what is saved, and it opens without signal. In the browser’s menu, or under its share button, choose to add this page to the home screen.',
   'field.phone.others':

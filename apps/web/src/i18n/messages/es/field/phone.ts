@@ -72,7 +72,7 @@ export const phone: Record<keyof typeof english, string> = {
   'field.phone.full':
     'El teléfono está lleno: no se pueden tomar fotos y puede que no se guarde lo que escribas. Haz espacio antes de escribir.',
   'field.phone.mayBeCleared':
-    'El navegador puede borrar lo que hay en este teléfono si falta espacio o si pasan semanas sin usarlo. Envía mientras haya señal y pon Rillbook en la pantalla de inicio.',
+    'El navegador puede borrar lo que hay en este teléfono si falta espacio o si pasan semanas sin usarlo. Envía mientras haya señal.',
   'field.phone.install':
     'Pon Rillbook en la pantalla de inicio: así el navegador conserva lo guardado y se abre sin señal. En el menú del navegador, o en su botón de compartir, elige agregar esta página a la pantalla de inicio.',
   'field.phone.others':
