@@ -29,7 +29,8 @@ export const phone = {
   'field.phone.title': 'On this phone',
   'field.phone.sendNow': 'Send now',
   'field.phone.again': 'Send again',
-  'field.phone.waiting': '{count, plural, =0 {{photos, plural, =0 {Nothing waits} other {All words are sent}}} one {One record waits} other {# records wait}}',
+  'field.phone.waiting':
+    '{count, plural, =0 {{photos, plural, =0 {Nothing waits} other {All words are sent}}} one {One record waits} other {# records wait}}',
   'field.phone.photos':
     '{count, plural, =0 {} one {One photo waits; it goes after the words.} other {# photos wait; they go after the words.}}',
   'field.phone.refused':

@@ -31,7 +31,8 @@ export const phone: Record<keyof typeof english, string> = {
   'field.phone.title': 'En este teléfono',
   'field.phone.sendNow': 'Enviar ahora',
   'field.phone.again': 'Enviar otra vez',
-  'field.phone.waiting': '{count, plural, =0 {{photos, plural, =0 {Nada espera} other {Todo lo escrito se envió}}} one {Un registro espera} other {# registros esperan}}',
+  'field.phone.waiting':
+    '{count, plural, =0 {{photos, plural, =0 {Nada espera} other {Todo lo escrito se envió}}} one {Un registro espera} other {# registros esperan}}',
   'field.phone.photos':
     '{count, plural, =0 {} one {Una foto espera; va después de lo escrito.} other {# fotos esperan; van después de lo escrito.}}',
   'field.phone.refused':
