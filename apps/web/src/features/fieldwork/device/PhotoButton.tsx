@@ -31,7 +31,7 @@ interface ReadPicture {
 
 /** The picture made small, which says nothing of its place; and the place where that is wanted and the camera wrote it. */
 async function readPicture(file: File, keepsPlace: boolean): Promise<ReadPicture> {
-  return { picture: await smallPicture(file), place: keepsPlace ? placeOfPicture(await file.arrayBuffer()) : null };
+  return { picture: await smallPicture(file), place: keepsPlace ? await placeOfPicture(await file.arrayBuffer()) : null };
 }
 
 /** Takes a photo: made small and kept on the phone at once, sent after the words. */
