@@ -198,6 +198,13 @@ describe('the page that follows one number by hand', () => {
         new RegExp(`\\| ${zone.name} \\| .* = ${zone.minutes} \\| ${zone.gpm} \\| ${figure(zone.minutes * zone.gpm)} \\|`),
       );
     }
+    // A calculator gives each line from the figures that the page prints, to the gallon.
+    const [, inches] = /lawn, ([\d.]+) in\./.exec(page) as RegExpExecArray;
+    const [, gallonsPerInch] = /square foot is ([\d.]+) gal/.exec(page) as RegExpExecArray;
+    for (const zone of zones) {
+      const net = zone.squareFeet * Number(inches) * (zone.factor / 0.8) * Number(gallonsPerInch);
+      expect(figure(net / (0.4 + 0.6 * zone.du))).toBe(figure(needed(zone)));
+    }
   });
 
   it('takes registers, areas, flows and minutes from the demonstration', () => {
@@ -223,7 +230,7 @@ describe('the page that follows one number by hand', () => {
   it('has the four volumes and the gaps between them', () => {
     says(`Together **${figure(volumes.needed)} gal**.`);
     says(`Together **${figure(volumes.programmed)} gal**.`);
-    says(`Together **${figure(volumes.metered)} gal**.`);
+    says(`Together **${figure(volumes.metered)} gal** (`);
     says(`= **${figure(volumes.allowed)} gal**`);
     says(`| landscape: needed less allowed | ${figure(volumes.needed - volumes.allowed)} |`);
     says(`| settings: programmed less needed | ${figure(volumes.programmed - volumes.needed)} |`);

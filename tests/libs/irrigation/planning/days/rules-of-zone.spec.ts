@@ -81,6 +81,7 @@ describe('what rules leave a zone', () => {
     [false, 'days that the other zones do not keep', [on('Mon', 'Wed')], { kind: 'weekdays', weekdays: ['Wed'] }, MON],
     [false, 'an interval, which drifts through the week', [on('Mon', 'Wed')], { kind: 'every', everyDays: 7, from: '2026-07-01' }, ALL],
     [true, 'odd days', [{ allowedDays: { kind: 'odd' } }], { kind: 'odd' }, ALL],
+    [true, 'odd days, which two rules ask for', [{ allowedDays: { kind: 'odd' } }, { allowedDays: { kind: 'odd' } }], { kind: 'odd' }, ALL],
     [false, 'even days', [{ allowedDays: { kind: 'odd' } }], { kind: 'even' }, ALL],
     [
       false,
