@@ -234,6 +234,19 @@ it('a deep link survives the sign-in', async () => {
   await context.close();
 });
 
+it.each([DESK, PHONE])('the last finding of the list, chosen at its end, is in sight ($width px)', async (viewport) => {
+  const page = await as('office', viewport);
+  await page.goto('/findings');
+  const last = page.getByRole('complementary').getByRole('listitem').last();
+  const kind = (await last.getByRole('link').innerText()).trim();
+  await last.click();
+  await page.getByRole('article').getByText(kind, { exact: false }).first().waitFor();
+  await expect
+    .poll(async () => (await page.getByRole('heading', { level: 1 }).boundingBox())?.y)
+    .toSatisfy((y: number) => y >= 0 && y < viewport.height / 2);
+  await page.context().close();
+});
+
 it("a stage change over the demonstration's supplier goes from the rule to the crew's phone", async () => {
   const RULE = 'Stage 2: two days a week';
   const office = await as('office', DESK);

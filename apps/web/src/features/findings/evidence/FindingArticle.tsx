@@ -11,6 +11,7 @@ import { type Names, namesOf } from '../../../says/names.js';
 import { useSays } from '../../../says/use-says.js';
 import { mayDo, useViewer } from '../../../session/viewer.js';
 import { usePageTitle } from '../../../ui/frame/PageHead.js';
+import { useInSight } from '../../../ui/frame/use-in-sight.js';
 import { ARTICLE_ID } from '../list/FindingList.js';
 import { toldSentence } from '../headline/told-sentence.js';
 import { SeldomUseful } from '../list/SeldomUseful.js';
@@ -114,9 +115,10 @@ export function FindingArticle({ finding: masked, isSeldomUseful, children }: Pr
   const evidence = useMemo(() => readEvidence(finding.evidence), [finding.evidence]);
   const viewer = useViewer();
   const isUndecided = ['open', 'in work'].includes(finding.state);
+  const article = useInSight(finding.id);
   usePageTitle(`${says.word('kind', finding.kind)}, ${finding.property.name}`);
   return (
-    <article id={ARTICLE_ID} tabIndex={-1}>
+    <article ref={article} id={ARTICLE_ID} tabIndex={-1}>
       <Crumb finding={finding} />
       {isSeldomUseful && <SeldomUseful />}
       <h1>{toldSentence({ intl, formats, names }, finding)}</h1>
