@@ -1,5 +1,5 @@
 // Runs in Chromium, on a page of the product's own origin: the product's phone, sender and post, driven by the test.
-import { openDB } from 'idb';
+import { deleteDB, openDB } from 'idb';
 import { postOf } from '../../../apps/web/src/features/fieldwork/device/post.js';
 import { makeClient } from '../../../apps/web/src/graphql/client.js';
 import { arrivalOf, ownArrival, takenBackOf, withdrawalOf } from '../../../apps/web/src/features/fieldwork/stop/arrive/take-back.js';
@@ -53,7 +53,8 @@ export interface Harness {
   readonly operations: () => readonly Operation[];
   /** writes the rows as the version before did */
   readonly olderRows: (name: string) => Promise<void>;
-  readonly close: () => void;
+  /** closes the phone and throws away what it kept */
+  readonly end: (name: string) => Promise<void>;
 }
 
 const harness: Harness = {
@@ -125,7 +126,10 @@ const harness: Harness = {
     }
     store.close();
   },
-  close: () => phone.close(),
+  async end(name) {
+    phone.close();
+    await deleteDB(name);
+  },
 };
 
 const keep = (kind: string, subject: string, body: object): Promise<Kept | null> =>

@@ -53,9 +53,16 @@ async function aDevice(who: string, script: string): Promise<Device> {
   await person.context.route('**/harness', (route) =>
     route.fulfill({ contentType: 'text/html', body: '<!doctype html><title>Phone</title>' }),
   );
-  await person.page.addInitScript(script);
-  await person.page.goto('/harness');
-  return { person, line, quota: await person.context.newCDPSession(person.page) };
+  await person.context.addInitScript(script);
+  return onNewPage({ person, line });
+}
+
+/** A page that has lived through many histories holds what they left, and grows slow. */
+async function onNewPage({ person, line }: Omit<Device, 'quota'>): Promise<Device> {
+  await person.page.close();
+  const page = await person.context.newPage();
+  await page.goto('/harness');
+  return { person: { ...person, page }, line, quota: await person.context.newCDPSession(page) };
 }
 
 const DAY_MS = 86_400_000;
@@ -111,6 +118,7 @@ async function happen(devices: Device[], { nth, steps }: History): Promise<void>
     await fleet.quiet();
     await fleet.judge();
     await fleet.end();
+    for (const [at, device] of devices.entries()) devices[at] = await onNewPage(device);
   } catch (problem) {
     const again = `RILLBOOK_HISTORY=${nth} npm run prove -- outbox-real ${HISTORIES} ${SEED}`;
     throw new Error(`history ${nth} (alone: ${again}) failed. Its steps: ${JSON.stringify(steps)}`, { cause: problem });

@@ -59,7 +59,9 @@ export class RealFleet {
     const said = { kind: 'arrive', body: JSON.stringify({ stopId: this.place.stopId, arrivedAt: ARRIVED }), subject: 'arrive' };
     for (const at of this.devices.keys()) {
       this.visitIds.push((await this.save(at, said, 0)) ?? '');
-      await this.send(at, 'good');
+      this.devices[at]!.line.set('good');
+      // Two histories at once may be in each other's way: a phone then sends again.
+      await this.sendAll(at);
     }
   }
 
@@ -85,9 +87,13 @@ export class RealFleet {
       device.line.set('good');
       await this.open(at);
       await device.person.page.evaluate(() => harness.askAgain(true));
-      for (let round = 0; round < MOST_ROUNDS && (await this.isWaiting(at)); round += 1)
-        await device.person.page.evaluate(() => harness.send(false));
+      await this.sendAll(at);
     }
+  }
+
+  private async sendAll(at: number): Promise<void> {
+    for (let round = 0; round < MOST_ROUNDS && (await this.isWaiting(at)); round += 1)
+      await this.devices[at]!.person.page.evaluate(() => harness.send(false));
   }
 
   /** What must hold once it is quiet; throws with what does not. */
@@ -117,9 +123,9 @@ export class RealFleet {
     return told;
   }
 
-  /** Closes what is open, so that the next history begins with other phones. */
+  /** The phones of this history are thrown away, so that the next one begins with others. */
   async end(): Promise<void> {
-    for (const { person } of this.devices) await person.page.evaluate(() => harness.close());
+    for (const [at, { person }] of this.devices.entries()) await person.page.evaluate((name) => harness.end(name), this.storeOf(at));
   }
 
   private async judgeJournal(): Promise<void> {
