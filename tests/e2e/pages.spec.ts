@@ -247,6 +247,29 @@ it.each([DESK, PHONE])('the last finding of the list, chosen at its end, is in s
   await page.context().close();
 });
 
+it('another page begins at its beginning, and the way back leads to where one was', async () => {
+  const page = await as('owner', DESK);
+  await page.goto('/');
+  const last = page.getByRole('main').getByRole('link', { name: 'Pepperwood Court', exact: true });
+  await last.scrollIntoViewIfNeeded();
+  const scrolled = () => page.evaluate(() => document.documentElement.scrollTop);
+  const before = await scrolled();
+  expect(before).toBeGreaterThan(500);
+  await last.click();
+  await page.waitForURL(/properties/);
+  expect(await scrolled()).toBe(0);
+  await page.goBack();
+  await expect.poll(scrolled).toBe(before);
+  await page.context().close();
+
+  const crew = await as('crew lead', PHONE);
+  await crew.goto('/today');
+  await crew.getByRole('main').getByRole('listitem').last().getByRole('link').click();
+  await crew.waitForURL(/today\/./);
+  expect(await crew.evaluate(() => document.documentElement.scrollTop)).toBe(0);
+  await crew.context().close();
+});
+
 it("a stage change over the demonstration's supplier goes from the rule to the crew's phone", async () => {
   const RULE = 'Stage 2: two days a week';
   const office = await as('office', DESK);

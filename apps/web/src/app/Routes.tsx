@@ -7,6 +7,7 @@ import { NotFoundPage } from '../page/NotFoundPage.js';
 import { PageBoundary } from './PageBoundary.js';
 import { deskPages, doorPages, fetchedAhead, fieldFrame, fieldPages, type PageFile, portfolioPage } from './pages.js';
 import { SignedIn } from './SignedIn.js';
+import { useBeginning } from './use-beginning.js';
 
 /** A page by its file: drawn at once where the file was fetched ahead, and waited for where not. */
 function page<Props extends object>(file: () => Promise<ComponentType<Props>>): ComponentType<Props> {
@@ -30,6 +31,7 @@ const Portfolio = page(portfolioPage);
 
 /** Every address of the product. Doors are open to all; the rest stands behind them. */
 export function AppRoutes() {
+  useBeginning();
   return (
     <Routes>
       <Route element={<OnePage />}>
