@@ -30,6 +30,7 @@ export const findingValues: Readonly<Record<FindingCode, (saying: Saying, detail
   'unexplained use': (saying, details) => ({
     ...extraOf(saying, details, 'programmedLitres'),
     ...ratios(saying, details),
+    before: none(details.number('outgrownLitresPerMonth'), (litres) => aboutVolume(saying.formats, litres)),
   }),
   'not delivering': (saying, details) => ({ ...ratios(saying, details), ratio: saying.formats.percent(details.number('ratio')) }),
   'flow to be tested': ({ formats }, details) => ({ usual: formats.percent(details.number('usualRatio')) }),

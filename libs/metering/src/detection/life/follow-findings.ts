@@ -44,7 +44,13 @@ function opened(episode: TimedEpisode, kept: readonly KeptFinding[]): FindingSte
   const before = kept
     .filter((one) => one.kind === episode.kind && isSamePlace(one, episode) && one.openedAt < episode.openedAt)
     .sort((a, b) => b.openedAt - a.openedAt)[0];
-  return { deed: 'open', episode, cameBack: before ? before.cameBack + 1 : 0, silencedBy: silencedBy(episode, kept) };
+  return { deed: 'open', episode, cameBack: before ? before.cameBack + times(before, episode) : 0, silencedBy: silencedBy(episode, kept) };
+}
+
+// What opens anew because it grew was not away meanwhile, unless somebody had taken it for done.
+function times({ state }: KeptFinding, { says }: TimedEpisode): number {
+  const isGrown = says.details['outgrownLitresPerMonth'] !== undefined;
+  return isGrown && (state === 'open' || state === 'in work') ? 0 : 1;
 }
 
 function stepOf(finding: KeptFinding, episode: TimedEpisode): readonly FindingStep[] {

@@ -21,6 +21,9 @@ export const FEWEST_READINGS = 3;
 /** Readings after which a change of the ratio can be told: how little they say of the ratio is in the score. */
 export const FEWEST_BEFORE_CHANGE = 2;
 
+/** Readings that are kept for those that are judged together, less the newest. */
+export const MOST_TOGETHER = 5;
+
 /** Readings that are judged together, and the limit of each such window: the chances are 0.0026, 0.0062, 0.0013 and 0.0005. */
 const WINDOWS: readonly (readonly [readings: number, limit: number])[] = [
   [1, 2.8],

@@ -2,14 +2,15 @@ import { dateOfDayNumber } from '@rillbook/irrigation/calendar/local-date.js';
 import { excessFamily } from '../cause.js';
 import type { Episode } from '../evidence/episode.js';
 import { worthALook } from '../thresholds.js';
-import { changeOf, type RatioChange, type TaughtInterval } from './change-of-ratio.js';
+import { changeOf, type RatioChange, type TaughtInterval } from './change/change-of-ratio.js';
+import { type Grown, grownAnew, sinceOpened, stillGrown } from './change/grown-anew.js';
 import { flowTestOf, isNearOne } from './flow-test.js';
 import type { IntervalVolumes } from './interval-volumes.js';
 import { usualRatioOf } from './habit/habit-loads.js';
 import { loosened, type MeterHabit } from './habit/meter-habit.js';
 import { innovationOf, noiseSd, taughtBy } from './habit/teach-habit.js';
 import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
-import { FEWEST_READINGS, monthlyLimits } from './monthly-limits.js';
+import { FEWEST_READINGS, MOST_TOGETHER, monthlyLimits } from './monthly-limits.js';
 
 /** After a change that is no finding the ratio is learnt anew within this: as far as flows on record are commonly off. */
 const RELEARN_SD = 0.1;
@@ -23,9 +24,6 @@ const REMEMBERED_DAYS = 395;
 /** A ratio of an interval that was programmed less than this share of the most says little. Common practice. */
 const OF_MOST = 0.25;
 
-/** Readings that are kept for those that are judged together, less the newest. */
-const MOST_TOGETHER = 5;
-
 interface Former {
   readonly habit: MeterHabit;
   readonly untilLocalDay: number;
@@ -35,11 +33,14 @@ interface Followed {
   readonly change: RatioChange;
   readonly openedLocalDay: number;
   readonly confidence: number;
+  /** Water of a day while the finding was open that this one outgrew; null where it is the first. [L/d] */
+  readonly outgrown: number | null;
   readonly intervals: IntervalVolumes[];
   readonly since: IntervalVolumes[];
   perDay: number;
   sdPerDay: number;
   returned: number;
+  grown: Grown;
 }
 
 /** Watches metered against programmed water of one meter, reading by reading. */
@@ -154,7 +155,7 @@ export class RatioWatch {
     this.teach(volumes);
   }
 
-  private open(change: RatioChange, volumes: IntervalVolumes): boolean {
+  private open(change: RatioChange, volumes: IntervalVolumes, outgrown: number | null = null): boolean {
     const { price, thresholds } = this.judged;
     const { suspect, sign } = change;
     const { excess, sd } = innovationOf(change.habit, suspect);
@@ -165,11 +166,13 @@ export class RatioWatch {
       change,
       openedLocalDay: volumes.toLocalDay,
       confidence: worthy.confidence,
+      outgrown,
       intervals: [volumes],
       since: [volumes],
       perDay: (sign * excess) / suspect.days,
       sdPerDay: sd / suspect.days,
       returned: 0,
+      grown: sinceOpened(change),
     };
     return true;
   }
@@ -177,6 +180,11 @@ export class RatioWatch {
   // The odds that the change has ended are gathered from readings near the habit; a reading far from it takes them back.
   private follow(followed: Followed, volumes: IntervalVolumes): void {
     const { change } = followed;
+    const more = change.sign > 0 && !change.beforeHabit ? grownAnew(followed.grown, volumes) : null;
+    if (more && this.open(more, volumes, followed.perDay)) {
+      this.ended.push(this.told(followed, volumes.toLocalDay));
+      return;
+    }
     followed.since.push(volumes);
     const { excess, expected, sd, score } = innovationOf(change.habit, volumes);
     const still = change.sign > 0 ? followed.perDay * volumes.days : change.lackShare * expected;
@@ -185,6 +193,7 @@ export class RatioWatch {
       followed.perDay = (change.sign * excess) / volumes.days;
       followed.sdPerDay = sd / volumes.days;
       followed.intervals.push(volumes);
+      followed.grown = stillGrown(followed.grown, volumes);
     } else {
       followed.returned = Math.max(0, followed.returned + (still ** 2 - 2 * still * change.sign * excess) / (2 * sd ** 2));
     }
@@ -223,6 +232,7 @@ export class RatioWatch {
     const { expected } = innovationOf(change.habit, last);
     const family = excessFamily(this.judged.meterId);
     const ratios = this.ratiosOf(change, last);
+    const grown = followed.outgrown === null ? {} : { outgrownLitresPerMonth: monthOf(followed.outgrown) };
     return {
       ...aboutMeter(this.judged, change.fromLocalDay, last.toLocalDay),
       kind: change.kind === 'not delivering' ? 'not delivering' : 'unexplained use',
@@ -244,7 +254,7 @@ export class RatioWatch {
       },
       says: {
         code: change.kind,
-        details: { meterId: this.judged.meterId, ...ratios, meteredLitres: last.metered, litresPerMonth: monthOf(perDay) },
+        details: { meterId: this.judged.meterId, ...ratios, meteredLitres: last.metered, litresPerMonth: monthOf(perDay), ...grown },
       },
       openedLocalDay,
       clearedLocalDay,

@@ -54,6 +54,16 @@ describe('a finding', () => {
     expect(deeds([{ ...resolved, ...hourly }], [timed({ ...hourly, untilDate: '2025-07-10' })])).toEqual(['come back']);
   });
 
+  it('that opens anew because it grew has not come back, unless it was taken for done', () => {
+    const before = timed({ clearedAt: SINCE + 30 * DAY });
+    const says = { code: 'unexplained use', details: { outgrownLitresPerMonth: 9000 } };
+    const grown = timed({ causeKey: 'unexplained use meter:m 2025-07-20', openedAt: SINCE + 30 * DAY, says });
+    const opened = (state: KeptFinding['state']) => followFindings([kept({ state })], [before, grown]).find(({ deed }) => deed === 'open');
+    expect(opened('open')).toMatchObject({ cameBack: 0 });
+    expect(opened('in work')).toMatchObject({ cameBack: 0 });
+    expect(opened('resolved')).toMatchObject({ cameBack: 1 });
+  });
+
   it('that somebody opened again after it had cleared stays open, until it is seen and clears anew', () => {
     const again = kept({ clearedAt: SINCE + 9 * DAY, decidedAt: SINCE + 12 * DAY });
     expect(deeds([again], [timed({ clearedAt: SINCE + 9 * DAY })])).toEqual(['follow']);

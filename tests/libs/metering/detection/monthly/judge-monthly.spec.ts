@@ -57,6 +57,33 @@ describe('unexplained use', () => {
     expect(told(evidence)).toEqual([['unexplained use', 14, null]]);
   });
 
+  it('opens anew where a further cause comes to it that is half as large at least, and says what it was before', () => {
+    const evidence = world({ readings: 40, trouble: { fromReading: 14, share: 0.2 } });
+    const withMore = (factor: number) => ({
+      ...evidence,
+      intervals: evidence.intervals.map((interval, index) => ({ ...interval, litres: interval.litres * (index >= 24 ? factor : 1) })),
+    });
+    expect(told(withMore(1.25))).toEqual([
+      ['unexplained use', 14, 24],
+      ['unexplained use', 24, null],
+    ]);
+    const [first, second] = judge(withMore(1.25));
+    // 1.2 · 1.25 = 1.5 of the usual water: 0.5 of it is not explained, where it was 0.2.
+    expect((second?.litres ?? 0) / (first?.litres ?? 0)).toBeCloseTo(0.5 / 0.2, 0);
+    expect(second?.says.details['outgrownLitresPerMonth']).toBeCloseTo(first?.litres ?? 0, 6);
+    expect(first?.says.details['outgrownLitresPerMonth']).toBeUndefined();
+    expect(told(withMore(1.06))).toEqual([['unexplained use', 14, null]]);
+  });
+
+  it('does not open anew where the season alone brings more water through what is broken, or less', () => {
+    for (const season of [0.5, 0.9])
+      for (const trouble of [
+        { fromReading: 14, share: 0.3 },
+        { fromReading: 14, litresPerDay: 2500 },
+      ])
+        expect(told(world({ readings: 40, season, trouble })).filter(([kind]) => kind === 'unexplained use')).toHaveLength(1);
+  });
+
   it('knows nothing of what comes later: earlier inputs alone tell the same of their time', () => {
     const evidence = world({ noise: 0.04, trouble: { fromReading: 14, untilReading: 20, share: 0.15 } });
     const whole = judge(evidence);
@@ -90,8 +117,12 @@ describe('unexplained use', () => {
       ...interval,
       litres: interval.litres * (1 + 0.012 * Math.max(0, index - 20)),
     }));
-    const [found, ...others] = judge({ ...evidence, intervals: growing });
-    expect(others).toEqual([]);
+    const [found, ...anew] = judge({ ...evidence, intervals: growing });
+    expect(found?.says.details['outgrownLitresPerMonth']).toBeUndefined();
+    // Once it has doubled somebody is told anew, and the former is over with that reading.
+    expect(anew).toHaveLength(1);
+    expect(anew[0]?.openedLocalDay).toBe(found?.clearedLocalDay);
+    expect(anew[0]?.litres ?? 0).toBeGreaterThan(2 * Number(anew[0]?.says.details['outgrownLitresPerMonth']));
     expect(found?.kind).toBe('unexplained use');
     expect(at(evidence, found?.openedLocalDay ?? null)).toBeLessThanOrEqual(20 + 8);
   });

@@ -72,6 +72,27 @@ export function loosened(habit: MeterHabit, relativeSd: number): MeterHabit {
   return { ...habit, covariance: wider };
 }
 
+/** Water that was added, told both ways: as a share of what runs [–], or of a day [L/d]. */
+export interface AddedWater {
+  readonly share: number;
+  readonly litresPerDay: number;
+}
+
+/**
+ * A habit to which a cause was added, of which it is not known whether it passes all the time or while something runs.
+ *
+ * @param habit - The habit before. [code]
+ * @param added - What was added: either is in doubt by as much. [L/d]
+ * @returns The habit, which the next intervals teach how much of either it is. [code]
+ */
+export function raised(habit: MeterHabit, added: AddedWater): MeterHabit {
+  const wider = loosened(habit, added.share);
+  const covariance = wider.covariance.slice();
+  const last = covariance.length - 1;
+  covariance[last] = valueAt(covariance, last) + added.litresPerDay ** 2;
+  return { ...wider, covariance };
+}
+
 /**
  * A habit whose flows on record are a level that is not known: every ratio times it.
  *

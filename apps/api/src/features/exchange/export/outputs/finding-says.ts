@@ -93,8 +93,10 @@ export function findingSays(finding: Finding): string {
 // What the hours show is told by the month at its rate, what readings show by what passed between them.
 function unexplained(details: Details): string {
   const ratio = numberOf(details, 'ratio');
-  if (ratio === null) return `${gallons(numberOf(details, 'litresPerMonth'))} a month that no program explains.`;
-  return `${more(details, 'meteredLitres', 'programmedLitres')} that no program explains: metered is ${percent(ratio)} of programmed${usual(details)}.`;
+  const before = numberOf(details, 'outgrownLitresPerMonth');
+  const grown = before === null ? '' : `, up from ${gallons(before)} a month`;
+  if (ratio === null) return `${gallons(numberOf(details, 'litresPerMonth'))} a month that no program explains${grown}.`;
+  return `${more(details, 'meteredLitres', 'programmedLitres')} that no program explains${grown}: metered is ${percent(ratio)} of programmed${usual(details)}.`;
 }
 
 function programsGive(details: Details, { zones }: Finding): string {

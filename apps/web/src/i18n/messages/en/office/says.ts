@@ -10,7 +10,7 @@ export const says = {
   'says.finding.under-programmed':
     '{programs, plural, =0 {The settings give} one {Program {programNames} gives} other {Programs {programNames} give}} {zones, plural, =0 {the plants} one {{zoneName}} other {# zones}} less than the plants need.{percent, select, none { Nothing runs there now.} other { About {percent} of the present minutes would be right.}}',
   'says.finding.unexplained use':
-    '{extra}{per, select, month { a month} other {}} that no program explains{ratio, select, none {} other {: metered is {ratio} of programmed}}{usual, select, none {} other {, and was {usual} in earlier months}}.',
+    '{extra}{per, select, month { a month} other {}} that no program explains{before, select, none {} other {, up from {before}}}{ratio, select, none {} other {: metered is {ratio} of programmed}}{usual, select, none {} other {, and was {usual} in earlier months}}.',
   'says.finding.not delivering':
     'Only {ratio} of what was programmed went through the meter{usual, select, none {} other {, {usual} in earlier months}}: a valve may not open, or the controller is off.',
   'says.finding.not delivering zone':

@@ -11,7 +11,7 @@ export const says: Record<keyof typeof english, string> = {
   'says.finding.under-programmed':
     '{programs, plural, =0 {Los ajustes dan} one {El programa {programNames} da} other {Los programas {programNames} dan}} a {zones, plural, =0 {las plantas} one {{zoneName}} other {# zonas}} menos de lo que las plantas necesitan.{percent, select, none { Ahora no corre nada allí.} other { Lo correcto sería cerca del {percent} de los minutos actuales.}}',
   'says.finding.unexplained use':
-    '{extra}{per, select, month { al mes} other {}} que ningún programa explica{ratio, select, none {} other {: lo medido es el {ratio} de lo programado}}{usual, select, none {} other {, y en meses anteriores era el {usual}}}.',
+    '{extra}{per, select, month { al mes} other {}} que ningún programa explica{before, select, none {} other {, antes {before}}}{ratio, select, none {} other {: lo medido es el {ratio} de lo programado}}{usual, select, none {} other {, y en meses anteriores era el {usual}}}.',
   'says.finding.not delivering':
     'Solo el {ratio} de lo programado pasó por el medidor{usual, select, none {} other {, {usual} en meses anteriores}}: puede que una válvula no abra o que el controlador esté apagado.',
   'says.finding.not delivering zone':

@@ -1,7 +1,7 @@
-import { type IntervalVolumes, monthOfReadings, together } from './interval-volumes.js';
-import type { MeterHabit } from './habit/meter-habit.js';
-import { innovationOf, noiseSd } from './habit/teach-habit.js';
-import { FEWEST_BEFORE_CHANGE, monthlyLimits, windowLimits } from './monthly-limits.js';
+import { type IntervalVolumes, monthOfReadings, together } from '../interval-volumes.js';
+import type { MeterHabit } from '../habit/meter-habit.js';
+import { innovationOf, noiseSd } from '../habit/teach-habit.js';
+import { FEWEST_BEFORE_CHANGE, monthlyLimits, windowLimits } from '../monthly-limits.js';
 import { windowScore } from './window-score.js';
 
 /** A meter that passes less than this share of what it should does not deliver; in one reading alone, less than this: common practice. */

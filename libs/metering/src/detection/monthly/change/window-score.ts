@@ -1,10 +1,10 @@
-import { normalScore } from '../../uncertainty/normal-score.js';
-import { solveOn } from '../../statistics/cholesky.kernel.js';
-import { valueAt } from '../hourly/steps/value-at.js';
-import type { IntervalVolumes } from './interval-volumes.js';
-import { covarianceOf as habitCovariance, loadsOf, usualRatioOf } from './habit/habit-loads.js';
-import type { MeterHabit } from './habit/meter-habit.js';
-import { innovationOf, scatterOf, WANDER_SD } from './habit/teach-habit.js';
+import { normalScore } from '../../../uncertainty/normal-score.js';
+import { solveOn } from '../../../statistics/cholesky.kernel.js';
+import { valueAt } from '../../hourly/steps/value-at.js';
+import type { IntervalVolumes } from '../interval-volumes.js';
+import { covarianceOf as habitCovariance, loadsOf, usualRatioOf } from '../habit/habit-loads.js';
+import type { MeterHabit } from '../habit/meter-habit.js';
+import { innovationOf, scatterOf, WANDER_SD } from '../habit/teach-habit.js';
 
 /** Share of the first interval that a change may have taken: all of it, or half where it began within it. */
 const FIRST_SHARES = [1, 0.5] as const;
