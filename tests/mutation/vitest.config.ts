@@ -8,6 +8,8 @@ const top = path.resolve(import.meta.dirname, '../..');
 
 // Only the changed library's own tests and the published examples.
 const library = process.env.MUTATED_LIBRARY ?? '*';
+// The part of the library's tests that must notice, all where nobody says: what only the others would notice counts as not noticed.
+const part = process.env.MUTATION_TESTS ? `${process.env.MUTATION_TESTS}/` : '';
 // Folders whose code is left as it is: their tests are left out too, as they take longest and are not meant to notice.
 const left = (process.env.MUTATION_LEFT_OUT ?? '').split(' ').filter(Boolean);
 // These run fleets of meters and crowds of controllers, half a minute for each change: what only they would notice counts as not noticed.
@@ -22,7 +24,7 @@ export default defineConfig({
     ],
   },
   test: {
-    include: [`tests/libs/${library}/**/*.spec.ts`, 'tests/golden/**/*.spec.ts'],
+    include: [`tests/libs/${library}/${part}**/*.spec.ts`, 'tests/golden/**/*.spec.ts'],
     exclude: ['tests/libs/agronomy/nomenclature.spec.ts', ...TOO_LONG, ...left.map((folder) => `tests/libs/${library}/${folder}/**`)],
     reporters: [keepCosts, 'default'],
     sequence: { sequencer: QuickFirst },

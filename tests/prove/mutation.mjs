@@ -4,7 +4,8 @@
 // out, with its tests.
 // A change must be noticed by the tests of its own library or by the published examples; those of the libraries that build
 // on it do not count. `MUTATION_CONCURRENCY=1` leaves a core to others; `MUTATION_SHARE=0.1 MUTATION_SEED=7` draws a tenth of the functions, and
-// the score is then said with the chance of the draw. The score must be at least 85 % in each; a survivor is told with its place as soon as it is known.
+// the score is then said with the chance of the draw. `MUTATION_TESTS=detection` lets only the tests of that folder notice, `MUTATION_TIMEOUT_S=120`
+// waits so long before a run counts as endless. The score must be at least 85 % in each; a survivor is told with its place as soon as it is known.
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -46,7 +47,8 @@ async function mutate(library, words) {
       reporters: ['progress-append-only', 'survivors-at-once'],
       logLevel: 'error',
       concurrency: Number(process.env.MUTATION_CONCURRENCY ?? 2),
-      timeoutMS: 20_000,
+      // Beside half as much again as the tests took unchanged: on a machine that grows busier a slow run is no endless one.
+      timeoutMS: 1000 * Number(process.env.MUTATION_TIMEOUT_S ?? 20),
       // All tests of a library once, on a machine that may be busy.
       dryRunTimeoutMinutes: 60,
       allowEmpty: true,

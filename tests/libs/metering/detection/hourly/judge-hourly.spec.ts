@@ -5,12 +5,13 @@ import { judgeHourly } from '@rillbook/metering/detection/hourly/judge-hourly.js
 import { smallestSteadyFlow } from '@rillbook/metering/detection/hourly/leaks/steady-limit.js';
 import { describe, expect, it } from 'vitest';
 import { type Fault, simulatedMeter, type Wish } from './simulated-meter.mjs';
+import { worlds } from './worlds.js';
 
 /** 2025-04-12 is day 0, so that the fault begins on 2025-07-11, amid a month of unchanged minutes. */
 const FIRST_DAY = 20190;
 const FAULT_DAY = 90;
 const BEGAN = FIRST_DAY + FAULT_DAY;
-const SEEDS = [1001, 1002, 1003, 1004];
+const SEEDS = worlds(1001, 1002, 1003, 1004);
 
 function judged(wish: Partial<Wish> & { readonly seed: number }, fault?: Fault): readonly Episode[] {
   const { evidence } = simulatedMeter({ firstDay: FIRST_DAY, days: 115, sizeMm: 20, zones: 6, ...wish, ...(fault ? { fault } : {}) });
@@ -164,7 +165,7 @@ describe('unexplained use', () => {
           Number.POSITIVE_INFINITY) - BEGAN
       );
     });
-    expect(delays.filter((delay) => delay <= 2).length).toBeGreaterThanOrEqual(SEEDS.length - 1);
+    expect(delays.filter((delay) => delay <= 2).length).toBeGreaterThanOrEqual(0.75 * SEEDS.length);
   });
 });
 

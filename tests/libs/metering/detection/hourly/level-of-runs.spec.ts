@@ -5,10 +5,11 @@ import { followLevel } from '@rillbook/metering/detection/hourly/leaks/level-of-
 import { observe } from '@rillbook/metering/detection/hourly/observe.js';
 import { describe, expect, it } from 'vitest';
 import { simulatedMeter } from './simulated-meter.mjs';
+import { worlds } from './worlds.js';
 
 const FIRST_DAY = 20_190;
 const BEGINS = 84;
-const SEEDS = [6101, 6102, 6103, 6104, 6105, 6106];
+const SEEDS = worlds(6101, 6102, 6103, 6104, 6105, 6106);
 
 function openedAfter(wish: Parameters<typeof simulatedMeter>[0], day: number): readonly number[] {
   const { evidence } = simulatedMeter({ firstDay: FIRST_DAY, days: 130, zones: 6, stepMinutes: 60, ...wish });
@@ -33,7 +34,7 @@ describe('the level of runs', () => {
       const [first] = openedAfter(wish, firstRun(wish));
       return first !== undefined && first <= 1;
     });
-    expect(found.length).toBeGreaterThanOrEqual(4);
+    expect(found.length).toBeGreaterThanOrEqual(0.65 * SEEDS.length);
   });
 
   it('does not take pressure that wanders for water', () => {

@@ -3,12 +3,13 @@ import type { MeterEvidence } from '@rillbook/metering/detection/evidence/meter-
 import { judgeHourly } from '@rillbook/metering/detection/hourly/judge-hourly.js';
 import { describe, expect, it } from 'vitest';
 import { simulatedMeter } from './simulated-meter.mjs';
+import { worlds } from './worlds.js';
 
 const FIRST_DAY = 20_190;
 const DAYS = 150;
 const BROKEN = 84;
 const MENDED = 114;
-const SEEDS = [5000, 5001, 5002];
+const SEEDS = worlds(5000, 5001, 5002);
 const ALARMS = ['unexplained use', 'zone flow changed', 'not delivering'];
 
 const meter = (wish: Partial<Parameters<typeof simulatedMeter>[0]> & { seed: number }): MeterEvidence =>

@@ -8,11 +8,12 @@ import { observedMeter } from '@rillbook/metering/detection/hourly/steps/observe
 import { describe, expect, it } from 'vitest';
 import { healthyWish } from './healthy-wish.mjs';
 import { simulatedMeter } from './simulated-meter.mjs';
+import { worlds } from './worlds.js';
 
 /** 2025-04-12; the fault begins on 2025-07-03, when a month of unchanged minutes has begun: the percent adjust changes with the months. */
 const FIRST_DAY = 20190;
 const FAULT_DAY = 84;
-const SEEDS = [2001, 2002, 2003, 2004, 2005, 2006, 2007, 2008, 2009, 2010];
+const SEEDS = worlds(2001, 2002, 2003, 2004, 2005, 2006, 2007, 2008, 2009, 2010);
 
 function found(seed: number, factor: number, zone: number) {
   const fault = { zone: { zone, fromDay: FAULT_DAY, factor } };
@@ -27,7 +28,7 @@ describe('zone flow changed', () => {
       const [one] = found(seed, seed % 2 ? 1.25 : 0.75, zone).filter(({ kind }) => kind === 'zone flow changed');
       return one?.zoneIds[0] === `z${zone + 1}` && Math.sign(Number(one.says.details['change'])) === (seed % 2 ? 1 : -1);
     });
-    expect(right.length).toBeGreaterThanOrEqual(9);
+    expect(right.length).toBeGreaterThanOrEqual(0.9 * SEEDS.length);
   });
 
   it('is not delivering where nothing flows, one episode, of the zone', () => {
@@ -44,7 +45,7 @@ describe('zone flow changed', () => {
   });
 
   it('is not told of water that all runs pass alike: that is unexplained use, and no zone is named', () => {
-    for (const seed of [8102, 8106, 8107, 8109]) {
+    for (const seed of worlds(8102, 8106, 8107, 8109)) {
       const fault = { duringRuns: { fromDay: FAULT_DAY, share: 0.3 } };
       const { evidence } = simulatedMeter({
         seed,
@@ -105,7 +106,8 @@ describe('zone flow changed', () => {
 describe('what explains the steps', () => {
   it("learns a timer's clock to the minute or two, and flows better than the record", () => {
     let [byRecord, byUsage, toldZones] = [0, 0, 0];
-    for (const seed of SEEDS.slice(0, 6)) {
+    const seeds = SEEDS.slice(0, 6);
+    for (const seed of seeds) {
       const { evidence, flows, shiftMinutes } = simulatedMeter({ seed, firstDay: FIRST_DAY, days: 120, zones: 6, recordSd: 0.2 });
       const explained = explainSteps(evidence);
       expect(Math.abs((explained?.controllers[0]?.shiftMinutes ?? Number.NaN) - shiftMinutes)).toBeLessThanOrEqual(2);
@@ -115,7 +117,7 @@ describe('what explains the steps', () => {
       });
       toldZones += explained?.zones.filter(({ told }) => told).length ?? 0;
     }
-    expect(toldZones).toBeGreaterThanOrEqual(30);
+    expect(toldZones).toBeGreaterThanOrEqual(5 * seeds.length);
     expect(Math.sqrt(byUsage)).toBeLessThan(0.4 * Math.sqrt(byRecord));
   });
 
@@ -153,7 +155,7 @@ describe('what explains the steps', () => {
 
 describe('a clock that is off by minutes', () => {
   // Coarse registers, of which usage tells a clock to some minutes only: zones of one step share what it does to them.
-  it.each([10_015, 10_025, 20_021])('is no zone that changed when minutes change with the months: seed %i', (seed) => {
+  it.each(worlds(10_015, 10_025, 20_021))('is no zone that changed when minutes change with the months: seed %i', (seed) => {
     const kinds = judgeHourly(simulatedMeter(healthyWish(seed)).evidence).map(({ kind }) => kind);
     expect(kinds).not.toContain('zone flow changed');
   });
