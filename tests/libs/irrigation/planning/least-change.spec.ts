@@ -26,6 +26,12 @@ describe('least change', () => {
     expect(offer?.judgement.keyPresses).toBe(1);
   });
 
+  it('leaves days as they are, uneven ones too, where turning the percent is enough', () => {
+    const days = { kind: 'weekdays', weekdays: ['Mon', 'Tue', 'Thu'] } as const;
+    const offer = leastChange(aController([zoneInInches(1, 0.1, 1, { storageDays: 6 })], { present: [program({ days })] }));
+    expect(offer).toMatchObject({ kind: 'percent', programs: [{ days }], judgement: { keyPresses: 1, breaches: [], limits: [] } });
+  });
+
   it('moves days too where a rule asks for it, and nothing else', () => {
     const rules = [{ ...noRule, daysPerWeek: 2 }];
     const input = aController([zoneInInches(1, 0.1, 1, { storageDays: 4 })], { present: [program()], rules });

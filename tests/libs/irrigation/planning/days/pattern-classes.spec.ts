@@ -1,4 +1,5 @@
-import { patternClasses } from '@rillbook/irrigation/planning/days/pattern-classes.js';
+import { patternOf, weekdayPattern } from '@rillbook/irrigation/planning/days/day-pattern.js';
+import { classOfPattern, patternClasses } from '@rillbook/irrigation/planning/days/pattern-classes.js';
 import { rulesOfZone } from '@rillbook/irrigation/planning/days/rules-of-zone.js';
 import { describe, expect, it } from 'vitest';
 import { noRule } from '../a-controller.js';
@@ -32,5 +33,22 @@ describe('the days that programs of a controller may be given', () => {
     expect(twice.map(({ gaps }) => [...gaps].sort((a, b) => a - b))).toEqual([[3, 4]]);
     // Seven pairs of weekdays are three and four days apart.
     expect(twice[0]?.patterns).toHaveLength(7);
+  });
+});
+
+describe('the days that a program has now', () => {
+  const [MON_TUE, MON_THU] = [3, 9];
+  const never = rulesOfZone([{ ...noRule, allowedDays: { kind: 'none' } }], lawn);
+
+  it('are a class of their own, however uneven, with the zones that are allowed them', () => {
+    const now = classOfPattern([free, never], EVERY_DAY, weekdayPattern(MON_TUE));
+    expect(now).toMatchObject({ patterns: [weekdayPattern(MON_TUE)], gaps: [1, 6], perWeek: 2, allowed: [true, false] });
+    expect(now?.key).toMatch(/^as set /);
+    expect(now?.key).not.toBe(classOfPattern([free], EVERY_DAY, weekdayPattern(MON_THU))?.key);
+  });
+
+  it('are none where no zone is allowed them, or there are no days', () => {
+    expect(classOfPattern([never, never], EVERY_DAY, weekdayPattern(MON_TUE))).toBeNull();
+    expect(classOfPattern([free], EVERY_DAY, patternOf({ kind: 'weekdays', weekdays: [] }, '2026-07-01'))).toBeNull();
   });
 });

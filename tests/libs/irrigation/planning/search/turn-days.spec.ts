@@ -7,7 +7,7 @@ import { expect, it } from 'vitest';
 const [MON, TUE, WED, THU] = [1, 2, 4, 8];
 
 /** An hour a day, which each program may fill alone; minutes by steps of one. */
-const ground = { frame: { step: 1, hours: { longest: [60], longestOfDate: [60] } }, perDay: 60 } as unknown as Ground;
+const ground = { frame: { step: 1, hours: { longest: [60, 30], longestOfDate: [60, 30] } }, perDay: 60 } as unknown as Ground;
 
 /** A program that may have any of these weekdays. */
 const among = (...masks: readonly number[]) =>
@@ -29,6 +29,12 @@ it('programs too long for one day together are turned until they fall on days of
   expect(daysOf([among(MON), among(MON, TUE)], [40, 30])).toEqual([MON, TUE]);
   expect(daysOf([among(MON, TUE, WED), among(MON, TUE, WED), among(MON, TUE, WED)], [40, 40, 40]).toSorted()).toEqual([MON, TUE, WED]);
   expect(daysOf([among(MON, TUE), among(MON, TUE), among(TUE, THU)], [40, 40, 40]).toSorted()).toEqual([MON, TUE, THU]);
+});
+
+it('a program of two starts runs twice as long on its days', () => {
+  const twice = (...masks: readonly number[]) => ({ ...among(...masks), starts: 2 });
+  expect(daysOf([twice(MON), among(MON, TUE)], [15, 40])).toEqual([MON, TUE]);
+  expect(daysOf([twice(MON), among(MON, TUE)], [15, 30])).toEqual([MON, MON]);
 });
 
 it('where nothing fits, the least too long is taken', () => {
