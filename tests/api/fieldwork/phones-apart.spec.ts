@@ -319,14 +319,28 @@ it('leaves an order where the office has sent it meanwhile, and shows what ran b
   const moved = (await assign(day.office, order, day.crewId, '2026-07-25')).data.assignWorkOrder;
   const late = left();
   expect(await send(day.technician, [late])).toMatchObject([
-    { verdict: 'conflict', other: { state: 'given out', day: '2026-07-25' }, problem: { code: 'DECIDED_MEANWHILE' } },
+    {
+      verdict: 'conflict',
+      other: { state: 'given out', day: '2026-07-25', by: 'The office', phone: null },
+      problem: { code: 'DECIDED_MEANWHILE' },
+    },
   ]);
   expect(await isOpen(late.key)).toBe(true);
   expect(await rows('select state, stop_id from work_order where id = $1', order.id)).toEqual([
     { state: 'given out', stop_id: moved.stopId },
   ]);
+  // Another crew's by now: what was left is left to them, what hands did is done.
+  const theirs = (await assign(day.office, moved, day.otherCrewId, '2026-07-26')).data.assignWorkOrder;
+  expect(await send(day.technician, [left()])).toMatchObject([
+    { verdict: 'conflict', other: { state: 'given out', day: '2026-07-26', by: 'The office' } },
+  ]);
+  const { order: other } = await aStop();
+  await assign(day.office, other, day.otherCrewId, '2026-07-26');
+  const hands = said('end-order', { workOrderId: other.id, version: other.version, done: true, note: 'Nozzles' });
+  expect(await send(day.technician, [hands])).toMatchObject([{ verdict: 'parallel', other: { changedBy: 'The office' } }]);
+  expect(await rows('select state, done_note from work_order where id = $1', other.id)).toEqual([{ state: 'done', done_note: 'Nozzles' }]);
   // Sent back to the stop that the phone knows, the crew's word holds; the office sees that it had changed something.
-  await assign(day.office, moved, day.crewId, '2026-07-06');
+  await assign(day.office, theirs, day.crewId, '2026-07-06');
   const beside = left();
   expect(verdicts(await send(day.technician, [beside]))).toEqual(['parallel']);
   expect(await isOpen(beside.key)).toBe(true);

@@ -91,6 +91,23 @@ it('shows both notes of an order that was done twice, and what ran beside anothe
   ]);
 });
 
+it('shows beside what a phone said of an order what the office decided meanwhile, and who it was', async () => {
+  page([
+    said(
+      'k1',
+      'end-order',
+      { workOrderId: 'w', done: true, note: null },
+      { verdict: 'conflict', other: { state: 'dropped', note: 'Sold', by: 'Marisol Vance', phone: null, savedAt: '2026-09-24T16:00:00Z' } },
+    ),
+  ]);
+  const table = await screen.findByRole('table', { name: 'What each said' });
+  expect([...table.querySelectorAll('tbody tr')].map((row) => [...row.children].map((cell) => cell.textContent))).toEqual([
+    ['Note', '–', 'Sold'],
+    ['State', 'done', 'dropped'],
+  ]);
+  expect(screen.getByText(/^Inés Caldera .* and Marisol Vance \(.*\d:00.*\) said different things/)).toBeTruthy();
+});
+
 it('tells two words of one person apart by the phone and the time, in the sentence, the table and on the buttons', async () => {
   const other = { count: 4, word: null, repaired: false, by: 'Inés Caldera' };
   const told = { isSelf: true, phone: 'Android 14 · 9B21', savedAt: '2026-09-24T16:25:00Z' };

@@ -24,16 +24,16 @@ export class CloseWorkOrder {
   ) {}
 
   /**
-   * @param savedAt - When the phone kept it: that is when it was done.
+   * @param savedAt - When the phone kept it: that is when it was done. A phone may also tell of what is another crew's by now: hands did it.
    * @returns the work order; still waiting for approval if it may not be done yet
    */
   async run(tx: OrganizationTransaction, input: CloseOrderInput, savedAt?: Date): Promise<WorkOrderRow | VersionConflict> {
     judgeValues(input, { note: text });
     const note = input.note?.trim() || null;
-    const present = await requireWorkOrder(tx, input.id);
+    const present = await requireWorkOrder(tx, input.id, Boolean(savedAt));
     if (input.done && present.state === 'done') return this.doneAgain(tx, present, { ...input, note });
     if (isLeft(present, input.done, note)) return present;
-    const held = await holdWorkOrder(tx, this.records, input.id, input.version);
+    const held = await holdWorkOrder(tx, this.records, input.id, input.version, Boolean(savedAt));
     if (held instanceof VersionConflict || (await stillWaits(tx, held))) return held;
     return input.done
       ? this.done(tx, held, { note, resolvesFinding: input.resolvesFinding ?? false, at: await saidAt(tx, savedAt) })

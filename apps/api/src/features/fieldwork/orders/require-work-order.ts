@@ -8,9 +8,9 @@ import { exceeds, isUnpriced } from './work-order-cost.js';
 import { hasEnded } from './work-order-kinds.js';
 import { workOrders } from './work-order.repository.js';
 
-/** The work order, if the actor sees it: absent, another crew's and another organization's have the same answer. */
-export async function requireWorkOrder(tx: OrganizationTransaction, id: string): Promise<WorkOrderRow> {
-  const [row] = await workOrders.seen(tx, { ids: [id] });
+/** The work order, if the actor sees it: absent, another crew's and another organization's have the same answer. With `alsoBefore` also one that was given out to the actor's crews once. */
+export async function requireWorkOrder(tx: OrganizationTransaction, id: string, alsoBefore = false): Promise<WorkOrderRow> {
+  const [row] = await workOrders.seen(tx, { ids: [id], alsoBefore });
   if (!row) throw platformProblems.notFound({ thing: 'work order', id });
   return row;
 }
@@ -21,8 +21,9 @@ export async function holdWorkOrder(
   records: KeptRecords,
   id: string,
   version: number,
+  alsoBefore = false,
 ): Promise<WorkOrderRow | VersionConflict> {
-  await requireWorkOrder(tx, id);
+  await requireWorkOrder(tx, id, alsoBefore);
   const held = await records.change(tx, WorkOrderRow, id, version, {});
   if (!(held instanceof VersionConflict) && hasEnded(held.state))
     throw fieldworkProblems.workOrderEnded({ workOrderId: id, state: held.state });

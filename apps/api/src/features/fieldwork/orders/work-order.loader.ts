@@ -7,3 +7,9 @@ export const workOrderOfId = defineLoader<string, WorkOrderRow | null>(
   async (tx, ids) => new Map((await workOrders.seen(tx, { ids })).map((row) => [row.id, row])),
   null,
 );
+
+/** The same, or as far as it was given out to the actor's crews before: a phone may not have heard that it is another's by now. */
+export const workOrderOnceGiven = defineLoader<string, WorkOrderRow | null>(
+  async (tx, ids) => new Map((await workOrders.seen(tx, { ids, alsoBefore: true })).map((row) => [row.id, row])),
+  null,
+);

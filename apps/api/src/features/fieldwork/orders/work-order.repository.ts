@@ -12,6 +12,8 @@ export interface WorkOrderFilter {
   readonly propertyIds?: readonly string[] | null;
   readonly findingIds?: readonly string[] | null;
   readonly stopIds?: readonly string[] | null;
+  /** also what was given out to the actor's crews before, whoever has it now */
+  readonly alsoBefore?: boolean;
 }
 
 /** What on the property a work order is about. */
@@ -21,16 +23,34 @@ export interface OrderSubject {
   readonly zoneId: string | null;
 }
 
+/** What of an order somebody may decide while a phone is away. */
+export type ChangedPart = 'state' | 'stopId';
+
+/** Who changed something, and when; nobody where the product did it by itself. */
+export interface WhoChanged {
+  readonly personId: string | null;
+  readonly by: string | null;
+  readonly at: Date;
+}
+
 const OF_CREWS =
   'exists (select from stop join route on route.organization_id = stop.organization_id and route.id = stop.route_id where stop.organization_id = work.organization_id and stop.id = work.stop_id and route.crew_id = any(:crews))';
 const OF_NOBODY_ON_THEIR_PROPERTIES =
   'work.stop_id is null and exists (select from stop join route on route.organization_id = stop.organization_id and route.id = stop.route_id where stop.organization_id = work.organization_id and stop.property_id = work.property_id and stop.retired_at is null and route.crew_id = any(:crews))';
 
+const ONCE_OF_CREWS =
+  "exists (select from change join stop on stop.organization_id = change.organization_id and stop.id = (change.after ->> 'stopId')::uuid join route on route.organization_id = stop.organization_id and route.id = stop.route_id where change.organization_id = work.organization_id and change.thing_id = work.id and change.thing = 'work_order' and route.crew_id = any(:crews))";
+
 /** A crew sees what is given out to it; its lead also what nobody has yet on the properties where it goes. */
-async function withinScope(tx: OrganizationTransaction, query: SelectQueryBuilder<WorkOrderRow>): Promise<void> {
+async function withinScope(tx: OrganizationTransaction, query: SelectQueryBuilder<WorkOrderRow>, alsoBefore = false): Promise<void> {
   const crews = await crewsInScope(tx);
   if (crews === null) return;
-  query.andWhere(tx.actor.role === 'crewLead' ? `(${OF_CREWS} or (${OF_NOBODY_ON_THEIR_PROPERTIES}))` : OF_CREWS, { crews });
+  const seen = [
+    OF_CREWS,
+    ...(tx.actor.role === 'crewLead' ? [`(${OF_NOBODY_ON_THEIR_PROPERTIES})`] : []),
+    ...(alsoBefore ? [ONCE_OF_CREWS] : []),
+  ];
+  query.andWhere(`(${seen.join(' or ')})`, { crews });
 }
 
 /** All SQL of work orders. */
@@ -41,7 +61,7 @@ export const workOrders = {
       .of(WorkOrderRow)
       .createQueryBuilder('work')
       .where('work.organizationId = :organization and work.retiredAt is null', { organization: tx.organizationId });
-    await withinScope(tx, query);
+    await withinScope(tx, query, filter.alsoBefore);
     if (filter.ids) query.andWhere('work.id = any(:ids)', { ids: filter.ids.filter(isUuid) });
     if (filter.states) query.andWhere('work.state = any(:states)', { states: filter.states });
     if (filter.propertyIds) query.andWhere('work.propertyId = any(:properties)', { properties: filter.propertyIds.filter(isUuid) });
@@ -96,6 +116,18 @@ export const workOrders = {
       [tx.organizationId, read.map(({ id }) => id), read.map(({ version }) => version)],
     );
     return new Map(rows.map(({ id, version, day }) => [`${id} ${version}`, day]));
+  },
+
+  /** Who last changed one thing of each order, and when: its state, or where it is given out. */
+  async changedBy(tx: OrganizationTransaction, part: ChangedPart, orderIds: readonly string[]): Promise<Map<string, WhoChanged>> {
+    const rows = await tx.query<WhoChanged & { id: string }>(
+      `select distinct on (change.thing_id) change.thing_id as id, change.person_id as "personId", person.name as by, change.at
+         from change left join person on person.id = change.person_id
+        where change.organization_id = $1 and change.thing = 'work_order' and change.thing_id = any($2::uuid[]) and change.after ? $3
+        order by change.thing_id, change.thing_version desc`,
+      [tx.organizationId, orderIds, part],
+    );
+    return new Map(rows.map(({ id, personId, by, at }) => [id, { personId, by, at }]));
   },
 
   /** Whether a finding has another work order that is not dropped. */

@@ -102,8 +102,13 @@ function textInWords({ intl, formats }: Words, field: string, value: string): st
 
 const labelOf = (words: Words, field: string): string => messageOf(words, `phones.field.${field}`) ?? field;
 
+/** What a phone said of an order is said of its state too, so that both words of it stand beside each other. */
+const withState = (kind: string, sent: Fields): Fields =>
+  kind === 'end-order' && typeof sent['done'] === 'boolean' ? { ...sent, state: sent['done'] ? 'done' : 'left' } : sent;
+
 /** The fields in which two words differ, as a person reads them. */
-export function saidLines(words: Words, kind: string, sent: Fields, told: Fields): readonly SaidLine[] {
+export function saidLines(words: Words, kind: string, said: Fields, told: Fields): readonly SaidLine[] {
+  const sent = withState(kind, said);
   // An order keeps the note of what was done under another name than the phone says it.
   const other: Fields = kind === 'end-order' && 'doneNote' in told ? { ...told, note: told['doneNote'] } : told;
   return (FIELDS[kind] ?? []).flatMap((field) => {

@@ -80,6 +80,8 @@ export const phones = {
   'phones.word.state.given out': 'given out',
   'phones.word.state.done': 'done',
   'phones.word.state.dropped': 'dropped',
+  'phones.word.state.waiting for approval': 'waiting for approval',
+  'phones.word.state.left': 'left for another day',
   'phones.word.record.found': 'as found',
   'phones.word.record.left': 'as left',
   'phones.word.state.on': 'on',

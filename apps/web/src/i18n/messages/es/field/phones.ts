@@ -83,6 +83,8 @@ export const phones: Record<keyof typeof english, string> = {
   'phones.word.state.given out': 'dada',
   'phones.word.state.done': 'hecha',
   'phones.word.state.dropped': 'descartada',
+  'phones.word.state.waiting for approval': 'espera aprobación',
+  'phones.word.state.left': 'para otro día',
   'phones.word.record.found': 'como se encontró',
   'phones.word.record.left': 'como se dejó',
   'phones.word.state.on': 'encendido',
