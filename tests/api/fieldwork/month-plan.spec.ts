@@ -166,10 +166,11 @@ it('carries a stop by hand as one deed, and not one that was visited', async () 
   expect(whereIs(await shown(), property.id)).toMatchObject([
     { day: '2026-07-09', stop: { id: carried.id, position: 1, workOrders: [{}] } },
   ]);
-  expect(codeOf(await carry(from!.stop, { crewId: day.crewId, day: '2026-07-10', position: 1, locked: false }))).toBe('NOT_FOUND');
-  expect(codeOf(await carry({ ...carried, version: 99 }, { crewId: day.crewId, day: '2026-07-10', position: 1, locked: false }))).toBe(
-    'CHANGED_SINCE_READ',
-  );
+  const meanwhile = { code: 'STOP_MOVED_MEANWHILE', details: { changedBy: 'The office' } };
+  for (const stale of [from!.stop, { ...carried, version: 99 }])
+    expect((await carry(stale, { crewId: day.crewId, day: '2026-07-10', position: 1, locked: false })).errors[0]!.extensions).toMatchObject(
+      meanwhile,
+    );
   await product.database.admin(
     `insert into visit (organization_id, property_id, stop_id, crew_id, arrived_at) values ($1, $2, $3, $4, '2026-07-09T16:00:00Z')`,
     [day.organizationId, property.id, carried.id, day.crewId],

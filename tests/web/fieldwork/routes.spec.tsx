@@ -9,6 +9,7 @@ import { RouteSheetPage } from '../../../apps/web/src/features/fieldwork/routes/
 import { RoutesPage } from '../../../apps/web/src/features/fieldwork/routes/RoutesPage.js';
 import { builtCrew, builtProperty, builtWorkOrder } from '../support/built.js';
 import { drawPage, viewerOf } from '../support/draw-page.js';
+import { refusal } from '../support/fake-server.js';
 import { builtStop } from './built-stop.js';
 import { SpokenSource } from './spoken-source.js';
 
@@ -196,7 +197,7 @@ const monthOf = (given: object = {}) => ({
   month: '2026-09',
   today: '2026-09-24',
   days: [
-    dayOf(crew1, '2026-09-24', [planned('a', 'Quail Commons', 425), planned('b', 'Old Mill Shops', 470)]),
+    dayOf(crew1, '2026-09-24', [planned('a', 'Quail Commons', 425), planned('b', 'Old Mill Shops', 470)], { waitMinutes: 95 }),
     dayOf(crew1, '2026-09-25', [planned('c', 'Alder Row', 425, { locked: true })], {
       says: [{ code: 'tooBusy', details: { stopId: null, minutes: 25 } }],
     }),
@@ -239,6 +240,7 @@ describe('the board of a month', () => {
     );
     const today = screen.getByRole('row', { name: /Thursday 24 September/ });
     expect(within(today).getByRole('list', { name: 'Crew 1, 2 stops' }).textContent).toContain('7:05 am Quail Commons · visit');
+    expect(within(today).getByText(/work 1 h 20 min of 8 h, waiting 1 h 35 min\./)).toBeTruthy();
     expect(screen.getByText(/25 min more work and driving than the day has/)).toBeTruthy();
     expect(screen.getByText(/No crew can do this: trees/)).toBeTruthy();
   });
@@ -261,6 +263,20 @@ describe('the board of a month', () => {
     );
     expect(await to('{Shift>}{ArrowRight}{/Shift}')).toEqual({ ...here, crewId: 'crew-2', locked: true });
     expect(await to('l')).toEqual({ ...here, locked: true });
+  });
+
+  it('says who else moved a stop meanwhile, and shows the board as it is now', async () => {
+    const { user, calls } = board({
+      carryStop: () => {
+        throw refusal('STOP_MOVED_MEANWHILE', 'June Halvorsen moved or locked this stop meanwhile.');
+      },
+    });
+    (await screen.findByRole('button', { name: /Quail Commons/ })).focus();
+    const seen = () => calls.filter(({ name }) => name === 'MonthPlan').length;
+    const before = seen();
+    await user.keyboard('{Shift>}{ArrowRight}{/Shift}');
+    expect((await screen.findByRole('alert')).textContent).toContain('June Halvorsen');
+    await waitFor(() => expect(seen()).toBeGreaterThan(before));
   });
 
   it('plans the rest of today again for the crew whose day broke, and undoes it', async () => {

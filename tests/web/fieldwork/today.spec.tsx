@@ -2,6 +2,7 @@ import { cleanup, screen, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { Phone } from '../../../apps/web/src/offline/phone.js';
 import { afterEvent, EMPTY, isWriting } from '../../../apps/web/src/offline/outbox.js';
+import { dayEnd } from '../../../apps/web/src/features/fieldwork/today/day-end.js';
 import { TodayPage } from '../../../apps/web/src/features/fieldwork/today/TodayPage.js';
 import { builtCrew } from '../support/built.js';
 import { viewerOf } from '../support/draw-page.js';
@@ -85,6 +86,12 @@ describe('the day’s end', () => {
     expect(screen.getByText('One order is not done.')).toBeTruthy();
     // 37,854.11784 L are 10,000 gal (231 cubic inches each, exact).
     expect(screen.getByText(/if it holds, that much does not run again/).textContent).toContain('10,000 gal');
+  });
+
+  it('counts the water of a finding once, however many copies of it the phone holds', () => {
+    const leak = () => ({ id: 'f1', kind: 'steady flow', litres: 4000 });
+    const done = { state: 'done' };
+    expect(dayEnd([{ workOrders: [{ ...done, finding: leak() }] }, { workOrders: [{ ...done, finding: leak() }] }]).litres).toBe(4000);
   });
 
   it('says nothing before a stop is closed', async () => {

@@ -98,6 +98,13 @@ export const fieldworkProblems = {
     409,
     (d: { stopId: string }) => `Stop ${d.stopId} was visited and stays on its day. Make a new work order for what is still to be done.`,
   ),
+  /** Somebody else plans too: what one of them sees is not where it was. */
+  stopMovedMeanwhile: problem(
+    'STOP_MOVED_MEANWHILE',
+    409,
+    (d: { stopId: string; changedBy: string | null }) =>
+      `${d.changedBy ?? 'Somebody'} moved or locked this stop meanwhile. Look where it stands now, and decide again.`,
+  ),
   /** Somebody changed the stop or visit since it was read. */
   changedSinceRead: problem(
     'CHANGED_SINCE_READ',

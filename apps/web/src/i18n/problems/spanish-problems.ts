@@ -69,6 +69,8 @@ export const spanishProblems: Readonly<Record<string, (details: Details) => stri
     'Este plan no es el último de su mes, o ya se deshizo. Cargue el mes de nuevo; las paradas sueltas todavía se pueden mover a mano.',
   NOTHING_TO_PLACE: () => 'Ya no está sin día en este mes. Cargue el mes de nuevo: puede que ya tenga uno.',
   STOP_VISITED: () => 'La parada ya se visitó y se queda en su día. Haga otra orden de trabajo para lo que falta.',
+  STOP_MOVED_MEANWHILE: (d) =>
+    `${written(d['changedBy'] ?? 'Alguien')} movió o fijó esta parada mientras tanto. Vea dónde está ahora y decida de nuevo.`,
   CHANGED_SINCE_READ: (d) =>
     `${written(d['changedBy'] ?? 'Alguien')} cambió esto mientras lo veía (${thingInSpanish(d['thing'])}). Cargue la página de nuevo y decida.`,
 

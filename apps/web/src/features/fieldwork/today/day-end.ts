@@ -4,7 +4,7 @@ export interface StopOfDay {
   readonly workOrders: readonly {
     readonly state: string;
     readonly leftNote?: string | null;
-    readonly finding?: { readonly kind: string; readonly litres?: number | null } | null;
+    readonly finding?: { readonly id: string; readonly kind: string; readonly litres?: number | null } | null;
   }[];
 }
 
@@ -30,13 +30,14 @@ const sumOrNull = (values: readonly number[]): number | null => (values.length >
 export function dayEnd(stops: readonly StopOfDay[]): DayEnd {
   const orders = stops.flatMap(({ workOrders }) => workOrders).filter(({ state }) => state !== 'dropped');
   const isDone = ({ state }: { readonly state: string }): boolean => state === 'done';
-  const findings = new Set(orders.filter(isDone).flatMap(({ finding }) => (finding && !TOO_LITTLE.has(finding.kind) ? [finding] : [])));
+  const told = orders.filter(isDone).flatMap(({ finding }) => (finding && !TOO_LITTLE.has(finding.kind) ? [finding] : []));
+  const findings = new Map(told.map((finding) => [finding.id, finding]));
   return {
     stops: stops.length,
     closed: stops.filter(({ visit }) => visit?.closedAt).length,
     done: orders.filter(isDone).length,
     left: orders.filter((order) => !isDone(order)).length,
     workedMinutes: sumOrNull(stops.flatMap(({ visit }) => visit?.workedMinutes ?? [])),
-    litres: sumOrNull([...findings].flatMap(({ litres }) => (typeof litres === 'number' && litres > 0 ? [litres] : []))),
+    litres: sumOrNull([...findings.values()].flatMap(({ litres }) => (typeof litres === 'number' && litres > 0 ? [litres] : []))),
   };
 }

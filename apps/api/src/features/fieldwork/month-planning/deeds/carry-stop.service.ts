@@ -1,13 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import type { OrganizationTransaction } from '../../../../platform/database/organization-transaction.js';
 import { platformProblems } from '../../../../platform/problems/platform.problems.js';
+import { KeptRecords, VersionConflict } from '../../../../platform/records/kept-records.js';
 import { requireComingDay } from '../../crews/crew-and-day.js';
 import { crewOfId } from '../../crews/crew.loader.js';
 import { fieldworkProblems } from '../../fieldwork.problems.js';
 import { todayIn } from '../../organization-clock.js';
 import { requireStop, type StopOnRoute } from '../../routes/require-stop.js';
 import { routes } from '../../routes/route.repository.js';
-import type { StopRow } from '../../routes/stop.entity.js';
+import { StopRow } from '../../routes/stop.entity.js';
 import { stops } from '../../routes/stop.repository.js';
 import { material } from '../material/material.repository.js';
 import { SendItem } from './send-item.service.js';
@@ -24,13 +25,17 @@ export interface Carried {
 /** Carries a stop to another crew, day or position by hand, with all that is to be done there; nothing else moves but to make room. */
 @Injectable()
 export class CarryStop {
-  constructor(private readonly send: SendItem) {}
+  constructor(
+    private readonly records: KeptRecords,
+    private readonly send: SendItem,
+  ) {}
 
   async run(tx: OrganizationTransaction, id: string, version: number, to: Carried): Promise<StopRow> {
     const found = await requireStop(tx, id);
     const { stop, route } = found;
-    if (stop.retiredAt) throw platformProblems.notFound({ thing: 'stop', id });
-    if (stop.version !== version) throw fieldworkProblems.changedSinceRead({ thing: 'stop', id, version: stop.version, changedBy: null });
+    const held = await this.records.change(tx, StopRow, stop.id, version, {});
+    if (held instanceof VersionConflict) throw fieldworkProblems.stopMovedMeanwhile({ stopId: stop.id, changedBy: held.changedBy });
+    if (held.retiredAt) throw platformProblems.notFound({ thing: 'stop', id });
     const crew = await crewOfId.of(tx).load(to.crewId);
     if (!crew || crew.retiredAt) throw platformProblems.notFound({ thing: 'crew', id: to.crewId });
     if (to.position < 1) throw platformProblems.valueRefused({ field: 'position', found: to.position, expected: '1 or more' });

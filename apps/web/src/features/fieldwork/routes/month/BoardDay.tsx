@@ -43,6 +43,7 @@ export const boardDay = graphql(`
     homeMinute
     driveMinutes
     workMinutes
+    waitMinutes
     mostMinutes
     says {
       code
@@ -141,6 +142,9 @@ interface LineProps {
   readonly children: ReactNode;
 }
 
+/** Standing before places that may not be entered yet: less than this is no wait that anybody plans around. */
+const LEAST_WAIT_MINUTES = 15;
+
 function DayLine({ day, stops, children }: LineProps) {
   const intl = useIntl();
   const { minutes } = useFormats();
@@ -158,6 +162,7 @@ function DayLine({ day, stops, children }: LineProps) {
             drive: minutes(day.driveMinutes),
             work: minutes(day.workMinutes),
             most: minutes(day.mostMinutes),
+            waits: day.waitMinutes < LEAST_WAIT_MINUTES ? 'none' : minutes(day.waitMinutes),
           }}
         />{' '}
         <Link to={sheetPath(day.day, day.crew.id)}>

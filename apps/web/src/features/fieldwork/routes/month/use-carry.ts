@@ -1,3 +1,4 @@
+import { useApolloClient } from '@apollo/client/react';
 import { useState } from 'react';
 import { useIntl } from 'react-intl';
 import { graphql } from '../../../../graphql/__generated__/gql.js';
@@ -30,12 +31,23 @@ export function useCarry(crewName: (id: string) => string): Carry {
   const intl = useIntl();
   const { dayInWords } = useFormats();
   const toast = useToast();
-  const deed = useDeed(carryDocument, { refetch: ['MonthPlan'] });
+  const client = useApolloClient();
+  const deed = useDeed(carryDocument);
+  const [isBusy, setBusy] = useState(false);
   const [carriedId, setCarriedId] = useState<string | null>(null);
+  /** Until the board shows it: a key pressed sooner would carry what stands somewhere else. A carry that failed may have met another planner's. */
+  const send = async (sent: { readonly id: string; readonly version: number; readonly to: CarriedTo }) => {
+    setBusy(true);
+    const answer = await deed.run(sent);
+    // What the board itself cannot fetch, its page says.
+    await client.refetchQueries({ include: ['MonthPlan'] }).catch(() => undefined);
+    setBusy(false);
+    return answer?.carryStop ?? null;
+  };
   const run = async (stop: BoardStop, to: CarriedTo): Promise<boolean> => {
-    const answer = await deed.run({ id: stop.id, version: stop.version, to });
-    if (!answer) return false;
-    const { id, version } = answer.carryStop;
+    const carried = await send({ id: stop.id, version: stop.version, to });
+    if (!carried) return false;
+    const { id, version } = carried;
     setCarriedId(id);
     const back = { crewId: stop.crewId, day: stop.day, position: stop.position, locked: stop.locked };
     const stays = stop.crewId === to.crewId && stop.day === to.day && stop.position === to.position;
@@ -44,11 +56,11 @@ export function useCarry(crewName: (id: string) => string): Carry {
       : intl.formatMessage({ id: 'monthPlan.carried' }, { name: stop.name, crew: crewName(to.crewId), day: dayInWords(to.day) });
     toast({
       words,
-      onUndo: () => void deed.run({ id, version, to: back }).then((undone) => setCarriedId(undone?.carryStop.id ?? null)),
+      onUndo: () => void send({ id, version, to: back }).then((undone) => setCarriedId(undone?.id ?? null)),
     });
     return true;
   };
-  return { run, problem: deed.problem, isBusy: deed.isBusy, carriedId };
+  return { run, problem: deed.problem, isBusy, carriedId };
 }
 
 /** What every day of the board shares. */

@@ -16,7 +16,10 @@ interface Props extends TestProps {
   readonly meters: readonly TestMeter[];
 }
 
-/** The flow of a zone by its meter: a register, the clock, a register; the flow stands there as soon as the last key is down. */
+/**
+ * The flow of a zone by its meter: a register, the clock, a register; the flow stands there as soon as the last key is down. The clock starts at
+ * the glance at the register, which may be typed while the water runs: the seconds of typing would count as flow.
+ */
 export function FlowTest({ around, meters, ...test }: Props) {
   const flow = useFlowTest({ ...test, meters });
   const [isAgain, setAgain] = useState(false);
@@ -77,15 +80,6 @@ interface PhaseProps {
 function FlowInPhase({ flow, meter, meters, recorded }: PhaseProps) {
   const intl = useIntl();
   const { draft, phase, change } = flow;
-  if (phase === 'running')
-    return (
-      <>
-        <RunningClock sinceMs={draft.startedMs ?? 0} />
-        <Caution>
-          <FormattedMessage id="field.flow.pressure" />
-        </Caution>
-      </>
-    );
   const pad = (id: 'field.flow.before' | 'field.flow.after', key: 'before' | 'after') => (
     <NumberPad
       key={key}
@@ -95,6 +89,19 @@ function FlowInPhase({ flow, meter, meters, recorded }: PhaseProps) {
       unit={meter.unit}
     />
   );
+  if (phase === 'running')
+    return (
+      <>
+        <RunningClock sinceMs={draft.startedMs ?? 0} />
+        <Caution>
+          <FormattedMessage id="field.flow.pressure" />
+        </Caution>
+        <p className="where">
+          <FormattedMessage id="field.flow.stoodAt" />
+        </p>
+        {pad('field.flow.before', 'before')}
+      </>
+    );
   if (phase === 'after')
     return (
       <>
@@ -135,8 +142,8 @@ function FlowActions({ flow: { draft, phase, told, change, begin }, stopId, onSa
         <ButtonLink kind="plain" to={stopPath(stopId, 'tests')}>
           <FormattedMessage id="field.tests.zones" />
         </ButtonLink>
-        <Button kind="main" onClick={() => draft.before !== '' && change({ startedMs: Date.now() })}>
-          <FormattedMessage id={draft.before === '' ? 'field.flow.typeFirst' : 'field.flow.start'} />
+        <Button kind="main" onClick={() => change({ startedMs: Date.now() })}>
+          <FormattedMessage id="field.flow.start" />
         </Button>
       </>
     );
@@ -149,8 +156,8 @@ function FlowActions({ flow: { draft, phase, told, change, begin }, stopId, onSa
     return (
       <>
         {again}
-        <Button kind="main" onClick={() => change({ stoppedMs: Date.now() })}>
-          <FormattedMessage id="field.flow.stop" />
+        <Button kind="main" onClick={() => draft.before !== '' && change({ stoppedMs: Date.now() })}>
+          <FormattedMessage id={draft.before === '' ? 'field.flow.typeFirst' : 'field.flow.stop'} />
         </Button>
       </>
     );

@@ -14,7 +14,8 @@ export const monthPlan = {
   'monthPlan.board': 'Days down, crews across',
   'monthPlan.dayOf': '{crew}, {stops, plural, =0 {no stops} one {one stop} other {# stops}}',
   'monthPlan.off': 'off',
-  'monthPlan.dayLine': 'Leaves {leaves}, back {home}; driving {drive}, work {work} of {most}.',
+  'monthPlan.dayLine':
+    'Leaves {leaves}, back {home}; driving {drive}, work {work} of {most}{waits, select, none {} other {, waiting {waits}}}.',
   'monthPlan.sheet': 'Route sheet',
   'monthPlan.visit': 'visit',
   'monthPlan.locked': 'locked',

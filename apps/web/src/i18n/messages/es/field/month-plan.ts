@@ -16,7 +16,8 @@ export const monthPlan: Record<keyof typeof english, string> = {
   'monthPlan.board': 'Días hacia abajo, cuadrillas a lo ancho',
   'monthPlan.dayOf': '{crew}, {stops, plural, =0 {sin paradas} one {una parada} other {# paradas}}',
   'monthPlan.off': 'libre',
-  'monthPlan.dayLine': 'Sale {leaves}, regresa {home}; manejo {drive}, trabajo {work} de {most}.',
+  'monthPlan.dayLine':
+    'Sale {leaves}, regresa {home}; manejo {drive}, trabajo {work} de {most}{waits, select, none {} other {, espera {waits}}}.',
   'monthPlan.sheet': 'Hoja de ruta',
   'monthPlan.visit': 'visita',
   'monthPlan.locked': 'fija',
