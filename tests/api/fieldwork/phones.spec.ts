@@ -214,7 +214,7 @@ it('tells of both when two persons said different things, applies the later, and
   // Dropped by the office: who, when and why, on no phone.
   const { order: given } = await aVisit('2026-07-10');
   const drop = 'mutation($id: ID!, $version: Int!) { dropWorkOrder(id: $id, version: $version, why: "Sold") { __typename } }';
-  await day.office.send(drop, given);
+  await day.office.send(drop, { id: given.id, version: given.version });
   const late: Operation = { key: randomUUID(), kind: 'end-order', body: { workOrderId: given.id, version: given.version, done: true } };
   expect(await send(day.technician, late)).toMatchObject([
     { verdict: 'conflict', other: { state: 'dropped', note: 'Sold', by: 'The office', phone: null, savedAt: expect.any(String) } },
