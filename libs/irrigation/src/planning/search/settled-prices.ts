@@ -8,9 +8,9 @@ import { boundMinutes, minutesAt, weekPrices } from './week-prices.js';
 
 /** Halvings of each price. */
 const HALVINGS = 5;
-/** Partial choices looked at for the best at one pair of prices. */
 /** Steps of work that writing the price of one zone in one option counts as. */
 const STEPS_TO_WRITE = 10;
+/** Partial choices looked at for the best at one pair of prices. */
 const MOST_NODES = 4_000;
 /** Of the work that is left the share of one pair of prices. [–] */
 const SHARE_OF_PRICES = 0.2;

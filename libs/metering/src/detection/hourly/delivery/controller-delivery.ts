@@ -24,7 +24,7 @@ export function controllersWithoutWater(meter: ObservedMeter, day: number): Read
   for (let step = 0; step < design.steps; step++) addStep(meter, day, { design, step }, sums);
   const least = STEPS_MISSING * (meter.usage.resolutionLitres ?? 0);
   sums.forEach(({ whole, alone, passed }, controller) => {
-    const isTold = alone > 0 && alone >= LEAST_ALONE * whole && alone - passed >= least;
+    const isTold = alone >= LEAST_ALONE * whole && alone - passed >= least;
     if (isTold && passed < SKIPPED_SHARE * alone) without.set(controller, whole);
   });
   return without;
