@@ -163,3 +163,28 @@ it('plans on settings that stood through all days of the account, found again as
   });
   expect(await percents(changed)).toBeNull();
 });
+
+it('tells of an order that a newer plan of the same controller overtakes it, unless that is dropped or to be entered only later', async () => {
+  const { property, controller } = await watered({}, [program('A', 1)], [{ programs: ['A'], needed: 6000, programmed: 10_000 }]);
+  const input = { propertyId: property.id, controllerId: controller.id, kind: 'adjust' };
+  const made = async (more: object = {}): Promise<{ id: string; version: number }> =>
+    (
+      await day.office.send('mutation($input: WorkOrderInput!) { createWorkOrder(input: $input) { ... on WorkOrder { id version } } }', {
+        input: { ...input, ...more },
+      })
+    ).data.createWorkOrder;
+  const overtakenBy = async ({ id }: { id: string }) =>
+    (await day.office.send('query($id: ID!) { workOrder(id: $id) { overtakenBy { orderId state plannedAt } } }', { id })).data.workOrder
+      .overtakenBy;
+  const older = await made();
+  const later = await made({ notBefore: '2026-08-01' });
+  expect(await overtakenBy(older)).toBeNull();
+  const newer = await made();
+  expect(await overtakenBy(older)).toMatchObject({ orderId: newer.id, state: 'open', plannedAt: expect.stringMatching(/^2026-07-0[67]T/) });
+  expect(await overtakenBy(later)).toMatchObject({ orderId: newer.id });
+  expect(await overtakenBy(newer)).toBeNull();
+  await day.office.send('mutation($id: ID!, $version: Int!) { dropWorkOrder(id: $id, version: $version, why: "twice") { __typename } }', {
+    ...newer,
+  });
+  expect(await overtakenBy(older)).toBeNull();
+});

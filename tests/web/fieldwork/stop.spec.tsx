@@ -197,6 +197,17 @@ describe('the settings', () => {
     ]);
   });
 
+  it('says of an order that newer planned settings overtake it, and of one whose newer settings were entered already', async () => {
+    const by = { orderId: 'w9', plannedAt: '2026-09-23T17:05:00Z', state: 'open' };
+    page({ stop: builtStop({ workOrders: [{ ...order, overtakenBy: by }] }) });
+    expect(
+      await screen.findByText(/^Overtaken: this controller has newer planned settings, of .*23.*\. Enter the newer ones\.$/),
+    ).toBeTruthy();
+    cleanup();
+    page({ stop: builtStop({ workOrders: [{ ...order, overtakenBy: { ...by, state: 'done' } }] }) });
+    expect(await screen.findByText(/^Overtaken: newer planned settings, .* Do not go back to those of this order\.$/)).toBeTruthy();
+  });
+
   it('says until which day the controller is to be paused, as long as that is to be done', async () => {
     const pause = { ...order, controllerId: 'c1', what: '1', waterAgainOn: '2026-09-28' };
     page({ step: '?step=settings', stop: builtStop({ visit: builtVisit(), workOrders: [pause] }) });

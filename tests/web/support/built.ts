@@ -142,6 +142,7 @@ export function builtWorkOrder(id: string, kind: string, given: Given = {}) {
     version: 1,
     property: builtProperty('p1', 'Quail Commons'),
     finding: null,
+    overtakenBy: null,
     kind,
     state: 'open',
     what: 'Adjust the controller',

@@ -15,7 +15,8 @@ import type { RouteRow } from '../routes/route.entity.js';
 import { routeOfId } from '../routes/route.loader.js';
 import { stopOfId } from '../routes/stop.loader.js';
 import { notToExceedOfProperty } from './not-to-exceed.loader.js';
-import { WorkOrder } from './work-order.type.js';
+import { overtakingOrder } from './lists/overtaking-order.loader.js';
+import { OvertakingOrder, WorkOrder } from './work-order.type.js';
 
 /** What stands around a work order. */
 @Resolver(() => WorkOrder)
@@ -47,6 +48,13 @@ export class WorkOrderFieldResolver {
   async plannedSettings(@Tx() tx: OrganizationTransaction, @Parent() order: WorkOrder): Promise<Settings | null> {
     const row = order.plannedSettingsId ? await settingsOfId.of(tx).load(order.plannedSettingsId) : null;
     return row && showSettings(row);
+  }
+
+  /** the order whose newer plan is to be entered in place of this one's, or was entered already; null where its plan is the one to enter */
+  @ResolveField(() => OvertakingOrder, { nullable: true })
+  async overtakenBy(@Tx() tx: OrganizationTransaction, @Parent() order: WorkOrder): Promise<OvertakingOrder | null> {
+    const by = order.plannedSettingsId ? await overtakingOrder.of(tx).load(order.id) : null;
+    return by && Object.assign(new OvertakingOrder(), by);
   }
 
   /** the local day on which a controller waters again after the rain pause that is to be set; null for every other work */

@@ -41,6 +41,28 @@ const OF_NOBODY_ON_THEIR_PROPERTIES =
 const ONCE_OF_CREWS =
   "exists (select from change join stop on stop.organization_id = change.organization_id and stop.id = (change.after ->> 'stopId')::uuid join route on route.organization_id = stop.organization_id and route.id = stop.route_id where change.organization_id = work.organization_id and change.thing_id = work.id and change.thing = 'work_order' and route.crew_id = any(:crews))";
 
+/** The order that overtakes another by a newer plan of the same controller. */
+export interface OvertakingOrder {
+  readonly orderId: string;
+  readonly plannedAt: Date;
+  readonly state: string;
+}
+
+// What may be entered only later than the older order overtakes nothing: until then the older plan is right.
+const OVERTAKEN = `select work.id, newer.id as "orderId", newer.effective_at as "plannedAt", newer.state
+  from work_order work
+  join settings plan on plan.organization_id = work.organization_id and plan.id = work.planned_settings_id
+  join lateral (
+    select other.id, other.state, of_other.effective_at from work_order other
+      join settings of_other on of_other.organization_id = other.organization_id and of_other.id = other.planned_settings_id
+     where other.organization_id = work.organization_id and of_other.controller_id = plan.controller_id
+       and other.retired_at is null and other.state in ('open', 'given out', 'done')
+       and (of_other.effective_at, of_other.recorded_at) > (plan.effective_at, plan.recorded_at)
+       and coalesce(other.not_before, $3::date) <= greatest(coalesce(work.not_before, $3::date), $3::date)
+     order by of_other.effective_at desc, of_other.recorded_at desc limit 1
+  ) newer on true
+ where work.organization_id = $1 and work.id = any($2::uuid[]) and work.state in ('waiting for approval', 'open', 'given out')`;
+
 /** A crew sees what is given out to it; its lead also what nobody has yet on the properties where it goes. */
 async function withinScope(tx: OrganizationTransaction, query: SelectQueryBuilder<WorkOrderRow>, alsoBefore = false): Promise<void> {
   const crews = await crewsInScope(tx);
@@ -128,6 +150,12 @@ export const workOrders = {
       [tx.organizationId, orderIds, part],
     );
     return new Map(rows.map(({ id, personId, by, at }) => [id, { personId, by, at }]));
+  },
+
+  /** Of orders that are still to be done: the one whose newer plan of the same controller is to be entered no later, or was entered already. */
+  async overtaken(tx: OrganizationTransaction, ids: readonly string[], today: string): Promise<Map<string, OvertakingOrder>> {
+    const rows = await tx.query<OvertakingOrder & { id: string }>(OVERTAKEN, [tx.organizationId, ids, today]);
+    return new Map(rows.map(({ id, ...by }) => [id, by]));
   },
 
   /** Whether a finding has another work order that is not dropped. */

@@ -16,6 +16,21 @@ export class Part {
   price: number;
 }
 
+/** The order that overtakes another by a newer plan of the same controller. */
+@ObjectType()
+export class OvertakingOrder {
+  @Field(() => ID)
+  orderId: string;
+
+  /** when its settings were planned */
+  @Field(() => DateTimeScalar)
+  plannedAt: Date;
+
+  /** open, given out or done */
+  @Field(() => String)
+  state: string;
+}
+
 /** A piece of work on a property. */
 @ObjectType()
 export class WorkOrder {

@@ -7,6 +7,7 @@ import { useFormats } from '../../../i18n/LanguageProvider.js';
 import { paths } from '../../../page/paths.js';
 import { useMasked } from '../../../page/use-masked.js';
 import { useSays } from '../../../says/use-says.js';
+import { OvertakenOrder } from '../settings-beside/OvertakenOrder.js';
 import { stopPath } from '../urls.js';
 import { useOrderWords } from '../use-order-words.js';
 
@@ -37,6 +38,11 @@ export const stopOfRoute = graphql(`
       waterAgainOn
       state
       estimateMinutes
+      overtakenBy {
+        orderId
+        plannedAt
+        state
+      }
     }
   }
 `);
@@ -159,6 +165,7 @@ function OrderOfStop({ order, isStopClosed, onMove }: OrderProps) {
           <FormattedMessage id={isStopClosed ? 'routes.giveAgain' : 'routes.move'} />
         </button>
       )}
+      <OvertakenOrder by={order.overtakenBy} />
     </li>
   );
 }

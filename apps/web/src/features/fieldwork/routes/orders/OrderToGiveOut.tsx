@@ -8,6 +8,7 @@ import { paths } from '../../../../page/paths.js';
 import { useMasked } from '../../../../page/use-masked.js';
 import { Button } from '../../../../ui/forms/Button.js';
 import { Num } from '../../../../ui/tables/Table.js';
+import { OvertakenOrder } from '../../settings-beside/OvertakenOrder.js';
 import { useOrderWords } from '../../use-order-words.js';
 
 export const orderToGiveOut = graphql(`
@@ -21,6 +22,11 @@ export const orderToGiveOut = graphql(`
     dueOn
     skills
     leftNote
+    overtakenBy {
+      orderId
+      plannedAt
+      state
+    }
     property {
       id
       name
@@ -39,7 +45,7 @@ export function OrderToGiveOut({ order: masked, onGiveOut }: Props) {
   const { minutes, dayInWords } = useFormats();
   const orderWords = useOrderWords();
   const order = useMasked(orderToGiveOut, masked);
-  const { estimateMinutes, notBefore, dueOn, skills, leftNote, property } = order;
+  const { estimateMinutes, notBefore, dueOn, skills, leftNote, overtakenBy, property } = order;
   const bounds = [
     notBefore && intl.formatMessage({ id: 'routes.from' }, { day: dayInWords(notBefore) }),
     dueOn && intl.formatMessage({ id: 'routes.by' }, { day: dayInWords(dueOn) }),
@@ -55,6 +61,7 @@ export function OrderToGiveOut({ order: masked, onGiveOut }: Props) {
             <FormattedMessage id="field.order.leftBefore" values={{ note: leftNote }} />
           </p>
         )}
+        <OvertakenOrder by={overtakenBy} />
       </td>
       <td>
         <Link to={paths.property(property.id)}>{property.name}</Link>

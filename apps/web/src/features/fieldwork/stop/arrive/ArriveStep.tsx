@@ -6,6 +6,7 @@ import { Button, ButtonLink } from '../../../../ui/forms/Button.js';
 import { Caution, PhoneFrame } from '../../../../ui/phone/PhoneFrame.js';
 import { PhotoButton } from '../../device/PhotoButton.js';
 import { SentLine } from '../../device/SentLine.js';
+import { OvertakenOrder } from '../../settings-beside/OvertakenOrder.js';
 import { stopPath } from '../../urls.js';
 import { useOrderWords } from '../../use-order-words.js';
 import { isDecidable } from '../done/order-end.js';
@@ -30,6 +31,11 @@ export const arriveStop = graphql(`
       waterAgainOn
       state
       leftNote
+      overtakenBy {
+        orderId
+        plannedAt
+        state
+      }
     }
   }
 `);
@@ -68,7 +74,7 @@ export function ArriveStep({ stop: masked, frame, visit }: StepProps) {
         <FormattedMessage id="field.arrive.orders" values={{ count: workOrders.length }} />
       </h2>
       <ul className="todo">
-        {workOrders.map(({ id: order, kind, what, waterAgainOn, state, leftNote }) => (
+        {workOrders.map(({ id: order, kind, what, waterAgainOn, state, leftNote, overtakenBy }) => (
           <li key={order}>
             {orderWords({ kind, what, waterAgainOn })}
             {state === 'waiting for approval' && (
@@ -83,6 +89,7 @@ export function ArriveStep({ stop: masked, frame, visit }: StepProps) {
                 <FormattedMessage id="field.order.leftBefore" values={{ note: leftNote }} />
               </>
             )}
+            <OvertakenOrder by={overtakenBy} />
             {isDecidable(state) && SHOWS.has(kind) && <PhotoButton begin={visit.begin} kind="before" of={order} workOrderId={order} />}
           </li>
         ))}

@@ -35,4 +35,7 @@ export const rain = {
   'rain.link': 'See which controllers can be paused',
   'rain.link.fell': '{rain} of rain fell at {station}, last on {day}.',
   'work.rainPause': 'Rain pause, water again on {day}: {what}',
+  'work.overtaken': 'Overtaken: this controller has newer planned settings, of {at}, with an order of their own. Enter the newer ones.',
+  'work.overtaken.done':
+    'Overtaken: newer planned settings, of {at}, have been entered on this controller. Do not go back to those of this order.',
 };
