@@ -132,26 +132,28 @@ function isMet(input: PlanInput, left: EffortLeft): boolean {
   return unmetLitres <= WORTH_TELLING * neededLitres;
 }
 
-// Every zone can be met alone, so they stand in each other's way: in the hours, or for want of programs.
+// Every zone can be met alone, so they stand in each other's way: in the hours, or for want of programs. Where the week's minutes alone are more
+// than its hours, nothing needs to be searched for.
 function sharedCause(input: PlanInput, left: EffortLeft): (zoneId: string) => ImpossibleBecause {
+  if (minutesExceedHours(input)) return () => 'the hours are too short for all zones';
   let metByHours: ReadonlySet<string> | null = null;
-  const ofHours = minutesExceedHours(input)
-    ? 'the hours are too short for all zones'
-    : 'no way was found to lay starts and soaks into the hours';
   return (zoneId) => {
-    if (!metByHours) {
-      const freed = {
-        ...input,
-        present: null,
-        window: { from: 0, until: 1440 },
-        rules: input.rules.map((rule) => ({ ...rule, blockedFrom: null, blockedUntil: null })),
-      };
-      const programs = fullProgram(freed, planGround(freed), left);
-      const judged = judgePlan({ ...input, window: { from: 0, until: 1440 } }, programs.programs);
-      metByHours = new Set(judged.zones.filter((zone) => zone.unmetLitres <= WORTH_TELLING * zone.neededLitres).map((zone) => zone.zoneId));
-    }
-    return metByHours.has(zoneId) ? ofHours : 'the timer has too few programs';
+    metByHours ??= zonesMetAllDay(input, left);
+    return metByHours.has(zoneId) ? 'no way was found to lay starts and soaks into the hours' : 'the timer has too few programs';
   };
+}
+
+// Zones whose need could be met if the controller might run at any hour.
+function zonesMetAllDay(input: PlanInput, left: EffortLeft): ReadonlySet<string> {
+  const freed = {
+    ...input,
+    present: null,
+    window: { from: 0, until: 1440 },
+    rules: input.rules.map((rule) => ({ ...rule, blockedFrom: null, blockedUntil: null })),
+  };
+  const { programs } = fullProgram(freed, planGround(freed), left);
+  const { zones } = judgePlan({ ...input, window: { from: 0, until: 1440 } }, programs);
+  return new Set(zones.filter(({ unmetLitres, neededLitres }) => unmetLitres <= WORTH_TELLING * neededLitres).map(({ zoneId }) => zoneId));
 }
 
 const WEEK = 7;
