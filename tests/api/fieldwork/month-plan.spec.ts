@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import pg from 'pg';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { type TestApp, startApp } from '../../support/test-app.js';
 import { type FieldDay, assign, codeOf, fieldDay } from './field-day.js';
@@ -176,6 +177,27 @@ it('carries a stop by hand as one deed, and not one that was visited', async () 
     [day.organizationId, property.id, carried.id, day.crewId],
   );
   expect(codeOf(await carry(carried, { crewId: day.crewId, day: '2026-07-10', position: 1, locked: false }))).toBe('STOP_VISITED');
+});
+
+it('carries and locks a stop only when no planning is under way, which would not know of it', async () => {
+  const property = await near(1);
+  await day.given({ propertyId: property.id }, '2026-07-14');
+  const [there] = whereIs(await shown(), property.id);
+  const planner = new pg.Client({ connectionString: product.database.adminUrl });
+  await planner.connect();
+  try {
+    await planner.query('begin');
+    await planner.query('select pg_advisory_xact_lock(hashtext($1))', [`plan the routes of ${day.organizationId}`]);
+    let isPlanned = false;
+    const to = { crewId: there!.crewId, day: there!.day, position: 1, locked: true };
+    const lock = carry(there!.stop, to).then((answer: object) => ({ ...answer, isPlanned }));
+    await new Promise((resolve) => setTimeout(resolve, 700));
+    isPlanned = true;
+    await planner.query('commit');
+    expect(await lock).toMatchObject({ isPlanned: true, data: { carryStop: { id: there!.stop.id, locked: true } } });
+  } finally {
+    await planner.end();
+  }
 });
 
 it('leaves today to the crews, and counts a stop of today as the visit that it will be', async () => {

@@ -11,6 +11,7 @@ import { routes } from '../../routes/route.repository.js';
 import { StopRow } from '../../routes/stop.entity.js';
 import { stops } from '../../routes/stop.repository.js';
 import { material } from '../material/material.repository.js';
+import { monthPlans } from '../runs/month-plan.repository.js';
 import { SendItem } from './send-item.service.js';
 
 /** Where a stop is carried to. */
@@ -22,7 +23,7 @@ export interface Carried {
   readonly locked: boolean;
 }
 
-/** Carries a stop to another crew, day or position by hand, with all that is to be done there; nothing else moves but to make room. */
+/** Carries a stop to another crew, day or position by hand, with all that is to be done there; nothing else moves but to make room. While a month is planned it waits. */
 @Injectable()
 export class CarryStop {
   constructor(
@@ -31,6 +32,8 @@ export class CarryStop {
   ) {}
 
   async run(tx: OrganizationTransaction, id: string, version: number, to: Carried): Promise<StopRow> {
+    // A planning under way has read what is locked, and would carry away what a hand locks now.
+    await monthPlans.oneAtATime(tx);
     const found = await requireStop(tx, id);
     const { stop, route } = found;
     const held = await this.records.change(tx, StopRow, stop.id, version, {});

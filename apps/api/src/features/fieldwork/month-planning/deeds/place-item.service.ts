@@ -7,6 +7,7 @@ import { crewOfId } from '../../crews/crew.loader.js';
 import { fieldworkProblems } from '../../fieldwork.problems.js';
 import type { StopRow } from '../../routes/stop.entity.js';
 import { GatherMaterial } from '../material/gather-material.service.js';
+import { monthPlans } from '../runs/month-plan.repository.js';
 import { SendItem } from './send-item.service.js';
 
 /** Where something without a day goes, by hand. */
@@ -16,7 +17,7 @@ export interface Placed {
   readonly locked: boolean;
 }
 
-/** Gives open work or a due visit a crew and a day by hand; it is the last stop of that day. */
+/** Gives open work or a due visit a crew and a day by hand; it is the last stop of that day. While a month is planned it waits. */
 @Injectable()
 export class PlaceItem {
   constructor(
@@ -25,6 +26,7 @@ export class PlaceItem {
   ) {}
 
   async run(tx: OrganizationTransaction, month: string, itemId: string, to: Placed): Promise<StopRow> {
+    await monthPlans.oneAtATime(tx);
     const crew = await crewOfId.of(tx).load(to.crewId);
     if (!crew || crew.retiredAt) throw platformProblems.notFound({ thing: 'crew', id: to.crewId });
     await requireComingDay(tx, to.day);

@@ -11,7 +11,7 @@ export const monthPlans = {
       .findOne({ where: { organizationId: tx.organizationId, month: `${month}-01` }, order: { madeAt: 'DESC', id: 'ASC' } });
   },
 
-  /** Two plannings of an organization never go on at once: each begins from what the other left. */
+  /** Two plannings of an organization, or one and a hand that carries a stop, never go on at once: each begins from what the other left. */
   async oneAtATime(tx: OrganizationTransaction): Promise<void> {
     await tx.query('select pg_advisory_xact_lock(hashtext($1))', [`plan the routes of ${tx.organizationId}`]);
   },
