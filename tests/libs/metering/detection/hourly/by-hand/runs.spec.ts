@@ -195,6 +195,20 @@ describe('controllers without water', () => {
         0,
       ).keys(),
     ]).toEqual([1]);
+    // Of 600 L 100 passed: 500 are missing, and three steps of 170 are more.
+    const some = (resolution: number) => two((_, hour) => (hour === 5 ? 100 : hour === 7 ? 1200 : 0), { resolution });
+    expect([...controllersWithoutWater(some(166), 0).keys()]).toEqual([0]);
+    expect([...controllersWithoutWater(some(170), 0).keys()]).toEqual([]);
+    // Zone 2 alone for one of four hours, and for three of ten.
+    const longer = (first: number, second: number) =>
+      two(() => 0, {
+        runs: [
+          [1, 0, 300, first],
+          [2, 0, 300, second],
+        ],
+      });
+    expect([...controllersWithoutWater(longer(180, 240), 0).keys()]).toEqual([]);
+    expect([...controllersWithoutWater(longer(420, 600), 0).keys()]).toEqual([1]);
     const half = two(() => 0);
     half.factorOfDay.set([1, 0.5]);
     expect([...controllersWithoutWater(half, 0)]).toEqual([
