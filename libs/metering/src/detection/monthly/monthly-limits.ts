@@ -1,6 +1,6 @@
 /**
- * Limits of the monthly instrument, as normal scores. With 12 to 13 readings a year, a property may have 0.05 false alarms in a year: a chance of
- * 0.004 by the reading, for all tests together. One reading and two together carry nearly all of it, because they are to find a change in time.
+ * Limits of the monthly instrument, as normal scores. A property may have 0.1 false alarms in a year of 12 to 13 readings, for all tests together.
+ * One reading and two together carry nearly all of it, because they are to find a change in time.
  */
 export const monthlyLimits = {
   /** Before three readings have made a habit, only what the flows on record cannot be off by: a chance of 0.00003. */
@@ -24,21 +24,24 @@ export const FEWEST_BEFORE_CHANGE = 2;
 /** Readings that are kept for those that are judged together, less the newest. */
 export const MOST_TOGETHER = 5;
 
-/** Readings that are judged together, and the limit of each such window: the chances are 0.0026, 0.0062, 0.0013 and 0.0005. */
+/**
+ * Readings that are judged together, and the limit of each such window where months scatter little. A finding that was wrong hides nothing larger
+ * (`grownAnew`), so the limits are as low as a tenth of a false alarm a property and year lets them be.
+ */
 const WINDOWS: readonly (readonly [readings: number, limit: number])[] = [
-  [1, 2.8],
-  [2, 2.5],
-  [3, 3],
-  [6, 3.3],
+  [1, 2.4],
+  [2, 2.1],
+  [3, 2.6],
+  [6, 3],
 ];
 
 /**
- * Added where months scatter much: a tenth of the water cannot be found there within two readings at any limit that is of use, so the chances are
- * spent where it can.
+ * Added as months scatter more: a tenth of the water cannot be found there within two readings at any limit that is of use, and what months
+ * scatter is itself less sure there at first, so the chances are spent where it can.
  */
-const MORE_AT_LARGE_NOISE = 1;
-const SMALL_NOISE = 0.032;
-const LARGE_NOISE = 0.042;
+const MORE_AT_LARGE_NOISE = 1.5;
+const SMALL_NOISE = 0.016;
+const LARGE_NOISE = 0.044;
 
 /**
  * Readings that come more often are judged more often: as a limit that keeps the chance of a year rises by 0.22 each time that they come twice as often

@@ -23,10 +23,10 @@ export interface MeterHabit {
 }
 
 /**
- * Before months are seen they are taken to scatter by 2.8 %, which five readings outweigh: a meter is good to 1.5 % and recorded flows follow
+ * Before months are seen they are taken to scatter by 2.4 %, which five readings outweigh: a meter is good to 1.5 % and recorded flows follow
  * pressure. An assumption on the safe side; it is learnt.
  */
-const PRIOR_NOISE_SD = 0.028;
+const PRIOR_NOISE_SD = 0.024;
 const PRIOR_FREEDOM = 5;
 
 /**
