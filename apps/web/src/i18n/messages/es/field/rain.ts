@@ -37,7 +37,7 @@ export const rain: Record<keyof typeof english, string> = {
   'rain.link.fell': 'Llovieron {rain} en {station}, la última vez el {day}.',
   'work.rainPause': 'Pausa por lluvia, vuelve a regar el {day}: {what}',
   'work.overtaken':
-    'Superada: este controlador tiene ajustes previstos más nuevos, del {at}, con una orden propia. Introduce los más nuevos.',
+    'Superada: este controlador tiene ajustes planeados más nuevos, del {at}, con una orden propia. Introduce los más nuevos.',
   'work.overtaken.done':
-    'Superada: en este controlador ya se introdujeron ajustes previstos más nuevos, del {at}. No vuelvas a los de esta orden.',
+    'Superada: en este controlador ya se introdujeron ajustes planeados más nuevos, del {at}. No vuelvas a los de esta orden.',
 };
