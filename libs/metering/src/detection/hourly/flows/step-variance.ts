@@ -34,8 +34,7 @@ export function stepVariance(meter: ObservedMeter, step: number, expected: numbe
  */
 export function runVariance(meter: ObservedMeter, expected: number, runMinutes: number): number {
   const { stepMinutes } = meter.usage;
-  const flow = runMinutes > 0 ? expected / runMinutes : 0;
-  const edge = runMinutes > 0 && runMinutes % stepMinutes !== 0 ? EDGE_OF_STEP * stepMinutes * flow : 0;
+  const edge = runMinutes > 0 && runMinutes % stepMinutes !== 0 ? EDGE_OF_STEP * stepMinutes * (expected / runMinutes) : 0;
   return (RELATIVE * expected) ** 2 + edge ** 2;
 }
 
