@@ -98,6 +98,9 @@ describe('sentences', () => {
     const byRate = { code: 'unexplained use', details: { ...details, litresPerMonth: 378_541.2 } };
     expect(findingSentence(sayingOf('en'), byRate)).toMatch(/^100,000 gal a month that no program explains/);
     expect(findingSentence(sayingOf('es'), byRate)).toMatch(/ al mes que ningún programa explica/);
+    const above = { code: 'overwatered', details: { ...details, litresPerMonth: 378_541.2, outgrownLitresPerMonth: 37_854.12 } };
+    expect(findingSentence(sayingOf('en'), above)).toMatch(/than the plants needed, up from 10,000 gal\. /);
+    expect(findingSentence(sayingOf('es'), above)).toMatch(/que las plantas necesitaban, antes 10,000 gal\. /);
     const grown = { code: 'unexplained use', details: { ...byRate.details, outgrownLitresPerMonth: 37_854.12 } };
     expect(findingSentence(sayingOf('en'), grown)).toMatch(/^100,000 gal a month that no program explains, up from 10,000 gal: metered/);
     expect(findingSentence(sayingOf('es'), grown)).toMatch(/ que ningún programa explica, antes 10,000 gal: lo medido/);

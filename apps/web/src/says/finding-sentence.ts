@@ -23,6 +23,7 @@ const none = <Value>(value: Value | null, write: (value: Value) => string): stri
 export const findingValues: Readonly<Record<FindingCode, (saying: Saying, details: Details) => Values>> = {
   overwatered: (saying, details) => ({
     ...extraOf(saying, details, 'neededLitres'),
+    ...beforeOf(saying, details),
     because: none(details.text('because'), (code) => messageOf(saying, `says.reason.${code}`, emptyReason) ?? NONE),
   }),
   'over-programmed': programmed,
@@ -30,7 +31,7 @@ export const findingValues: Readonly<Record<FindingCode, (saying: Saying, detail
   'unexplained use': (saying, details) => ({
     ...extraOf(saying, details, 'programmedLitres'),
     ...ratios(saying, details),
-    before: none(details.number('outgrownLitresPerMonth'), (litres) => aboutVolume(saying.formats, litres)),
+    ...beforeOf(saying, details),
   }),
   'not delivering': (saying, details) => ({ ...ratios(saying, details), ratio: saying.formats.percent(details.number('ratio')) }),
   'flow to be tested': ({ formats }, details) => ({ usual: formats.percent(details.number('usualRatio')) }),
@@ -95,6 +96,11 @@ const emptyReason: Values = { zones: 0, zoneName: '', controller: NONE, meters: 
 function extraOf({ formats }: Saying, details: Details, less: string): Values {
   const perMonth = details.number('litresPerMonth');
   return { extra: aboutVolume(formats, perMonth ?? difference(details, 'meteredLitres', less)), per: perMonth === null ? NONE : 'month' };
+}
+
+/** What it was a month before it grew and opened anew. */
+function beforeOf({ formats }: Saying, details: Details): Values {
+  return { before: none(details.number('outgrownLitresPerMonth'), (litres) => aboutVolume(formats, litres)) };
 }
 
 function difference(details: Details, more: string, less: string): number | null {

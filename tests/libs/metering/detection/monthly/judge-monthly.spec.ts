@@ -197,6 +197,17 @@ describe('overwatered', () => {
     expect(told(world({ ...blind, ratio: 1.5 }))).toEqual([]);
   });
 
+  it('opens anew where far more is added, and says what it was, also later; not where little is', () => {
+    const evidence = world({ ...blind, ratio: 2, trouble: { fromReading: 14, share: 1 } });
+    expect(told(evidence)).toEqual([
+      ['overwatered', 0, 14],
+      ['overwatered', 14, null],
+    ]);
+    const [first, second] = judge(evidence);
+    expect(second?.says.details['outgrownLitresPerMonth']).toBeCloseTo(first?.litres ?? 0, 6);
+    expect(told(world({ ...blind, ratio: 2, trouble: { fromReading: 14, share: 0.2 } }))).toEqual([['overwatered', 0, null]]);
+  });
+
   it('ends when settings are known: others judge then', () => {
     const evidence = world({ ratio: 2 });
     const since = evidence.intervals[10]?.fromLocalDay ?? 0;

@@ -21,6 +21,8 @@ const CLEARS_BELOW = 1;
 /** Beyond the habit by so many of its standard deviations something was added, and within one of them it is gone. */
 const BEYOND_HABIT = 2.5;
 const WITHIN_HABIT = 1;
+/** What is open opens anew when it is beyond its own habit and has grown to this many times itself: as unexplained use does. An assumption. */
+const GROWN_TO = 1.5;
 /** Out of season a ratio to nearly nothing says nothing: the need must be this share of the usual. */
 const IN_SEASON = 0.4;
 const NOT_BEYOND: BeyondHabit = { score: Number.NEGATIVE_INFINITY, sd: Number.POSITIVE_INFINITY };
@@ -30,6 +32,8 @@ interface Excess {
   readonly volumes: IntervalVolumes;
   readonly needed: number;
   readonly sd: number;
+  /** Logarithm of metered over needed; null out of season. [–] */
+  readonly ratio: number | null;
 }
 
 /** Watches metered water against need, for as long as what is programmed is not known. */
@@ -39,6 +43,7 @@ export class NeedWatch {
   private neededLitres = 0;
   private neededDays = 0;
   private readonly habit = new NeedHabit();
+  private whileOpen = new NeedHabit();
 
   constructor(private readonly judged: JudgedMeter) {}
 
@@ -72,17 +77,32 @@ export class NeedWatch {
     const isInSeason = needed >= IN_SEASON * usual && volumes.metered > 0;
     const ratio = Math.log(volumes.metered / needed);
     const beyond = isInSeason && volumes.metered > needed ? this.habit.beyond(ratio) : NOT_BEYOND;
-    this.follow({ volumes, needed, sd }, beyond);
-    if (!this.open && isInSeason) this.habit.learn(ratio);
+    this.follow({ volumes, needed, sd, ratio: isInSeason ? ratio : null }, beyond);
+    if (isInSeason) (this.open ? this.whileOpen : this.habit).learn(ratio);
   }
 
-  private follow({ volumes, needed, sd }: Excess, beyond: BeyondHabit): void {
+  private follow({ volumes, needed, sd, ratio }: Excess, beyond: BeyondHabit): void {
     const excess = volumes.metered - needed;
     const isAdded = beyond.score > BEYOND_HABIT;
-    const told = { volumes, needed, sd: isAdded ? Math.min(sd, beyond.sd * needed) : sd };
+    const told = { volumes, needed, ratio, sd: isAdded ? Math.min(sd, beyond.sd * needed) : sd };
     if (excess < CLEARS_BELOW * sd && beyond.score <= WITHIN_HABIT) this.end(volumes);
-    else if (this.open) this.open = this.told(told, this.open) ?? this.open;
-    else if (isAdded || excess > OPENS_BEYOND * sd) this.open = this.told(told, null);
+    else if (this.open) this.open = this.grownAnew(told, this.open) ?? this.told(told, this.open) ?? this.open;
+    else if (isAdded || excess > OPENS_BEYOND * sd) this.begin(this.told(told, null));
+  }
+
+  private begin(episode: Episode | null): void {
+    this.open = episode;
+    this.whileOpen = new NeedHabit();
+  }
+
+  // A further cause beside what is open: the former ends with the interval that shows it.
+  private grownAnew(more: Excess, open: Episode): Episode | null {
+    const { score } = more.ratio === null ? NOT_BEYOND : this.whileOpen.beyond(more.ratio);
+    const anew = score > BEYOND_HABIT ? this.told(more, null) : null;
+    if (!anew || (anew.litres ?? 0) < GROWN_TO * (open.litres ?? 0)) return null;
+    this.end(more.volumes);
+    this.whileOpen = new NeedHabit();
+    return { ...anew, says: { ...anew.says, details: { ...anew.says.details, outgrownLitresPerMonth: open.litres } } };
   }
 
   private told({ volumes, needed, sd }: Excess, before: Episode | null): Episode | null {
@@ -91,6 +111,7 @@ export class NeedWatch {
     const worthy = worthALook({ litres, sdLitres: monthOf(sd / volumes.days), pricePerLitre: price }, thresholds);
     if (!worthy) return null;
     const family = excessFamily(meterId);
+    const outgrown = before?.says.details['outgrownLitresPerMonth'];
     const about = aboutMeter(this.judged, volumes.fromLocalDay, volumes.toLocalDay);
     return {
       ...about,
@@ -102,7 +123,10 @@ export class NeedWatch {
       evidence: { meteredLitres: volumes.metered, neededLitres: needed, sdLitres: sd, days: volumes.days },
       says: {
         code: 'overwatered',
-        details: { meterId, because: 'settings-not-known', neededLitres: needed, meteredLitres: volumes.metered, litresPerMonth: litres },
+        details: {
+          ...{ meterId, because: 'settings-not-known', neededLitres: needed, meteredLitres: volumes.metered, litresPerMonth: litres },
+          ...(outgrown !== undefined && { outgrownLitresPerMonth: outgrown }),
+        },
       },
       openedLocalDay: before?.openedLocalDay ?? volumes.toLocalDay,
       clearedLocalDay: null,

@@ -39,7 +39,7 @@ function bandOf(details: Details): string {
 /** What each code of the library says, in English and US gallons. */
 const SENTENCES: Readonly<Record<string, (details: Details, finding: Finding) => string>> = {
   overwatered: (details) =>
-    `${more(details, 'meteredLitres', 'neededLitres')} more went through the meter than the plants needed. Settings not known: read the controller.`,
+    `${more(details, 'meteredLitres', 'neededLitres')} more went through the meter than the plants needed${grownFrom(details)}. Settings not known: read the controller.`,
   'over-programmed': (details, finding) => `${programsGive(details, finding)} more than the plants need.${minutesOfNow(details)}`,
   'under-programmed': (details, finding) => `${programsGive(details, finding)} less than the plants need.${minutesOfNow(details)}`,
   'unexplained use': unexplained,
@@ -90,11 +90,15 @@ export function findingSays(finding: Finding): string {
   return finding.controller === null ? sentence : `${finding.controller}: ${sentence}`;
 }
 
+function grownFrom(details: Details): string {
+  const before = numberOf(details, 'outgrownLitresPerMonth');
+  return before === null ? '' : `, up from ${gallons(before)} a month`;
+}
+
 // What the hours show is told by the month at its rate, what readings show by what passed between them.
 function unexplained(details: Details): string {
   const ratio = numberOf(details, 'ratio');
-  const before = numberOf(details, 'outgrownLitresPerMonth');
-  const grown = before === null ? '' : `, up from ${gallons(before)} a month`;
+  const grown = grownFrom(details);
   if (ratio === null) return `${gallons(numberOf(details, 'litresPerMonth'))} a month that no program explains${grown}.`;
   return `${more(details, 'meteredLitres', 'programmedLitres')} that no program explains${grown}: metered is ${percent(ratio)} of programmed${usual(details)}.`;
 }

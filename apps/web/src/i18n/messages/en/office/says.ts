@@ -4,7 +4,7 @@ export const says = {
   'says.zone.named': 'zone {station} ({name})',
   'says.zone.one': 'one zone',
   'says.finding.overwatered':
-    '{extra}{per, select, month { a month} other {}} more went through the meter than the plants needed. {because, select, none {What was programmed is not known.} other {{because}}}',
+    '{extra}{per, select, month { a month} other {}} more went through the meter than the plants needed{before, select, none {} other {, up from {before}}}. {because, select, none {What was programmed is not known.} other {{because}}}',
   'says.finding.over-programmed':
     '{programs, plural, =0 {The settings give} one {Program {programNames} gives} other {Programs {programNames} give}} {zones, plural, =0 {the plants} one {{zoneName}} other {# zones}} more than the plants need.{percent, select, none {} other { About {percent} of the present minutes would do.}}',
   'says.finding.under-programmed':

@@ -5,7 +5,7 @@ export const says: Record<keyof typeof english, string> = {
   'says.zone.named': 'la zona {station} ({name})',
   'says.zone.one': 'una zona',
   'says.finding.overwatered':
-    'Por el medidor pasaron {extra}{per, select, month { al mes} other {}} más de lo que las plantas necesitaban. {because, select, none {No se sabe lo programado.} other {{because}}}',
+    'Por el medidor pasaron {extra}{per, select, month { al mes} other {}} más de lo que las plantas necesitaban{before, select, none {} other {, antes {before}}}. {because, select, none {No se sabe lo programado.} other {{because}}}',
   'says.finding.over-programmed':
     '{programs, plural, =0 {Los ajustes dan} one {El programa {programNames} da} other {Los programas {programNames} dan}} a {zones, plural, =0 {las plantas} one {{zoneName}} other {# zonas}} más de lo que las plantas necesitan.{percent, select, none {} other { Bastaría cerca del {percent} de los minutos actuales.}}',
   'says.finding.under-programmed':
