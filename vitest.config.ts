@@ -29,7 +29,8 @@ export default defineConfig({
           // Files of libraries and of the api leave nothing behind in their modules: one process loads them once for all.
           isolate: false,
           include: ['tests/libs/**/*.spec.ts', 'tests/golden/**/*.spec.ts', 'tests/house/**/*.spec.ts'],
-          testTimeout: 60_000,
+          // A slow machine with other work takes many times what a quiet one does.
+          testTimeout: 180_000,
         },
       },
       {
@@ -64,7 +65,7 @@ export default defineConfig({
           include: ['tests/web/**/*.spec.{ts,tsx}'],
           setupFiles: ['tests/web/support/catalogues.ts'],
           environment: 'jsdom',
-          testTimeout: 30_000,
+          testTimeout: 90_000,
         },
       },
       {

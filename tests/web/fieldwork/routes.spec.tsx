@@ -245,6 +245,13 @@ describe('the board of a month', () => {
     expect(screen.getByText(/No crew can do this: trees/)).toBeTruthy();
   });
 
+  it('says why the office’s own routing server was not used, in the reader’s language', async () => {
+    const travel = { ...monthOf().travel, serverFault: 'no answer in time' };
+    const answers = { monthPlan: monthOf({ travel }), crews, properties: [] };
+    drawPage(<MonthPlanPage />, { at: '/routes/month?month=2026-09', route: '/routes/month', answers, language: 'es' });
+    expect(await screen.findByText(/No se usó su servidor de rutas: no contestó a tiempo\./)).toBeTruthy();
+  });
+
   it('carries a stop with the keyboard to the next place, day and crew, locks it, and takes it back', async () => {
     const { user, calls } = board({ carryStop: carried('a') });
     const chip = await screen.findByRole('button', { name: /Quail Commons/ });

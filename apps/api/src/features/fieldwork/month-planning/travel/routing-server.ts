@@ -18,9 +18,19 @@ interface TableAnswer {
   readonly distances: Block | null;
 }
 
-/** The server did not answer with a whole table; the message says why. */
+/** What keeps a server from being used; a page says it in its reader's words. */
+export type ServerFault = 'not reached' | 'no answer in time' | 'refused' | 'no whole table';
+
+/** The server did not answer with a whole table; the message says what came instead. */
 export class RoutingServerFault extends Error {
   override readonly name = 'RoutingServerFault';
+
+  constructor(
+    readonly fault: ServerFault,
+    message: string,
+  ) {
+    super(message);
+  }
 }
 
 /**
@@ -76,11 +86,16 @@ async function ask(base: string, positions: readonly Position[], { sources, dest
     redirect: 'error',
     headers: { accept: 'application/json' },
   }).catch((problem: unknown) => {
-    throw new RoutingServerFault(problem instanceof Error ? problem.message : String(problem));
+    throw new RoutingServerFault(isTimeout(problem) ? 'no answer in time' : 'not reached', String(problem));
   });
-  if (!answer.ok) throw new RoutingServerFault(`status ${answer.status}`);
-  return read(await answer.json().catch(() => null), sources.length, destinations.length);
+  if (!answer.ok) throw new RoutingServerFault('refused', `status ${answer.status}`);
+  const body: unknown = await answer.json().catch((problem: unknown) => {
+    throw new RoutingServerFault(isTimeout(problem) ? 'no answer in time' : 'no whole table', String(problem));
+  });
+  return read(body, sources.length, destinations.length);
 }
+
+const isTimeout = (problem: unknown): boolean => problem instanceof DOMException && problem.name === 'TimeoutError';
 
 function read(body: unknown, rows: number, columns: number): TableAnswer {
   const { durations, distances } = (body ?? {}) as { readonly durations?: unknown; readonly distances?: unknown };
@@ -88,6 +103,6 @@ function read(body: unknown, rows: number, columns: number): TableAnswer {
     Array.isArray(value) &&
     value.length === rows &&
     value.every((row) => Array.isArray(row) && row.length === columns && row.every((cell) => typeof cell === 'number' && cell >= 0));
-  if (!isBlock(durations)) throw new RoutingServerFault('an answer without a whole table of durations');
+  if (!isBlock(durations)) throw new RoutingServerFault('no whole table', 'an answer without a whole table of durations');
   return { durations, distances: isBlock(distances) ? distances : null };
 }

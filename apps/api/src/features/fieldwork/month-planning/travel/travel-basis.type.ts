@@ -18,7 +18,7 @@ export class TravelBasis {
   @Field(() => Float, { nullable: true })
   perDriveMinutes: number | null;
 
-  /** why the configured routing server was not used; null where none is configured or it answered */
+  /** why the configured routing server was not used: not reached, no answer in time, refused, no whole table; null where none is configured or it answered */
   @Field(() => String, { nullable: true })
   serverFault: string | null;
 }

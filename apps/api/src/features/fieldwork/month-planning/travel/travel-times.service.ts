@@ -4,7 +4,8 @@ import type { Position } from '@rillbook/routing/travel/great-circle-distance.js
 import { straightLineTravel, USUAL_STRAIGHT_LINE } from '@rillbook/routing/travel/straight-line-travel.js';
 import type { TravelTable } from '@rillbook/routing/travel/travel-table.js';
 import { DomainError } from '@rillbook/units/domain-error.js';
-import { RoutingServerFault, travelByServer } from './routing-server.js';
+import { log } from '../../../../platform/problems/log.js';
+import { RoutingServerFault, type ServerFault, travelByServer } from './routing-server.js';
 import { TravelBasis } from './travel-basis.type.js';
 
 /** Travel between places, and where it comes from. */
@@ -23,7 +24,7 @@ const REST_AFTER_FAULT_MS = 60_000;
 @Injectable()
 export class TravelTimes {
   private readonly kept = new Map<string, TravelTable>();
-  private lastFault: { readonly says: string; readonly at: number } | null = null;
+  private lastFault: { readonly fault: ServerFault; readonly at: number } | null = null;
 
   async run(positions: readonly Position[], server: string | undefined = process.env['ROUTING_SERVER']): Promise<KnownTravel> {
     if (!server) return estimated(positions, null);
@@ -32,15 +33,18 @@ export class TravelTimes {
       .digest('hex');
     const known = this.kept.get(key);
     if (known) return { table: known, basis: byServer() };
-    if (this.lastFault && performance.now() - this.lastFault.at < REST_AFTER_FAULT_MS) return estimated(positions, this.lastFault.says);
+    if (this.lastFault && performance.now() - this.lastFault.at < REST_AFTER_FAULT_MS) return estimated(positions, this.lastFault.fault);
     try {
       const table = await travelByServer(server, positions);
       this.keep(key, table);
       return { table, basis: byServer() };
     } catch (problem) {
       if (!(problem instanceof RoutingServerFault || problem instanceof DomainError)) throw problem;
-      this.lastFault = { says: problem.message, at: performance.now() };
-      return estimated(positions, problem.message);
+      log.warn({ message: problem.message }, 'routing server');
+      // A table of times that cannot be is none.
+      const fault = problem instanceof RoutingServerFault ? problem.fault : 'no whole table';
+      this.lastFault = { fault, at: performance.now() };
+      return estimated(positions, fault);
     }
   }
 
@@ -61,7 +65,7 @@ const byServer = (): TravelBasis =>
     serverFault: null,
   });
 
-function estimated(positions: readonly Position[], serverFault: string | null): KnownTravel {
+function estimated(positions: readonly Position[], serverFault: ServerFault | null): KnownTravel {
   const { factor, kilometresPerHour, perDriveS } = USUAL_STRAIGHT_LINE;
   const basis = { source: 'straight-line estimate', factor, kilometresPerHour, perDriveMinutes: perDriveS / 60, serverFault };
   return { table: straightLineTravel(positions), basis: Object.assign(new TravelBasis(), basis) };

@@ -8,6 +8,9 @@ interface Props {
   readonly pace: MonthPlanQuery['monthPlan']['pace'];
 }
 
+/** The server's words, as the sentence takes them. */
+const FAULTS: Readonly<Record<string, string>> = { 'not reached': 'reached', 'no answer in time': 'time', refused: 'refused' };
+
 /** Where driving times come from, and what each crew's own visits say of its hours; and that a plan is advice. */
 export function TravelNote({ travel, pace }: Props) {
   const intl = useIntl();
@@ -24,7 +27,7 @@ export function TravelNote({ travel, pace }: Props) {
           },
         )
       : intl.formatMessage({ id: 'monthPlan.byServer' }),
-    ...(travel.serverFault ? [intl.formatMessage({ id: 'monthPlan.serverFault' }, { fault: travel.serverFault })] : []),
+    ...(travel.serverFault ? [intl.formatMessage({ id: 'monthPlan.serverFault' }, { fault: FAULTS[travel.serverFault] ?? 'other' })] : []),
     ...pace.map(({ crew, factor, visits }) =>
       visits > 0
         ? intl.formatMessage({ id: 'monthPlan.pace' }, { crew: crew.name, factor: number(factor, 2), visits })

@@ -53,7 +53,8 @@ export const monthPlan = {
   'monthPlan.straightLine':
     'Driving times are a straight-line estimate: the distance as the crow flies times {factor}, at {speed}, and {minutes} min for each drive.',
   'monthPlan.byServer': 'Driving times come from your own routing server.',
-  'monthPlan.serverFault': 'Your routing server was not used: {fault}.',
+  'monthPlan.serverFault':
+    'Your routing server was not used: {fault, select, reached {it could not be reached} time {it did not answer in time} refused {it refused to answer} other {its answer was no whole table of times}}. Whoever runs this server finds more in its log.',
   'monthPlan.pace': '{crew} takes {factor} times the estimates, from {visits, plural, one {one visit} other {# visits}}.',
   'monthPlan.noPace': '{crew}: hours are the estimates; too few visits tell how long it takes.',
   'monthPlan.caution': 'A plan is advice: who knows the road, the weather and the crew decides. In heat plan the heavy work early.',

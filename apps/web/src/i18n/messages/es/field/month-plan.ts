@@ -55,7 +55,8 @@ export const monthPlan: Record<keyof typeof english, string> = {
   'monthPlan.straightLine':
     'Los tiempos de manejo son un cálculo en línea recta: la distancia por {factor}, a {speed}, más {minutes} min por cada viaje.',
   'monthPlan.byServer': 'Los tiempos de manejo vienen de su propio servidor de rutas.',
-  'monthPlan.serverFault': 'No se usó su servidor de rutas: {fault}.',
+  'monthPlan.serverFault':
+    'No se usó su servidor de rutas: {fault, select, reached {no se pudo llegar a él} time {no contestó a tiempo} refused {no quiso contestar} other {lo que contestó no es una tabla completa de tiempos}}. Quien maneja este servidor encuentra más en su registro.',
   'monthPlan.pace': '{crew} tarda {factor} veces lo calculado, según {visits, plural, one {una visita} other {# visitas}}.',
   'monthPlan.noPace': '{crew}: las horas son las calculadas; hay muy pocas visitas para saber cuánto tarda.',
   'monthPlan.caution':
