@@ -2,7 +2,7 @@ import { probabilityAboveZero } from '../../uncertainty/normal-probability.js';
 import type { Episode } from '../evidence/episode.js';
 import { worthALook } from '../thresholds.js';
 import type { IntervalVolumes } from './interval-volumes.js';
-import { usualRatioOf } from './habit/habit-loads.js';
+import { usualRatioOf } from './habit/usual-ratio.js';
 import type { MeterHabit } from './habit/meter-habit.js';
 import { noiseSd } from './habit/teach-habit.js';
 import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';

@@ -6,7 +6,7 @@ import { changeOf, type RatioChange, type TaughtInterval } from './change/change
 import { type Grown, grownAnew, sinceOpened, stillGrown } from './change/grown-anew.js';
 import { flowTestOf, isNearOne } from './flow-test.js';
 import type { IntervalVolumes } from './interval-volumes.js';
-import { usualRatioOf } from './habit/habit-loads.js';
+import { ratioOf } from './habit/usual-ratio.js';
 import { loosened, type MeterHabit } from './habit/meter-habit.js';
 import { innovationOf, noiseSd, taughtBy } from './habit/teach-habit.js';
 import { aboutMeter, type JudgedMeter, monthOf } from './monthly-episode.js';
@@ -270,7 +270,7 @@ export class RatioWatch {
     const programmed = last.programmed ?? 0;
     return {
       ratio: programmed > 0 ? last.metered / programmed : null,
-      usualRatio: change.beforeHabit ? null : usualRatioOf(change.habit, last).ratio,
+      usualRatio: change.beforeHabit ? null : ratioOf(change.habit, last),
       programmedLitres: programmed,
     };
   }

@@ -1,4 +1,4 @@
-import { usualRatioOf } from '@rillbook/metering/detection/monthly/habit/habit-loads.js';
+import { usualRatioOf } from '@rillbook/metering/detection/monthly/habit/usual-ratio.js';
 import { habitOnRecord } from '@rillbook/metering/detection/monthly/habit/meter-habit.js';
 import { innovationOf, taughtBy } from '@rillbook/metering/detection/monthly/habit/teach-habit.js';
 import type { IntervalVolumes } from '@rillbook/metering/detection/monthly/interval-volumes.js';

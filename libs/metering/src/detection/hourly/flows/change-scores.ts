@@ -1,5 +1,6 @@
 import type { ObservedMeter } from '../steps/observed-meter.js';
 import { CLOCK_OF_STEP, type DayEquations, flowsAndClock } from './day-equations.js';
+import { dot } from '../../../statistics/dot.kernel.js';
 import { choleskyOf, solveByCholesky } from '../../../statistics/cholesky.kernel.js';
 import { addSandwich, addSquare, summed, timesVector } from '../../../statistics/square-matrices.kernel.js';
 
@@ -75,12 +76,6 @@ function ofRan(values: Float64Array, ran: Int32Array): Float64Array {
   const own = new Float64Array(ran.length);
   for (let at = 0; at < own.length; at++) own[at] = values[ran[at] as number] as number;
   return own;
-}
-
-function dot(one: Float64Array, other: Float64Array): number {
-  let sum = 0;
-  for (let at = 0; at < one.length; at++) sum += (one[at] as number) * (other[at] as number);
-  return sum;
 }
 
 function covarianceOf(meter: ObservedMeter, days: readonly DayEquations[], gram: Float64Array, doubt: number): Float64Array {

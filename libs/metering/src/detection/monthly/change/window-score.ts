@@ -1,8 +1,10 @@
 import { normalScore } from '../../../uncertainty/normal-score.js';
 import { solveOn } from '../../../statistics/cholesky.kernel.js';
+import { dot } from '../../../statistics/dot.kernel.js';
 import { valueAt } from '../../hourly/steps/value-at.js';
 import type { IntervalVolumes } from '../interval-volumes.js';
-import { covarianceOf as habitCovariance, loadsOf, usualRatioOf } from '../habit/habit-loads.js';
+import { loadsOf, timesCovariance } from '../habit/habit-loads.js';
+import { ratioOf } from '../habit/usual-ratio.js';
 import type { MeterHabit } from '../habit/meter-habit.js';
 import { innovationOf, scatterOf, WANDER_SD } from '../habit/teach-habit.js';
 
@@ -56,11 +58,12 @@ function covarianceOf(habit: MeterHabit, intervals: readonly IntervalVolumes[]):
   const n = intervals.length;
   const spread = new Float64Array(n * n);
   const loads = intervals.map((volumes) => loadsOf(habit, volumes));
-  const scaled = intervals.map((volumes) => usualRatioOf(habit, volumes).ratio * (volumes.programmed ?? 0));
+  const products = loads.map((one) => timesCovariance(habit, one));
+  const scaled = intervals.map((volumes) => ratioOf(habit, volumes) * (volumes.programmed ?? 0));
   for (let row = 0; row < n; row++) {
     for (let column = 0; column < n; column++) {
       const wandered = WANDER_SD ** 2 * Math.min(row, column) * valueAt(scaled, row) * valueAt(scaled, column);
-      spread[row * n + column] = habitCovariance(habit, loads[row] ?? [], loads[column] ?? []) + wandered;
+      spread[row * n + column] = dot(products[column] ?? [], loads[row] ?? []) + wandered;
     }
     const own = intervals[row] as IntervalVolumes;
     spread[row * n + row] = valueAt(spread, row * n + row) + varianceOf(habit, own);
@@ -77,10 +80,4 @@ function varianceOf(habit: MeterHabit, own: IntervalVolumes): number {
 
 function addShared(spread: Float64Array, [row, n]: readonly [number, number], covariance: number): void {
   for (const at of [row * n + row + 1, (row + 1) * n + row]) spread[at] = valueAt(spread, at) + covariance;
-}
-
-function dot(one: ArrayLike<number>, other: ArrayLike<number>): number {
-  let sum = 0;
-  for (let at = 0; at < one.length; at++) sum += valueAt(one, at) * valueAt(other, at);
-  return sum;
 }

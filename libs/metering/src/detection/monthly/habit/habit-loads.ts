@@ -1,3 +1,4 @@
+import { dot } from '../../../statistics/dot.kernel.js';
 import { valueAt } from '../../hourly/steps/value-at.js';
 import type { IntervalVolumes } from '../interval-volumes.js';
 import type { MeterHabit } from './meter-habit.js';
@@ -14,20 +15,10 @@ export function loadsOf(habit: MeterHabit, volumes: IntervalVolumes): Float64Arr
   const { programmed, days } = volumes;
   const known = volumes.mix ?? habit.mix;
   const shareOf = (zoneId: string) => (known ? (known.get(zoneId) ?? 0) : 1 / zones.length);
-  return Float64Array.from([...zones.map(({ zoneId }) => (programmed ?? 0) * shareOf(zoneId)), days]);
-}
-
-/**
- * The ratio of metered to programmed that a habit has where an interval's zones run.
- *
- * @param habit - The habit. [code]
- * @param volumes - The interval. [L]
- * @returns The ratio, and its standard deviation relative to it. [–]
- */
-export function usualRatioOf(habit: MeterHabit, volumes: IntervalVolumes): { readonly ratio: number; readonly relativeSd: number } {
-  const shares = loadsOf(habit, { ...volumes, programmed: 1, days: 0 });
-  const ratio = expectedOf(habit, shares);
-  return { ratio, relativeSd: Math.sqrt(covarianceOf(habit, shares, shares)) / ratio };
+  const loads = new Float64Array(zones.length + 1);
+  for (const [at, { zoneId }] of zones.entries()) loads[at] = (programmed ?? 0) * shareOf(zoneId);
+  loads[zones.length] = days;
+  return loads;
 }
 
 /**
@@ -40,11 +31,13 @@ export function usualRatioOf(habit: MeterHabit, volumes: IntervalVolumes): { rea
 export function timesCovariance(habit: MeterHabit, loads: ArrayLike<number>): Float64Array {
   const { covariance } = habit;
   const n = loads.length;
-  return Float64Array.from({ length: n }, (_, row) => {
+  const product = new Float64Array(n);
+  for (let row = 0; row < n; row++) {
     let sum = 0;
     for (let column = 0; column < n; column++) sum += valueAt(covariance, row * n + column) * valueAt(loads, column);
-    return sum;
-  });
+    product[row] = sum;
+  }
+  return product;
 }
 
 /**
@@ -56,7 +49,7 @@ export function timesCovariance(habit: MeterHabit, loads: ArrayLike<number>): Fl
  * @returns oneᵀ · V · other. [L²]
  */
 export function covarianceOf(habit: MeterHabit, one: ArrayLike<number>, other: ArrayLike<number>): number {
-  return timesCovariance(habit, other).reduce((sum, value, at) => sum + value * valueAt(one, at), 0);
+  return dot(timesCovariance(habit, other), one);
 }
 
 /**
@@ -67,5 +60,5 @@ export function covarianceOf(habit: MeterHabit, one: ArrayLike<number>, other: A
  * @returns Metered water. [L]
  */
 export function expectedOf(habit: MeterHabit, loads: ArrayLike<number>): number {
-  return habit.state.reduce((sum, value, at) => sum + value * valueAt(loads, at), 0);
+  return dot(habit.state, loads);
 }

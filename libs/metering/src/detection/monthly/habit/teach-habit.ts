@@ -1,7 +1,8 @@
 import { normalScore } from '../../../uncertainty/normal-score.js';
 import { valueAt } from '../../hourly/steps/value-at.js';
 import type { IntervalVolumes } from '../interval-volumes.js';
-import { covarianceOf, expectedOf, loadsOf, timesCovariance, usualRatioOf } from './habit-loads.js';
+import { covarianceOf, expectedOf, loadsOf, timesCovariance } from './habit-loads.js';
+import { ratioOf } from './usual-ratio.js';
 import { loosened, type MeterHabit } from './meter-habit.js';
 
 /** An interval beside the habit: what was expected, how far off, and how far off in standard deviations of a normal distribution. */
@@ -69,18 +70,29 @@ export function taughtBy(habit: MeterHabit, volumes: IntervalVolumes): MeterHabi
   const off = Math.abs(excess / sd);
   const belief = (habit.taught < FIRST_READINGS ? 1 : Math.min(1, HUBER / off)) / sd ** 2;
   const told = timesCovariance(habit, loadsOf(habit, volumes));
-  const n = told.length;
   const freedom = habit.freedom + noiseShare;
   const taught = {
     ...habit,
     mix,
     state: habit.state.map((value, at) => value + belief * valueAt(told, at) * excess),
-    covariance: habit.covariance.map((value, at) => value - belief * valueAt(told, Math.floor(at / n)) * valueAt(told, at % n)),
+    covariance: lessened(habit.covariance, told, belief),
     noise: (habit.freedom * habit.noise + noiseShare * noiseVariance(habit) * Math.min(WINSOR, off) ** 2) / freedom,
     freedom,
     taught: habit.taught + ((volumes.programmed ?? 0) > 0 ? 1 : 0),
   };
   return loosened(taught, WANDER_SD);
+}
+
+// V − belief·(V·h)·(V·h)ᵀ, row by row.
+function lessened(covariance: MeterHabit['covariance'], told: Float64Array, belief: number): Float64Array {
+  const n = told.length;
+  const left = new Float64Array(n * n);
+  for (let row = 0; row < n; row++) {
+    const share = belief * valueAt(told, row);
+    for (let column = 0; column < n; column++)
+      left[row * n + column] = valueAt(covariance, row * n + column) - share * valueAt(told, column);
+  }
+  return left;
 }
 
 /**
@@ -101,7 +113,7 @@ export function noiseSd(habit: MeterHabit): number {
  * @returns σ²·ratio²·ΣP². [L²]
  */
 export function scatterOf(habit: MeterHabit, volumes: IntervalVolumes): number {
-  return noiseVariance(habit) * usualRatioOf(habit, volumes).ratio ** 2 * volumes.programmedSquares;
+  return noiseVariance(habit) * ratioOf(habit, volumes) ** 2 * volumes.programmedSquares;
 }
 
 function noiseVariance({ noise }: MeterHabit): number {
