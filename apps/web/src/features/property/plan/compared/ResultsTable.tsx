@@ -35,35 +35,37 @@ export function ResultsTable({ shown, name }: Props) {
     </tr>
   );
   return (
-    <Table
-      name={intl.formatMessage({ id: 'plan.table' }, { name })}
-      isTight
-      head={
-        <tr>
-          <Head>
-            <FormattedMessage id="plan.needed" values={{ needed: column.figure(shown.at(-1)?.result.neededLitres), unit: column.unit }} />
-          </Head>
-          {shown.map(({ key }) => (
-            <Head key={key} isNumber>
-              <FormattedMessage id={`plan.way.${key}`} />
+    <div className="plan-results">
+      <Table
+        name={intl.formatMessage({ id: 'plan.table' }, { name })}
+        isTight
+        head={
+          <tr>
+            <Head>
+              <FormattedMessage id="plan.needed" values={{ needed: column.figure(shown.at(-1)?.result.neededLitres), unit: column.unit }} />
             </Head>
-          ))}
-        </tr>
-      }
-    >
-      {VOLUMES.map((volume) =>
-        row(volume, <FormattedMessage id={`plan.${volume}`} values={{ unit: column.unit }} />, (result) =>
-          column.figure(result[`${volume}Litres`]),
-        ),
-      )}
-      {row('ends', <FormattedMessage id="plan.ends" />, ({ endsAt }) =>
-        endsAt ? <FormattedMessage id="plan.endsAt" values={{ time: clockInWords(formats, endsAt) }} /> : NOT_KNOWN,
-      )}
-      {row('presses', <FormattedMessage id="plan.presses" />, ({ keyPresses }) => formats.number(keyPresses))}
-      {row('kept', <FormattedMessage id="plan.kept" />, (result) => (
-        <Unkept result={result} />
-      ))}
-    </Table>
+            {shown.map(({ key }) => (
+              <Head key={key} isNumber>
+                <FormattedMessage id={`plan.way.${key}`} />
+              </Head>
+            ))}
+          </tr>
+        }
+      >
+        {VOLUMES.map((volume) =>
+          row(volume, <FormattedMessage id={`plan.${volume}`} values={{ unit: column.unit }} />, (result) =>
+            column.figure(result[`${volume}Litres`]),
+          ),
+        )}
+        {row('ends', <FormattedMessage id="plan.ends" />, ({ endsAt }) =>
+          endsAt ? <FormattedMessage id="plan.endsAt" values={{ time: clockInWords(formats, endsAt) }} /> : NOT_KNOWN,
+        )}
+        {row('presses', <FormattedMessage id="plan.presses" />, ({ keyPresses }) => formats.number(keyPresses))}
+        {row('kept', <FormattedMessage id="plan.kept" />, (result) => (
+          <Unkept result={result} />
+        ))}
+      </Table>
+    </div>
   );
 }
 
