@@ -19,8 +19,8 @@ const BY_HAND = 0.5;
  * is not known. Each interval is judged by those before it alone.
  *
  * The meter's own ratio of metered to programmed is learnt from reading to reading. One reading, two, three or six together
- * (`windowScore`), or a cumulative sum of all show a change of it (`windowLimits`). A change that lasts stays one episode: while it is open the habit learns nothing, and a further cause, half as large at
- * least, ends it and opens the next (`grownAnew`).
+ * (`windowScore`), or a cumulative sum of all show a change of it (`windowLimits`). A change that lasts stays one episode: while it is open
+ * the habit learns nothing, and a further cause, half as large at least, ends it and opens the next (`grownAnew`).
  *
  * False alarms by property and year, and the share of lasting leaks found within two readings by their size, as a share of the months' own
  * water (300 properties, 24 months of habit; `npm run prove -- monthly-detection` counts more):
