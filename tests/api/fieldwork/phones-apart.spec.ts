@@ -253,7 +253,11 @@ describe('an arrival by mistake', () => {
     const [come, joined] = [arrival(order.stopId), arrival(order.stopId, '2026-07-06T15:05:00Z')];
     await send(day.lead, [come]);
     expect(await send(day.technician, [withdrawal(come)])).toMatchObject([{ verdict: 'refused', problem: { code: 'NOT_ALLOWED' } }]);
-    await send(day.technician, [joined]);
+    expect(await send(day.technician, [joined])).toMatchObject([{ verdict: 'applied', other: { visitId: come.key, isSelf: false } }]);
+    // Who came first and says so once more hears their own word.
+    const again = arrival(order.stopId, '2026-07-06T15:07:00Z');
+    expect(await send(day.lead, [again])).toMatchObject([{ verdict: 'applied', other: { visitId: come.key, isSelf: true } }]);
+    expect(verdicts(await send(day.lead, [withdrawal(again)]))).toEqual(['applied']);
     expect(await send(day.technician, [withdrawal(come)])).toMatchObject([{ verdict: 'refused', problem: { code: 'VISIT_NOT_EMPTY' } }]);
     expect(verdicts(await send(day.lead, [withdrawal(come)]))).toEqual(['applied']);
     expect(await stopNow(order.stopId)).toMatchObject({ visit: { id: come.key, arrivedAt: '2026-07-06T15:05:00.000Z' } });

@@ -26,7 +26,11 @@ export class DoVisit {
     if (visit.id === key.toLowerCase()) return APPLIED;
     // Somebody of the crew was there already: what this phone tells of its visit is told of theirs.
     const { id: visitId, arrivedAt, personId } = visit;
-    return { verdict: 'applied', other: { visitId, arrivedAt: arrivedAt.toISOString(), by: await nameOf(tx, personId) } };
+    return {
+      verdict: 'applied',
+      other: { visitId, arrivedAt: arrivedAt.toISOString(), by: await nameOf(tx, personId) },
+      before: { kind: 'arrive', id: visitId, personId, at: arrivedAt },
+    };
   }
 
   async noteZone(tx: OrganizationTransaction, _: string, body: Body, savedAt: Date): Promise<DoneOperation> {
