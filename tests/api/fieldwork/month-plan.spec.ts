@@ -325,6 +325,24 @@ it('replans only what is left of a broken day', async () => {
   expect((await replan(null)).data.replanDay).toMatchObject({ moved: 0, unplaced: 0 });
 });
 
+it('leaves what the month’s plan found of other work when a day is replanned, also when that is taken back', async () => {
+  const [first, second, nowhere] = [await near(1), await near(2), await day.property()];
+  await day.order({ propertyId: nowhere.id });
+  expect((await plan()).data.planMonth).toMatchObject({ moved: 0, unplaced: 1 });
+  for (const property of [first, second]) await day.given({ propertyId: property.id, estimateMinutes: 240 }, '2026-07-06');
+  const replan = async () =>
+    (await day.office.send(`mutation($crew: ID!) { replanDay(crewId: $crew, minute: 840) ${RUN} }`, { crew: day.crewId })).data.replanDay;
+  const why = async () => (await shown()).unplaced.map(({ reason }: { reason: { code: string } }) => reason.code);
+  const made = await replan();
+  // What is counted is what was planned: the rest of this day.
+  expect(made).toMatchObject({ moved: 2, unplaced: 0 });
+  expect(await why()).toEqual(['noPosition']);
+  expect(await replan()).toMatchObject({ moved: 0, unplaced: 0 });
+  expect(await why()).toEqual(['noPosition']);
+  await undo(made.id);
+  expect(await why()).toEqual(['noPosition']);
+});
+
 it('asks the office’s own routing server where one is named, and says so when it fails', async () => {
   const asked: string[] = [];
   const server: Server = createServer((request, response) => {

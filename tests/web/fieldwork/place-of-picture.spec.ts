@@ -1,5 +1,5 @@
 import sharp from 'sharp';
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { placeOfPicture } from '../../../apps/web/src/features/fieldwork/device/picture/place-of-picture.js';
 
 // The pictures and what is in them are written by libvips and libexif, which know nothing of the reader.
@@ -37,4 +37,15 @@ it('names none in a picture that was cut anywhere', async () => {
   const whole = await taken({ ...north, ...west });
   // The Exif segment comes first; cut before its end the place is not there.
   for (let end = 0; end < 120; end += 1) expect(await placeOfPicture(whole.slice(0, end))).toBeNull();
+});
+
+it('names none where its reader cannot be had, so that the photo is kept', async () => {
+  const reader = 'exifr/dist/mini.esm.mjs';
+  vi.doMock(reader, () => {
+    throw new TypeError('Failed to fetch dynamically imported module');
+  });
+  vi.resetModules();
+  const apart = await import('../../../apps/web/src/features/fieldwork/device/picture/place-of-picture.js');
+  expect(await apart.placeOfPicture(await taken({ ...north, ...west }))).toBeNull();
+  vi.doUnmock(reader);
 });

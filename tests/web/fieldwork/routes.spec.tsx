@@ -199,7 +199,7 @@ const monthOf = (given: object = {}) => ({
   days: [
     dayOf(crew1, '2026-09-24', [planned('a', 'Quail Commons', 425), planned('b', 'Old Mill Shops', 470)], { waitMinutes: 95 }),
     dayOf(crew1, '2026-09-25', [planned('c', 'Alder Row', 425, { locked: true })], {
-      says: [{ code: 'tooBusy', details: { stopId: null, minutes: 25 } }],
+      says: ['tooBusy', 'late'].map((code) => ({ code, details: { stopId: 'c', minutes: code === 'late' ? null : 25 } })),
     }),
     dayOf(crew2, '2026-09-24', []),
     dayOf(crew2, '2026-09-25', []),
@@ -242,6 +242,7 @@ describe('the board of a month', () => {
     expect(within(today).getByRole('list', { name: 'Crew 1, 2 stops' }).textContent).toContain('7:05 am Quail Commons · visit');
     expect(within(today).getByText(/work 1 h 20 min of 8 h, waiting 1 h 35 min\./)).toBeTruthy();
     expect(screen.getByText(/25 min more work and driving than the day has/)).toBeTruthy();
+    expect(screen.getByText(/on this day Alder Row is not open for as long as its work takes/)).toBeTruthy();
     expect(screen.getByText(/No crew can do this: trees/)).toBeTruthy();
   });
 
@@ -290,7 +291,7 @@ describe('the board of a month', () => {
     const run = { id: 'plan-1', madeAt: '2026-09-24T17:05:00Z', undoneAt: null, moved: 1, unplaced: 0 };
     const { user, calls } = board({ replanDay: run, undoPlan: { ...run, undoneAt: '2026-09-24T17:06:00Z' } });
     await user.click(await screen.findByRole('button', { name: 'Plan the rest of today again: Crew 1' }));
-    expect(await screen.findByText(/Planned from now on: one stop got another crew or day/)).toBeTruthy();
+    expect(await screen.findByText(/: one stop got another crew or day, all of the rest of today has its day\./)).toBeTruthy();
     expect(variables(calls, 'ReplanDay')).toEqual({ crewId: 'crew-1', id: expect.any(String) });
     expect(screen.queryByRole('button', { name: 'Plan the rest of today again: Crew 2' })).toBeNull();
     await user.click(screen.getByRole('button', { name: 'Undo' }));

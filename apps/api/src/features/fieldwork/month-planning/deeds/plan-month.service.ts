@@ -9,9 +9,10 @@ import { nowIn, todayIn } from '../../organization-clock.js';
 import { GatherMaterial } from '../material/gather-material.service.js';
 import type { PlanMaterial } from '../material/plan-item.js';
 import { placesOf, planInputOf, type PlanWish } from '../material/plan-input-of.js';
-import { MonthPlanRow } from '../runs/month-plan.entity.js';
+import { type KeptReason, MonthPlanRow } from '../runs/month-plan.entity.js';
 import { monthPlans } from '../runs/month-plan.repository.js';
 import { plannedBefore } from '../runs/planned-before.js';
+import { standingReasons } from '../runs/standing-reasons.js';
 import { solveInThread } from '../solving/solve-in-thread.js';
 import { TravelTimes } from '../travel/travel-times.service.js';
 import { ApplyPlan, type SolvedPlan } from './apply-plan.service.js';
@@ -54,7 +55,7 @@ export class PlanMonth {
     const before = await this.apply.run(tx, solved);
     const unplaced = unplacedOf(solved);
     return (
-      (before.length === 0 && (await this.again(tx, month, unplaced))) ||
+      (before.length === 0 && (await this.again(tx, month, wish.now ? null : unplaced))) ||
       this.records.create(tx, MonthPlanRow, {
         ...(id && { id: id.toLowerCase() }),
         month: `${month}-01`,
@@ -64,22 +65,27 @@ export class PlanMonth {
         before: [...before],
         moved: before.filter(({ was, went }) => was?.crewId !== went?.crewId || was?.day !== went?.day).length,
         travel: { ...basis },
-        unplaced,
+        unplaced: wish.now ? [...unplaced, ...(await foundEarlier(tx, month))] : unplaced,
       })
     );
   }
 
   /**
    * A planning that changes nothing does not come after the last one: where it was sent twice after a lost answer, what was moved can still be
-   * taken back.
+   * taken back. The rest of a day says nothing of what else has no day: there `unplaced` is null.
    */
-  private async again(tx: OrganizationTransaction, month: string, unplaced: MonthPlanRow['unplaced']): Promise<MonthPlanRow | null> {
+  private async again(tx: OrganizationTransaction, month: string, unplaced: MonthPlanRow['unplaced'] | null): Promise<MonthPlanRow | null> {
     const latest = await monthPlans.latest(tx, month);
     if (!latest || latest.undoneAt) return null;
+    if (!unplaced) return { ...latest, moved: 0, unplaced: [] };
     const same = await this.records.change(tx, MonthPlanRow, latest.id, latest.version, { unplaced });
     return same instanceof VersionConflict ? null : { ...same, moved: 0 };
   }
 }
+
+/** What was found of things that the rest of a day has nothing to do with. */
+const foundEarlier = async (tx: OrganizationTransaction, month: string): Promise<KeptReason[]> =>
+  standingReasons(await monthPlans.latest(tx, month)).map((reason) => ({ ...reason, isEarlier: true }));
 
 function unplacedOf(solved: SolvedPlan): MonthPlanRow['unplaced'] {
   const reasons = whyUnplaced(solved.input, solved.assignment);

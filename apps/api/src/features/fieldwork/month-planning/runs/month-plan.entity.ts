@@ -6,6 +6,8 @@ export interface KeptReason {
   readonly itemId: string;
   readonly code: string;
   readonly details: Record<string, unknown>;
+  /** An earlier planning found it, of what this one did not plan: it stands also when this one is undone. */
+  readonly isEarlier?: boolean;
 }
 
 /** Where something stood before a plan moved it; a null place had no day. */

@@ -14,6 +14,7 @@ import type { PlanItem, PlanMaterial } from '../material/plan-item.js';
 import { crewDayId, placesOf } from '../material/plan-input-of.js';
 import { minutesOf } from '../material/stop-of-item.js';
 import { monthPlans } from '../runs/month-plan.repository.js';
+import { standingReasons } from '../runs/standing-reasons.js';
 import type { MonthPlanRow } from '../runs/month-plan.entity.js';
 import { TravelTimes } from '../travel/travel-times.service.js';
 import { CrewPaceShown, MonthPlan, PlanRun, UnplacedStop } from './month-plan.type.js';
@@ -50,7 +51,7 @@ export class ShowMonth {
 
 /** A planning as people see it. */
 export const showRun = ({ id, madeAt, undoneAt, moved, unplaced }: MonthPlanRow): PlanRun =>
-  Object.assign(new PlanRun(), { id, madeAt, undoneAt, moved, unplaced: unplaced.length });
+  Object.assign(new PlanRun(), { id, madeAt, undoneAt, moved, unplaced: unplaced.filter(({ isEarlier = false }) => !isEarlier).length });
 
 function daysShown(known: PlanMaterial) {
   const { firstDay, days } = daysOfMonth(known.from.slice(0, 7));
@@ -88,7 +89,7 @@ async function unplacedOf(tx: OrganizationTransaction, known: PlanMaterial, late
 }
 
 function reasonOf(item: PlanItem, latest: MonthPlanRow | null): Reason {
-  const found = latest?.undoneAt ? undefined : latest?.unplaced.find(({ itemId }) => itemId === item.id);
+  const found = standingReasons(latest).find(({ itemId }) => itemId === item.id);
   const missed = item.place ? { code: 'missed', details: { day: item.place.day } } : { code: 'notPlannedYet', details: {} };
   return Object.assign(new Reason(), found ? { code: found.code, details: found.details } : missed);
 }

@@ -43,6 +43,7 @@ export function usePlanWords(): PlanWords {
       skills: Array.isArray(skills) ? skills.join(', ') : '',
       hasFirst: String(firstDay !== null && firstDay !== undefined),
       day: typeof day === 'string' ? dayInWords(day) : '',
+      isReached: String(typeof by === 'number'),
       by: minutes(typeof by === 'number' ? by : null),
     };
   };

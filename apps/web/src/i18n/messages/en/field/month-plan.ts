@@ -33,7 +33,8 @@ export const monthPlan = {
   'monthPlan.place': 'Give it a day',
   'monthPlan.placeOf': 'Give it a day: {name}',
   'monthPlan.misfit': 'Does not fit:',
-  'monthPlan.misfit.late': '{name} is reached {by} after its hours end.',
+  'monthPlan.misfit.late':
+    '{isReached, select, true {{name} is reached {by} after its hours end} other {on this day {name} is not open for as long as its work takes}}.',
   'monthPlan.misfit.homeLate': 'the crew is back {by} after its day ends.',
   'monthPlan.misfit.tooBusy': '{by} more work and driving than the day has.',
   'monthPlan.misfit.tooMuchLoad': 'more stops than a crew makes in a day.',
@@ -69,7 +70,7 @@ export const monthPlan = {
   'monthPlan.replan': 'Plan the rest of today again',
   'monthPlan.replanOf': 'Plan the rest of today again: {crew}',
   'monthPlan.replanned':
-    'Planned from now on: {moved, plural, =0 {nothing moved} one {one stop got another crew or day} other {# stops got another crew or day}}, {unplaced, plural, =0 {everything has a day} one {one found no day} other {# found no day}}.',
+    'Planned from now on: {moved, plural, =0 {nothing moved} one {one stop got another crew or day} other {# stops got another crew or day}}, {unplaced, plural, =0 {all of the rest of today has its day} one {one found no day} other {# found no day}}.',
   'season.open': 'Seasonal change',
   'season.title': 'Settings for {month}',
   'season.what': 'Set the controller as planned for {month}',

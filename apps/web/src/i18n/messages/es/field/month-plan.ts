@@ -35,7 +35,8 @@ export const monthPlan: Record<keyof typeof english, string> = {
   'monthPlan.place': 'Darle un día',
   'monthPlan.placeOf': 'Darle un día: {name}',
   'monthPlan.misfit': 'No cabe:',
-  'monthPlan.misfit.late': 'a {name} se llega {by} después de su horario.',
+  'monthPlan.misfit.late':
+    '{isReached, select, true {a {name} se llega {by} después de su horario} other {ese día {name} no abre el tiempo que toma el trabajo}}.',
   'monthPlan.misfit.homeLate': 'la cuadrilla regresa {by} después de su hora de salida.',
   'monthPlan.misfit.tooBusy': '{by} más de trabajo y manejo de lo que da el día.',
   'monthPlan.misfit.tooMuchLoad': 'más paradas de las que una cuadrilla hace en un día.',
@@ -72,7 +73,7 @@ export const monthPlan: Record<keyof typeof english, string> = {
   'monthPlan.replan': 'Planear de nuevo lo que queda de hoy',
   'monthPlan.replanOf': 'Planear de nuevo lo que queda de hoy: {crew}',
   'monthPlan.replanned':
-    'Planeado desde ahora: {moved, plural, =0 {nada se movió} one {una parada tiene otra cuadrilla u otro día} other {# paradas tienen otra cuadrilla u otro día}}, {unplaced, plural, =0 {todo tiene día} one {una cosa no encontró día} other {# cosas no encontraron día}}.',
+    'Planeado desde ahora: {moved, plural, =0 {nada se movió} one {una parada tiene otra cuadrilla u otro día} other {# paradas tienen otra cuadrilla u otro día}}, {unplaced, plural, =0 {todo lo que quedaba de hoy tiene su día} one {una cosa no encontró día} other {# cosas no encontraron día}}.',
   'season.open': 'Cambio de temporada',
   'season.title': 'Ajustes para {month}',
   'season.what': 'Ajustar el controlador como está planeado para {month}',
